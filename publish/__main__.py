@@ -1,0 +1,7 @@
+"""`python -m publish` is the `foldwork` command."""
+
+import sys
+
+from publish.cli import main
+
+sys.exit(main())

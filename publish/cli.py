@@ -1,0 +1,176 @@
+"""The `foldwork` command: arguments, printing, exit codes.
+
+In: the command line. Out: text, and exit code 0 (clean), 1 (errors found) or 2 (usage).
+Invariant: the only module that prints or exits. Stages are imported when a command needs
+them, so that `--help` is instant.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+import time
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from publish.notes import Report
+
+CLEAN, ERRORS, USAGE = 0, 1, 2
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run one command and return its exit code."""
+    arguments = _parser().parse_args(argv)
+    try:
+        result: int = arguments.run(arguments)
+    except KeyboardInterrupt:
+        print("stopped", file=sys.stderr)
+        return 130
+    except BrokenPipeError:  # the reader, such as `head`, has seen enough
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return CLEAN
+    return result
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="foldwork",
+        description="One YAML file per pattern in; every deliverable of a quilt pattern out.",
+    )
+    commands = parser.add_subparsers(required=True, metavar="COMMAND")
+
+    build = commands.add_parser("build", help="make every deliverable of a pattern")
+    build.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
+    build.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
+    build.add_argument("--paper", help="papers, such as letter,a4 (the pattern's own)")
+    build.add_argument("--only", choices=("booklet", "templates"), help="one edition")
+    build.add_argument("--strict", action="store_true", help="let a warning stop the build")
+    build.set_defaults(run=_build)
+
+    check = commands.add_parser("check", help="print every finding and write nothing")
+    check.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
+    check.add_argument("--json", action="store_true", help="print the findings as JSON")
+    check.add_argument("--strict", action="store_true", help="count warnings as errors")
+    check.set_defaults(run=_check)
+
+    new = commands.add_parser("new", help="start a small complete pattern")
+    new.add_argument("name", type=Path, help="the folder to make")
+    new.set_defaults(run=_new)
+
+    reference = commands.add_parser("reference", help="write the reference of every key")
+    reference.add_argument("--out", type=Path, default=Path("projects"), metavar="DIR")
+    reference.set_defaults(run=_reference)
+    return parser
+
+
+def _build(arguments: argparse.Namespace) -> int:
+    from publish import pipeline
+    from publish.model.book import PAPERS
+    from publish.notes import PublishError
+
+    papers = arguments.paper.split(",") if arguments.paper else None
+    unknown = [p for p in papers or () if p not in PAPERS]
+    if unknown:
+        print(f"foldwork: paper {unknown[0]!r} is not one of {', '.join(PAPERS)}", file=sys.stderr)
+        return USAGE
+    started = time.monotonic()
+    try:
+        with _Progress() as progress:
+            work, target = pipeline.build(
+                arguments.pattern, arguments.out, papers, arguments.only, progress.show,
+                strict=arguments.strict,
+            )  # fmt: skip
+    except PublishError as stopped:
+        _print_report(stopped.report, sys.stderr)
+        return ERRORS
+    _print_report(work.report, sys.stderr)
+    names = ", ".join(f"{e.name}.pdf" for e in work.editions)
+    print(f"{target}: {names}, numbers.json ({time.monotonic() - started:.1f} s)")
+    return CLEAN
+
+
+def _check(arguments: argparse.Namespace) -> int:
+    from publish import pipeline
+    from publish.notes import PublishError
+    from publish.report import as_json
+
+    try:
+        report = pipeline.prepare(arguments.pattern).report
+    except PublishError as stopped:
+        report = stopped.report
+    if arguments.json:
+        print(as_json(report))
+    else:
+        _print_report(report, sys.stdout, always=True)
+    return ERRORS if report.errors or (arguments.strict and report.warnings) else CLEAN
+
+
+def _new(arguments: argparse.Namespace) -> int:
+    from publish.starting import start
+
+    try:
+        written = start(arguments.name)
+    except OSError as problem:
+        print(f"foldwork: {problem}", file=sys.stderr)
+        return USAGE
+    for path in written:
+        print(path)
+    print(f"next: foldwork build {arguments.name}")
+    return CLEAN
+
+
+def _reference(arguments: argparse.Namespace) -> int:
+    import json
+
+    from publish import read
+
+    arguments.out.mkdir(parents=True, exist_ok=True)
+    schema = json.dumps(read.json_schema(), indent=2, ensure_ascii=False) + "\n"
+    (arguments.out / "pattern.schema.json").write_text(schema, encoding="utf-8")
+    (arguments.out / "REFERENCE.md").write_text(read.reference(), encoding="utf-8")
+    return CLEAN
+
+
+def _print_report(report: Report, stream: object, always: bool = False) -> None:
+    from rich.console import Console
+    from rich.text import Text
+
+    from publish.report import marked, summary
+
+    console = Console(file=stream, soft_wrap=True, highlight=False)  # type: ignore[arg-type]
+    styles = {"error": "bold red", "warning": "yellow", "info": "cyan"}
+    for note in report:
+        text = Text(marked(note, report.sources))
+        text.highlight_words([f"{note.severity.value} {note.code}"], styles[note.severity.value])
+        console.print(text)
+    if always or report.notes:
+        console.print(summary(report))
+
+
+class _Progress:
+    """Says on standard error which stage runs: one moving line on a terminal."""
+
+    def __enter__(self) -> _Progress:
+        from rich.console import Console
+
+        self._console = Console(stderr=True, highlight=False)
+        self._status = self._console.status("") if self._console.is_terminal else None
+        if self._status is not None:
+            self._status.start()
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        if self._status is not None:
+            self._status.stop()
+
+    def show(self, stage: str, doing: str) -> None:
+        from publish.pipeline import STAGES
+
+        line = f"{STAGES.index(stage) + 1}/{len(STAGES)} {stage}: {doing}"
+        if self._status is not None:
+            self._status.update(line)
+        else:
+            self._console.print(line, markup=False)

@@ -1,0 +1,1 @@
+"""Frozen types that the stages hand along; one file for each stage's output."""

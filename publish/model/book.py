@@ -1,0 +1,37 @@
+"""Stage 7 output: a typeset edition.
+
+In: manual and artwork. Out: `Edition`, PDF bytes with what proof needs to measure it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Paper:
+    """A page size. Letter is 8.5 x 11 in (ANSI A); A4 is 210 x 297 mm (ISO 216)."""
+
+    key: str
+    name: str
+    width: float
+    """Inches."""
+    height: float
+
+
+LETTER = Paper("letter", "US Letter", 8.5, 11.0)
+A4 = Paper("a4", "A4", 210 / 25.4, 297 / 25.4)
+PAPERS: dict[str, Paper] = {p.key: p for p in (LETTER, A4)}
+
+
+@dataclass(frozen=True)
+class Edition:
+    """One finished PDF."""
+
+    name: str
+    """File name without extension: `booklet-letter`."""
+    paper: Paper
+    pdf: bytes
+    html: str
+    sheet_pages: dict[str, int]
+    """Page number (from 1) of each template sheet, by sheet key."""

@@ -1,0 +1,205 @@
+"""Stage 4 output: what to cut and what to buy for one size.
+
+In: a size and its draft. Out: `CutPlan`. Lengths are exact `Fraction` inches.
+Invariant: every piece that is cut has a place in a fabric's plan, the plan fits the
+usable width, and the length to buy is never below the plan's length.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+
+@dataclass(frozen=True)
+class Piece:
+    """Pieces of one cut size from one fabric.
+
+    `width` runs across the fabric and `length` along it, before any turning; `letter`
+    names the piece in tables, steps and figures and is unique within the pattern for
+    one purpose (the same purpose keeps its letter in every size). `exact_*` are the
+    sizes before rounding up to 1/8 in, equal when nothing was rounded.
+    """
+
+    letter: str
+    name: str
+    purpose: str
+    """`ground`, `motif`, `border 1 side`, `border 1 top`, `backing`, `binding`,
+    `pillow back`, `sleeve` ..."""
+    fabric: str
+    width: Fraction
+    length: Fraction
+    count: int
+    finished_width: Fraction | None = None
+    finished_length: Fraction | None = None
+    exact_width: Fraction | None = None
+    exact_length: Fraction | None = None
+    may_turn: bool = True
+    """Whether the piece may be laid with its width along the fabric."""
+    joined_from: int = 1
+    """How many cut pieces are joined end to end to make one of these."""
+    note: str = ""
+    """For the cutting table: `trim to 18 1/2 in after appliqué`."""
+
+
+@dataclass(frozen=True)
+class Cut:
+    """Pieces cut side by side from one strip."""
+
+    letter: str
+    across: Fraction
+    """Size across the fabric."""
+    along: Fraction
+    """Size along the fabric; less than the strip's depth when trimmed."""
+    count: int
+    turned: bool = False
+
+
+@dataclass(frozen=True)
+class Strip:
+    """A strip across the usable width, cut `count` times alike."""
+
+    depth: Fraction
+    """Along the fabric."""
+    cuts: tuple[Cut, ...]
+    count: int = 1
+
+    @property
+    def used(self) -> Fraction:
+        """Return the width taken by the pieces."""
+        return sum((c.across * c.count for c in self.cuts), Fraction(0))
+
+
+@dataclass(frozen=True)
+class FabricPlan:
+    """How one fabric is cut at one size, what to buy, and how little could be saved.
+
+    Every length runs along the fabric. `needed` is `length` with the straightening and
+    shrinkage allowances; `buy` is `needed` rounded up to the purchase step in yards and
+    `buy_metric` to the metric step; `bound` is a proven lower bound on `length` for any
+    two-stage plan of the same pieces; `gap` is `length - bound`.
+    """
+
+    fabric: str
+    usable_width: Fraction
+    pieces: tuple[Piece, ...]
+    strips: tuple[Strip, ...]
+    length: Fraction
+    needed: Fraction
+    buy: Fraction
+    buy_metric: Fraction
+    bound: Fraction
+    waste: Fraction
+    """Share of the plan's area that is not pieces, between 0 and 1."""
+    choices: tuple[str, ...] = ()
+    """Decisions in words: `borders cut across the width and joined: saves 1 1/2 yd`."""
+
+    @property
+    def gap(self) -> Fraction:
+        return self.length - self.bound
+
+
+@dataclass(frozen=True)
+class BackingPlan:
+    """The backing as sewn: overall size, panels, and which way the seams run."""
+
+    fabric: str
+    width: Fraction
+    height: Fraction
+    panels: int
+    panel_width: Fraction
+    panel_length: Fraction
+    seams: str
+    """`none`, `vertical` or `horizontal`."""
+    overhang: Fraction
+
+
+@dataclass(frozen=True)
+class BattingPlan:
+    """The batting to cut, and the smallest standard package that holds it."""
+
+    name: str
+    width: Fraction
+    height: Fraction
+    package: str | None
+
+
+@dataclass(frozen=True)
+class BindingPlan:
+    """Binding: the length needed, and the strips that give it."""
+
+    fabric: str
+    cut: str
+    strip_width: Fraction
+    length: Fraction
+    """Perimeter and allowance: what must be there after joining."""
+    strips: int
+    joins: int
+    joined_length: Fraction
+    """What the strips give after joining."""
+    square: Fraction | None = None
+    """Side of the square for continuous bias."""
+
+
+@dataclass(frozen=True)
+class PillowPlan:
+    """A pillow's back pieces and the overlap they give."""
+
+    form: Fraction
+    back: str
+    fabric: str
+    piece_width: Fraction
+    piece_length: Fraction
+    count: int
+    overlap: Fraction
+    hem: Fraction
+
+
+@dataclass(frozen=True)
+class WebPlan:
+    """Fusible web for raw-edge motifs."""
+
+    width: Fraction
+    """Of the roll."""
+    length: Fraction
+    buy: Fraction
+    squares: int
+    side: Fraction
+
+
+@dataclass(frozen=True)
+class ThreadPlan:
+    """Thread by purpose. Lengths are inches of thread, not of seam."""
+
+    piecing: Fraction
+    applique: Fraction
+    quilting: Fraction
+    binding: Fraction
+    ratio: Fraction
+
+    @property
+    def total(self) -> Fraction:
+        return self.piecing + self.applique + self.quilting + self.binding
+
+
+@dataclass(frozen=True)
+class CutPlan:
+    """Everything to cut and to buy for one size."""
+
+    size: str
+    pieces: tuple[Piece, ...]
+    fabrics: Mapping[str, FabricPlan]
+    """By fabric key, in the pattern's order; only fabrics this size uses."""
+    motif_square: Fraction | None
+    backing: BackingPlan | None
+    batting: BattingPlan | None
+    binding: BindingPlan | None
+    pillow: PillowPlan | None
+    web: WebPlan | None
+    sleeve: Piece | None
+    thread: ThreadPlan
+
+    def piece(self, purpose: str) -> Piece | None:
+        """Return the piece cut for a purpose, or None."""
+        return next((p for p in self.pieces if p.purpose == purpose), None)

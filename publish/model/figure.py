@@ -1,0 +1,59 @@
+"""Stage 6 output: figures and template sheets as SVG.
+
+In: figure specs, drafts, plans. Out: `Figure`, `Sheet`.
+Invariant: `width` and `height` are the intended printed size in inches; a sheet's SVG is
+drawn at 1 user unit = 1 inch times its stated scale and is never resized by a layout.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Figure:
+    """A drawn figure. `alt` describes it from its own data for a reader who cannot see
+    it; `scalable` figures may be resized by a layout."""
+
+    key: str
+    svg: str
+    width: float
+    height: float
+    alt: str
+    caption: str = ""
+    scalable: bool = True
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """One printed template sheet at 100 %.
+
+    `row` and `column` count from 0 in the tiling; `x` and `y` are the template
+    coordinates (inches, motif centre at the origin) of the sheet's window corner, and
+    `window` its width and height, overlap included.
+    """
+
+    key: str
+    svg: str
+    title: str
+    motif: str
+    size: str
+    part: str
+    row: int
+    column: int
+    rows: int
+    columns: int
+    x: float
+    y: float
+    window: tuple[float, float]
+    square: tuple[float, float, float]
+    """Scale-check square on the page: left, top, side, in inches."""
+    alt: str
+
+
+@dataclass(frozen=True)
+class Artwork:
+    """Every figure by key, and the template sheets by motif, size and part."""
+
+    figures: dict[str, Figure]
+    sheets: dict[tuple[str, str, str], tuple[Sheet, ...]]

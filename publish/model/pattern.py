@@ -1,0 +1,242 @@
+"""Stage 1 output: the pattern as the designer wrote it, checked key by key.
+
+In: nothing. Out: frozen types. Lengths are `Fraction` inches.
+Invariant: only what the YAML says or its documented default; nothing derived.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+from pathlib import Path
+
+from publish.notes import Place
+
+GridPoint = tuple[Fraction, Fraction]
+"""A point on a block's grid: columns from the left, rows from the top."""
+
+
+@dataclass(frozen=True)
+class Fabric:
+    """One fabric. `colour` is `#rrggbb`."""
+
+    key: str
+    name: str
+    colour: str
+    usable_width: Fraction
+    directional: bool = False
+    shrinkage: Fraction = Fraction(0)
+    """Share lost in washing: 3/100 for three percent."""
+    owned: Fraction | None = None
+    """Length the designer already has, in inches."""
+
+
+@dataclass(frozen=True)
+class Motif:
+    """A paper-cut motif: a drawing, the folds it repeats on, and how it is applied.
+
+    Exactly one of `drawing` and `outline` is given. `covers` is `wedge` when the
+    drawing shows one wedge and `whole` when it shows the motif unfolded.
+    """
+
+    key: str
+    fabric: str
+    folds: int
+    symmetry: str
+    """`mirror` or `turning`."""
+    method: str
+    """`needle-turn`, `prepared edge` or `fusible`."""
+    turn_under: Fraction
+    covers: str = "wedge"
+    drawing: Path | None = None
+    element: str | None = None
+    outline: tuple[OutlinePoint, ...] = ()
+    smallest_neck: Fraction | None = None
+    smallest_slit: Fraction | None = None
+    sharpest_tip: int | None = None
+    """Degrees."""
+    pieces: int = 1
+
+
+@dataclass(frozen=True)
+class OutlinePoint:
+    """One point of an outline written in YAML, in hundredths of the motif's half span."""
+
+    x: Fraction
+    y: Fraction
+    corner: bool = False
+
+
+@dataclass(frozen=True)
+class PatchSpec:
+    """A patch of a block: a polygon on the block's grid."""
+
+    ring: tuple[GridPoint, ...]
+    fabric: str
+
+
+@dataclass(frozen=True)
+class Block:
+    """A block: a ground of patches on a grid, and the motif laid over it, if any."""
+
+    key: str
+    columns: int
+    rows: int
+    patches: tuple[PatchSpec, ...]
+    motif: str | None = None
+
+
+@dataclass(frozen=True)
+class BorderSpec:
+    """A border: finished width, and how its corners are joined (`butted`, `mitred`)."""
+
+    width: Fraction
+    fabric: str
+    corners: str = "butted"
+
+
+@dataclass(frozen=True)
+class BindingSpec:
+    """Double-fold binding: the strip's cut width, its cut (`straight`, `bias`)."""
+
+    fabric: str
+    width: Fraction
+    cut: str = "straight"
+    allowance: Fraction = Fraction(10)
+    """Length beyond the perimeter for corners and the closing join."""
+
+
+@dataclass(frozen=True)
+class BackingSpec:
+    """Backing fabric and how far it must reach past each edge of the top."""
+
+    fabric: str
+    overhang: Fraction
+
+
+@dataclass(frozen=True)
+class BattingSpec:
+    """Batting: its name, reach past each edge, and the widest gap its label allows."""
+
+    name: str
+    overhang: Fraction
+    largest_gap: Fraction | None = None
+
+
+@dataclass(frozen=True)
+class QuiltingSpec:
+    """Quilting of one area (`motif`, `ground`, `border`).
+
+    `style`: `echo`, `parallel`, `grid`, `ditch` or `as desired`; `spacing` where lines
+    repeat; `angle` in degrees from the horizontal for parallel lines.
+    """
+
+    area: str
+    style: str
+    spacing: Fraction | None = None
+    angle: int = 0
+
+
+@dataclass(frozen=True)
+class PillowSpec:
+    """A pillow's finish: the form's side, the back (`envelope`, `zip`), its fabric.
+
+    The finished cover is the size's block; `overlap` is the finished overlap of an
+    envelope back.
+    """
+
+    form: Fraction
+    back: str
+    fabric: str
+    overlap: Fraction
+    hem: Fraction
+    """Taken up by the hem on each back's inner edge (folded twice)."""
+    seam: Fraction
+    """Seam that joins front and back."""
+
+
+@dataclass(frozen=True)
+class SizeSpec:
+    """One size as declared. Sections left out fall back to the pattern's own."""
+
+    key: str
+    title: str
+    finish: str
+    """`quilt` or `pillow`."""
+    columns: int
+    rows: int
+    blocks: tuple[str, ...]
+    """Block keys, used in turn across each row and on through the rows."""
+    block_size: Fraction
+    motif_size: Fraction | None
+    borders: tuple[BorderSpec, ...]
+    pillow: PillowSpec | None
+    backing: BackingSpec | None
+    batting: BattingSpec | None
+    binding: BindingSpec | None
+    quilting: tuple[QuiltingSpec, ...]
+    sleeve: Fraction | None
+    """Finished depth of the hanging sleeve; None for no sleeve."""
+
+
+@dataclass(frozen=True)
+class Sewing:
+    """What holds for every seam of the pattern."""
+
+    seam: Fraction
+    motif_margin: Fraction
+    """How much larger than the motif its square is cut, in both directions together."""
+    ground_margin: Fraction
+    """How much larger than its finished size plus seams a ground is cut, to be trimmed."""
+    straightening: Fraction
+    """Length added to every purchase for squaring the cut end."""
+    purchase_step: Fraction
+    metric_step: Fraction
+    tension_ratio: Fraction
+    """Thread used per length of lockstitch seam."""
+
+
+@dataclass(frozen=True)
+class Publication:
+    """Who publishes the pattern, and what the cover and the last page say."""
+
+    studio: str
+    stock_number: str
+    edition: str
+    year: int
+    licence: str
+    contact: str
+    skill: str
+    blurb: str
+
+
+@dataclass(frozen=True)
+class Pattern:
+    """Everything one YAML file says."""
+
+    key: str
+    folder: Path
+    title: str
+    subtitle: str
+    publication: Publication
+    papers: tuple[str, ...]
+    """`letter`, `a4`."""
+    layout: str
+    fabrics: Mapping[str, Fabric]
+    motifs: Mapping[str, Motif]
+    blocks: Mapping[str, Block]
+    sizes: Mapping[str, SizeSpec]
+    sewing: Sewing
+    places: Mapping[str, Place] = field(repr=False)
+    """Where each value stands, by its path: `sizes.mini.block_size`."""
+
+    def place(self, *path: str | int) -> Place:
+        """Return where a value stands, or the nearest thing around it that does."""
+        parts = [str(p) for p in path]
+        while parts:
+            found = self.places.get(".".join(parts))
+            if found is not None:
+                return found
+            parts.pop()
+        return self.places[""]

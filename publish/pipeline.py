@@ -1,0 +1,145 @@
+"""The nine stages in order: a pattern's path in, every deliverable out.
+
+In: a path. Out: `Work`, what each stage made, and a `Report`.
+Invariant: a stage gets values and gives values; nothing is written before everything is
+made, and nothing is made from a pattern whose report holds errors.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from publish import cut, deliver, draft, draw, grade, proof, read, typeset, write
+from publish.model.book import PAPERS, Edition
+from publish.model.cutplan import CutPlan
+from publish.model.draft import Draft
+from publish.model.pattern import Pattern
+from publish.model.size import Size
+from publish.model.words import Manual
+from publish.notes import Note, PublishError, Report
+from publish.report import as_json
+
+STAGES = ("read", "grade", "draft", "cut", "write", "draw", "typeset", "proof", "deliver")
+EDITIONS = ("booklet", "templates")
+
+Progress = Callable[[str, str], None]
+"""Called with a stage's name and what it is about to do."""
+
+
+def _silent(stage: str, doing: str) -> None:
+    return None
+
+
+@dataclass
+class Work:
+    """What the stages have made so far."""
+
+    pattern: Pattern
+    sizes: dict[str, Size] = field(default_factory=dict)
+    drafts: dict[str, Draft] = field(default_factory=dict)
+    plans: Mapping[str, CutPlan] = field(default_factory=dict)
+    manual: Manual | None = None
+    editions: list[Edition] = field(default_factory=list)
+    report: Report = field(default_factory=Report)
+
+    def add(self, notes: Iterable[Note]) -> None:
+        self.report = self.report.plus(notes)
+
+    def stop_on_errors(self, strict: bool = False) -> None:
+        """Raise PublishError when a stage found something that cannot be built."""
+        if self.report.errors or (strict and self.report.warnings):
+            raise PublishError(self.report)
+
+
+def prepare(path: Path, progress: Progress = _silent) -> Work:
+    """Run stages 1 to 5 and the checks before typesetting; write nothing.
+
+    Raises PublishError, carrying every finding, when a stage cannot go on.
+    """
+    progress("read", str(path))
+    pattern, notes, sources = read.load(path)
+    report = Report().plus(notes, sources)
+    if pattern is None:
+        raise PublishError(report)
+    work = Work(pattern, report=report)
+    for key in pattern.sizes:
+        _measure(work, key, progress)
+    work.stop_on_errors()
+    progress("cut", "pieces, strips and lengths to buy")
+    work.plans, notes = cut.cut(pattern, work.sizes, work.drafts)
+    work.add(notes)
+    work.stop_on_errors()
+    progress("write", "steps and tables")
+    work.manual, notes = write.write(pattern, work.sizes, work.drafts, work.plans)
+    work.add(notes)
+    work.add(proof.check(pattern, work.sizes, work.drafts, work.plans, work.manual))
+    return work
+
+
+def _measure(work: Work, key: str, progress: Progress) -> None:
+    """Grade and draft one size."""
+    progress("grade", key)
+    size, notes = grade.grade(work.pattern, key)
+    work.add(notes)
+    if size is None:
+        return
+    work.sizes[key] = size
+    progress("draft", key)
+    drafted, notes = draft.draft(work.pattern, size)
+    work.add(notes)
+    if drafted is not None:
+        work.drafts[key] = drafted
+
+
+def print_editions(work: Work, papers: Iterable[str], only: str | None, progress: Progress) -> None:
+    """Run stages 6 to 8 for each paper: figures, pages, and the measured checks."""
+    assert work.manual is not None
+    for key in papers:
+        paper = PAPERS[key]
+        progress("draw", f"figures and template sheets for {paper.name}")
+        artwork, notes = draw.draw(
+            work.pattern, work.sizes, work.drafts, work.plans, work.manual, paper
+        )
+        work.add(notes)
+        work.stop_on_errors()
+        for name in EDITIONS if only is None else (only,):
+            progress("typeset", f"{name} on {paper.name}")
+            manual = work.manual if name == "booklet" else write.templates_only(work.manual)
+            edition, notes = typeset.typeset(work.pattern, manual, artwork, paper, name)
+            work.add(notes)
+            work.stop_on_errors()
+            assert edition is not None
+            progress("proof", f"measuring {edition.name}.pdf")
+            work.add(proof.measure(work.pattern, work.drafts, artwork, edition))
+            work.editions.append(edition)
+
+
+def build(
+    path: Path,
+    out: Path | None = None,
+    papers: Iterable[str] | None = None,
+    only: str | None = None,
+    progress: Progress = _silent,
+    strict: bool = False,
+) -> tuple[Work, Path]:
+    """Make every deliverable of a pattern and put the complete set in its folder.
+
+    `out` is the folder that gets one folder per pattern (default `build`). Raises
+    PublishError when the report holds errors (or, when `strict`, warnings); the last
+    complete set is then untouched.
+    """
+    work = prepare(path, progress)
+    work.stop_on_errors(strict)
+    print_editions(work, papers or work.pattern.papers, only, progress)
+    work.stop_on_errors(strict)
+    numbers = deliver.numbers(work.pattern, work.sizes, work.drafts, work.plans)
+    files = {f"{e.name}.pdf": e.pdf for e in work.editions}
+    files["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
+    files["findings.json"] = as_json(work.report).encode() + b"\n"
+    target = (out or Path("build")) / work.pattern.key
+    progress("deliver", str(target))
+    deliver.deliver(target, files)
+    return work, target
