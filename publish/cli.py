@@ -60,6 +60,12 @@ def _parser() -> argparse.ArgumentParser:
     new.add_argument("name", type=Path, help="the folder to make")
     new.set_defaults(run=_new)
 
+    preview = commands.add_parser("preview", help="a local page that rebuilds after each save")
+    preview.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
+    preview.add_argument("--port", type=int, default=0, help="port on this machine (a free one)")
+    preview.add_argument("--paper", default="letter", choices=("letter", "a4"))
+    preview.set_defaults(run=_preview)
+
     reference = commands.add_parser("reference", help="write the reference of every key")
     reference.add_argument("--out", type=Path, default=Path("projects"), metavar="DIR")
     reference.set_defaults(run=_reference)
@@ -119,6 +125,30 @@ def _new(arguments: argparse.Namespace) -> int:
     for path in written:
         print(path)
     print(f"next: foldwork build {arguments.name}")
+    return CLEAN
+
+
+def _preview(arguments: argparse.Namespace) -> int:
+    import threading
+
+    from publish import preview
+
+    shown = preview.Shown(arguments.pattern, arguments.paper)
+    stop = threading.Event()
+    try:
+        served = preview.server(shown, arguments.port)
+    except OSError as problem:
+        print(f"foldwork: port {arguments.port}: {problem.strerror}", file=sys.stderr)
+        return USAGE
+    threading.Thread(target=preview.watch, args=(shown, stop), daemon=True).start()
+    print(f"http://{preview.HOST}:{served.server_port}/ (Ctrl-C stops it)", flush=True)
+    try:
+        served.serve_forever()
+    except KeyboardInterrupt:
+        return CLEAN
+    finally:
+        stop.set()
+        served.server_close()
     return CLEAN
 
 

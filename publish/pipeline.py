@@ -94,7 +94,9 @@ def _measure(work: Work, key: str, progress: Progress) -> None:
         work.drafts[key] = drafted
 
 
-def print_editions(work: Work, papers: Iterable[str], only: str | None, progress: Progress) -> None:
+def print_editions(
+    work: Work, papers: Iterable[str], only: str | None = None, progress: Progress = _silent
+) -> None:
     """Run stages 6 to 8 for each paper: figures, pages, and the measured checks."""
     assert work.manual is not None
     for key in papers:

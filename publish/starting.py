@@ -14,7 +14,8 @@ from pathlib import Path
 
 def starter_files(folder: Path) -> dict[str, str]:
     """Return the starter pattern's files by name, titled after `folder`."""
-    key = re.sub(r"[^a-z0-9]+", "-", folder.name.lower()).strip("-") or "pattern"
+    key = re.sub(r"[^a-z0-9]+", "-", folder.resolve().name.lower()).strip("-")
+    key = "pattern" if key in ("", "none") else key
     source = resources.files("publish") / "starter"
     template = (source / "pattern.yaml").read_text(encoding="utf-8")
     title = key.replace("-", " ").capitalize()

@@ -41,14 +41,20 @@ _VULGAR = {
     "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
 }  # fmt: skip
 
+UNIT_WORDS: tuple[str, ...] = (*UNITS, *_SPELLINGS)
+"""Every spelling of a unit that a pattern may use, in small letters."""
+
 _NUMBER = re.compile(r"(?:(\d+)[ -])?(\d+)/(\d+)|(\d+(?:\.\d+)?|\.\d+)")
+
+# A vulgar fraction counts as a letter in Unicode's tables, so `2½in` needs it kept out.
+_WITH_UNIT = re.compile(rf"(.*?)\s*([^\W\d_{''.join(_VULGAR)}]+|[\"'″′”])?\.?")
 
 
 def parse_number(text: str) -> Fraction:
     """Return `2 1/2`, `2½`, `5/2`, `2.5` or `2` exactly; raise ValueError otherwise."""
     plain = text.strip().replace("⁄", "/")
     for sign, ascii_form in _VULGAR.items():
-        plain = plain.replace(sign, f" {ascii_form}")
+        plain = plain.replace(sign, f" {ascii_form} ")
     match = _NUMBER.fullmatch(" ".join(plain.split()))
     if match is None:
         raise ValueError(f"{text!r} is not a number")
@@ -62,11 +68,9 @@ def parse_number(text: str) -> Fraction:
 
 def split_unit(text: str) -> tuple[str, str]:
     """Split `2 1/2 in` into (`2 1/2`, `in`); the unit is empty when there is none."""
-    match = re.fullmatch(r"(.*?)\s*([^\W\d_]+|[\"'″′”])?\.?", text.strip())
+    match = _WITH_UNIT.fullmatch(" ".join(text.split()))
     assert match is not None
     number, unit = match.group(1), match.group(2) or ""
-    if unit in _VULGAR:  # a vulgar fraction counts as a letter in some Unicode tables
-        return text.strip(), ""
     unit = unit.lower()
     return number, _SPELLINGS.get(unit, unit)
 

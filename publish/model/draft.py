@@ -157,3 +157,13 @@ class Draft:
     """Total length of the seams inside the top, finished."""
     edge_outline: Polygon
     """The finished top's own outline."""
+
+    @property
+    def applique_length(self) -> float:
+        """Return the length of every motif edge on the top, in inches."""
+        return sum((self.motifs[p.motif].perimeter for p in self.placements), 0.0)
+
+    @property
+    def quilting_length(self) -> float:
+        """Return the length of every quilting line on the top, in inches."""
+        return sum((q.length for q in self.quilting), 0.0)

@@ -49,6 +49,12 @@ class Sheet:
     square: tuple[float, float, float]
     """Scale-check square on the page: left, top, side, in inches."""
     alt: str
+    at: tuple[float, float] | None = None
+    """Where the window's corner lies on the page: left, top, in inches; None when unknown."""
+    turn: float = 0.0
+    """Degrees clockwise that take the motif's coordinates to the template's, after
+    `mirrored` (left for right): what proof undoes to measure the printed outline."""
+    mirrored: bool = False
 
 
 @dataclass(frozen=True)

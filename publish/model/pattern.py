@@ -109,7 +109,11 @@ class BindingSpec:
 
 @dataclass(frozen=True)
 class BackingSpec:
-    """Backing fabric and how far it must reach past each edge of the top."""
+    """Backing fabric and how far it must reach past each edge of the top.
+
+    In a `SizeSpec` a fabric that was left out is empty here, in a binding and in a
+    pillow; a graded `Size` always names one.
+    """
 
     fabric: str
     overhang: Fraction
@@ -158,7 +162,7 @@ class PillowSpec:
 
 @dataclass(frozen=True)
 class SizeSpec:
-    """One size as declared. Sections left out fall back to the pattern's own."""
+    """One size as declared. What it leaves out is the pattern's own, or the default."""
 
     key: str
     title: str
@@ -212,6 +216,15 @@ class Publication:
 
 
 @dataclass(frozen=True)
+class Colourway:
+    """Another palette over the same design: new fabrics for some of the pattern's keys."""
+
+    key: str
+    title: str
+    fabrics: Mapping[str, Fabric]
+
+
+@dataclass(frozen=True)
 class Pattern:
     """Everything one YAML file says."""
 
@@ -230,6 +243,7 @@ class Pattern:
     sewing: Sewing
     places: Mapping[str, Place] = field(repr=False)
     """Where each value stands, by its path: `sizes.mini.block_size`."""
+    colourways: Mapping[str, Colourway] = field(default_factory=dict)
 
     def place(self, *path: str | int) -> Place:
         """Return where a value stands, or the nearest thing around it that does."""

@@ -1,0 +1,59 @@
+# Each target sets up whatever it needs first; `make` alone lists them.
+
+PATTERN ?= projects/samphire
+VENV := .venv
+READY := $(VENV)/.ready
+# Homebrew keeps its libraries where macOS does not look by itself.
+LIBRARY_PATH := $(if $(filter Darwin,$(shell uname -s)),DYLD_FALLBACK_LIBRARY_PATH=/opt/homebrew/lib:/usr/local/lib:/usr/lib)
+PYTHON_IN := $(LIBRARY_PATH) $(VENV)/bin/python
+
+# A checkout that was moved is set up again: scripts in .venv name the folder they are in.
+ifneq ($(shell cat $(READY) 2>/dev/null),$(CURDIR))
+.PHONY: $(READY)
+endif
+
+.PHONY: help setup booklet test lint types check reference lock clean
+
+help:
+	@echo 'make booklet    build every deliverable of $(PATTERN) into build/'
+	@echo 'make test       run the tests'
+	@echo 'make lint       check style            make types   check types'
+	@echo 'make check      style, types and tests'
+	@echo 'make reference  write projects/REFERENCE.md and pattern.schema.json again'
+	@echo 'make lock       choose package versions again'
+	@echo 'make clean      remove what was built and installed here'
+	@echo 'Another pattern: make booklet PATTERN=projects/NAME'
+
+$(READY): requirements.lock pyproject.toml .ci/setup
+	@sh .ci/setup
+
+setup: $(READY)
+	@:
+
+booklet: $(READY)
+	@$(PYTHON_IN) -m publish.cli build $(PATTERN)
+
+test: $(READY)
+	@$(PYTHON_IN) -m pytest -n 2
+
+lint: $(READY)
+	@$(VENV)/bin/python -m ruff check .
+	@$(VENV)/bin/python -m ruff format --check .
+
+types: $(READY)
+	@$(VENV)/bin/python -m mypy
+
+check: lint types test
+
+reference: $(READY)
+	@$(PYTHON_IN) -m publish.cli reference --out projects
+
+# Versions for every supported Python and system at once; needs `uv` on the PATH.
+lock:
+	uv pip compile pyproject.toml --extra dev --universal --python-version 3.11 \
+	    --generate-hashes --no-header --no-annotate --no-emit-index-url --upgrade \
+	    --quiet --output-file requirements.lock
+
+clean:
+	rm -rf build $(VENV) .mypy_cache .pytest_cache .ruff_cache foldwork.egg-info
+	find publish tests -name __pycache__ -prune -exec rm -rf {} +

@@ -1,0 +1,166 @@
+"""The cloth of one size as plain data: pieces, strips, purchases, finishing, thread.
+
+In: a `CutPlan`. Out: a dictionary in a fixed order.
+Invariant: exact lengths are inches as a maker writes them; a purchase is also given in
+yards and in metres, both from the plan.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Any
+
+from publish.model.cutplan import (
+    BackingPlan,
+    BattingPlan,
+    BindingPlan,
+    CutPlan,
+    FabricPlan,
+    Piece,
+    PillowPlan,
+    Strip,
+    ThreadPlan,
+    WebPlan,
+)
+from publish.units import INCH_IN_MM, YARD, decimal_text
+from publish.units import fraction_text as exact
+
+Json = dict[str, Any]
+
+
+def cloth(plan: CutPlan) -> Json:
+    """Return everything that is cut and bought; a part that a size lacks is null."""
+    return {
+        "pieces": [_piece(p) for p in plan.pieces],
+        "fabrics": {key: _fabric(f) for key, f in plan.fabrics.items()},
+        "backing": plan.backing and _backing(plan.backing),
+        "batting": plan.batting and _batting(plan.batting),
+        "binding": plan.binding and _binding(plan.binding),
+        "pillow": plan.pillow and _pillow(plan.pillow),
+        "web": plan.web and _web(plan.web),
+        "sleeve": plan.sleeve and _piece(plan.sleeve),
+        "thread": _thread(plan.thread),
+    }
+
+
+def _piece(piece: Piece) -> Json:
+    found: Json = {
+        "letter": piece.letter,
+        "name": piece.name,
+        "purpose": piece.purpose,
+        "fabric": piece.fabric,
+        "width": exact(piece.width),
+        "length": exact(piece.length),
+        "count": piece.count,
+        "joined_from": piece.joined_from,
+        "may_turn": piece.may_turn,
+    }
+    for name in ("finished_width", "finished_length", "exact_width", "exact_length"):
+        value: Fraction | None = getattr(piece, name)
+        found[name] = None if value is None else exact(value)
+    return {**found, "note": piece.note}
+
+
+def _fabric(plan: FabricPlan) -> Json:
+    return {
+        "usable_width": exact(plan.usable_width),
+        "strips": [_strip(s) for s in plan.strips],
+        "length": exact(plan.length),
+        "needed": exact(plan.needed),
+        "buy": exact(plan.buy),
+        "buy_yards": exact(plan.buy / YARD),
+        "buy_metres": decimal_text(plan.buy_metric * INCH_IN_MM / 1000, 2),
+        "bound": exact(plan.bound),
+        "gap": exact(plan.gap),
+        "waste_percent": decimal_text(plan.waste * 100, 1),
+        "choices": list(plan.choices),
+    }
+
+
+def _strip(strip: Strip) -> Json:
+    return {
+        "count": strip.count,
+        "depth": exact(strip.depth),
+        "used": exact(strip.used),
+        "cuts": [
+            {
+                "letter": cut.letter,
+                "across": exact(cut.across),
+                "along": exact(cut.along),
+                "count": cut.count,
+                "turned": cut.turned,
+            }
+            for cut in strip.cuts
+        ],
+    }
+
+
+def _backing(plan: BackingPlan) -> Json:
+    return {
+        "fabric": plan.fabric,
+        "width": exact(plan.width),
+        "height": exact(plan.height),
+        "panels": plan.panels,
+        "panel_width": exact(plan.panel_width),
+        "panel_length": exact(plan.panel_length),
+        "seams": plan.seams,
+        "overhang": exact(plan.overhang),
+    }
+
+
+def _batting(plan: BattingPlan) -> Json:
+    return {
+        "name": plan.name,
+        "width": exact(plan.width),
+        "height": exact(plan.height),
+        "package": plan.package,
+    }
+
+
+def _binding(plan: BindingPlan) -> Json:
+    return {
+        "fabric": plan.fabric,
+        "cut": plan.cut,
+        "strip_width": exact(plan.strip_width),
+        "length": exact(plan.length),
+        "strips": plan.strips,
+        "joins": plan.joins,
+        "joined_length": exact(plan.joined_length),
+        "square": None if plan.square is None else exact(plan.square),
+    }
+
+
+def _pillow(plan: PillowPlan) -> Json:
+    return {
+        "form": exact(plan.form),
+        "back": plan.back,
+        "fabric": plan.fabric,
+        "piece_width": exact(plan.piece_width),
+        "piece_length": exact(plan.piece_length),
+        "count": plan.count,
+        "overlap": exact(plan.overlap),
+        "hem": exact(plan.hem),
+    }
+
+
+def _web(plan: WebPlan) -> Json:
+    return {
+        "width": exact(plan.width),
+        "length": exact(plan.length),
+        "buy": exact(plan.buy),
+        "buy_yards": exact(plan.buy / YARD),
+        "squares": plan.squares,
+        "side": exact(plan.side),
+    }
+
+
+def _thread(plan: ThreadPlan) -> Json:
+    """Return lengths of thread: decimals, since they follow curves."""
+    lengths = {
+        "piecing": plan.piecing,
+        "applique": plan.applique,
+        "quilting": plan.quilting,
+        "binding": plan.binding,
+        "total": plan.total,
+    }
+    return {"ratio": exact(plan.ratio)} | {k: decimal_text(v, 2) for k, v in lengths.items()}

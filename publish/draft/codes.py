@@ -1,0 +1,40 @@
+"""The codes of this stage's notes.
+
+In: nothing. Out: `CODES`, a title for each code.
+Invariant: a code keeps its meaning and is never used again for another.
+"""
+
+from __future__ import annotations
+
+CODES: dict[str, str] = {
+    "D301": "The drawing cannot be read",
+    "D302": "The drawing is larger or more tangled than can be drafted",
+    "D303": "The drawing declares a document type or entities",
+    "D304": "The drawing refers to something outside itself",
+    "D305": "The drawing holds a script",
+    "D306": "The named element is not in the drawing",
+    "D307": "Part of the drawing is not a shape and is left out",
+    "D308": "A repeated element is not in the drawing",
+    "D309": "A value in the drawing cannot be understood",
+    "D310": "The drawing shows no shape",
+    "D311": "An outline crosses itself",
+    "D312": "An effect in the drawing is not applied",
+    "D313": "A shape is drawn as a thin line",
+    "D314": "An outline written in the pattern does not enclose cloth",
+    "D320": "The wedge cannot be found in the drawing",
+    "D321": "The drawing reaches across a fold",
+    "D322": "The whole drawing does not repeat on its folds",
+    "D323": "A mark for the wedge cannot be understood",
+    "D330": "The motif falls apart when it is opened",
+    "D331": "The motif hardly touches a fold",
+    "D332": "A neck of cloth is narrower than the method asks for",
+    "D333": "A slit is too narrow for its edges to be turned under",
+    "D334": "A tip is sharper than the method allows",
+    "D335": "An inside corner is sharper than the method allows",
+    "D336": "The motif comes too close to the edge of its block",
+    "D337": "The motif has fewer pieces than the pattern says",
+    "D340": "Patches cannot be joined by straight seams",
+    "D341": "The patches of a block do not fill it",
+    "D350": "Quilting lines cannot be drawn",
+    "D360": "A block's motif has no size",
+}

@@ -1,0 +1,257 @@
+"""Whether a motif can be sewn at one size: one check for each thing that can go wrong.
+
+In: a drafted motif, its pattern and size. Out: notes, each with the place on the motif.
+Invariant: an error is what cannot be sewn, a warning what is hard; a finding that a larger
+motif would mend says from which size on, rounded up to 1/8 in.
+
+Nothing here scales with the motif: cloth needs the same room at every size.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from publish.draft.motif import DraftedMotif
+from publish.draft.narrow import Narrow, narrow_places
+from publish.draft.unfold import wedge_angle
+from publish.model.draft import MotifShape
+from publish.model.pattern import Motif, Pattern
+from publish.model.size import Size
+from publish.notes import Note, Place, Spot, error, warning
+from publish.units import inches_text, round_near, round_up
+
+SIXTEENTH = Fraction(1, 16)
+
+
+@dataclass(frozen=True)
+class Room:
+    """What a method of appliqué needs. All values are common practice, no source.
+
+    `neck` and `slit` are inches beyond twice the turn-under: a neck's two turned edges
+    must not lie on each other, a slit must leave room for the needle. `tip` and `inside`
+    are the smallest angles of cloth and of ground, in degrees.
+    """
+
+    neck: Fraction
+    slit: Fraction
+    tip: int
+    inside: int
+
+
+ROOM: dict[str, Room] = {
+    "needle-turn": Room(SIXTEENTH, SIXTEENTH, 30, 30),
+    "prepared edge": Room(2 * SIXTEENTH, 2 * SIXTEENTH, 45, 45),
+    "fusible": Room(2 * SIXTEENTH, SIXTEENTH, 15, 10),
+}
+
+THREAD = SIXTEENTH
+"""A motif that touches a fold along less than this hangs by a thread. Common practice."""
+
+GROUND = Fraction(1, 4)
+"""Ground to show between motif and seam, so that piecing never catches an edge. Common
+practice, no source."""
+
+AT_MOST = 6
+"""Places named by one check: more would hide the next finding."""
+
+
+@dataclass(frozen=True)
+class _Case:
+    """One motif at one size, and how notes about it are placed."""
+
+    drafted: DraftedMotif
+    size: Size
+    place: Place
+
+    @property
+    def shape(self) -> MotifShape:
+        return self.drafted.shape
+
+    @property
+    def motif(self) -> Motif:
+        return self.drafted.motif
+
+    @property
+    def room(self) -> Room:
+        return ROOM[self.motif.method]
+
+    def spot(self, x: float, y: float, measure: float | None = None,
+             needed: Fraction | None = None) -> Spot:  # fmt: skip
+        x, y = in_wedge(x, y, self.shape.folds, self.motif.symmetry)
+        least = None if needed is None else float(needed)
+        return Spot(self.size.key, self.motif.key, x, y, measure, least)
+
+    def enough(self, measure: float, needed: Fraction) -> str:
+        """Say at which motif size a measure reaches what is needed."""
+        if measure <= 0:
+            return "redraw it there"
+        span = round_up(self.shape.span * needed / Fraction(measure))
+        return f"widen it in the drawing, or make the motif at least {inches_text(span)}"
+
+
+def makeable(pattern: Pattern, size: Size, drafted: DraftedMotif) -> tuple[Note, ...]:
+    """Return every finding about one motif at one size."""
+    case = _Case(drafted, size, pattern.place("sizes", size.key, "motif_size"))
+    source = pattern.place("motifs", drafted.motif.key)
+    return (
+        *pieces_hold(case, source),
+        *folds_hold(case, source),
+        *necks_hold(case),
+        *slits_open(case),
+        *tips_turn(case),
+        *insides_clip(case),
+        *ground_shows(case),
+    )
+
+
+def pieces_hold(case: _Case, source: Place) -> Iterator[Note]:
+    """A motif opens into as many pieces as the pattern says."""
+    found, meant = case.shape.pieces, case.motif.pieces
+    if found > meant:
+        smallest = min(case.shape.whole.geoms, key=lambda p: p.area)
+        at = smallest.representative_point()
+        free = [e.kind for e in case.shape.edges or () if not e.contact]
+        help_ = (
+            f"the wedge does not touch the {' or the '.join(free)} fold: draw it up to that edge"
+            if free else f"join the parts in the drawing, or set `pieces: {found}`"
+        )  # fmt: skip
+        yield error("D330", source, "the motif falls apart when it is opened",
+                    expected=_count(meant), received=f"{_count(found)} at size {case.size.key}",
+                    help=help_, spot=case.spot(at.x, at.y))  # fmt: skip
+    elif found < meant:
+        yield warning("D337", source, "the motif has fewer pieces than the pattern says",
+                      expected=_count(meant), received=_count(found),
+                      help=f"set `pieces: {found}`, or part them in the drawing")  # fmt: skip
+
+
+def folds_hold(case: _Case, source: Place) -> Iterator[Note]:
+    """Cloth that runs across a fold must be more than a thread."""
+    for edge in case.shape.edges or ():
+        longest = max((b - a for a, b in edge.contact), default=None)
+        if longest is None or longest >= THREAD:
+            continue
+        low, high = max(edge.contact, key=lambda c: c[1] - c[0])
+        turn, middle = math.radians(edge.angle), (low + high) / 2
+        yield error("D331", source, f"the motif hardly touches the {edge.kind} fold",
+                    expected=f"at least {inches_text(THREAD)} of the fold",
+                    received=f"{longest:.3f} in at size {case.size.key}",
+                    help="let more cloth run across that fold",
+                    spot=case.spot(middle * math.cos(turn), middle * math.sin(turn), longest,
+                                   THREAD))  # fmt: skip
+
+
+def necks_hold(case: _Case) -> Iterator[Note]:
+    """A neck of cloth leaves room for the edges turned under from both its sides."""
+    needed = case.motif.smallest_neck
+    if needed is None:
+        needed = 2 * case.motif.turn_under + case.room.neck
+    for place in _narrow(case, case.drafted.neck, needed, ground=False):
+        yield warning("D332", case.place, "a neck of cloth is narrow",
+                      expected=f"at least {inches_text(needed)} for {case.motif.method}",
+                      received=_width(place),
+                      help=case.enough(place.width, needed),
+                      spot=case.spot(place.x, place.y, place.width, needed))  # fmt: skip
+
+
+def slits_open(case: _Case) -> Iterator[Note]:
+    """A slit has room for the allowances of both its edges, and for the needle."""
+    turned = 2 * case.motif.turn_under
+    needed = case.motif.smallest_slit
+    if needed is None:
+        needed = turned + case.room.slit
+    needed = max(needed, turned)
+    if case.drafted.slit is None:
+        return
+    for place in _narrow(case, case.drafted.slit, needed, ground=True):
+        closed = place.width < turned
+        say, least = (error, turned) if closed else (warning, needed)
+        what = "a slit is too narrow to turn both edges under" if closed else "a slit is narrow"
+        yield say("D333", case.place, what,
+                  expected=f"at least {inches_text(least)} for {case.motif.method}",
+                  received=_width(place),
+                  help=case.enough(place.width, needed),
+                  spot=case.spot(place.x, place.y, place.width, least))  # fmt: skip
+
+
+def tips_turn(case: _Case) -> Iterator[Note]:
+    """A tip is not sharper than the method can turn."""
+    least = case.motif.sharpest_tip or case.room.tip
+    sharp = [t for t in case.drafted.tips if t.angle < least]
+    for x, y, angle in _once(case, ((t.x, t.y, t.angle) for t in sharp), 0.1):
+        yield warning("D334", case.place, "a tip is sharp",
+                      expected=f"at least {least} degrees for {case.motif.method}",
+                      received=f"{angle:.0f} degrees",
+                      help="blunt it in the drawing, or set `sharpest_tip`",
+                      spot=case.spot(x, y))  # fmt: skip
+
+
+def insides_clip(case: _Case) -> Iterator[Note]:
+    """An inside corner is not so sharp that nothing is left to turn under in it."""
+    least = case.room.inside
+    sharp = [c for c in case.drafted.insides if c.angle < least]
+    for x, y, angle in _once(case, ((c.x, c.y, c.angle) for c in sharp), 0.1):
+        yield warning("D335", case.place, "an inside corner is sharp",
+                      expected=f"at least {least} degrees for {case.motif.method}",
+                      received=f"{angle:.0f} degrees",
+                      help="round it in the drawing: allowances fray in a sharp corner",
+                      spot=case.spot(x, y))  # fmt: skip
+
+
+def ground_shows(case: _Case) -> Iterator[Note]:
+    """The motif stays clear of the seam round its block."""
+    margin = (case.size.block_side - case.shape.span) / 2
+    if margin >= GROUND:
+        return
+    largest = inches_text(case.size.block_side - 2 * GROUND)
+    say = error if margin < 0 else warning
+    yield say("D336", case.place, "the motif comes too close to the edge of its block",
+              expected=f"at least {inches_text(GROUND)} of ground beside it",
+              received=inches_text(margin),
+              help=f"make the motif at most {largest}, or the block larger")  # fmt: skip
+
+
+def in_wedge(x: float, y: float, folds: int, symmetry: str) -> tuple[float, float]:
+    """Return the point of the drawn wedge that a point of the opened motif comes from."""
+    step = math.radians(wedge_angle(folds))
+    reach, turn = math.hypot(x, y), math.atan2(y, x)
+    if symmetry == "turning":
+        turn %= step
+    else:
+        turn %= 2 * step
+        turn = min(turn, 2 * step - turn)
+    return reach * math.cos(turn), reach * math.sin(turn)
+
+
+def _narrow(case: _Case, known: Narrow, needed: Fraction, ground: bool) -> list[Narrow]:
+    """Return the narrow places of one wedge, the narrowest one known among them."""
+    if known.width >= needed:
+        return []
+    area = case.drafted.ground if ground else case.drafted.cloth
+    found = sorted([known, *narrow_places(area, float(needed))], key=lambda n: n.width)
+    spots = _once(case, ((n.x, n.y, n.width) for n in found), float(needed) / 2)
+    return [Narrow(*spot) for spot in spots]
+
+
+def _once(
+    case: _Case, places: Iterable[tuple[float, float, float]], near: float
+) -> list[tuple[float, float, float]]:
+    """Return places that are not images of each other under folding, a few at most."""
+    found: list[tuple[float, float, float]] = []
+    for x, y, value in places:
+        x, y = in_wedge(x, y, case.shape.folds, case.motif.symmetry)
+        if all(math.hypot(x - a, y - b) > near for a, b, _ in found):
+            found.append((x, y, value))
+    return found[:AT_MOST]
+
+
+def _width(place: Narrow) -> str:
+    """Return a width as a decimal, and to the nearest sixteenth."""
+    near = round_near(Fraction(place.width), SIXTEENTH)
+    return f"{place.width:.3f} in (about {inches_text(near)})"
+
+
+def _count(pieces: int) -> str:
+    return "1 piece" if pieces == 1 else f"{pieces} pieces"

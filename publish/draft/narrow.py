@@ -1,0 +1,228 @@
+"""The narrowest places of an area: necks of cloth, and, of the ground, slits.
+
+In: areas in inches. Out: `Narrow` places with their widths.
+Invariant: a width is the distance between the two edges that face each other there, taken
+from the outline itself; a point where edges run together is a tip, not a narrow place.
+
+How they are found. Shrink the area by r and grow what is left by r again: what the disc of
+radius r cannot reach is left over. A left-over piece is a narrow place when it joins two
+parts (a neck), when it is a whole part (too small everywhere), or when it sticks out with
+nearly parallel edges (a finger); a piece that tapers is a tip. Two parts that come apart
+without leaving anything over (an hourglass), and two outlines that pass close to each
+other (the rim of a hole), are narrow places too. The narrowest is found by trying larger
+and larger discs until one finds a place, then closing in.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from shapely.geometry import LineString, MultiPolygon, Point, Polygon
+from shapely.geometry.base import BaseGeometry
+
+from publish.draft.curves import Points
+from publish.draft.fill import polygons
+from publish.draft.limits import CHORD
+
+_RIPPLE = 2 * CHORD
+"""Inches: how much flattened curves may wrongly narrow or widen a place."""
+
+_PARALLEL = 0.7
+"""A finger fills at least this share of the band as wide as its root and as long as it is;
+a taper to a point fills half, a rounded one two thirds."""
+
+_LONG = 1.0
+"""A finger is at least this many times as long as its root is wide."""
+
+_FIRST, _STEP, _CLOSE = 0.04, 1.25, 1.02
+"""Inches of the first disc; the ratio from one disc to the next; how near to close in."""
+
+
+@dataclass(frozen=True)
+class Narrow:
+    """A narrow place: its middle, and its width in inches."""
+
+    x: float
+    y: float
+    width: float
+
+
+@dataclass(frozen=True)
+class Search:
+    """An area to be searched, part by part, each with a smoothed copy to search it by.
+
+    For an area that repeats, `region` is one repeat: what lies outside it is not looked
+    at, being an image of what lies inside.
+    """
+
+    parts: tuple[tuple[Polygon, Polygon], ...]
+    region: Polygon | None
+
+    @classmethod
+    def of(cls, area: MultiPolygon, region: Polygon | None = None) -> Search:
+        return cls(tuple((p, p.simplify(CHORD / 2)) for p in area.geoms), region)
+
+    def near(self, found: NDArray[np.object_]) -> NDArray[np.object_]:
+        """Return those of many geometries that lie in the region."""
+        if self.region is None or not len(found):
+            return found
+        shapely.prepare(self.region)
+        inside: NDArray[np.object_] = found[shapely.intersects(self.region, found)]
+        return inside
+
+
+def narrowest(search: Search, most: float) -> Narrow | None:
+    """Return the narrowest place not wider than `most`; None when there is none."""
+    known = _between_rings(search, most)
+    best = min(known, key=lambda n: n.width, default=None)
+    limit = most / 2 if best is None else min(most, best.width) / 2
+    low, high = 0.0, min(_FIRST, limit)
+    while not (found := _places(search, high)):
+        if high >= limit:
+            return best
+        low, high = high, min(high * _STEP, limit)
+    while high > max(low, 1e-3) * _CLOSE:
+        middle = (max(low, 1e-4) * high) ** 0.5
+        nearer = _places(search, middle)
+        low, high, found = (low, middle, nearer) if nearer else (middle, high, found)
+    return min([*found, *known], key=lambda n: n.width)
+
+
+def narrow_places(search: Search, needed: float) -> tuple[Narrow, ...]:
+    """Return every place narrower than `needed`, narrowest first."""
+    found = [*_between_rings(search, needed), *_places(search, needed / 2)]
+    apart: list[Narrow] = []
+    for place in sorted(found, key=lambda n: n.width):
+        if place.width < needed and all(
+            np.hypot(place.x - p.x, place.y - p.y) > needed / 2 for p in apart
+        ):
+            apart.append(place)
+    return tuple(apart)
+
+
+def _between_rings(search: Search, most: float) -> list[Narrow]:
+    """Return where two outlines of one part pass each other closer than `most`."""
+    found = []
+    for part, _ in search.parts:
+        rings = np.array([part.exterior, *part.interiors], dtype=object)
+        if len(rings) < 2:
+            continue
+        ours, theirs = shapely.STRtree(rings).query(rings, predicate="dwithin", distance=most)
+        for i, k in zip(ours, theirs, strict=True):
+            if i < k:
+                line = shapely.shortest_line(rings[i], rings[k])
+                middle = line.interpolate(0.5, normalized=True)
+                found.append(Narrow(middle.x, middle.y, line.length))
+    return found
+
+
+def _places(search: Search, radius: float) -> list[Narrow]:
+    return [n for part, rough in search.parts for n in _in_part(search, part, rough, radius)]
+
+
+def _in_part(search: Search, part: Polygon, rough: Polygon, radius: float) -> list[Narrow]:
+    """Return the narrow places that a disc of one radius finds in one connected area."""
+    slack = max(_RIPPLE, 0.02 * radius)
+    shrunk = polygons(rough.buffer(-radius, quad_segs=8))
+    lobes = [p for p in shrunk.geoms if not p.buffer(-slack, quad_segs=2).is_empty]
+    if not lobes:
+        return [_roundest(part)]
+    open_area = MultiPolygon(lobes).buffer(radius + slack / 2, quad_segs=8)
+    shapely.prepare(open_area)
+    left = shapely.get_parts(polygons(rough.difference(open_area)))
+    left = search.near(left[shapely.area(left) > slack * slack])
+    found = [n for piece in left for n in _left_over(part, piece, open_area, radius, slack)]
+    return found + _hourglasses(search, part, lobes, radius, slack)
+
+
+def _left_over(
+    part: Polygon, left: Polygon, open_area: BaseGeometry, radius: float, slack: float
+) -> list[Narrow]:
+    """Return the narrow place that a left-over piece is, unless it is a tip."""
+    root = polygons(left.buffer(slack / 4).intersection(open_area))
+    if len(root.geoms) == 1:
+        edge = shapely.points(np.asarray(left.exterior.coords))
+        far = float(shapely.distance(edge, root).max())
+        wide = _longest(np.asarray(shapely.convex_hull(root).exterior.coords))
+        if far < _LONG * wide or left.area < _PARALLEL * wide * far:
+            return []
+    middle = left.centroid if left.contains(left.centroid) else left.representative_point()
+    return [_measured(part, middle, radius)]
+
+
+def _hourglasses(
+    search: Search, part: Polygon, lobes: list[Polygon], radius: float, slack: float
+) -> list[Narrow]:
+    """Return where lobes that the disc cannot pass between come together at a waist."""
+    tree = shapely.STRtree(lobes)
+    ours, theirs = tree.query(lobes, predicate="dwithin", distance=2 * radius + slack)
+    pairs = np.array([(lobes[i], lobes[k]) for i, k in zip(ours, theirs, strict=True) if i < k])
+    if not len(pairs):
+        return []
+    lines = search.near(shapely.shortest_line(pairs[:, 0], pairs[:, 1]))
+    inside = part.buffer(slack)
+    return [
+        _measured(part, line.interpolate(0.5, normalized=True), radius)
+        for line in lines
+        if inside.covers(line)
+    ]
+
+
+def _roundest(part: Polygon) -> Narrow:
+    """Return the widest place of a part that is narrow everywhere."""
+    line = shapely.maximum_inscribed_circle(part, tolerance=1e-4)
+    x, y = line.coords[0]
+    return Narrow(x, y, 2 * line.length)
+
+
+def _measured(part: Polygon, middle: Point, radius: float) -> Narrow:
+    """Return the width at a place: the distance between the edges on its two sides.
+
+    The edges are those within reach of the middle, on either side of the strip through it
+    that is half as wide as the place; the strip leaves out the end of a finger.
+    """
+    at = np.array([middle.x, middle.y])
+    edge = part.boundary
+    for _ in range(2):  # the second time round the middle lies midway
+        near = _nearest(edge, at)
+        side = near - at
+        half = float(np.hypot(*side))
+        if half < 1e-9:
+            break
+        way = side / half
+        across = edge.intersection(LineString([at, at - 6 * radius * way]))
+        if across.is_empty:
+            break
+        far = _nearest(across, at)
+        at, half = (near + far) / 2, float(np.hypot(*(near - far))) / 2
+    else:
+        close = edge.intersection(Point(at).buffer(1.1 * half, quad_segs=16))
+        one, two = (
+            close.intersection(_half_plane(at, way * sign, half)) for sign in (1.0, -1.0)
+        )
+        if not one.is_empty and not two.is_empty:
+            line = shapely.shortest_line(one, two)
+            mid = line.interpolate(0.5, normalized=True)
+            return Narrow(mid.x, mid.y, line.length)
+    return Narrow(middle.x, middle.y, 2 * radius)
+
+
+def _half_plane(at: Points, way: Points, half: float) -> Polygon:
+    """Return what lies more than half of `half` to one side of a place."""
+    aside = np.array([-way[1], way[0]])
+    near, far = at + 0.5 * half * way, at + 3 * half * way
+    return Polygon([near - 3 * half * aside, near + 3 * half * aside,
+                    far + 3 * half * aside, far - 3 * half * aside])  # fmt: skip
+
+
+def _longest(points: Points) -> float:
+    """Return the greatest distance between any two points."""
+    return float(np.hypot(*(points[:, None] - points[None]).transpose(2, 0, 1)).max())
+
+
+def _nearest(edge: BaseGeometry, at: Points) -> Points:
+    found = shapely.shortest_line(edge, Point(at))
+    return np.asarray(found.coords[0])

@@ -1,0 +1,223 @@
+"""Quilting lines of each area, clipped to it.
+
+In: a size, its patches, the motifs where they lie. Out: `QuiltingLines`, with their total
+length in inches, and notes.
+Invariant: no line leaves its area; echo lines are true offsets, everywhere a multiple of
+the spacing from the nearest motif, neighbouring blocks' motifs included.
+
+Areas: `motif` is the appliqué, `ground` the blocks round it, `border` everything outside
+the blocks. Styles:
+- ditch: along the motif's edge; along the seams of the ground; along the border's seams.
+- echo: round the motif outwards until the ground is full, inside the motif inwards, in
+  borders round and round from the inner seam.
+- parallel: lines at `angle` degrees from the horizontal, one through the area's middle; in
+  borders from each side's own direction, so that 0 follows the border and 90 crosses it.
+- grid: two sets of parallel lines at 45 degrees either way, turned by `angle`.
+- as desired: no lines.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+import shapely
+from shapely.affinity import translate
+from shapely.geometry import LineString, MultiLineString, MultiPolygon, Polygon, box
+from shapely.geometry.base import BaseGeometry
+
+from publish.draft.curves import quadrants
+from publish.draft.fill import polygons
+from publish.draft.limits import CHORD, MAX_LINES
+from publish.draft.topmap import inner_box
+from publish.draft.unfold import ray
+from publish.model.draft import Patch, Placement, QuiltingLines
+from publish.model.pattern import Pattern, QuiltingSpec
+from publish.model.size import Size
+from publish.notes import Note, Place, error
+from publish.units import inches_text
+
+CLOSEST = Fraction(1, 16)
+"""Inches between lines. Closer is thread painting, not quilting. Common practice."""
+
+_SPACED = ("echo", "parallel", "grid")
+
+
+@dataclass(frozen=True)
+class Top:
+    """The areas of one top that can be quilted."""
+
+    size: Size
+    wholes: Mapping[str, MultiPolygon]
+    placements: tuple[Placement, ...]
+    patches: tuple[Patch, ...]
+
+    @property
+    def inner(self) -> Polygon:
+        return box(*(float(v) for v in inner_box(self.size)))
+
+    @property
+    def frame(self) -> BaseGeometry:
+        return box(0, 0, float(self.size.width), float(self.size.height)).difference(self.inner)
+
+    def placed(self, wholes: Mapping[str, BaseGeometry]) -> BaseGeometry:
+        """Return one geometry of each motif's at every place of that motif, together."""
+        return shapely.union_all([
+            translate(wholes[p.motif], float(p.x), float(p.y))
+            for p in self.placements if p.motif in wholes
+        ])  # fmt: skip
+
+
+def quilt(pattern: Pattern, top: Top) -> tuple[tuple[QuiltingLines, ...], tuple[Note, ...]]:
+    """Return the lines of every area that the size has and the pattern quilts."""
+    own = f"sizes.{top.size.key}.quilting" in pattern.places
+    where = ("sizes", top.size.key, "quilting") if own else ("quilting",)
+    found: list[QuiltingLines] = []
+    notes: list[Note] = []
+    motifs = top.placed(top.wholes)
+    areas = {"motif": motifs, "ground": top.inner.difference(motifs), "border": top.frame}
+    for number, spec in enumerate(top.size.quilting):
+        place = pattern.place(*where, number)
+        area = areas[spec.area]
+        if area.is_empty:
+            continue
+        wrong = _unsound(spec, area, place)
+        if wrong is not None:
+            notes.append(wrong)
+            continue
+        lines = _as_lines(_lines(spec, top, area))
+        found.append(QuiltingLines(spec.area, spec.style, spec.spacing, lines, lines.length))
+    return tuple(found), tuple(notes)
+
+
+def outward(shape: BaseGeometry, distance: float) -> BaseGeometry:
+    """Return everything within a distance of a shape, its edge a true offset."""
+    return shape.buffer(distance, quad_segs=quadrants(distance, CHORD))
+
+
+def _unsound(spec: QuiltingSpec, area: BaseGeometry, place: Place) -> Note | None:
+    """Return what keeps lines from being drawn."""
+    if spec.style not in _SPACED:
+        return None
+    if spec.spacing is None:
+        return error("D350", place, f"{spec.style} quilting needs a spacing",
+                     expected="a length such as 1/2 in", help="add `spacing`")  # fmt: skip
+    left, top, right, bottom = area.bounds
+    count = math.hypot(right - left, bottom - top) / float(max(spec.spacing, Fraction(1, 1000)))
+    if spec.spacing < CLOSEST or count > MAX_LINES:
+        return error("D350", place, "quilting lines are too close together",
+                     expected=f"at least {inches_text(CLOSEST)} apart",
+                     received=inches_text(spec.spacing), help="widen `spacing`")  # fmt: skip
+    return None
+
+
+def _lines(spec: QuiltingSpec, top: Top, area: BaseGeometry) -> BaseGeometry:
+    """Return the lines of one area before they are tidied."""
+    gap = float(spec.spacing or 0)
+    if spec.style == "as desired":
+        return MultiLineString()
+    if spec.style == "ditch":
+        return area.boundary if spec.area == "motif" else _seams(top, spec.area, area)
+    if spec.style == "grid":
+        return shapely.union_all([
+            MultiLineString(_rows(area, gap, turn + spec.angle))
+            for turn in (45, 135)
+        ])  # fmt: skip
+    if spec.area == "border":
+        return _round(top, gap, spec.angle if spec.style == "parallel" else 0)
+    if spec.style == "parallel":
+        return MultiLineString(_rows(area, gap, spec.angle))
+    return _inwards(top, gap) if spec.area == "motif" else _echoes(top, area, gap)
+
+
+def _echoes(top: Top, ground: BaseGeometry, gap: float) -> BaseGeometry:
+    """Return offsets of all motifs together at multiples of the gap, until nothing of the
+    ground is left outside them."""
+    found: list[BaseGeometry] = []
+    distance, left = gap, ground
+    while not top.wholes or not left.is_empty:
+        reached = top.placed({k: outward(w, distance) for k, w in top.wholes.items()})
+        if reached.is_empty:
+            break
+        found.append(reached.boundary.intersection(top.inner))
+        left = polygons(ground.difference(reached))
+        distance += gap
+    return shapely.geometrycollections(found)
+
+
+def _inwards(top: Top, gap: float) -> BaseGeometry:
+    """Return offsets inside each motif."""
+    rings: dict[str, list[LineString]] = {}
+    for key, whole in top.wholes.items():
+        rings[key] = []
+        distance = gap
+        while not (left := whole.buffer(-distance, quad_segs=quadrants(distance, CHORD))).is_empty:
+            rings[key] += _as_lines(left.boundary).geoms
+            distance += gap
+    return shapely.geometrycollections([
+        translate(MultiLineString(rings[p.motif]), float(p.x), float(p.y)) for p in top.placements
+    ])  # fmt: skip
+
+
+def _seams(top: Top, area: str, region: BaseGeometry) -> BaseGeometry:
+    """Return the seams inside an area; a border's seam with the blocks is the border's."""
+    role = "border" if area == "border" else "ground"
+    edges = shapely.union_all([
+        Polygon([(float(x), float(y)) for x, y in p.ring]).boundary
+        for p in top.patches if p.role == role
+    ])  # fmt: skip
+    if role == "ground":
+        return edges.difference(top.inner.boundary).intersection(region)
+    outline = box(0, 0, float(top.size.width), float(top.size.height)).boundary
+    return edges.difference(outline)
+
+
+def _round(top: Top, gap: float, angle: float) -> BaseGeometry:
+    """Return the lines of the border, side by side, mitred where the sides meet."""
+    a, b, c, d = (float(v) for v in inner_box(top.size))
+    width, height = float(top.size.width), float(top.size.height)
+    corners = [(0.0, 0.0), (width, 0.0), (width, height), (0.0, height)]
+    inner = [(a, b), (c, b), (c, d), (a, d)]
+    found: list[BaseGeometry] = []
+    for i in range(4):
+        k = (i + 1) % 4
+        side = Polygon([corners[i], corners[k], inner[k], inner[i]])
+        anchor = ((inner[i][0] + inner[k][0]) / 2, (inner[i][1] + inner[k][1]) / 2)
+        lines = _rows(side, gap, angle + 90 * i, anchor)
+        if angle % 180 == 0:
+            seams = top.frame.boundary.buffer(1e-9)
+            lines = [line for line in lines if not seams.covers(line)]
+        found += lines
+    return shapely.line_merge(MultiLineString(found))
+
+
+def _rows(
+    area: BaseGeometry, gap: float, angle: float, anchor: tuple[float, float] | None = None
+) -> list[LineString]:
+    """Return parallel lines clipped to an area, one of them through the anchor."""
+    left, top, right, bottom = area.bounds
+    x, y = anchor or ((left + right) / 2, (top + bottom) / 2)
+    reach = 2 * math.hypot(right - left, bottom - top)
+    (along_x, along_y), (off_x, off_y) = ray(angle), ray(angle + 90)
+    count = math.ceil(reach / gap)
+    rows = [
+        LineString([
+            (x + k * gap * off_x - reach * along_x, y + k * gap * off_y - reach * along_y),
+            (x + k * gap * off_x + reach * along_x, y + k * gap * off_y + reach * along_y),
+        ])
+        for k in range(-count, count + 1)
+    ]  # fmt: skip
+    return [*_as_lines(shapely.intersection(rows, area)).geoms]
+
+
+def _as_lines(geometry: object) -> MultiLineString:
+    """Return the lines of a geometry or of several, without points and areas."""
+    found: list[LineString] = []
+    for part in shapely.get_parts(shapely.get_parts(geometry)):
+        if part.geom_type in ("LineString", "LinearRing") and part.length > 1e-9:
+            found.append(LineString(part.coords))
+        elif part.geom_type in ("MultiLineString", "GeometryCollection"):
+            found += _as_lines(part).geoms
+    return MultiLineString(found)

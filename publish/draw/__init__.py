@@ -1,0 +1,137 @@
+"""Stage 6, draw: figures and template sheets as SVG, in one drawing vocabulary.
+
+In: the pattern with its sizes, drafts and plans, the manual that asks for figures, the
+paper. Out: `Artwork` and notes.
+Invariant: every figure and every template sheet the manual asks for is drawn, or a note
+says why not; a figure's alternative text is made from its own data.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from publish.draw import (
+    binding,
+    borders,
+    colouring,
+    colours,
+    creases,
+    cutting,
+    folding,
+    layers,
+    motifwork,
+    motifwork_place,
+    motifwork_stitch,
+    pillow,
+    quilt,
+    quilting,
+    rows,
+    sandwich,
+    scale,
+    sheets,
+    sizes,
+    sleeve,
+    swatches,
+    trim,
+    units,
+)
+from publish.draw.context import CannotDrawError, Context, Drawing
+from publish.draw.style import palette
+from publish.model.book import Paper
+from publish.model.cutplan import CutPlan
+from publish.model.draft import Draft
+from publish.model.figure import Artwork, Figure, Sheet
+from publish.model.pattern import Pattern
+from publish.model.size import Size
+from publish.model.words import FigureSpec, Manual, TemplateSheets
+from publish.notes import Note, error
+
+__all__ = ["CODES", "DRAWINGS", "draw"]
+
+CODES = {
+    "F601": "The manual asks for a kind of figure that is not known",
+    "F602": "A figure asks for something that this pattern or size does not have",
+    "F603": "Template sheets are asked for a motif that this size does not have",
+}
+"""What each note of this stage means."""
+
+DRAWINGS: dict[str, Drawing] = {
+    "binding": binding.draw,
+    "borders": borders.draw,
+    "colouring": colouring.draw,
+    "colourways": colours.colourways,
+    "crease-ground": creases.draw,
+    "cutting-layout": cutting.draw,
+    "fold": folding.fold,
+    "layers": layers.draw,
+    "pairs": colours.pairs,
+    "pillow": pillow.draw,
+    "place-motif": motifwork_place.place_motif,
+    "quilt": quilt.draw,
+    "quilting": quilting.draw,
+    "rows": rows.draw,
+    "sandwich": sandwich.draw,
+    "scale": scale.draw,
+    "sizes": sizes.draw,
+    "sleeve": sleeve.draw,
+    "stitch": motifwork_stitch.stitch,
+    "swatches": swatches.draw,
+    "tile-map": sheets.tile_map,
+    "trim": trim.draw,
+    "unfold": motifwork_place.unfold,
+    "units": units.draw,
+    "visions": colours.visions,
+    "wedge-align": motifwork.wedge_align,
+    "wedge-baste": motifwork.wedge_baste,
+    "wedge-cut": motifwork.wedge_cut,
+    "wedge-mark": motifwork.wedge_mark,
+}
+"""The drawing of each kind of figure."""
+
+
+def draw(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft],
+         plans: Mapping[str, CutPlan], manual: Manual,
+         paper: Paper) -> tuple[Artwork, tuple[Note, ...]]:  # fmt: skip
+    """Draw every figure and template sheet of a manual for one paper."""
+    context = Context(pattern, sizes, drafts, plans, manual, paper, palette(pattern))
+    figures: dict[str, Figure] = {}
+    notes: list[Note] = []
+    for spec in manual.figures():
+        drawn = _figure(context, spec)
+        if isinstance(drawn, Note):
+            notes.append(drawn)
+        else:
+            figures[spec.key] = drawn
+    printed: dict[tuple[str, str, str], tuple[Sheet, ...]] = {}
+    for asked in _templates(manual):
+        key = (asked.motif, asked.size, asked.part)
+        try:
+            printed[key] = sheets.template_sheets(context, *key, paper)
+        except (CannotDrawError, KeyError) as reason:
+            notes.append(_no_sheets(context, asked, reason))
+    return Artwork(figures, printed), tuple(notes)
+
+
+def _figure(context: Context, spec: FigureSpec) -> Figure | Note:
+    place = context.pattern.place("sizes", spec.size or "")
+    drawing = DRAWINGS.get(spec.kind)
+    if drawing is None:
+        return error("F601", place, f"there is no figure of kind {spec.kind!r}",
+                     expected=f"one of {', '.join(sorted(DRAWINGS))}", received=spec.kind,
+                     help=f"the figure {spec.key!r} in the manual needs another kind")  # fmt: skip
+    try:
+        return drawing(context, spec)
+    except CannotDrawError as reason:
+        return error("F602", place, f"the figure {spec.key!r} cannot be drawn: {reason}")
+
+
+def _templates(manual: Manual) -> tuple[TemplateSheets, ...]:
+    """Return the template sheets asked for, in reading order, once each."""
+    blocks = (b for section in manual.sections for b in section.blocks)
+    return tuple(dict.fromkeys(b for b in blocks if isinstance(b, TemplateSheets)))
+
+
+def _no_sheets(context: Context, asked: TemplateSheets, reason: Exception) -> Note:
+    place = context.pattern.place("sizes", asked.size)
+    what = f"the {asked.part} template of {asked.motif!r} cannot be printed"
+    return error("F603", place, what, received=str(reason))

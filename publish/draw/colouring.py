@@ -1,0 +1,43 @@
+"""The top in outline, to colour in and try fabrics on paper.
+
+In: a size. Out: line art as large as the page's text area.
+Invariant: every region of the top is closed by its own outline and left white.
+"""
+
+from __future__ import annotations
+
+from publish.draw.canvas import Canvas
+from publish.draw.context import Context
+from publish.draw.style import INK, PAPER, TEXT_COLUMN, Stroke
+from publish.draw.top import fit, placed, polygon_of
+from publish.draw.words import plain_size
+from publish.model.figure import Figure
+from publish.model.words import FigureSpec
+
+ABOVE_AND_BELOW = 3.2
+"""Inches of the page kept for margins, heading and foot."""
+
+
+def draw(context: Context, spec: FigureSpec) -> Figure:
+    """Draw patches, appliqué and binding as outlines."""
+    size, draft = context.size(spec), context.draft(spec)
+    seam = float(context.pattern.sewing.seam)
+    tall = context.paper.height - ABOVE_AND_BELOW
+    scale = fit(float(size.width) + 2 * seam, float(size.height) + 2 * seam,
+                (TEXT_COLUMN - 0.04, tall))  # fmt: skip
+    wide = (float(size.width) + 2 * seam) * scale + 0.04
+    canvas = Canvas(wide, tall)
+    frame = canvas.frame(seam * scale + 0.02, seam * scale + 0.02, scale)
+    if size.finish != "pillow" and size.binding is not None:
+        edge = draft.edge_outline.buffer(seam, join_style="mitre")
+        frame.shape(edge, PAPER, Stroke(INK, 0.6))
+    for patch in draft.patches:
+        frame.shape(polygon_of(patch), PAPER, Stroke(INK, 0.6))
+    for place in draft.placements:
+        frame.shape(placed(draft, place), PAPER, Stroke(INK, 0.75))
+    regions = len(draft.patches) + len(draft.placements)
+    alt = (
+        f"{size.title}, {plain_size(size.width, size.height)}, in outline to colour in: "
+        f"{len(draft.patches)} patches and {len(draft.placements)} motifs, {regions} outlines."
+    )
+    return canvas.figure(spec, alt)

@@ -1,0 +1,273 @@
+"""A fabric's cutting plan to scale.
+
+In: a size and `fabric`. Out: the cloth as bought, with its strips, pieces and spare.
+Invariant: every piece of the plan is drawn, to one scale; short plans run down the page
+and long ones across it, and both say which end is cut first by numbering the strips.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from publish.draw.canvas import Canvas
+from publish.draw.cloth import hatch, sheet
+from publish.draw.context import CannotDrawError, Context
+from publish.draw.layout import Group, Laid, groups, lay, size_of, spread
+from publish.draw.letters import set_inches, set_number, set_yards, text_width
+from publish.draw.marks import dimension, disc
+from publish.draw.style import (
+    HAIR,
+    HEAD,
+    INK,
+    SMALL,
+    SOFT,
+    TEXT_COLUMN,
+    TINT,
+    Stroke,
+    edge_of,
+    readable_on,
+)
+from publish.draw.top import fit
+from publish.draw.words import counted, listed
+from publish.model.cutplan import Cut, FabricPlan
+from publish.model.figure import Figure
+from publish.model.words import FigureSpec
+from publish.units import POINTS_PER_INCH, fraction_text, inches_text, yards_text
+
+LINE = Stroke(INK, 0.7, (3.0, 1.6))
+"""A cut across the whole width."""
+DOWN_WIDTHS = (1.9, 2.6, 3.2, 3.9)
+"""Inches for the cloth's width when it runs down the page: the least that is legible."""
+ACROSS_ROOM = (TEXT_COLUMN - 0.5, 2.5)
+"""Inches for the cloth when it runs across the page."""
+LEGIBLE = 10.5
+"""Points: a strip this deep holds a letter and its size in one line."""
+
+
+@dataclass(frozen=True)
+class Bench:
+    """The cloth on the page: its frame, and whether it runs down or across."""
+
+    frame: Canvas
+    down: bool
+    plan: FabricPlan
+    colour: str
+
+    def at(self, along: Fraction | float, across: Fraction | float) -> tuple[float, float]:
+        a, b = float(along), float(across)
+        return (b, a) if self.down else (a, b)
+
+    def rect(self, along: Fraction, across: Fraction, length: Fraction, width: Fraction,
+             fill: str | None, stroke: Stroke | None) -> None:  # fmt: skip
+        (x, y), (w, h) = self.at(along, across), self.at(length, width)
+        self.frame.rect(x, y, w, h, fill, stroke)
+
+    def printed(self, length: Fraction | float) -> float:
+        """Return a length of cloth in points of the page."""
+        return float(length) * self.frame.unit
+
+
+def draw(context: Context, spec: FigureSpec) -> Figure:
+    """Draw one fabric's plan."""
+    plans = context.plan(spec).fabrics
+    plan = plans.get(spec.get("fabric"))
+    if plan is None:
+        raise CannotDrawError(f"nothing is cut from {spec.get('fabric')!r} at this size")
+    bought = max(plan.buy, plan.length)
+    down = bought <= plan.usable_width * Fraction(13, 10)
+    canvas, frame = _set_out(plan, bought, down)
+    bench = Bench(frame, down, plan, context.colour(plan.fabric))
+    _cloth(bench, bought)
+    outside = [_piece(bench, laid, first) for laid, first in _firsts(lay(plan))]
+    _order(bench, [o for o in outside if o is not None])
+    _measures(bench, bought)
+    return canvas.figure(spec, _alt(context, spec, plan))
+
+
+def _set_out(plan: FabricPlan, bought: Fraction, down: bool) -> tuple[Canvas, Canvas]:
+    if not down:
+        scale = fit(bought, plan.usable_width, ACROSS_ROOM)
+        canvas = Canvas(0.3 + float(bought) * scale + 0.12, 9.0)
+        return canvas, canvas.frame(0.3, 0.8, scale)
+    thinnest = min((float(s.depth) for s in plan.strips), default=1.0)
+    per_inch = thinnest * POINTS_PER_INCH / float(plan.usable_width)
+    wide = next((w for w in DOWN_WIDTHS if w * per_inch >= LEGIBLE), DOWN_WIDTHS[-1])
+    canvas = Canvas(0.86 + wide + 0.5, 9.0)
+    return canvas, canvas.frame(0.86, 0.8, wide / float(plan.usable_width))
+
+
+def _cloth(bench: Bench, bought: Fraction) -> None:
+    """Draw the cloth as bought: all of it spare until pieces are laid on it."""
+    width = bench.plan.usable_width
+    whole = sheet(*bench.at(0, 0), *bench.at(bought, width))
+    bench.frame.shape(whole, TINT, None)
+    hatch(bench.frame, whole, Stroke(HAIR, 0.25), 3.2)
+    bench.frame.shape(whole, None, Stroke(SOFT, 0.5))
+
+
+def _firsts(laid: tuple[Laid, ...]) -> list[tuple[Laid, bool]]:
+    """Return each piece, and whether it is the first of its cut in its strip group."""
+    seen: set[tuple[int, str, Fraction, Fraction]] = set()
+    found = []
+    for piece in laid:
+        key = (piece.group, piece.letter, piece.length, piece.width)
+        found.append((piece, key not in seen))
+        seen.add(key)
+    return found
+
+
+def _piece(bench: Bench, piece: Laid, first: bool) -> Laid | None:
+    """Draw a piece and its label; return it when it is too small to hold its letter."""
+    bench.rect(piece.along, piece.across, piece.length, piece.width, bench.colour,
+               Stroke(edge_of(bench.colour), 0.5))  # fmt: skip
+    centre = bench.at(piece.along + piece.length / 2, piece.across + piece.width / 2)
+    wide, high = (bench.printed(v) for v in bench.at(piece.length, piece.width))
+    a, b = size_of(bench.plan, Cut(piece.letter, piece.width, piece.length, 1))
+    words = f"{set_number(a)} × {set_number(b)} in"
+    letter, size = text_width(piece.letter, HEAD, "semibold"), text_width(words, SMALL)
+    if first:
+        for angle, run, rise in ((0.0, wide, high), (-90.0, high, wide)):
+            if rise >= 24 and run >= size + 5:
+                _stacked(bench, centre, (piece.letter, words), angle)
+                return None
+            if rise >= 10 and run >= size + letter + 14:
+                _run(bench, centre, (piece.letter, words), (letter, size), angle)
+                return None
+    if min(wide, high) < 7.2 or wide < letter + 2:
+        return piece if first else None
+    type_size = HEAD if min(wide, high) >= 10 else SMALL
+    ink = readable_on(bench.colour)
+    bench.frame.text(centre, piece.letter, type_size, "semibold", "middle", "middle", ink)
+    return None
+
+
+def _stacked(bench: Bench, centre: tuple[float, float], words: tuple[str, str],
+             angle: float) -> None:  # fmt: skip
+    """Set a piece's letter with its size beneath it."""
+    page, (x, y) = bench.frame.page, bench.frame.point(centre)
+    ink = readable_on(bench.colour)
+    for text, size, face, by in (
+        (words[0], HEAD, "semibold", -5.5),
+        (words[1], SMALL, "regular", 6.0),
+    ):
+        at = (x, y + by) if not angle else (x + by, y)
+        page.text(at, text, size, face, "middle", "middle", ink, angle)
+
+
+def _run(bench: Bench, centre: tuple[float, float], words: tuple[str, str],
+         widths: tuple[float, float], angle: float) -> None:  # fmt: skip
+    """Set a piece's letter and its size in one line, along the piece."""
+    page, (x, y) = bench.frame.page, bench.frame.point(centre)
+    ink = readable_on(bench.colour)
+    half = (widths[0] + 6 + widths[1]) / 2
+    for text, size, face, start in (
+        (words[0], HEAD, "semibold", -half),
+        (words[1], SMALL, "regular", -half + widths[0] + 6),
+    ):
+        at = (x + start, y) if not angle else (x, y - start)
+        page.text(at, text, size, face, "start", "middle", ink, angle)
+
+
+def _order(bench: Bench, outside: list[Laid]) -> None:
+    """Number the strips in cutting order beside the first edge, and draw their cuts."""
+    found = groups(bench.plan)
+    width = bench.plan.usable_width
+    for group in found:
+        for i in range(1, group.strip.count + 1):
+            end = group.start + i * group.strip.depth
+            over = bench.frame.inches(4)
+            bench.frame.line(bench.at(end, -over), bench.at(end, float(width) + over), LINE)
+    middles = [bench.printed(g.start + g.length / 2) for g in found]
+    labels = [_strip_words(g) for g in found]
+    low, high = -6.0, max(bench.printed(bench.plan.length) + 6, 0)
+    widest = max((text_width(w, SMALL) for pair in labels for w in pair), default=0.0)
+    gap = 19.0 if bench.down else widest + 7
+    places = spread(middles, gap, low, high)
+    for number, (group, place, words) in enumerate(zip(found, places, labels, strict=True), 1):
+        _number(bench, group, place, words, number)
+    _letters(bench, outside, found)
+
+
+def _number(bench: Bench, group: Group, place: float, words: tuple[str, str], number: int) -> None:
+    frame = bench.frame
+    at = frame.inches(place)
+    middle = group.start + group.length / 2
+    edge, near, far = frame.inches(-2), frame.inches(-9), frame.inches(-17)
+    frame.polyline([bench.at(middle, edge), bench.at(middle, near), bench.at(at, far)],
+                   Stroke(SOFT, 0.4))  # fmt: skip
+    if group.strip.count > 1:  # a bracket holds strips that are cut alike
+        first, last = group.start + _hair(frame), group.start + group.length - _hair(frame)
+        frame.polyline([bench.at(first, edge), bench.at(first, near), bench.at(last, near),
+                        bench.at(last, edge)], Stroke(SOFT, 0.4))  # fmt: skip
+    disc(frame, bench.at(at, frame.inches(-22)), str(number))
+    for line, text in enumerate(words):
+        if bench.down:
+            shift = (0.0, (line - 0.5) * 8.4)
+            frame.text(bench.at(at, frame.inches(-30)), text, SMALL, "regular", "end", "middle",
+                       shift=shift)  # fmt: skip
+        else:
+            frame.text(bench.at(at, frame.inches(-31)), text, SMALL, "regular", "middle",
+                       shift=(0.0, (line - 1) * 8.4))  # fmt: skip
+
+
+def _hair(frame: Canvas) -> Fraction:
+    """Return half a point of the page as a length of cloth: keeps brackets apart."""
+    return Fraction(frame.inches(0.5))
+
+
+def _strip_words(group: Group) -> tuple[str, str]:
+    return counted(group.strip.count, "strip"), set_inches(group.strip.depth)
+
+
+def _letters(bench: Bench, outside: list[Laid], found: tuple[Group, ...]) -> None:
+    """Name, beyond the far selvage, pieces that are too small to hold their letter."""
+    frame, width = bench.frame, bench.plan.usable_width
+    numbers = sorted({piece.group for piece in outside})
+    middles = [bench.printed(found[n].start + found[n].length / 2) for n in numbers]
+    words = [", ".join(dict.fromkeys(p.letter for p in outside if p.group == n)) for n in numbers]
+    widest = max((text_width(w, HEAD, "semibold") for w in words), default=0.0)
+    gap = 11.0 if bench.down else widest + 5
+    places = spread(middles, gap, -6.0, bench.printed(bench.plan.length) + 6)
+    for n, place, text in zip(numbers, places, words, strict=True):
+        middle = found[n].start + found[n].length / 2
+        at, far = frame.inches(place), float(width) + frame.inches(14)
+        near = float(width) + frame.inches(6)
+        frame.polyline([bench.at(middle, float(width) + frame.inches(1)), bench.at(middle, near),
+                        bench.at(at, far)], Stroke(SOFT, 0.4))  # fmt: skip
+        shift = (2.0, 0.0) if bench.down else (0.0, 1.5)
+        anchor, level = ("start", "middle") if bench.down else ("middle", "top")
+        frame.text(bench.at(at, far), text, HEAD, "semibold", anchor, level, shift=shift)
+
+
+def _measures(bench: Bench, bought: Fraction) -> None:
+    """Dimension the usable width and the length to buy."""
+    frame, width = bench.frame, bench.plan.usable_width
+    wide = f"{set_inches(width)} usable width"
+    long = f"buy {set_yards(bought)}"
+    if bench.down:
+        dimension(frame, (0, 0), (width, 0), wide, 14)
+        dimension(frame, (width, 0), (width, bought), long, 26)
+    else:
+        dimension(frame, (0, width), (0, 0), wide, 12)
+        dimension(frame, (bought, width), (0, width), long, 24)
+
+
+def _alt(context: Context, spec: FigureSpec, plan: FabricPlan) -> str:
+    """Return the plan in words: what is bought, then every strip in cutting order."""
+    parts = []
+    for number, group in enumerate(groups(plan), 1):
+        strip = group.strip
+        cuts = []
+        for cut in strip.cuts:
+            a, b = size_of(plan, cut)
+            cuts.append(f"{cut.count} {cut.letter} of {fraction_text(a)} × {fraction_text(b)} in")
+        parts.append(
+            f"cut {number}: {counted(strip.count, 'strip')} {inches_text(strip.depth)} deep, "
+            f"{'each ' if strip.count > 1 else ''}giving {listed(cuts)}"
+        )
+    return (
+        f"Cutting layout of {context.pattern.fabrics[plan.fabric].name} for the "
+        f"{context.size(spec).title}, from {yards_text(max(plan.buy, plan.length))} with a usable "
+        f"width of {inches_text(plan.usable_width)}: {'; '.join(parts)}."
+    )

@@ -1,0 +1,85 @@
+"""The fabrics: a swatch of each with its name and what it is used for.
+
+In: the pattern's fabrics and every size's cut pieces. Out: one figure.
+Invariant: a fabric's uses are read from the pieces cut from it; a name on a swatch
+reads at WCAG AA contrast.
+"""
+
+from __future__ import annotations
+
+from shapely.geometry import Polygon
+
+from publish.draw.canvas import Canvas
+from publish.draw.context import Context
+from publish.draw.letters import wrap
+from publish.draw.style import HEAD, LABEL, SOFT, TEXT_COLUMN, Stroke, edge_of, readable_on
+from publish.draw.words import listed
+from publish.model.figure import Figure
+from publish.model.words import FigureSpec
+from publish.units import POINTS_PER_INCH
+
+GAP = 0.16
+HIGH = 0.95
+PER_ROW = 5
+TOOTH = 0.055
+EDGE = 0.01
+"""Inches: between swatches, a swatch's height, a tooth of its pinked edge, the margin."""
+
+USES = (
+    ("ground", "ground"), ("motif", "motif"), ("border", "borders"), ("binding", "binding"),
+    ("backing", "backing"), ("pillow back", "pillow back"), ("sleeve", "sleeve"),
+)  # fmt: skip
+"""First word of a piece's purpose, and what a swatch calls it."""
+
+
+def draw(context: Context, spec: FigureSpec) -> Figure:
+    """Draw the fabrics that some size cuts, in the pattern's order."""
+    keys = [k for k in context.pattern.fabrics if uses(context, k)]
+    columns = max(min(PER_ROW, len(keys)), 3)
+    wide = (TEXT_COLUMN - 2 * EDGE - GAP * (columns - 1)) / columns
+    canvas = Canvas(TEXT_COLUMN, 1.0)
+    row_height = HIGH + 0.55
+    for i, key in enumerate(keys):
+        x, y = EDGE + (i % columns) * (wide + GAP), (i // columns) * row_height
+        _swatch(canvas, context, key, (x, y, wide))
+    each = [
+        f"{context.pattern.fabrics[k].name} for {listed(uses(context, k))}" for k in keys
+    ]
+    return canvas.figure(spec, f"The {len(keys)} fabrics: {'; '.join(each)}.")
+
+
+def uses(context: Context, fabric: str) -> list[str]:
+    """Return what a fabric is used for over all sizes, in the order of sewing."""
+    found = set()
+    for plan in context.plans.values():
+        for piece in plan.pieces:
+            if piece.fabric == fabric:
+                known = [name for start, name in USES if piece.purpose.startswith(start)]
+                found.add(known[0] if known else piece.purpose)
+    order = [name for _, name in USES]
+    return sorted(found, key=lambda u: (order.index(u) if u in order else len(order), u))
+
+
+def _swatch(canvas: Canvas, context: Context, key: str, at: tuple[float, float, float]) -> None:
+    x, y, wide = at
+    fabric = context.pattern.fabrics[key]
+    canvas.shape(_pinked(x, y, wide, HIGH), fabric.colour, Stroke(edge_of(fabric.colour), 0.35),
+                 smooth=0)  # fmt: skip
+    ink = readable_on(fabric.colour)
+    room = wide * POINTS_PER_INCH - 14
+    lines = wrap(fabric.name, HEAD, room, "semibold")
+    for i, line in enumerate(lines):
+        up = -11.0 * (len(lines) - 1 - i) - 12
+        canvas.text((x, y + HIGH), line, HEAD, "semibold", fill=ink, shift=(8, up))
+    words = listed(uses(context, key))
+    for i, line in enumerate(wrap(words, LABEL, wide * POINTS_PER_INCH)):
+        canvas.text((x, y + HIGH), line, LABEL, fill=SOFT, shift=(1, 12 + 9.5 * i))
+
+
+def _pinked(x: float, y: float, wide: float, high: float) -> Polygon:
+    """Return a rectangle whose top and bottom edges are cut with pinking shears."""
+    teeth = max(round(wide / (2 * TOOTH)), 1)
+    step = wide / (2 * teeth)
+    top = [(x + i * step, y + (TOOTH if i % 2 == 0 else 0)) for i in range(2 * teeth + 1)]
+    bottom = [(px, y + high - (py - y)) for px, py in reversed(top)]
+    return Polygon(top + bottom)

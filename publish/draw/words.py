@@ -1,0 +1,67 @@
+"""Words that labels and alternative texts share.
+
+In: values of the model. Out: short phrases without Markdown.
+Invariant: a number in a phrase is the model's own, set by one of the functions of
+`publish.draw.letters` or `publish.units`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from fractions import Fraction
+
+from publish.draw.context import Context
+from publish.model.draft import QuiltingLines
+from publish.model.size import Size
+from publish.units import fraction_text, inches_text
+
+
+def listed(items: Sequence[str]) -> str:
+    """Return `a`, `a and b`, `a, b and c`."""
+    if len(items) < 2:
+        return "".join(items)
+    return f"{', '.join(items[:-1])} and {items[-1]}"
+
+
+def plain_size(width: Fraction, height: Fraction) -> str:
+    """Return `20 × 24 in` for alternative text, in digits that any reader can speak."""
+    return f"{fraction_text(width)} × {fraction_text(height)} in"
+
+
+def counted(count: int, noun: str, plural: str = "") -> str:
+    """Return `1 row`, `3 rows`."""
+    return f"{count} {noun if count == 1 else plural or noun + 's'}"
+
+
+STYLES = {
+    "ditch": "in the ditch, beside the edge",
+    "echo": "echo lines",
+    "parallel": "parallel lines",
+    "grid": "a grid",
+    "as desired": "as you like",
+}
+"""What each style of quilting is called."""
+
+
+def quilting_words(lines: QuiltingLines, length: Callable[[Fraction], str] = inches_text) -> str:
+    """Return how an area is quilted: `echo lines, 1/2 in apart`, set by `length`."""
+    style = STYLES.get(lines.style, lines.style)
+    return style + (f", {length(lines.spacing)} apart" if lines.spacing is not None else "")
+
+
+def top_words(context: Context, size: Size) -> str:
+    """Return what the top is made of, for alternative text."""
+    fabric = context.pattern.fabrics
+    draft = context.drafts[size.key]
+    grounds = dict.fromkeys(p.fabric for p in draft.patches if p.role == "ground")
+    parts = [f"{counted(size.columns * size.rows, 'block')} of {inches_text(size.block_side)}"]
+    parts[0] += f" in {listed([fabric[f].name for f in grounds])}"
+    for key in dict.fromkeys(p.motif for p in draft.placements):
+        motif = context.pattern.motifs[key]
+        number = sum(p.motif == key for p in draft.placements)
+        named = counted(number, f"{motif.folds}-fold motif")
+        parts.append(f"{named} in {fabric[motif.fabric].name}")
+    parts += [
+        f"a border of {inches_text(b.width)} in {fabric[b.fabric].name}" for b in size.borders
+    ]
+    return listed(parts)

@@ -1,0 +1,167 @@
+"""What a size can get wrong in itself: motif and block, borders, pillow, quilting.
+
+In: pattern, size as declared, settled size. Out: notes, all of them warnings: the size
+can be made, and the designer should weigh whether it should.
+Invariant: a limit stands beside its reason, with its source or the words "common
+practice, no source".
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from publish.model.pattern import Pattern, SizeSpec
+from publish.model.size import Size
+from publish.notes import Note, warning
+from publish.units import inches_text
+
+CLEAR = Fraction(1, 2)
+"""Least ground left between the motif and the edge of its finished block, so that tips
+stay out of the seam and out of the trimming. Common practice, no source."""
+
+LOOSE = Fraction(2)
+"""A cover this much smaller than its form is the most that a form still fills without
+straining the seams. Common practice, no source; covers 1 in smaller are published."""
+
+LARGEST = Fraction(130)
+"""A side longer than this fits no bed: the widest king mattress, 79 in, with the deepest
+drop, 22 in, on both sides comes to 123 in (sizes and depths as trade pages give them)."""
+
+
+def check_size(pattern: Pattern, spec: SizeSpec, size: Size) -> tuple[Note, ...]:
+    """Return what the designer should weigh in one size."""
+    checks = (_motif, _borders, _whole, _pillow, _layers, _quilting, _blocks)
+    return tuple(note for check in checks for note in check(pattern, spec, size))
+
+
+def _motif(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    if size.motif_span is None:
+        return
+    most = size.block_side - 2 * CLEAR
+    if size.motif_span > most:
+        yield warning(
+            "G202",
+            pattern.place("sizes", size.key, "motif_size"),
+            "the motif comes too near the edge of its block",
+            expected=f"at most {inches_text(most)}: {inches_text(CLEAR)} clear on every side",
+            received=inches_text(size.motif_span),
+            help=f"write `motif_size: {inches_text(most)}` or less, or a larger `block_size`",
+        )
+
+
+def _borders(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    least = 2 * pattern.sewing.seam
+    for number, border in enumerate(size.borders):
+        place = pattern.place("sizes", size.key, "borders", number, "width")
+        if border.width < least:
+            yield warning(
+                "G203",
+                place,
+                "the border is narrower than the seam allowances behind it",
+                expected=f"at least {inches_text(least)}",
+                received=inches_text(border.width),
+                help=f"write `width: {inches_text(least)}` or more, or a narrower `seam`",
+            )
+        if border.width > size.block_side:
+            yield warning(
+                "G204",
+                place,
+                "the border is wider than a block",
+                expected=f"at most {inches_text(size.block_side)}",
+                received=inches_text(border.width),
+                help="check the width, or add a row and a column of blocks",
+            )
+
+
+def _whole(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    longest = max(size.width, size.height)
+    if longest > LARGEST:
+        yield warning(
+            "G211",
+            pattern.place("sizes", size.key),
+            f"`{size.key}` is larger than any bed",
+            expected=f"at most {inches_text(LARGEST)} a side",
+            received=f"{inches_text(size.width)} by {inches_text(size.height)}",
+            help="check `block_size`, `columns`, `rows` and `borders`",
+        )
+    if size.sleeve is not None and 2 * size.sleeve > size.height:
+        yield warning(
+            "G210",
+            pattern.place("sizes", size.key, "sleeve"),
+            "the sleeve is deeper than half the quilt",
+            expected=f"at most {inches_text(size.height / 2)}",
+            received=inches_text(size.sleeve),
+            help=f"write `sleeve: {inches_text(size.height / 2)}` or less",
+        )
+
+
+def _pillow(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    if size.pillow is None:
+        return
+    form = size.pillow.form
+    sides = {"width": size.width, "height": size.height}
+    for name, side in sides.items() if size.width != size.height else [("side", size.width)]:
+        if not form - LOOSE <= side <= form:
+            yield warning(
+                "G205",
+                pattern.place("sizes", size.key, "pillow", "form"),
+                f"the finished cover's {name} is "
+                + ("larger than the form" if side > form else "too small for the form"),
+                expected=f"a cover from {inches_text(form - LOOSE)} to {inches_text(form)}",
+                received=inches_text(side),
+                help=f"change `block_size` or the borders until the cover is "
+                f"{inches_text(form - 1)}, or change `form`",
+            )
+    if size.pillow.back == "envelope" and size.pillow.overlap >= min(size.width, size.height):
+        yield warning(
+            "G213",
+            pattern.place("sizes", size.key, "pillow", "overlap"),
+            "the two backs overlap over the whole cover",
+            expected=f"less than {inches_text(min(size.width, size.height))}",
+            received=inches_text(size.pillow.overlap),
+            help=f"write `overlap: {inches_text(min(size.width, size.height) / 2)}` or less",
+        )
+
+
+def _layers(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    if size.backing and size.batting and size.batting.overhang > size.backing.overhang:
+        yield warning(
+            "G209",
+            pattern.place("sizes", size.key, "batting", "overhang"),
+            "the batting reaches past the backing",
+            expected=f"at most {inches_text(size.backing.overhang)}, as far as the backing",
+            received=inches_text(size.batting.overhang),
+            help="write a smaller `overhang` for the batting, or a larger one for the backing",
+        )
+
+
+def _quilting(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    gap = size.batting.largest_gap if size.batting else None
+    for number, quilting in enumerate(spec.quilting):
+        if quilting not in size.quilting or gap is None or quilting.spacing is None:
+            continue
+        if quilting.spacing > gap:
+            yield warning(
+                "G207",
+                pattern.place("sizes", size.key, "quilting", number, "spacing"),
+                f"the {quilting.area} is quilted further apart than the batting allows",
+                expected=f"at most {inches_text(gap)}, by the batting's label",
+                received=inches_text(quilting.spacing),
+                help=f"write `spacing: {inches_text(gap)}` or less, or choose a batting "
+                "whose label allows more",
+            )
+
+
+def _blocks(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    shown = {key for row in size.arrangement for key in row}
+    for number, key in enumerate(spec.blocks):
+        if key not in shown:
+            yield warning(
+                "G212",
+                pattern.place("sizes", size.key, "block", number),
+                f"the block `{key}` is never reached",
+                expected=f"at most {size.block_count}, as many as there are places",
+                received=f"number {number + 1} in the list",
+                help=f"remove `{key}` from `block`, or add `columns` or `rows`",
+            )

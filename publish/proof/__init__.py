@@ -1,0 +1,122 @@
+"""Stage 8, proof: whether the numbers agree, and whether the paper says what they say.
+
+In: what the stages before have made. Out: notes; nothing is changed.
+Invariant: one check per file. `check` looks at the arithmetic and the construction before
+typesetting, exactly; `measure` looks at the finished PDF, as a maker's ruler would.
+
+A finding is placed at the YAML value that governs it, or at the nearest thing around it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from publish.model.book import Edition
+from publish.model.cutplan import CutPlan
+from publish.model.draft import Draft
+from publish.model.figure import Artwork
+from publish.model.pattern import Pattern
+from publish.model.size import Size
+from publish.model.words import Manual
+from publish.notes import Note
+from publish.proof import (
+    abbreviations,
+    areas,
+    bookmarks,
+    bought,
+    edges,
+    figures,
+    finishing,
+    metric,
+    outline,
+    pages,
+    pieces,
+    printed_fonts,
+    purchase,
+    quoted,
+    scale,
+    strips,
+    textlayer,
+    tree,
+)
+from publish.proof.case import Case, Check, Code
+from publish.proof.paper import Measurement, Printed
+
+__all__ = ["CODES", "REASONS", "check", "measure"]
+
+CHECKS: tuple[Check, ...] = (
+    bought.check,
+    pieces.check,
+    areas.check,
+    tree.check,
+    strips.check,
+    purchase.check,
+    finishing.check,
+    figures.check,
+    quoted.check,
+    metric.check,
+    abbreviations.check,
+)
+MEASUREMENTS: tuple[Measurement, ...] = (
+    pages.measure,
+    printed_fonts.measure,
+    edges.measure,
+    bookmarks.measure,
+    scale.measure,
+    outline.measure,
+    textlayer.measure,
+)
+_DECLARED: tuple[Mapping[str, Code], ...] = (
+    bought.CODES,
+    pieces.CODES,
+    areas.CODES,
+    tree.CODES,
+    strips.CODES,
+    purchase.CODES,
+    finishing.CODES,
+    figures.CODES,
+    quoted.CODES,
+    metric.CODES,
+    abbreviations.CODES,
+    pages.CODES,
+    printed_fonts.CODES,
+    edges.CODES,
+    bookmarks.CODES,
+    scale.CODES,
+    outline.CODES,
+    textlayer.CODES,
+)
+
+CODES: dict[str, str] = {
+    code: said.title for codes in _DECLARED for code, said in codes.items()
+}  # fmt: skip
+REASONS: dict[str, str] = {code: said.why for codes in _DECLARED for code, said in codes.items()}
+"""Why each finding matters to a maker."""
+
+
+def check(
+    pattern: Pattern,
+    sizes: Mapping[str, Size],
+    drafts: Mapping[str, Draft],
+    plans: Mapping[str, CutPlan],
+    manual: Manual,
+) -> tuple[Note, ...]:
+    """Return every finding about the arithmetic and the construction."""
+    case = Case(pattern, sizes, drafts, plans, manual)
+    return tuple(note for each in CHECKS for note in each(case))
+
+
+def measure(
+    pattern: Pattern,
+    drafts: Mapping[str, Draft],
+    artwork: Artwork,
+    edition: Edition,
+    plans: Mapping[str, CutPlan] | None = None,
+) -> tuple[Note, ...]:
+    """Return every finding about a finished PDF.
+
+    With `plans`, the numbers a maker buys and cuts by are looked for in the booklet's
+    text; template-only editions carry no tables and are not searched.
+    """
+    with Printed(pattern, drafts, artwork, edition, plans or {}) as printed:
+        return tuple(note for each in MEASUREMENTS for note in each(printed))

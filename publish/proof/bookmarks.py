@@ -1,0 +1,32 @@
+"""Whether a reader on a screen can jump to each section.
+
+In: a printed edition. Out: notes.
+Invariant: the file has bookmarks, each with a name and a page.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from publish.notes import Note, warning
+from publish.proof.case import Code
+from publish.proof.paper import Printed
+
+CODES = {"P875": Code("Bookmarks are missing or lead nowhere", "nobody finds a step again")}
+
+
+def measure(printed: Printed) -> Iterator[Note]:
+    """Yield a note when there are no bookmarks, or for each that leads nowhere."""
+    found = list(printed.pages.get_toc())
+    if not found and len(printed.pages) > 1:
+        yield warning(
+            "P875", printed.pattern.place("layout"), f"{printed.edition.name} has no bookmarks"
+        )
+    for bookmark in found:
+        title, target = bookmark.get_title(), bookmark.get_dest()
+        page = None if target is None else target.get_index()
+        if not title.strip() or page is None or not 0 <= page < len(printed.pages):
+            yield warning(
+                "P875", printed.pattern.place("layout"),
+                f"a bookmark of {printed.edition.name} leads nowhere", received=title or "no name",
+            )  # fmt: skip

@@ -1,0 +1,75 @@
+"""What the checks before typesetting look at, and the questions most of them ask.
+
+In: pattern, sizes, drafts, plans, manual. Out: `Case`, a read-only view, and `Check`.
+Invariant: only sizes that every stage has finished are checked; nothing is mended here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from publish.model.cutplan import CutPlan, FabricPlan
+from publish.model.draft import Draft, Unit
+from publish.model.pattern import Pattern
+from publish.model.size import Size
+from publish.model.words import Manual
+from publish.notes import Note, Place
+
+
+@dataclass(frozen=True)
+class Code:
+    """What a check can find: a title, and why it matters to a maker."""
+
+    title: str
+    why: str
+
+
+@dataclass(frozen=True)
+class Case:
+    """The inputs of the checks."""
+
+    pattern: Pattern
+    sizes: Mapping[str, Size]
+    drafts: Mapping[str, Draft]
+    plans: Mapping[str, CutPlan]
+    manual: Manual
+
+    @property
+    def keys(self) -> tuple[str, ...]:
+        """Return the sizes to check, in the pattern's order."""
+        return tuple(
+            k
+            for k in self.pattern.sizes
+            if k in self.sizes and k in self.drafts and k in self.plans
+        )
+
+    @property
+    def seam(self) -> Fraction:
+        return self.pattern.sewing.seam
+
+    def size_place(self, key: str, *path: str | int) -> Place:
+        """Return where a size says something, or the nearest thing around it."""
+        return self.pattern.place("sizes", key, *path)
+
+    def fabric_plans(self) -> Iterator[tuple[str, str, FabricPlan]]:
+        """Yield size key, fabric key and plan for everything that is bought."""
+        for key in self.keys:
+            for fabric, plan in self.plans[key].fabrics.items():
+                yield key, fabric, plan
+
+    def name(self, fabric: str) -> str:
+        """Return a fabric's name, or its key when the pattern has no such fabric."""
+        found = self.pattern.fabrics.get(fabric)
+        return fabric if found is None else found.name
+
+
+Check = Callable[[Case], Iterator[Note]]
+
+
+def units(root: Unit) -> Iterator[Unit]:
+    """Yield a unit and every unit inside it."""
+    yield root
+    for part in root.parts:
+        yield from units(part)

@@ -1,0 +1,107 @@
+"""Whether backing, batting, binding and pillow back reach as far as they must.
+
+In: a case. Out: notes.
+Invariant: backing and batting reach past every edge by what the pattern asks; the binding
+goes round; an envelope back covers the cover and overlaps.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from publish.model.cutplan import BackingPlan, BindingPlan, PillowPlan
+from publish.model.size import Size
+from publish.notes import Note, Place, error
+from publish.proof.case import Case, Code
+from publish.units import inches_text
+
+CODES = {
+    "P841": Code("The backing does not reach", "the quilt cannot be basted flat"),
+    "P842": Code("The batting does not reach", "the edge of the quilt is empty"),
+    "P843": Code("The binding does not go round", "the maker runs out at the last corner"),
+    "P844": Code("The pillow back does not close", "the form shows through the opening"),
+    "P845": Code("Quilting lines lie further apart than the batting allows", "the batting shifts"),
+}
+
+
+def check(case: Case) -> Iterator[Note]:
+    """Yield a note for each finishing part that is too small."""
+    for key in case.keys:
+        size, plan = case.sizes[key], case.plans[key]
+        if plan.backing is not None:
+            yield from _backing(case, size, plan.backing)
+        if plan.batting is not None and size.batting is not None:
+            reach = 2 * size.batting.overhang
+            place = case.size_place(key, "batting")
+            for name, side, top in _sides(size, plan.batting.width, plan.batting.height):
+                yield from _least("P842", place, f"batting's {name}", side, top + reach)
+        if plan.binding is not None:
+            yield from _binding(case, size, plan.binding)
+        if plan.pillow is not None and size.pillow is not None:
+            yield from _pillow(case, size, plan.pillow)
+        yield from _gaps(case, size)
+
+
+def _sides(
+    size: Size, width: Fraction, height: Fraction
+) -> tuple[tuple[str, Fraction, Fraction], ...]:
+    return ("width", width, size.width), ("height", height, size.height)
+
+
+def _least(code: str, place: Place, what: str, given: Fraction, least: Fraction) -> Iterator[Note]:
+    if given < least:
+        yield error(
+            code, place, f"the {what} is too small",
+            expected=f"at least {inches_text(least)}", received=inches_text(given),
+        )  # fmt: skip
+
+
+def _backing(case: Case, size: Size, plan: BackingPlan) -> Iterator[Note]:
+    place = case.size_place(size.key, "backing")
+    for name, side, top in _sides(size, plan.width, plan.height):
+        yield from _least("P841", place, f"backing's {name}", side, top + 2 * plan.overhang)
+    if plan.seams == "none":
+        return
+    # Panels lie side by side: each seam takes an allowance from both of its panels.
+    across, along = (
+        (plan.width, plan.height) if plan.seams == "vertical" else (plan.height, plan.width)
+    )
+    joined = plan.panels * plan.panel_width - (plan.panels - 1) * 2 * case.seam
+    yield from _least("P841", place, "joined width of the backing's panels", joined, across)
+    yield from _least("P841", place, "length of the backing's panels", plan.panel_length, along)
+
+
+def _binding(case: Case, size: Size, plan: BindingPlan) -> Iterator[Note]:
+    place = case.size_place(size.key, "binding")
+    allowance = Fraction(0) if size.binding is None else size.binding.allowance
+    least = size.perimeter + allowance
+    yield from _least("P843", place, "length of the binding", plan.length, least)
+    yield from _least(
+        "P843", place, "joined length of the binding", plan.joined_length, plan.length
+    )
+
+
+def _pillow(case: Case, size: Size, plan: PillowPlan) -> Iterator[Note]:
+    if plan.back != "envelope" or size.pillow is None:
+        return
+    place = case.size_place(size.key, "pillow")
+    side = size.width + 2 * size.pillow.seam
+    # Two hemmed pieces cover the cut side once and their overlap twice.
+    overlap = 2 * (min(plan.piece_width, plan.piece_length) - plan.hem) - side
+    yield from _least("P844", place, "overlap of the pillow back", overlap, size.pillow.overlap)
+    tall = size.height + 2 * size.pillow.seam
+    longer = max(plan.piece_width, plan.piece_length)
+    yield from _least("P844", place, "length of the pillow back", longer, tall)
+
+
+def _gaps(case: Case, size: Size) -> Iterator[Note]:
+    limit = None if size.batting is None else size.batting.largest_gap
+    for index, quilting in enumerate(size.quilting):
+        if limit is not None and quilting.spacing is not None and quilting.spacing > limit:
+            yield error(
+                "P845", case.size_place(size.key, "quilting", index, "spacing"),
+                f"the quilting of the {quilting.area} lies further apart than the batting allows",
+                expected=f"at most {inches_text(limit)}", received=inches_text(quilting.spacing),
+                help="quilt closer, or choose a batting whose label allows more",
+            )  # fmt: skip

@@ -1,0 +1,102 @@
+"""Lengths in words and lengths in the model, so that one can be looked for in the other.
+
+In: text; a case. Out: `Said` lengths with their units; every length that the stages have
+settled for a size.
+Invariant: nothing is computed but a finished size plus its seams, a half, and a whole
+step of a purchase; a curve's lengths count as said within `NEAR`.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from shapely.geometry.base import BaseGeometry
+
+from publish.proof.case import Case, units
+from publish.units import UNITS, parse_number
+
+NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
+_SAID = re.compile(rf"(?<![\d./-])({NUMBER})[ \u00a0](in|ft|yd|mm|cm|m)\b")
+
+NEAR = Fraction(1, 16)
+"""Inches: how far a rounded length of a curve may lie from the computed one."""
+_NO_LENGTHS = frozenset(
+    {"ring", "box", "placements", "outline", "area", "angle", "wedge_angle", "sharpest_tip",
+     "shrinkage", "waste", "ratio", "tension_ratio"}
+)  # fmt: skip
+"""Fields that hold places on the top, angles, areas and shares."""
+
+
+@dataclass(frozen=True)
+class Said:
+    """A length as the text says it; `inches` is its exact value."""
+
+    text: str
+    inches: Fraction
+    unit: str
+
+
+def said(text: str) -> Iterator[Said]:
+    """Yield each length with a unit in a text."""
+    for match in _SAID.finditer(text):
+        number, unit = match.groups()
+        yield Said(match.group(), parse_number(number) * UNITS[unit], unit)
+
+
+def settled(case: Case, sizes: tuple[str, ...]) -> tuple[set[Fraction], set[float]]:
+    """Return the exact lengths, and those of curves, of some sizes and of the pattern."""
+    exact: set[Fraction] = set()
+    curved: set[float] = set()
+    parts: list[object] = [case.pattern.sewing, *case.pattern.fabrics.values()]
+    parts += case.pattern.motifs.values()
+    for key in sizes:
+        parts += [case.pattern.sizes[key], case.sizes[key], case.plans[key], case.drafts[key]]
+        exact.update(_beside_seams(case, key))
+    for part in parts:
+        for value in _values(part):
+            if isinstance(value, Fraction):
+                exact.add(value)
+            else:
+                curved.add(value)
+    halves = {v / 2 for v in exact}
+    return exact | halves, curved
+
+
+def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
+    """Yield every unit's side finished and with its seams, and the blank margins."""
+    size = case.sizes[key]
+    for unit in units(case.drafts[key].assembly):
+        for side in (unit.width, unit.height):
+            yield from (side, side + 2 * case.seam)
+    yield from (size.perimeter, size.block_side + 2 * case.seam)
+    if size.motif_span is not None:
+        yield size.block_side - size.motif_span
+        yield (size.block_side - size.motif_span) / 2
+    if size.pillow is not None:
+        yield from (side + 2 * size.pillow.seam for side in (size.width, size.height))
+    for border in size.borders:
+        yield border.width + 2 * case.seam
+
+
+def _values(part: object) -> Iterator[Fraction | float]:
+    """Yield every number inside a value of the model, geometries left out."""
+    if isinstance(part, Fraction | float):
+        yield part
+    elif isinstance(part, str | bytes | int | BaseGeometry) or part is None:
+        return
+    elif isinstance(part, Mapping):
+        for value in part.values():
+            yield from _values(value)
+    elif isinstance(part, tuple | list | frozenset | set):
+        for value in part:
+            yield from _values(value)
+    elif dataclasses.is_dataclass(part):
+        for field in dataclasses.fields(part):
+            if field.name not in _NO_LENGTHS:
+                yield from _values(getattr(part, field.name))
+        for name in ("total", "perimeter", "gap"):
+            yield from _values(getattr(part, name, None))

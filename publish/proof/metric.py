@@ -1,0 +1,79 @@
+"""Whether a metric length in parentheses is the inches before it.
+
+In: a case. Out: notes.
+Invariant: `18 1/2 in (47.0 cm)` and `1/4 in (6 mm)` follow from 1 in = 2.54 cm exactly,
+rounded to the places shown. Yards and metres are two purchases of one need, each rounded
+up by its own step, so they may differ by less than the larger step.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from fractions import Fraction
+
+from publish.notes import Note, error
+from publish.proof.case import Case, Code
+from publish.proof.lengths import NUMBER
+from publish.proof.words import passages
+from publish.units import INCH_IN_MM, YARD, decimal_text, parse_number
+
+CODES = {
+    "P862": Code(
+        "A metric length is not the inches beside it", "makers with a metric ruler cut it wrong"
+    ),
+}
+
+_METRIC = r"\d+(?:\.\d+)?"
+_LENGTH = re.compile(rf"({NUMBER}) in \(({_METRIC}) (mm|cm)\)")
+_RECTANGLE = re.compile(
+    rf"({NUMBER}) in × ({NUMBER}) in \(({_METRIC}) (mm|cm) × ({_METRIC}) (mm|cm)\)"
+)
+_PURCHASE = re.compile(rf"({NUMBER}) yd \(({_METRIC}) m\)")
+
+
+def check(case: Case) -> Iterator[Note]:
+    """Yield a note for each metric length that does not follow from its inches."""
+    for passage in passages(case.manual):
+        for inches, metric, unit in _pairs(passage.text):
+            right = _metric(inches, metric, unit)
+            if metric != right:
+                yield error(
+                    "P862", case.pattern.place("steps", passage.section),
+                    f"a metric length in {passage.where} is not the inches beside it",
+                    expected=f"{inches} in ({right} {unit})",
+                    received=f"{inches} in ({metric} {unit})",
+                )  # fmt: skip
+        for yards, metres in _PURCHASE.findall(passage.text):
+            if not _same_need(case, yards, metres):
+                yield error(
+                    "P862", case.pattern.place("steps", passage.section),
+                    f"yards and metres in {passage.where} are not the same need",
+                    received=f"{yards} yd ({metres} m)",
+                )  # fmt: skip
+
+
+def _pairs(text: str) -> Iterator[tuple[str, str, str]]:
+    yield from _LENGTH.findall(text)
+    for width, height, metric, unit, metric_height, unit_height in _RECTANGLE.findall(text):
+        yield width, metric, unit
+        yield height, metric_height, unit_height
+
+
+def _metric(inches: str, like: str, unit: str) -> str:
+    places = len(like.partition(".")[2])
+    return decimal_text(parse_number(inches) * INCH_IN_MM / {"mm": 1, "cm": 10}[unit], places)
+
+
+def _same_need(case: Case, yards: str, metres: str) -> bool:
+    sewing = case.pattern.sewing
+    steps = [sewing.purchase_step, sewing.metric_step]
+    whole = yards.isdigit() and metres.isdigit()
+    if whole or (parse_number(yards) * 4).denominator == 1:
+        # Thread in whole yards and whole metres; runs of quilting in quarter yards.
+        steps.append(YARD if whole else YARD / 4)
+    metre = 1000 / INCH_IN_MM
+    if whole:
+        steps.append(metre)
+    difference = parse_number(yards) * YARD - Fraction(metres) * metre
+    return abs(difference) < max(steps)

@@ -1,0 +1,121 @@
+"""Whether the pieces that are cut are the pieces that are sewn.
+
+In: a case. Out: notes.
+Invariant: for each fabric and finished size there are as many cut pieces as patches in
+the seam tree; as many motif squares as motifs on the top; a letter names one thing.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from fractions import Fraction
+
+from publish.model.cutplan import Piece
+from publish.model.draft import Patch
+from publish.notes import Note, error
+from publish.proof.case import Case, Code, units
+from publish.units import inches_text
+
+CODES = {
+    "P811": Code(
+        "Patches sewn and pieces cut differ in number",
+        "the maker runs out of pieces, or has some left and looks for where they belong",
+    ),
+    "P812": Code(
+        "Motif squares and motifs differ in number", "a motif is missing, or cloth is wasted"
+    ),
+    "P813": Code("A letter names two different pieces", "the maker sews the wrong piece"),
+    "P814": Code(
+        "A piece is cut smaller than its finished size and its seams", "the seam has no cloth"
+    ),
+}
+
+Kind = tuple[str, Fraction, Fraction]
+"""Fabric and finished size, the shorter side first."""
+
+
+def check(case: Case) -> Iterator[Note]:
+    """Yield a note for each kind of piece whose count or size cannot be right."""
+    for size in case.keys:
+        yield from _counts(case, size)
+        yield from _squares(case, size)
+        yield from _sizes(case, size)
+    yield from _letters(case)
+
+
+def is_patch(piece: Piece) -> bool:
+    """Return whether a piece becomes a patch of the top."""
+    return piece.purpose.split()[0] in ("ground", "border")
+
+
+def _kind(fabric: str, width: Fraction, height: Fraction) -> Kind:
+    return fabric, min(width, height), max(width, height)
+
+
+def _patch_kind(patch: Patch) -> Kind:
+    left, top, right, bottom = patch.box
+    return _kind(patch.fabric, right - left, bottom - top)
+
+
+def _counts(case: Case, size: str) -> Iterator[Note]:
+    sewn = Counter(
+        _patch_kind(u.patch) for u in units(case.drafts[size].assembly) if u.patch is not None
+    )
+    cut: Counter[Kind] = Counter()
+    for piece in filter(is_patch, case.plans[size].pieces):
+        if piece.finished_width is not None and piece.finished_length is not None:
+            kind = _kind(piece.fabric, piece.finished_width, piece.finished_length)
+            cut[kind] += piece.count
+    for kind in sorted({*sewn, *cut}):
+        if sewn[kind] != cut[kind]:
+            fabric, shorter, longer = kind
+            yield error(
+                "P811", case.size_place(size),
+                f"{case.name(fabric)} patches of {inches_text(shorter)} × {inches_text(longer)} "
+                f"are not cut as often as they are sewn",
+                expected=f"{sewn[kind]} sewn", received=f"{cut[kind]} cut",
+            )  # fmt: skip
+
+
+def _squares(case: Case, size: str) -> Iterator[Note]:
+    placed = Counter(case.pattern.motifs[p.motif].fabric for p in case.drafts[size].placements)
+    cut: Counter[str] = Counter()
+    for piece in case.plans[size].pieces:
+        if piece.purpose.split()[0] == "motif":
+            cut[piece.fabric] += piece.count
+    for fabric in sorted({*placed, *cut}):
+        if placed[fabric] != cut[fabric]:
+            yield error(
+                "P812", case.size_place(size),
+                f"{case.name(fabric)} squares for motifs are not cut as often as motifs are laid",
+                expected=f"{placed[fabric]} laid", received=f"{cut[fabric]} cut",
+            )  # fmt: skip
+
+
+def _sizes(case: Case, size: str) -> Iterator[Note]:
+    for piece in filter(is_patch, case.plans[size].pieces):
+        for cut, finished in (
+            (piece.width, piece.finished_width),
+            (piece.length, piece.finished_length),
+        ):
+            if finished is not None and cut < finished + 2 * case.seam:
+                yield error(
+                    "P814", case.size_place(size),
+                    f"piece {piece.letter}, {piece.name}, is cut too small for its seams",
+                    expected=f"at least {inches_text(finished + 2 * case.seam)}",
+                    received=inches_text(cut),
+                )  # fmt: skip
+
+
+def _letters(case: Case) -> Iterator[Note]:
+    meaning: dict[str, Piece] = {}
+    for size in case.keys:
+        for piece in case.plans[size].pieces:
+            first = meaning.setdefault(piece.letter, piece)
+            if (first.purpose, first.fabric) != (piece.purpose, piece.fabric):
+                yield error(
+                    "P813", case.size_place(size), f"the letter {piece.letter} names two pieces",
+                    expected=f"{first.name} in {case.name(first.fabric)}",
+                    received=f"{piece.name} in {case.name(piece.fabric)}",
+                )  # fmt: skip

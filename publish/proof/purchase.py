@@ -1,0 +1,75 @@
+"""Whether enough is bought, and no more than the steps of the shop's rule ask for.
+
+In: a case. Out: notes.
+Invariant: area / usable width <= bound <= length <= needed <= buy, in yards and in
+metres; a purchase is a whole number of steps and less than one step too much.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from publish.model.cutplan import FabricPlan
+from publish.notes import Note, error
+from publish.proof.case import Case, Code
+from publish.units import inches_text
+
+CODES = {
+    "P834": Code("A length to buy is out of order", "the maker buys too little"),
+    "P835": Code("A length to buy is not the next whole step", "the shop cannot cut it"),
+    "P836": Code("A plan is shorter than the area of its pieces allows", "the plan is impossible"),
+}
+
+
+def check(case: Case) -> Iterator[Note]:
+    """Yield a note for each purchase that is too small, or not what a shop sells."""
+    for size, fabric, plan in case.fabric_plans():
+        yield from _order(case, size, fabric, plan)
+        yield from _steps(case, size, fabric, plan)
+        least = area(plan) / plan.usable_width
+        if plan.length < least:
+            yield error(
+                "P836", case.size_place(size),
+                f"the {case.name(fabric)} plan is shorter than the area of its pieces allows",
+                expected=f"at least {inches_text(least)}", received=inches_text(plan.length),
+            )  # fmt: skip
+
+
+def area(plan: FabricPlan) -> Fraction:
+    """Return the area of everything the strips hold, in square inches."""
+    return sum(
+        (c.across * c.along * c.count * s.count for s in plan.strips for c in s.cuts), Fraction(0)
+    )
+
+
+def _order(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note]:
+    steps = (
+        ("lower bound", plan.bound, "plan", plan.length),
+        ("plan", plan.length, "length needed", plan.needed),
+        ("length needed", plan.needed, "length to buy", plan.buy),
+        ("length needed", plan.needed, "length to buy in metres", plan.buy_metric),
+    )
+    for lesser, low, greater, high in steps:
+        if low > high:
+            yield error(
+                "P834", case.size_place(size),
+                f"the {greater} of {case.name(fabric)} is below its {lesser}",
+                expected=f"at least {inches_text(low)}", received=inches_text(high),
+            )  # fmt: skip
+
+
+def _steps(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note]:
+    sewing = case.pattern.sewing
+    for key, bought, step in (
+        ("purchase_step", plan.buy, sewing.purchase_step),
+        ("metric_step", plan.buy_metric, sewing.metric_step),
+    ):
+        if bought % step or bought - plan.needed >= step:
+            yield error(
+                "P835", case.pattern.place("sewing", key),
+                f"the {case.name(fabric)} to buy for the {size} is not the next whole step",
+                expected=f"the least multiple of {inches_text(step)} from "
+                f"{inches_text(plan.needed)}",
+                received=inches_text(bought),
+            )  # fmt: skip

@@ -1,0 +1,97 @@
+"""Whether every length in the booklet's words is one that the stages computed.
+
+In: a case. Out: notes.
+Invariant: a length with a unit equals a settled length of the sizes its passage is about,
+or is one of the trade's own figures below; anything else is a warning that names the
+nearest settled length, since a maker would measure it out.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from publish.notes import Note, warning
+from publish.proof.case import Case, Code
+from publish.proof.lengths import NEAR, Said, said, settled
+from publish.proof.words import Passage, passages
+from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text, inches_text
+
+CODES = {
+    "P861": Code(
+        "A length in the words matches no computed length", "the maker may cut or sew to it"
+    ),
+}
+
+_PRACTICE = {
+    "1/16": "a mark further off is worth doing again",
+    "1/8": "the most between two hand stitches",
+    "3/16": "left round fused shapes",
+    "1/4": "raw edge left across a trimmed corner; the usual seam",
+    "1/2": "basting inside a raw edge; turning ahead of the needle; seam of a joined backing",
+    "1": "the check square; a marked inch on a ruler",
+    "4": "between rows of basting",
+    "6": "binding left loose before the first stitch",
+    "10": "edge left open for the closing join",
+    "18": "hand-sewing thread",
+}
+PRACTICE = frozenset(Fraction(*map(int, n.split("/"))) for n in _PRACTICE)
+"""Inches that the booklet may name without computing them: common practice."""
+PRACTICE_METRIC = frozenset({"5 cm", "2.5 mm", "3 mm", "4 mm", "5 mm", "45 mm", "200 m"})
+"""The check bar, stitch lengths, a rotary blade, a spool of thread."""
+
+
+def check(case: Case) -> Iterator[Note]:
+    """Yield a warning for each length in the words that nothing accounts for."""
+    known = {key: settled(case, (key,)) for key in case.keys}
+    told: set[tuple[str, str]] = set()
+    for passage in passages(case.manual):
+        keys = [k for k in passage.sizes if k in known] or list(case.keys)
+        exact = {v for k in keys for v in known[k][0]}
+        curved = {v for k in keys for v in known[k][1]}
+        for length in said(passage.text):
+            if _accounted(length, exact, curved) or (passage.where, length.text) in told:
+                continue
+            told.add((passage.where, length.text))
+            yield _note(case, passage, length, exact)
+
+
+def _accounted(length: Said, exact: set[Fraction], curved: set[float]) -> bool:
+    value = length.inches
+    if length.unit in ("mm", "cm", "m"):
+        places = len(length.text.split(" ")[0].partition(".")[2])
+        shown = {_metric(v, length.unit, places) for v in exact | PRACTICE}
+        return (
+            length.text in PRACTICE_METRIC
+            or length.text.split(" ")[0] in shown
+            or any(abs(float(value) - v) <= _slack(length, places) for v in curved)
+            or any(v <= value < v + _slack(length, places) for v in exact)
+        )
+    if length.unit == "yd":
+        # Runs of stitching and thread are told in quarter or whole yards.
+        slack = YARD if value % YARD == 0 else YARD / 4
+        near = any(abs(float(value) - v) < slack for v in curved)
+        return value in exact or near or any(abs(value - v) < slack for v in exact)
+    return value in exact | PRACTICE or any(abs(float(value) - v) <= NEAR for v in curved)
+
+
+def _metric(inches: Fraction, unit: str, places: int) -> str:
+    scale = {"mm": 1, "cm": 10, "m": 1000}[unit]
+    return decimal_text(inches * INCH_IN_MM / scale, places)
+
+
+def _slack(length: Said, places: int) -> Fraction:
+    """Return one unit of a metric length's last place, in inches."""
+    unit = {"mm": 1, "cm": 10, "m": 1000}[length.unit]
+    return Fraction(unit, 10**places) / INCH_IN_MM
+
+
+def _note(case: Case, passage: Passage, length: Said, exact: set[Fraction]) -> Note:
+    nearest = min(exact, key=lambda v: (abs(v - length.inches), v))
+    texts = {"yd": f"{fraction_text(nearest / YARD)} yd", "in": inches_text(nearest)}
+    return warning(
+        "P861", case.pattern.place("steps", passage.section),
+        f"{length.text} in {passage.where} matches no computed length",
+        expected=f"perhaps {texts.get(length.unit, inches_text(nearest))}", received=length.text,
+        help="use the computed value in the text instead of typing it",
+    )  # fmt: skip

@@ -1,0 +1,91 @@
+"""Whether each fabric's plan can be cut: strips that fit, with every piece in them.
+
+In: a case. Out: notes.
+Invariant: a strip's pieces fit its depth and the usable width; the strips hold as many
+of each piece as are cut, at the size they are cut; the plan is as long as its strips.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from fractions import Fraction
+
+from publish.model.cutplan import FabricPlan, Piece, Strip
+from publish.notes import Note, error
+from publish.proof.case import Case, Code
+from publish.units import inches_text
+
+CODES = {
+    "P831": Code("A strip holds more than its width or depth", "the last piece cannot be cut"),
+    "P832": Code("The strips do not hold the pieces that are cut", "a piece has no cloth"),
+    "P833": Code("A plan's length is not the sum of its strips", "too little is bought"),
+}
+
+
+def check(case: Case) -> Iterator[Note]:
+    """Yield a note for each plan that cannot be cut as it says."""
+    for size, fabric, plan in case.fabric_plans():
+        for strip in plan.strips:
+            yield from _fits(case, fabric, plan, strip)
+        yield from _holds(case, size, fabric, plan)
+        length = sum((s.depth * s.count for s in plan.strips), Fraction(0))
+        if length != plan.length:
+            yield error(
+                "P833", case.size_place(size),
+                f"the length of the {case.name(fabric)} plan is not the sum of its strips",
+                expected=inches_text(length), received=inches_text(plan.length),
+            )  # fmt: skip
+
+
+def _fits(case: Case, fabric: str, plan: FabricPlan, strip: Strip) -> Iterator[Note]:
+    place = case.pattern.place("fabrics", fabric, "usable_width")
+    letters = ", ".join(c.letter for c in strip.cuts)
+    if strip.used > plan.usable_width:
+        yield error(
+            "P831", place, f"a strip of {case.name(fabric)} ({letters}) is wider than the fabric",
+            expected=f"at most {inches_text(plan.usable_width)}", received=inches_text(strip.used),
+            help="use a wider fabric, or correct usable_width",
+        )  # fmt: skip
+    for cut in strip.cuts:
+        if cut.along > strip.depth:
+            yield error(
+                "P831", place,
+                f"piece {cut.letter} is longer than its strip of {case.name(fabric)}",
+                expected=f"at most {inches_text(strip.depth)}", received=inches_text(cut.along),
+            )  # fmt: skip
+
+
+def _holds(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note]:
+    pieces = {p.letter: p for p in plan.pieces}
+    held: Counter[str] = Counter()
+    for strip in plan.strips:
+        for cut in strip.cuts:
+            held[cut.letter] += cut.count * strip.count
+            piece = pieces.get(cut.letter)
+            if (
+                piece is not None
+                and piece.joined_from == 1
+                and not _alike(piece, cut.across, cut.along)
+            ):
+                yield error(
+                    "P832", case.size_place(size),
+                    f"piece {cut.letter} stands in the {case.name(fabric)} plan at another size",
+                    expected=f"{inches_text(piece.width)} × {inches_text(piece.length)}",
+                    received=f"{inches_text(cut.across)} × {inches_text(cut.along)}",
+                )  # fmt: skip
+    wanted = {p.letter: p.count * p.joined_from for p in plan.pieces}
+    for letter in sorted({*held, *wanted}):
+        if held[letter] != wanted.get(letter, 0):
+            yield error(
+                "P832", case.size_place(size),
+                f"the {case.name(fabric)} plan holds the wrong number of piece {letter}",
+                expected=str(wanted.get(letter, 0)), received=str(held[letter]),
+            )  # fmt: skip
+
+
+def _alike(piece: Piece, across: Fraction, along: Fraction) -> bool:
+    ways = [(piece.width, piece.length)]
+    if piece.may_turn:
+        ways.append((piece.length, piece.width))
+    return (across, along) in ways

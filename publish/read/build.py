@@ -1,0 +1,163 @@
+"""From values that hold to the `Pattern`.
+
+In: the values of a file without faults, and its ledger. Out: `Pattern`.
+Invariant: every key has its value as written, its default, or, in a size, the pattern's
+own; nothing is computed beyond that. A fabric that depends on other keys stays empty
+here and is settled in grading.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from pathlib import Path
+from typing import Any
+
+from publish.model.pattern import (
+    BackingSpec,
+    BattingSpec,
+    BindingSpec,
+    Block,
+    BorderSpec,
+    Colourway,
+    Fabric,
+    Motif,
+    OutlinePoint,
+    PatchSpec,
+    Pattern,
+    PillowSpec,
+    Publication,
+    QuiltingSpec,
+    Sewing,
+    SizeSpec,
+)
+from publish.read.cross import size_blocks
+from publish.read.defaults import fill
+from publish.read.ledger import Ledger
+from publish.read.schema import PATTERN, PUBLICATION
+from publish.read.schema_cloth import (
+    BACKING,
+    BATTING,
+    BINDING,
+    COLOURWAY,
+    FABRIC,
+    QUILTING,
+    SEWING,
+    SWAP,
+)
+from publish.read.schema_design import BLOCK, BORDER, MOTIF, PILLOW, SIZE, TURN_UNDER
+from publish.units import parse_length
+
+Values = Mapping[str, Any]
+
+
+def build_pattern(values: Values, key: str, folder: Path, ledger: Ledger) -> Pattern:
+    """Return the pattern that a file without faults describes."""
+    top = fill(PATTERN, values)
+    _lend_places(values, ledger)
+    return Pattern(
+        key=key,
+        folder=folder,
+        title=top["title"],
+        subtitle=top["subtitle"],
+        publication=_publication(top["publication"] or {}),
+        papers=tuple(top["papers"]),
+        layout=top["layout"],
+        fabrics={k: Fabric(key=k, **fill(FABRIC, v)) for k, v in top["fabrics"].items()},
+        motifs={k: _motif(k, v) for k, v in (top["motifs"] or {}).items()},
+        blocks={k: _block(k, v) for k, v in top["blocks"].items()},
+        sizes={k: _size(k, v, values) for k, v in top["sizes"].items()},
+        sewing=Sewing(**fill(SEWING, top["sewing"] or {})),
+        places=dict(ledger.places),
+        colourways={k: _colourway(k, v, top) for k, v in (top["colourways"] or {}).items()},
+    )
+
+
+def _colourway(key: str, values: Values, top: Values) -> Colourway:
+    """Return a colourway whose fabrics are the pattern's own in another look."""
+    filled = fill(COLOURWAY, values)
+    fabrics = {}
+    for swap in (fill(SWAP, s) for s in filled["swaps"]):
+        own = fill(FABRIC, top["fabrics"][swap["fabric"]])
+        look = {"name": swap["name"], "colour": swap["colour"]}
+        fabrics[swap["fabric"]] = Fabric(key=swap["fabric"], **{**own, **look})
+    return Colourway(key, filled["title"], fabrics)
+
+
+def _publication(values: Values) -> Publication:
+    filled = fill(PUBLICATION, values)
+    return Publication(**{**filled, "year": filled["year"] or 0})
+
+
+def _motif(key: str, values: Values) -> Motif:
+    filled = fill(MOTIF, values)
+    if filled["turn_under"] is None:
+        raw = filled["method"] == "fusible"
+        filled["turn_under"] = parse_length("0 in" if raw else TURN_UNDER)
+    points = [OutlinePoint(p[0], p[1], len(p) > 2) for p in filled["outline"] or ()]
+    return Motif(key=key, **{**filled, "outline": tuple(points)})
+
+
+def _block(key: str, values: Values) -> Block:
+    filled = fill(BLOCK, values)
+    ground = filled["ground"]
+    rows = [[ground]] if isinstance(ground, str) else ground["rows"]
+    patches = [
+        PatchSpec(_square(Fraction(x), Fraction(y)), fabric)
+        for y, row in enumerate(rows)
+        for x, fabric in enumerate(row)
+    ]
+    return Block(key, len(rows[0]), len(rows), tuple(patches), filled["motif"])
+
+
+def _square(x: Fraction, y: Fraction) -> tuple[tuple[Fraction, Fraction], ...]:
+    """Return one grid square, clockwise on the page from its top left corner."""
+    return ((x, y), (x + 1, y), (x + 1, y + 1), (x, y + 1))
+
+
+def _size(key: str, values: Values, pattern: Values) -> SizeSpec:
+    filled = fill(SIZE, values)
+    pillow = filled["finish"] == "pillow"
+    return SizeSpec(
+        key=key,
+        title=filled["title"] or key.replace("_", " ").replace("-", " ").capitalize(),
+        finish=filled["finish"],
+        columns=filled["columns"],
+        rows=filled["rows"],
+        blocks=tuple(size_blocks(values, pattern)),
+        block_size=filled["block_size"],
+        motif_size=filled["motif_size"],
+        borders=tuple(BorderSpec(**fill(BORDER, b)) for b in filled["borders"]),
+        pillow=PillowSpec(**_cloth(fill(PILLOW, filled["pillow"]))) if pillow else None,
+        backing=BackingSpec(**_cloth(_layered(BACKING, values, pattern))),
+        batting=BattingSpec(**_layered(BATTING, values, pattern)),
+        binding=BindingSpec(**_cloth(_layered(BINDING, values, pattern))),
+        quilting=_quilting(values, pattern),
+        sleeve=filled["sleeve"],
+    )
+
+
+def _layered(section: Any, size: Values, pattern: Values) -> dict[str, Any]:
+    """Return a section's values: the size's, or else the pattern's, or else the default."""
+    return fill(section, size.get(section.name, {}), pattern.get(section.name, {}))
+
+
+def _cloth(filled: dict[str, Any]) -> dict[str, Any]:
+    """Return the values with an empty fabric where none is written."""
+    return {**filled, "fabric": filled["fabric"] or ""}
+
+
+def _quilting(size: Values, pattern: Values) -> tuple[QuiltingSpec, ...]:
+    items = size.get("quilting") or fill(PATTERN, pattern)["quilting"]
+    return tuple(QuiltingSpec(**fill(QUILTING, item)) for item in items)
+
+
+def _lend_places(values: Values, ledger: Ledger) -> None:
+    """Let what a size takes from the pattern be found under the size's path too."""
+    names = ("backing", "batting", "binding", "quilting")
+    own = [path for path in ledger.places if path.split(".")[0] in names]
+    for key, size in values["sizes"].items():
+        for path in own:
+            parts = tuple(path.split("."))
+            if parts[0] != "quilting" or "quilting" not in size:
+                ledger.lend(("sizes", key, *parts), parts)

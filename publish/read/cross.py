@@ -1,0 +1,211 @@
+"""What must agree between keys that stand far apart in the file.
+
+In: the values that hold, and the ledger. Out: notes in the ledger.
+Invariant: only comparisons of what is written; nothing is computed that a later stage
+computes. A part that is missing or faulty already is passed over here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from publish.notes import Place, Severity
+from publish.read.characters import shown
+from publish.read.defaults import defaults
+from publish.read.forms import listed, nearest
+from publish.read.ledger import Ledger
+from publish.read.schema_cloth import SEWING
+from publish.read.schema_design import TURN_UNDER
+from publish.units import inches_text, parse_length
+
+Values = Mapping[str, Any]
+
+_HIDING = ("R107", "R108", "R109", "R110", "R112", "R113", "R114", "R128", "R130")
+"""Faults that may hide a use, so that nothing is said of what seems unused."""
+
+
+def check_agreement(values: Values, ledger: Ledger) -> None:
+    """Note every disagreement between the parts of one file."""
+    _references(ledger)
+    for key, motif in _entries(values, "motifs"):
+        _motif(f"motifs.{key}", motif, values, ledger)
+    for key, block in _entries(values, "blocks"):
+        _ground(f"blocks.{key}.ground.rows", block, ledger)
+    for key, way in _entries(values, "colourways"):
+        _swaps(f"colourways.{key}.swaps", way.get("swaps", []), ledger)
+    for key, size in _entries(values, "sizes"):
+        _motif_size(f"sizes.{key}", size, values, ledger)
+    _unused(values, ledger)
+
+
+def _entries(values: Values, section: str) -> Iterable[tuple[str, Values]]:
+    named: Mapping[str, Values] = values.get(section, {})
+    return named.items()
+
+
+def _references(ledger: Ledger) -> None:
+    """Note each name that nothing defines; a section that could not be read defines all."""
+    for use in ledger.uses:
+        section, noun = use.ref.section, use.ref.noun
+        defined = ledger.defined.get(section)
+        if defined is None and section in ledger.places:
+            continue
+        if use.key in (defined or ()):
+            continue
+        near = nearest(use.key, defined or ())
+        if near:
+            help_ = f"write `{near}`"
+        elif defined:
+            known = listed(shown(name) for name in defined[:12])
+            help_ = f"the {section} are {known}; or add `{shown(use.key)}` to `{section}`"
+        else:
+            help_ = f"add a section `{section}` that holds `{shown(use.key)}`"
+        ledger.note(
+            "R130",
+            use.place,
+            f"there is no {noun} `{shown(use.key)}`",
+            expected=f"a key of `{section}`",
+            received=use.key,
+            help=help_,
+        )
+
+
+def _motif(path: str, motif: Values, values: Values, ledger: Ledger) -> None:
+    """Check a motif's turn-under against its method and the margin of its cloth."""
+    turn_under = motif.get("turn_under")
+    fusible = motif.get("method") == "fusible"
+    if fusible and turn_under:
+        ledger.note(
+            "R145",
+            ledger.places[f"{path}.turn_under"],
+            "a fusible motif has raw edges and no turn-under",
+            expected="no `turn_under`, or 0 in",
+            received=inches_text(turn_under),
+            help="remove `turn_under`, or choose another `method`",
+        )
+    elif not fusible and "motif_margin" in values.get("sewing", {}):
+        margin = values["sewing"]["motif_margin"]
+        turn_under = parse_length(TURN_UNDER) if turn_under is None else turn_under
+        if margin < 2 * turn_under:
+            ledger.note(
+                "R146",
+                ledger.places["sewing.motif_margin"],
+                "the motif's cloth has no room for its turn-under",
+                expected=f"at least twice the turn-under, {inches_text(2 * turn_under)}",
+                received=inches_text(margin),
+                help=f"write `{inches_text(defaults(SEWING)['motif_margin'])}`, or remove the key",
+            )
+    if "element" in motif and "outline" in motif:
+        _no_effect(ledger, ledger.places[f"{path}.element"], "element", "an `outline`")
+
+
+def _no_effect(ledger: Ledger, place: Place, key: str, beside: str) -> None:
+    ledger.note(
+        "R143",
+        place,
+        f"`{key}` has no effect with {beside}",
+        expected=f"no `{key}`",
+        received=f"`{key}`",
+        help=f"remove `{key}`",
+        severity=Severity.WARNING,
+    )
+
+
+def _ground(path: str, block: Values, ledger: Ledger) -> None:
+    """Note the rows of a pieced ground that are not as long as its first."""
+    ground = block.get("ground")
+    rows: list[list[str]] = ground.get("rows", []) if isinstance(ground, Mapping) else []
+    for number, row in enumerate(rows):
+        if len(row) != len(rows[0]):
+            ledger.note(
+                "R141",
+                ledger.places[f"{path}.{number}"],
+                f"row {number + 1} is not as long as the first",
+                expected=f"{len(rows[0])} patches",
+                received=str(len(row)),
+                help="give every row of the ground as many patches",
+            )
+
+
+def _swaps(path: str, swaps: list[Values], ledger: Ledger) -> None:
+    """Note each fabric that one colourway swaps twice."""
+    seen: set[str] = set()
+    for number, swap in enumerate(swaps):
+        fabric = swap.get("fabric")
+        if fabric in seen:
+            ledger.note(
+                "R147",
+                ledger.places[f"{path}.{number}"],
+                f"the colourway swaps `{fabric}` twice",
+                expected="one swap for each fabric",
+                received=str(fabric),
+                help="remove one of the two",
+            )
+        seen |= {fabric} if fabric else set()
+
+
+def size_blocks(size: Values, values: Values) -> list[str]:
+    """Return the keys of a size's blocks, as written or by default."""
+    written = size.get("block")
+    if isinstance(written, str):
+        return [written]
+    return list(written or list(values.get("blocks", {}))[:1])
+
+
+def _motif_size(path: str, size: Values, values: Values, ledger: Ledger) -> None:
+    """Check that a size says how large its motif is, and that its block holds it."""
+    blocks = [values.get("blocks", {}).get(key) for key in size_blocks(size, values)]
+    if f"{path}.block" in ledger.places and "block" not in size:
+        return
+    motifs = [b["motif"] for b in blocks if b and b.get("motif")]
+    place = ledger.places.get(f"{path}.motif_size")
+    if motifs and (place is None or ("motif_size" in size and size["motif_size"] is None)):
+        ledger.note(
+            "R111",
+            place or ledger.places[path],
+            f"`{path.split('.')[1]}` lacks `motif_size`",
+            expected="the finished width of the motif that its block has",
+            received="nothing",
+            help=f"add `motif_size: {_smaller(size.get('block_size'))}`",
+        )
+    if place and size.get("motif_size") and not motifs and all(blocks):
+        _no_effect(ledger, place, "motif_size", "blocks that have no motif")
+    motif_size, block_size = size.get("motif_size"), size.get("block_size")
+    if place and motif_size and block_size and motif_size > block_size:
+        ledger.note(
+            "R142",
+            place,
+            "the motif is larger than its block",
+            expected=f"at most {inches_text(block_size)}",
+            received=inches_text(motif_size),
+            help=f"write `{_smaller(block_size)}` or less, or a larger `block_size`",
+        )
+
+
+def _smaller(block_size: Any) -> str:
+    """Return a motif size that suits a block: 2 in smaller, 1 in clear on each side."""
+    return inches_text(block_size - 2) if block_size and block_size > 4 else "14 in"
+
+
+def _unused(values: Values, ledger: Ledger) -> None:
+    """Warn of each fabric, motif and block that nothing uses."""
+    if any(note.code in _HIDING for note in ledger.notes):
+        return
+    used = {(use.ref.section, use.key) for use in ledger.uses}
+    sizes = values.get("sizes", {})
+    for key in [k for k in sizes if f"sizes.{k}.block" not in ledger.places]:
+        used |= {("blocks", block) for block in size_blocks(sizes[key], values)}
+    for section, noun in (("fabrics", "fabric"), ("motifs", "motif"), ("blocks", "block")):
+        for key in ledger.defined.get(section, ()):
+            place = ledger.places.get(f"{section}.{shown(key)}")
+            if place and (section, key) not in used and sizes:
+                ledger.note(
+                    "R144",
+                    place,
+                    f"the {noun} `{shown(key)}` is never used",
+                    expected=f"a {noun} that something uses",
+                    received="no use",
+                    help=f"use it, or remove it from `{section}`",
+                    severity=Severity.WARNING,
+                )

@@ -1,0 +1,120 @@
+"""The written reference of every key, as Markdown.
+
+In: the declarations. Out: the text of REFERENCE.md.
+Invariant: nothing is said of a key here that the schema does not declare.
+"""
+
+from __future__ import annotations
+
+from publish.read.forms import Form
+from publish.read.schema import PATTERN, SMALLEST
+from publish.read.sections import Either, Key, Many, Named, Section, Shape, sections_of
+from publish.units import UNITS
+
+_OPENING = f"""\
+# Reference of pattern.yaml
+
+This file is written by `foldwork reference`; the same declarations check the patterns.
+One file describes one pattern. The least that is a pattern:
+
+```yaml
+{SMALLEST}```
+
+Lengths are written as makers write them, always with a unit: `2 1/2 in`, `2½"`, `6.5 cm`,
+`1/4 yd`. The units are {", ".join(UNITS)}. Fractions stay exact from here to the page.
+
+Values are read as they are written: `1:30` is no number, and `no` is a word. A colour
+goes in quotes, because a bare # begins a comment. Each key is written once. Anchors,
+aliases, merge keys and tags are not used: a size takes what it leaves out from the
+pattern.
+
+Names of your own (fabrics, motifs, blocks, sizes) are small letters, digits, `-` and `_`,
+at most 40 of them. `none` is no name: it stands for a value that is not wanted.
+"""
+
+
+def reference() -> str:
+    """Return the reference of every key, section by section."""
+    return "\n".join([_OPENING, *map(_section, sections_of(PATTERN))])
+
+
+def _section(section: Section) -> str:
+    lines = [f"## {_title(section).capitalize()}", "", section.meaning, *_where(section), ""]
+    lines += ["| key | meaning | form | default | example |", "|---|---|---|---|---|"]
+    lines += [_line(key, section) for key in section.keys]
+    return "\n".join([*lines, *_rules(section), ""])
+
+
+def _where(section: Section) -> list[str]:
+    """Return where a section is written, for those that are not at the top."""
+    homes = [
+        f"`{key.name}` in [{_title(outer)}](#{_anchor(outer)})"
+        for outer in sections_of(PATTERN)
+        for key in outer.keys
+        if section in _held(key.shape)
+    ]
+    return ["", f"Written under {', and under '.join(homes)}."] if homes else []
+
+
+def _held(shape: Shape) -> list[Section]:
+    """Return the sections that a value of this shape is made of directly."""
+    if isinstance(shape, Section):
+        return [shape]
+    if isinstance(shape, Named):
+        return [shape.section]
+    if isinstance(shape, Many):
+        return _held(shape.item)
+    return _held(shape.other) if isinstance(shape, Either) else []
+
+
+def _title(section: Section) -> str:
+    return "the file" if section is PATTERN else section.name
+
+
+def _anchor(section: Section) -> str:
+    return _title(section).replace(" ", "-")
+
+
+def _line(key: Key, section: Section) -> str:
+    default, example = _default(key, section), f"`{key.example}`"
+    cells = [f"`{key.name}`", key.meaning, _form(key), default, example]
+    return "| " + " | ".join(cell.replace("|", "\\|") for cell in cells) + " |"
+
+
+def _form(key: Key) -> str:
+    held = _held(key.shape)
+    if not held:
+        return key.shape.words + (", or `none`" if key.may_be_none else "")
+    link = f"[{held[0].name}](#{_anchor(held[0])})"
+    if isinstance(key.shape, Named):
+        return f"your own key for each {key.shape.noun}, with the keys of {link}"
+    if isinstance(key.shape, Many):
+        return f"a list of {key.shape.least} to {key.shape.most}, each with the keys of {link}"
+    if isinstance(key.shape, Either) and isinstance(key.shape.plain, Form):
+        return f"{key.shape.plain.words}, or the keys of {link}"
+    return f"the keys of {link}"
+
+
+def _default(key: Key, section: Section) -> str:
+    """Return what stands in for a key left out."""
+    if key.required:
+        return "**required**"
+    if key.name in section.one_of:
+        others = [f"`{name}`" for name in section.one_of if name != key.name]
+        return f"**required**, or {' or '.join(others)}"
+    if key.derived:
+        return key.derived
+    return "nothing" if key.default in ('""', "[]") else f"`{key.default}`"
+
+
+def _rules(section: Section) -> list[str]:
+    rules = [
+        f"`{n.other}` is required where `{n.key}` is {' or '.join(f'`{v}`' for v in n.values)}."
+        for n in section.needs
+    ] + [
+        f"`{i.other}` has no effect where `{i.key}` is {' or '.join(f'`{v}`' for v in i.values)}."
+        for i in section.idle
+    ]
+    if section.one_of:
+        rules.insert(0, f"Exactly one of {' and '.join(f'`{n}`' for n in section.one_of)} stands.")
+    return ["", *(f"- {rule}" for rule in rules)] if rules else []

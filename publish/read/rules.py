@@ -1,0 +1,120 @@
+"""Rules between the keys of one section: required, one of several, needed, idle.
+
+In: a section's declaration, its values and the places of its keys. Out: notes.
+Invariant: a key that is written counts as present even where its value does not hold.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, Protocol
+
+from publish.notes import Place, Severity
+from publish.read.forms import listed
+from publish.read.sections import Section
+
+
+class NoteMaker(Protocol):
+    """Takes down one finding."""
+
+    def __call__(
+        self,
+        code: str,
+        place: Place,
+        what: str,
+        *,
+        expected: str = "",
+        received: str = "",
+        help: str = "",
+        severity: Severity = Severity.ERROR,
+    ) -> None: ...
+
+
+def check_rules(
+    note: NoteMaker,
+    section: Section,
+    values: Mapping[str, Any],
+    present: Mapping[str, Place],
+    owner: Place,
+    subject: str,
+) -> None:
+    """Note what is missing from a section, what excludes what, and what has no effect."""
+    for key in section.keys:
+        if key.required and key.name not in present:
+            note(
+                "R111",
+                owner,
+                f"{subject} lacks `{key.name}`",
+                expected=f"`{key.name}`: {key.shape.words}",
+                received="nothing",
+                help=f"add `{key.name}: {key.example}`",
+            )
+    _check_one_of(note, section, present, owner, subject)
+    _check_needs(note, section, values, present, owner, subject)
+    for idle in section.idle:
+        value = _value(section, idle.key, values, present)
+        if value in idle.values and idle.other in present:
+            note(
+                "R143",
+                present[idle.other],
+                f"`{idle.other}` has no effect with `{idle.key}: {value}`",
+                expected=f"no `{idle.other}`",
+                received=f"`{idle.other}`",
+                help=f"remove `{idle.other}`, or change `{idle.key}`",
+                severity=Severity.WARNING,
+            )
+
+
+def _check_needs(
+    note: NoteMaker,
+    section: Section,
+    values: Mapping[str, Any],
+    present: Mapping[str, Place],
+    owner: Place,
+    subject: str,
+) -> None:
+    for need in section.needs:
+        value = _value(section, need.key, values, present)
+        lacking = need.other not in present or values.get(need.other, "") is None
+        if value in need.values and lacking:
+            key = section.key(need.other)
+            note(
+                "R111",
+                present.get(need.other) or present.get(need.key, owner),
+                f"{subject} lacks `{need.other}`, which `{need.key}: {value}` needs",
+                expected=f"`{need.other}`: {key.shape.words}",
+                received="nothing",
+                help=f"add `{need.other}: {key.example}`",
+            )
+
+
+def _check_one_of(
+    note: NoteMaker, section: Section, present: Mapping[str, Place], owner: Place, subject: str
+) -> None:
+    written = [name for name in present if name in section.one_of]
+    if section.one_of and not written:
+        choices = " or ".join(f"`{name}`" for name in section.one_of)
+        note(
+            "R111",
+            owner,
+            f"{subject} lacks {choices}",
+            expected=choices,
+            received="neither",
+            help=f"add `{section.one_of[0]}: {section.key(section.one_of[0]).example}`",
+        )
+    for extra in written[1:]:
+        note(
+            "R140",
+            present[extra],
+            f"{listed(written)} exclude each other",
+            expected="one of them",
+            received="both",
+            help=f"remove `{extra}` or `{written[0]}`",
+        )
+
+
+def _value(
+    section: Section, name: str, values: Mapping[str, Any], present: Mapping[str, Place]
+) -> Any:
+    """Return a word's value: as written, or its default; None where it does not hold."""
+    return values.get(name) if name in present else section.key(name).default

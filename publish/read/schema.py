@@ -1,0 +1,94 @@
+"""The schema: every key of pattern.yaml, declared once.
+
+In: the sections of cloth and design. Out: `PATTERN`, the whole file; `SMALLEST`, the
+least that is a pattern.
+Invariant: what is checked, what editors are told and what the reference says are all
+made from these declarations.
+"""
+
+from __future__ import annotations
+
+from publish.read.forms import Choice, Name, Text, Whole
+from publish.read.schema_cloth import (
+    BACKING,
+    BATTING,
+    BINDING,
+    COLOURWAY,
+    FABRIC,
+    QUILTING,
+    SEWING,
+)
+from publish.read.schema_design import BLOCK, MOTIF, SIZE
+from publish.read.sections import Key, Many, Named, Section
+
+PUBLICATION = Section(
+    "publication",
+    "Who publishes the pattern, and what the covers say. What is left out is not printed.",
+    (
+        Key("studio", Text(60), "The studio's name.", "Hollow Fen Studio", default='""'),
+        Key("stock_number", Text(30), "The number that shops order by.", "HF-101", default='""'),
+        Key("edition", Text(40), "Which edition this is.", "Second edition",
+            default="First edition"),
+        Key("year", Whole(1900, 2199), "The year of publication.", "2026", default="none"),
+        Key("licence", Text(1200, lines=True), "What makers may do with what they sew and with "
+            "the pattern.", "For personal use and for gifts.", default='""'),
+        Key("contact", Text(120), "Where to report a mistake.", "patterns@hollowfen.example",
+            default='""'),
+        Key("skill", Text(40), "How much experience the pattern asks for.",
+            "Confident beginner", default='""'),
+        Key("blurb", Text(1200, lines=True), "A paragraph for the back cover.",
+            "Samphire grows where the tide comes in twice a day.", default='""'),
+    ),
+)  # fmt: skip
+
+PATTERN = Section(
+    "pattern",
+    "Everything that one pattern says: its names, its cloth, its motifs and blocks, its sizes.",
+    (
+        Key("title", Text(60, blank=False), "The pattern's name.", "Bulrush", required=True),
+        Key("subtitle", Text(120), "A line under the title.", "A quiet mini quilt", default='""'),
+        Key("layout", Name(), "The layout that the booklet is set in.", "tideline",
+            default="tideline"),
+        Key("papers", Many(Choice(("letter", "a4")), 1, 2, distinct=True),
+            "The papers that it is printed on.", "[a4]", default="[letter, a4]"),
+        Key("publication", PUBLICATION, "Who publishes it, and what the covers say.",
+            "{studio: Hollow Fen Studio, year: 2026}", derived="its keys' defaults"),
+        Key("fabrics", Named(FABRIC, "fabric"), "The fabrics.",
+            '{linen: {name: Pale linen, colour: "#f4efe6"}}', required=True),
+        Key("colourways", Named(COLOURWAY, "colourway", 12), "Other palettes over the same "
+            "design, shown side by side.", "{dusk: {title: Dusk, swaps: [{fabric: linen, "
+            'name: Night water, colour: "#26343c"}]}}', derived="no colourways"),
+        Key("motifs", Named(MOTIF, "motif"), "The motifs.",
+            "{bulrush: {outline: [[0, 0], [60, 0], [40, 40]], folds: 8, fabric: moss}}",
+            derived="no motifs"),
+        Key("blocks", Named(BLOCK, "block"), "The blocks.",
+            "{bulrush: {ground: linen, motif: bulrush}}", required=True),
+        Key("sewing", SEWING, "Allowances and purchases.", "{seam: 1/4 in}",
+            derived="its keys' defaults"),
+        Key("backing", BACKING, "The back of every size.", "{fabric: mist, overhang: 4 in}",
+            derived="its keys' defaults"),
+        Key("batting", BATTING, "The batting of every size.", "{name: Wool, largest_gap: 3 in}",
+            derived="its keys' defaults"),
+        Key("binding", BINDING, "The binding of every quilt.", "{fabric: moss, cut: bias}",
+            derived="its keys' defaults"),
+        Key("quilting", Many(QUILTING, 1, 12), "How each area of every size is quilted.",
+            "[{area: ground, style: echo, spacing: 1/2 in}]",
+            default="[{area: motif, style: ditch}, {area: ground, style: echo, spacing: 1/2 in}, "
+            "{area: border, style: parallel, spacing: 1 in}]"),
+        Key("sizes", Named(SIZE, "size"), "The sizes.",
+            "{mini: {block_size: 16 in, motif_size: 14 in}}", required=True),
+    ),
+)  # fmt: skip
+
+SMALLEST = """\
+title: Bulrush
+fabrics:
+  linen: {name: Pale linen, colour: "#f4efe6"}
+  moss: {name: Deep moss, colour: "#4f6b4a"}
+motifs:
+  bulrush: {drawing: bulrush.svg, folds: 8, fabric: moss}
+blocks:
+  bulrush: {ground: linen, motif: bulrush}
+sizes:
+  mini: {block_size: 16 in, motif_size: 14 in}
+"""

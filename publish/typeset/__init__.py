@@ -1,0 +1,101 @@
+"""Stage 7, typesetting: a manual and its artwork as a finished PDF.
+
+In: pattern, manual, artwork, paper. Out: `Edition`, or notes.
+Invariant: words, numbers and drawings are placed, never changed; template sheets are
+placed at 100 %; the same input gives the same bytes.
+
+How the pages look is a layout's business: see layouts/README.md.
+"""
+
+from __future__ import annotations
+
+from publish.model.book import Edition, Paper
+from publish.model.figure import Artwork
+from publish.model.pattern import Pattern
+from publish.model.words import Manual
+from publish.notes import Note, Severity, error
+from publish.typeset import fonts, layout, pages, plates, press
+
+__all__ = ["CODES", "typeset"]
+
+CODES: dict[str, str] = {
+    "T701": "There is no layout of this name",
+    "T702": "A layout's settings are faulty",
+    "T703": "A template cannot be filled in",
+    "T704": "A character is in none of the layout's fonts",
+    "T705": "A figure that the booklet asks for was not drawn",
+    "T706": "Template sheets that the booklet asks for were not drawn",
+    "T707": "A template sheet is not drawn at the size of the paper",
+    "T708": "A layout gives a template sheet no page of its own",
+    "T710": "A warning from WeasyPrint",
+    "T711": "An error from WeasyPrint",
+}
+
+
+def typeset(
+    pattern: Pattern, manual: Manual, artwork: Artwork, paper: Paper, name: str = "booklet"
+) -> tuple[Edition | None, tuple[Note, ...]]:
+    """Return one edition for one paper.
+
+    `name` is the edition, `booklet` or `templates`; the file is called `booklet-letter`.
+    Nothing is returned when a note is an error.
+    """
+    chosen, found = layout.find(pattern, paper)
+    notes = [*found, *plates.check(pattern, manual, artwork, paper)]
+    if chosen is None or notes:
+        return None, tuple(notes)
+    composed, faults = pages.compose(chosen, pattern, manual, artwork, paper, name)
+    if composed is None:
+        return None, faults
+    place = pattern.place("layout")
+    notes += _unprintable(pattern, composed, artwork, chosen)
+    if notes:
+        return None, tuple(notes)
+    printed, said = press.print_pages(composed, chosen, artwork, place)
+    notes += said
+    notes += _homeless(pattern, manual, artwork, printed)
+    if any(n.severity is Severity.ERROR for n in notes):
+        return None, tuple(notes)
+    edition = Edition(
+        name=f"{name}-{paper.key}",
+        paper=paper,
+        pdf=printed.pdf,
+        html=composed.html,
+        sheet_pages=printed.sheet_pages,
+    )
+    return edition, tuple(notes)
+
+
+def _unprintable(
+    pattern: Pattern, composed: pages.Composed, artwork: Artwork, chosen: layout.Layout
+) -> tuple[Note, ...]:
+    """Return a note when words or drawings hold characters that the layout's fonts lack."""
+    drawings = [f.svg for f in artwork.figures.values()]
+    drawings += [s.svg for group in artwork.sheets.values() for s in group]
+    signs = fonts.missing(fonts.words("".join([composed.html, *drawings])), chosen.fonts)
+    if not signs:
+        return ()
+    names = ", ".join(f"{sign} (U+{ord(sign):04X})" for sign in signs)
+    return (
+        error(
+            "T704",
+            pattern.place("title"),
+            "the text uses characters that no font of the layout has",
+            expected=" and ".join(dict.fromkeys(f.family for f in chosen.fonts)),
+            received=names,
+            help="write it another way, or use a layout with a font that has them",
+        ),
+    )
+
+
+def _homeless(
+    pattern: Pattern, manual: Manual, artwork: Artwork, printed: press.Printed
+) -> tuple[Note, ...]:
+    """Return a note for each sheet that the layout has not put on a page."""
+    keys = [s.key for block in plates.wanted(manual) for s in plates.sheets(artwork, block)]
+    return tuple(
+        error("T708", pattern.place("layout"), "the layout gives a template sheet no page",
+              received=key, help="give it an element whose id is sheet_anchor(sheet)")
+        for key in keys
+        if key not in printed.sheet_pages
+    )  # fmt: skip

@@ -1,0 +1,134 @@
+"""Templates filled in: a manual as HTML, a layout's style as CSS.
+
+In: layout, pattern, manual, artwork, paper. Out: `Composed`, or notes with the template's
+file and line.
+Invariant: templates see only the values listed in layouts/README.md; an unknown name is
+an error, never an empty string; whatever is not marked as HTML is escaped.
+"""
+
+from __future__ import annotations
+
+import re
+import traceback
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import groupby
+from pathlib import Path
+from typing import Any
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined, TemplateError
+from jinja2.exceptions import TemplateSyntaxError
+from markupsafe import Markup
+
+from publish.model.book import Paper
+from publish.model.figure import Artwork
+from publish.model.pattern import Pattern
+from publish.model.words import Manual
+from publish.notes import Note, Place, error
+from publish.typeset import plates, prose
+from publish.typeset.fonts import face_css
+from publish.typeset.layout import Layout, shown
+from publish.typeset.palette import palette
+from publish.units import POINTS_PER_INCH
+
+LANGUAGE = "en-GB"
+_FAULTS = (TemplateError, ArithmeticError, AttributeError, LookupError, TypeError, ValueError)
+"""What a template can raise: its own errors, and those of the values it works with."""
+
+
+@dataclass(frozen=True)
+class Composed:
+    html: str
+    css: str
+
+
+def compose(
+    layout: Layout, pattern: Pattern, manual: Manual, artwork: Artwork, paper: Paper, edition: str
+) -> tuple[Composed | None, tuple[Note, ...]]:
+    """Return the edition as HTML and CSS.
+
+    `edition` is `booklet` or `templates`; a layout may leave the covers out of the latter.
+    """
+    environment = _environment(layout, artwork)
+    values = _values(layout, pattern, manual, paper, edition)
+    made: list[str] = []
+    for name in (layout.template, layout.style):
+        try:
+            made.append(environment.get_template(name).render(values))
+        except _FAULTS as fault:
+            note = _note(fault, layout)
+            if note is None:
+                raise
+            return None, (note,)
+    html, css = made
+    # The fonts come last, so that a line of the style keeps its number in messages.
+    return Composed(html, f"{css}\n{face_css(layout.fonts)}"), ()
+
+
+def _environment(layout: Layout, artwork: Artwork) -> Environment:
+    environment = Environment(
+        loader=FileSystemLoader(layout.folder),
+        undefined=StrictUndefined,
+        autoescape=True,
+    )
+    environment.filters.update(inline=prose.inline, prose=prose.prose, plain=prose.plain)
+    environment.filters.update(kind=kind, runs=runs, css_string=css_string)
+    environment.globals.update(
+        plate=lambda spec: plates.plate(artwork, spec),
+        sheets=lambda block: plates.sheets(artwork, block),
+        sheet_address=plates.address,
+        sheet_anchor=plates.anchor,
+    )
+    return environment
+
+
+def _values(
+    layout: Layout, pattern: Pattern, manual: Manual, paper: Paper, edition: str
+) -> dict[str, Any]:
+    return {
+        "pattern": pattern,
+        "manual": manual,
+        "edition": edition,
+        "paper": paper,
+        "page_width": paper.width * POINTS_PER_INCH,
+        "page_height": paper.height * POINTS_PER_INCH,
+        "settings": layout.settings,
+        "colours": palette(pattern),
+        "language": LANGUAGE,
+    }
+
+
+def kind(block: object) -> str:
+    """Return a block's kind in lower case with underscores: `figure_grid`."""
+    return re.sub(r"(?<=[a-z])(?=[A-Z])", "_", type(block).__name__).lower()
+
+
+def runs(blocks: Sequence[object]) -> list[list[object]]:
+    """Return blocks in lists of one kind each, in order: what a layout may set together."""
+    return [list(group) for _, group in groupby(blocks, key=type)]
+
+
+def css_string(text: str) -> Markup:
+    """Return text as a quoted CSS string."""
+    escaped = "".join(c if c.isalnum() or c == " " else f"\\{ord(c):06x} " for c in text)
+    return Markup(f'"{escaped}"')
+
+
+def _note(fault: Exception, layout: Layout) -> Note | None:
+    """Return where in the templates something went wrong, or None if it was not there.
+
+    An undefined name carries no line of its own; the last frame of the traceback that
+    runs in a template does.
+    """
+    if isinstance(fault, TemplateSyntaxError):
+        file = Path(fault.filename) if fault.filename else layout.folder / layout.template
+        place = Place(shown(file), fault.lineno)
+    else:
+        frames = traceback.extract_tb(fault.__traceback__)
+        inside = [f for f in frames if Path(f.filename).is_relative_to(layout.folder)]
+        if not inside and not isinstance(fault, TemplateError):
+            return None
+        file = Path(inside[-1].filename) if inside else layout.folder / layout.template
+        place = Place(shown(file), (inside[-1].lineno or 1) if inside else 1)
+    said = str(fault) or type(fault).__name__
+    return error("T703", place, f"the template cannot be filled in: {said}")

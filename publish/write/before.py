@@ -1,0 +1,117 @@
+"""Before you start: printing, seams, width, pressing, washing, abbreviations.
+
+In: pattern, and the text of every other section. Out: the section.
+Invariant: the abbreviations listed are exactly those that the booklet uses.
+"""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+from publish.model.words import Block, Box, Paragraph, Row, Section, Steps, Table
+from publish.write.context import Book
+from publish.write.phrase import listed, measure, stitch, to_buy
+from publish.write.practice import PIECING_STITCH
+from publish.write.steps import StepList
+from publish.write.templates import add_printing
+
+_ABBREVIATIONS = (
+    ("in", "inch", re.compile(r"\d in\b")),
+    ("yd", "yard, 36 inches", re.compile(r"\d yd\b")),
+    ("mm", "millimetre", re.compile(r"\d mm\b")),
+    ("cm", "centimetre, 10 millimetres", re.compile(r"\d cm\b")),
+    ("m", "metre, 100 centimetres", re.compile(r"\d m\b")),
+    ("×", "by: across the fabric, then along it", re.compile(r" × ")),
+    ("%", "per cent", re.compile(r"\d %")),
+)
+
+
+def section(book: Book, others: str) -> Section:
+    """Return the section; `others` is the text of all the other sections."""
+    steps = StepList(book, "before-you-start")
+    if book.motifs:
+        add_printing(book, steps)
+    blocks: list[Block] = []
+    printing = steps.block()
+    if printing.items:
+        blocks += [Paragraph("**Printing the templates**"), printing]
+    blocks.append(Box("note", "Seams", _seams(book)))
+    blocks.append(Box("note", "Usable width", _width()))
+    blocks.append(Box("note", "Pressing", _pressing()))
+    blocks.append(Box("note", "Washing first", _washing(book)))
+    blocks.append(Box("note", "Sides of the cloth", (
+        "The **right side** is the side that shows in the finished piece; the **wrong side** is "
+        "its back. *Right sides together* means that two right sides touch.",
+    )))  # fmt: skip
+    blocks.append(_abbreviations(others + text_of(blocks)))
+    lead = f"Read the steps{book.your_size} once through before you cut."
+    return Section("before-you-start", "Before you start", tuple(blocks), lead)
+
+
+def text_of(blocks: list[Block]) -> str:
+    """Return the text of the blocks that this section writes."""
+    found: list[str] = []
+    for block in blocks:
+        if isinstance(block, Box):
+            found += block.items
+        elif isinstance(block, Paragraph):
+            found.append(block.text)
+        elif isinstance(block, Steps):
+            found += [f"{s.text} {s.right}" for s in block.items]
+    return "\n".join(found)
+
+
+def _seams(book: Book) -> tuple[str, ...]:
+    seam = measure(book.pattern.sewing.seam)
+    return (
+        f"Seams are {seam} unless a step says otherwise. Sew with a stitch about "
+        f"{stitch(PIECING_STITCH.value)} long.",
+        "Sew two scraps together and measure before you begin: the width of your seam decides "
+        "whether the pieces fit.",
+    )
+
+
+def _width() -> tuple[str, ...]:
+    return (
+        "The usable width is what is left between the selvages. If yours is narrower than the "
+        "table of materials assumes, ask for more fabric; if it is wider, you will have some over.",
+    )
+
+
+def _pressing() -> tuple[str, ...]:
+    return (
+        "Set the iron down and lift it up again; sliding it pulls cloth out of shape.",
+        "Press each seam flat as sewn first, then to the side that the step names.",
+    )
+
+
+def _washing(book: Book) -> tuple[str, ...]:
+    shrinking: dict[Fraction, list[str]] = {}
+    for key in book.fabrics:
+        share = book.pattern.fabrics[key].shrinkage
+        if share > 0:
+            shrinking.setdefault(share, []).append(book.fabric(key))
+    sewing = book.pattern.sewing
+    if shrinking:
+        first = "The lengths to buy allow for shrinkage in the wash: " + listed(
+            [f"{float(100 * share):g} % for {listed(names)}" for share, names in shrinking.items()]
+        )
+        items = [f"{first}. Wash, dry and press those fabrics before you cut."]
+    else:
+        more = to_buy(sewing.purchase_step, sewing.metric_step)
+        items = [
+            "The lengths to buy allow nothing for shrinkage. If you wash your fabrics first, buy "
+            f"at least {more} more of each.",
+        ]
+    items.append(
+        "Wash or test strong colours before they meet a pale one: press a damp white cloth on "
+        "them and look for dye."
+    )
+    return tuple(items)
+
+
+def _abbreviations(text: str) -> Table:
+    rows = tuple(Row((f"**{short}**", long)) for short, long, mark in _ABBREVIATIONS
+                 if mark.search(text))  # fmt: skip
+    return Table("abbreviations", "Abbreviations and signs", ("Sign", "Meaning"), rows)

@@ -1,0 +1,143 @@
+"""Sewing borders round the centre: measured through the middle, sides first, or mitred.
+
+In: sizes with borders, their plans. Out: the section, or nothing.
+Invariant: each border's size before and after is the running size of the top; a border
+strip's length comes from the plan.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from publish.model.cutplan import Piece
+from publish.model.pattern import BorderSpec
+from publish.model.words import Section
+from publish.write.by_size import per_size
+from publish.write.context import Book
+from publish.write.phrase import counted, listed, measure, number, ordinal, rectangle
+from publish.write.practice import RULER_SPARE
+from publish.write.steps import StepList, figure
+
+
+def border_name(index: int, count: int) -> str:
+    """Return what the text calls a border: `border`, `inner border`, `second border`."""
+    if count == 1:
+        return "border"
+    if count == 2:
+        return ("inner border", "outer border")[index]
+    return f"{ordinal(index + 1)} border"
+
+
+def sections(book: Book) -> tuple[Section, ...]:
+    """Return the sections on borders; none when no size has any."""
+    keys = [k for k in book.keys if book.sizes[k].borders]
+    lead = (
+        "Measure the top through its middle, not along its edges, and cut the border to that "
+        "measure: it keeps the top square."
+    )
+    return per_size(book, "borders", "Adding the borders", lead, keys, _steps)
+
+
+def _steps(book: Book, key: str, steps: StepList) -> None:
+    size = book.sizes[key]
+    width, height = size.inner_width, size.inner_height
+    for index, border in enumerate(size.borders):
+        name = border_name(index, len(size.borders))
+        writer = _mitred if border.corners == "mitred" else _butted
+        writer(book, key, steps, index, name, border, width, height)
+        width, height = width + 2 * border.width, height + 2 * border.width
+
+
+def _join(book: Book, key: str, steps: StepList, index: int, name: str,
+          pieces: Sequence[Piece]) -> None:  # fmt: skip
+    """Add the step that joins cut lengths end to end, where the plan cuts them short."""
+    joined = [p for p in pieces if p.joined_from > 1]
+    if not joined:
+        return
+    what = listed([
+        f"{counted(p.joined_from, 'length')} of **{p.letter}** for each of the "
+        f"{counted(p.count, 'strip')}" for p in joined
+    ])  # fmt: skip
+    steps.add(
+        f"join-{index + 1}",
+        f"Join the {name}'s cut lengths end to end, right sides together, with a straight "
+        f"{measure(book.pattern.sewing.seam)} seam: {what}. Press the seams open.",
+        sizes=[key],
+        right=f"Laid out straight, {_measures(joined)}.",
+    )
+
+
+def _measures(pieces: Sequence[Piece]) -> str:
+    return listed([f"**{p.letter}** measures {rectangle(p.width, p.length)}" for p in pieces])
+
+
+def _butted(book: Book, key: str, steps: StepList, index: int, name: str, border: BorderSpec,
+            width: Fraction, height: Fraction) -> None:  # fmt: skip
+    sides = book.pieces(key, f"border {index + 1} side")
+    ends = book.pieces(key, f"border {index + 1} top")
+    _join(book, key, steps, index, name, [*sides, *ends])
+    raw = book.raw
+    wider = width + 2 * border.width
+    fabric = book.fabric(border.fabric)
+    spare = measure(RULER_SPARE.value)
+    steps.add(
+        f"sides-{index + 1}",
+        f"The {name} is {fabric}. Measure the top from top to bottom through the middle: it should "
+        f"be {measure(raw(height))}. Trim the two side strips{_letters(sides)} to your measure if "
+        f"it differs by more than {spare}. Pin one to each side, ends and middles first, ease the "
+        "rest between the pins, and sew. Press towards the border.",
+        sizes=[key],
+        right=f"The top now measures {rectangle(raw(wider), raw(height))} and lies flat.",
+        figure=figure("borders", key, f"{book.title(key)}: the {name}, sides first.",
+                      border=str(index)),
+    )  # fmt: skip
+    steps.add(
+        f"ends-{index + 1}",
+        f"Measure from side to side through the middle, side strips included: it should be "
+        f"{measure(raw(wider))}. Trim the top and bottom strips{_letters(ends)} to your measure, "
+        "pin them in the same way, sew, and press towards the border.",
+        sizes=[key],
+        right=f"The top measures {rectangle(raw(wider), raw(height + 2 * border.width))}.",
+    )
+
+
+def _letters(pieces: Sequence[Piece]) -> str:
+    marks = list(dict.fromkeys(f"**{p.letter}**" for p in pieces))
+    return f" {listed(marks)}" if marks else ""
+
+
+def _mitred(book: Book, key: str, steps: StepList, index: int, name: str, border: BorderSpec,
+            width: Fraction, height: Fraction) -> None:  # fmt: skip
+    pieces = book.pieces(key, f"border {index + 1}")
+    _join(book, key, steps, index, name, pieces)
+    raw, seam = book.raw, book.pattern.sewing.seam
+    outer = (width + 2 * border.width, height + 2 * border.width)
+    steps.add(
+        f"pin-{index + 1}",
+        f"The {name} is {book.fabric(border.fabric)} with mitred corners. Measure the top through "
+        f"the middle both ways: it should be {rectangle(raw(width), raw(height))}. Fold each of "
+        f"the {number(4)} strips{_letters(pieces)} in half to find its middle, pin it to the "
+        "middle of its side, and pin outwards; the ends stick out beyond the corners.",
+        sizes=[key],
+        right="Each strip reaches past both corners by at least its finished width.",
+        figure=figure("borders", key, f"{book.title(key)}: the {name}, mitred.",
+                      border=str(index)),
+    )  # fmt: skip
+    steps.add(
+        f"sew-{index + 1}",
+        f"Sew the strips on, starting and stopping exactly {measure(seam)} from each corner of the "
+        "top, with a few back stitches. Press towards the border.",
+        sizes=[key],
+        right="At each corner the two lines of stitching meet in one point.",
+    )
+    steps.add(
+        f"mitre-{index + 1}",
+        "Fold the top on the diagonal, right side in, so that two neighbouring strips lie on each "
+        "other. Lay a ruler along the fold and mark its line across the strips; sew on the line "
+        f"from the corner of the seams out to the edge. Trim to {measure(seam)} and press the seam "
+        "open. Do the same at the other corners.",
+        sizes=[key],
+        right="The corners lie flat, and the top measures "
+        f"{rectangle(raw(outer[0]), raw(outer[1]))}.",
+    )

@@ -1,0 +1,68 @@
+"""Label, washing, and the page to colour in; the last page with edition and licence.
+
+In: pattern, batting, fabrics. Out: three sections.
+Invariant: washing defers to the makers' labels; nothing is printed that the designer left
+empty.
+"""
+
+from __future__ import annotations
+
+from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Section
+from publish.write.context import Book
+from publish.write.steps import StepList, figure
+
+
+def section(book: Book) -> Section:
+    """Return the section on the label and on care."""
+    steps = StepList(book, "label-and-care")
+    steps.add(
+        "label",
+        "Write or embroider a label with your name, the name of the pattern, the place, the date "
+        "and how to wash the piece. Turn its edges under and sew it to the back by hand, through "
+        "the backing only.",
+    )
+    care = [
+        "Wash as the labels of your fabrics and batting say; where they differ, follow the "
+        "gentler one. A cool, gentle wash and drying flat in the shade suit most cotton pieces.",
+        "Test strong colours before the first wash: press a damp white cloth on each fabric and "
+        "look for dye.",
+        "Do not wring, and do not iron the quilted surface flat.",
+    ]
+    if book.pillows:
+        care.append("Take the form out of the cover before washing.")
+    care.append("Store it rolled or loosely folded, out of the sun, and fold it differently now "
+                "and then.")  # fmt: skip
+    return Section("label-and-care", "Label and care", (steps.block(), Bullets(tuple(care))),
+                   "A quilt without a name loses its story.")  # fmt: skip
+
+
+def colouring(book: Book) -> Section:
+    """Return the page to colour in: the largest size in outline."""
+    key = book.largest
+    caption = f"The {book.title(key)} in outline." if key is not None and len(book.keys) > 1 else ""
+    block = FigureBlock(figure("colouring", key, caption), "page")
+    lead = "Copy this page and try your own colours before you buy."
+    return Section("colouring-page", "Colouring page", (block,), lead, new_page=True)
+
+
+def edition(book: Book) -> Section:
+    """Return the last page: edition, licence, where to report a mistake."""
+    out = book.pattern.publication
+    named = ", ".join(t for t in (out.stock_number, out.edition, str(out.year or "")) if t)
+    blocks: list[Block] = [
+        Paragraph(f"**{book.pattern.title}**" + (f", {out.studio}" if out.studio else "") + ".")
+    ]
+    if named:
+        blocks.append(Paragraph(f"{named}."))
+    if out.licence:
+        blocks.append(Paragraph(out.licence))
+    mistake = (
+        "Every number in this booklet is computed from one drawing and checked. If you find a "
+        "mistake all the same, please tell us: name the edition, the size and the step."
+    )
+    if out.contact:
+        mistake += f" Write to {out.contact}."
+    elif out.studio:
+        mistake += f" Write to {out.studio}."
+    blocks.append(Paragraph(mistake))
+    return Section("edition", "This edition", tuple(blocks))

@@ -1,0 +1,88 @@
+"""Swatches, and the order of the fabrics from light to dark.
+
+In: fabric colours. Out: the section.
+Invariant: advice follows from computed lightness and contrast only (`publish.colour`).
+"""
+
+from __future__ import annotations
+
+from publish.colour import contrast, lightness
+from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Section
+from publish.write.context import Book
+from publish.write.phrase import capital, counted, listed
+from publish.write.steps import figure
+
+CLOSE = 1.5
+"""A contrast ratio below which two fabrics are called close; our own judgement, no source."""
+
+
+def section(book: Book) -> Section:
+    """Return the section on colour and fabric."""
+    blocks: list[Block] = [FigureBlock(figure("swatches", None, "The fabrics and their places."))]
+    if len(book.fabrics) > 1:
+        blocks.append(Paragraph(_order(book)))
+    hints = _pairs(book)
+    if hints:
+        blocks.append(Bullets(hints))
+    lead = (
+        f"{capital(counted(len(book.fabrics), 'fabric'))}, each with its own place."
+        if len(book.fabrics) > 1
+        else "One fabric does all the work."
+    )
+    return Section("colour-and-fabric", "Colour and fabric", tuple(blocks), lead)
+
+
+def _order(book: Book) -> str:
+    light_first = sorted(
+        book.fabrics, key=lambda f: lightness(book.pattern.fabrics[f].colour), reverse=True
+    )
+    names = [book.fabric(f) for f in light_first]
+    return (
+        f"From light to dark they are {listed(names)}. If you choose fabrics of your own, keep "
+        "this order: lay them side by side, take a photograph and turn it grey."
+    )
+
+
+def _pairs(book: Book) -> tuple[str, ...]:
+    """Say, for each motif and the ground under it, which is lighter and what follows."""
+    pairs = dict.fromkeys(
+        (book.motif_of(b).fabric, patch.fabric)
+        for k in book.keys
+        for b in book.motif_blocks(k)
+        for patch in book.block(b).patches
+    )
+    hints = [_pair(book, motif, ground) for motif, ground in pairs]
+    grounds = {
+        patch.fabric
+        for k in book.keys for b in book.blocks(k) for patch in book.block(b).patches
+    }  # fmt: skip
+    hints += [
+        f"{book.fabric(f)} has a direction: keep the top of its print to the top of the quilt."
+        for f in book.fabrics
+        if book.pattern.fabrics[f].directional
+    ]
+    if len(grounds) > 1 and pairs:
+        hints.append("Every fabric of the ground should set the motif off, not only the palest.")
+    return tuple(hints)
+
+
+def _pair(book: Book, motif: str, ground: str) -> str:
+    over, under = book.pattern.fabrics[motif], book.pattern.fabrics[ground]
+    if motif == ground:
+        return (
+            f"The motif and its ground are both {over.name}: the quilting alone will draw the "
+            "outline."
+        )
+    if contrast(over.colour, under.colour) < CLOSE:
+        return (
+            f"{over.name} and {under.name} are close in lightness, which makes a quiet motif. Swap "
+            "one for a lighter or a darker cloth if you want it to stand out."
+        )
+    if lightness(over.colour) > lightness(under.colour):
+        return (
+            f"{over.name} is lighter than {under.name} beneath it. Hold one over the other in "
+            "daylight: if the ground shows through, choose a closer weave for the motif."
+        )
+    return (
+        f"{over.name} is darker than {under.name} beneath it, so the ground will not show through."
+    )

@@ -1,0 +1,171 @@
+"""What every section asks about the pattern: sizes, motifs, names, values side by side.
+
+In: pattern, sizes, drafts, plans. Out: `Book`, a read-only view.
+Invariant: only sizes that have been graded, drafted and planned are written about, in
+the pattern's order; the only sums made here are finished size plus seams (`raw`, `front`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from publish.model.cutplan import CutPlan, Piece
+from publish.model.draft import Draft, MotifShape
+from publish.model.pattern import Block, Motif, Pattern
+from publish.model.size import Size
+from publish.write.phrase import listed
+
+
+@dataclass(frozen=True)
+class Book:
+    """The four inputs of the stage, and the questions that sections ask of them."""
+
+    pattern: Pattern
+    sizes: Mapping[str, Size]
+    drafts: Mapping[str, Draft]
+    plans: Mapping[str, CutPlan]
+
+    @property
+    def keys(self) -> tuple[str, ...]:
+        """Return the sizes that can be written about, in the pattern's order."""
+        return tuple(
+            k
+            for k in self.pattern.sizes
+            if k in self.sizes and k in self.drafts and k in self.plans
+        )
+
+    @property
+    def your_size(self) -> str:
+        """Return ` for your size`, or nothing when there is only one."""
+        return " for your size" if len(self.keys) > 1 else ""
+
+    def title(self, key: str) -> str:
+        return self.sizes[key].title
+
+    def titles(self, keys: Iterable[str]) -> str:
+        """Return `**Mini** and **Throw**`."""
+        return listed([f"**{self.title(k)}**" for k in keys])
+
+    def fabric(self, key: str) -> str:
+        """Return a fabric's name as the text prints it."""
+        return self.pattern.fabrics[key].name
+
+    @property
+    def fabrics(self) -> tuple[str, ...]:
+        """Return the fabrics that some size uses, in the pattern's order."""
+        used = {f for k in self.keys for f in self.plans[k].fabrics}
+        return tuple(f for f in self.pattern.fabrics if f in used)
+
+    @property
+    def quilts(self) -> tuple[str, ...]:
+        return tuple(k for k in self.keys if self.sizes[k].finish != "pillow")
+
+    @property
+    def pillows(self) -> tuple[str, ...]:
+        return tuple(k for k in self.keys if self.sizes[k].finish == "pillow")
+
+    @property
+    def largest(self) -> str | None:
+        """Return the size with the greatest area; the first of equals."""
+        return max(self.keys, key=lambda k: self.sizes[k].width * self.sizes[k].height,
+                   default=None)  # fmt: skip
+
+    def raw(self, finished: Fraction) -> Fraction:
+        """Return a finished length with a seam allowance at both ends."""
+        return finished + 2 * self.pattern.sewing.seam
+
+    def front(self, key: str) -> tuple[Fraction, Fraction]:
+        """Return a pillow front as trimmed: the cover with the closing seam all round."""
+        size = self.sizes[key]
+        assert size.pillow is not None
+        return size.width + 2 * size.pillow.seam, size.height + 2 * size.pillow.seam
+
+    # Blocks and motifs
+
+    def blocks(self, key: str) -> dict[str, int]:
+        """Return the blocks of a size and how many of each, in order of appearance."""
+        counts: dict[str, int] = {}
+        for row in self.sizes[key].arrangement:
+            for block in row:
+                counts[block] = counts.get(block, 0) + 1
+        return counts
+
+    def block(self, key: str) -> Block:
+        return self.pattern.blocks[key]
+
+    def pieced(self, block: str) -> bool:
+        return len(self.block(block).patches) > 1
+
+    def block_name(self, block: str) -> str:
+        """Return `block`, or `sprig block` where the pattern has more than one kind."""
+        used = {b for k in self.keys for b in self.blocks(k)}
+        return "block" if len(used) == 1 else f"{_plain(block)} block"
+
+    @property
+    def motifs(self) -> tuple[Motif, ...]:
+        """Return the motifs that some size lays down, in the pattern's order."""
+        used = {p.motif for k in self.keys for p in self.drafts[k].placements}
+        return tuple(m for key, m in self.pattern.motifs.items() if key in used)
+
+    def motif_of(self, block: str) -> Motif:
+        """Return the motif of a block that carries one."""
+        key = self.block(block).motif
+        assert key is not None
+        return self.pattern.motifs[key]
+
+    def motif_name(self, motif: str) -> str:
+        """Return `motif`, or `bulrush motif` where the pattern has more than one."""
+        return "motif" if len(self.motifs) == 1 else f"{_plain(motif)} motif"
+
+    def with_motif(self, *motifs: str) -> tuple[str, ...]:
+        """Return the sizes that lay down any of these motifs."""
+        return tuple(k for k in self.keys if any(self.motif_count(k, m) for m in motifs))
+
+    def motif_count(self, key: str, motif: str) -> int:
+        return sum(p.motif == motif for p in self.drafts[key].placements)
+
+    def shape(self, key: str, motif: str) -> MotifShape:
+        return self.drafts[key].motifs[motif]
+
+    def motif_blocks(self, key: str) -> tuple[str, ...]:
+        """Return the blocks of a size that carry a motif."""
+        return tuple(b for b in self.blocks(key) if self.block(b).motif is not None)
+
+    def pieces(self, key: str, start: str, fabric: str | None = None) -> tuple[Piece, ...]:
+        """Return the pieces of a size whose purpose starts with a word."""
+        return tuple(
+            p
+            for p in self.plans[key].pieces
+            if (p.purpose == start or p.purpose.startswith(f"{start} "))
+            and fabric in (None, p.fabric)
+        )
+
+    def letter(self, start: str, fabric: str | None = None) -> str:
+        """Return the bold letter of a purpose's piece, which is one in every size."""
+        found = (p.letter for k in self.keys for p in self.pieces(k, start, fabric))
+        return f"**{next(found)}**"
+
+    # Values side by side
+
+    def only(self, keys: Sequence[str], scope: Sequence[str] | None = None) -> tuple[str, ...]:
+        """Return the sizes a step is for, or nothing when that is all in its scope."""
+        everything = self.keys if scope is None else tuple(scope)
+        return () if tuple(keys) == everything else tuple(keys)
+
+    def each(self, keys: Sequence[str], value: Callable[[str], str], word: str = "and") -> str:
+        """Return a value, or, where sizes differ, each value and the sizes it is for.
+
+        `16 in for the **Mini** and 18 in for the **Pillow** and **Throw**`.
+        """
+        groups: dict[str, list[str]] = {}
+        for key in keys:
+            groups.setdefault(value(key), []).append(key)
+        if len(groups) == 1:
+            return next(iter(groups))
+        return listed([f"{text} for the {self.titles(ks)}" for text, ks in groups.items()], word)
+
+
+def _plain(key: str) -> str:
+    return key.replace("_", " ").replace("-", " ")

@@ -1,0 +1,145 @@
+"""Cutting: a table of pieces for each size, and each fabric's strips in cutting order.
+
+In: fabric plans. Out: a section with a child for each size, or one section.
+Invariant: every piece of the plan is in its fabric's table and in a step; the strips of a
+fabric are listed in the order of its cutting layout.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from publish.model.cutplan import Cut, FabricPlan, Piece, Strip
+from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
+from publish.write.context import Book
+from publish.write.phrase import capital, counted, listed, measure, number, plural, rectangle
+from publish.write.practice import RULER_SPARE
+from publish.write.steps import StepList, figure
+
+_HEAD = ("", "Piece", "Cut size", "How many", "From")
+
+
+def sections(book: Book) -> tuple[Section, ...]:
+    """Return the sections on cutting."""
+    steps = StepList(book, "cutting")
+    _general(book, steps)
+    intro: list[Block] = [Paragraph(_how_to_read(book)), steps.block()]
+    lead = "Seam allowances are already in every cut size."
+    if len(book.keys) == 1:
+        key = book.keys[0]
+        blocks = [*intro, *_size(book, key, steps)]
+        return (Section("cutting", "Cutting", tuple(blocks), lead, new_page=True),)
+    found = [Section("cutting", "Cutting", tuple(intro), lead, new_page=True)]
+    for key in book.keys:
+        steps = StepList(book, f"cutting-{key}", [key])
+        found.append(
+            Section(f"cutting-{key}", f"Cutting: {book.title(key)}",
+                    tuple(_size(book, key, steps)), sizes=(key,), parent="cutting")
+        )  # fmt: skip
+    return tuple(found)
+
+
+def _how_to_read(book: Book) -> str:
+    one = "" if len(book.keys) == 1 else " A letter means the same piece in every size."
+    return (
+        "The letters name the pieces in the tables, the layouts and the steps."
+        f"{one} Sizes are given across the fabric first, then along it. Strips run across the "
+        "usable width, from selvage to selvage, and are cut in the order of the layout."
+    )
+
+
+def _general(book: Book, steps: StepList) -> None:
+    steps.add(
+        "straighten",
+        "Press the fabric, fold it selvage to selvage and trim one end at a right angle to the "
+        "fold.",
+        right="Opened out, the cut edge is straight, without a bend at the fold.",
+    )
+    steps.add(
+        "strips",
+        "Cut the strips in the order given, trim off the selvages, and cut the pieces from each "
+        "strip. Label each stack with its letter.",
+        right=f"Each piece is within {measure(RULER_SPARE.value)} of its cut size.",
+        tip="Measure the first piece of each letter before you cut the rest.",
+    )
+
+
+def _size(book: Book, key: str, steps: StepList) -> list[Block]:
+    blocks: list[Block] = [_table(book, key)]
+    for fabric, plan in book.plans[key].fabrics.items():
+        if not plan.strips:
+            continue
+        blocks.append(Paragraph(f"**{book.fabric(fabric)}**"))
+        for number_, strip in enumerate(plan.strips, start=1):
+            _strip(book, key, fabric, plan, strip, number_, steps)
+        blocks.append(steps.block())
+        caption = (
+            f"{book.title(key)}, {book.fabric(fabric)}: "
+            f"{measure(plan.length)} of fabric, strips numbered in the order to cut."
+        )
+        blocks.append(FigureBlock(figure("cutting-layout", key, caption, fabric=fabric)))
+    return blocks
+
+
+def _table(book: Book, key: str) -> Table:
+    rows: list[Row] = []
+    notes: list[str] = []
+    for fabric, plan in book.plans[key].fabrics.items():
+        rows.append(Row((book.fabric(fabric),), "group", fabric=fabric))
+        rows += [Row(_row(piece, plan)) for piece in plan.pieces]
+        notes += [f"{book.fabric(fabric)}: {choice}." for choice in plan.choices]
+    rounded = _rounded(book, key)
+    return Table(f"cutting-{key}", f"Pieces for the {book.title(key)}", _HEAD, tuple(rows),
+                 "lllrl", (*notes, *rounded))  # fmt: skip
+
+
+def _row(piece: Piece, plan: FabricPlan) -> tuple[str, ...]:
+    name = capital(piece.name)
+    if piece.joined_from > 1:
+        name += f", joined from {number(piece.joined_from)}"
+    if piece.note:
+        name += f"; {piece.note}"
+    strips: dict[Fraction, int] = {}
+    for strip in plan.strips:
+        if any(c.letter == piece.letter for c in strip.cuts):
+            strips[strip.depth] = strips.get(strip.depth, 0) + strip.count
+    source = listed([f"{counted(n, 'strip')} {measure(d)} deep" for d, n in strips.items()])
+    cut = rectangle(piece.width, piece.length)
+    return f"**{piece.letter}**", name, cut, str(piece.count), capital(source) or "–"
+
+
+def _rounded(book: Book, key: str) -> list[str]:
+    """Say which pieces were rounded up to what a ruler shows."""
+    letters = [
+        f"**{p.letter}**"
+        for p in book.plans[key].pieces
+        if (p.exact_width not in (None, p.width)) or (p.exact_length not in (None, p.length))
+    ]
+    if not letters:
+        return []
+    which = plural(len(letters), "Piece", "Pieces")
+    are = plural(len(letters), "is", "are")
+    return [f"{which} {listed(letters)} {are} rounded up to the next eighth of an inch."]
+
+
+def _strip(book: Book, key: str, fabric: str, plan: FabricPlan, strip: Strip, at: int,
+           steps: StepList) -> None:  # fmt: skip
+    many = strip.count > 1
+    whole = len(strip.cuts) == 1 and strip.cuts[0].count == 1 and (
+        strip.cuts[0].across == plan.usable_width)  # fmt: skip
+    depth = f"{counted(strip.count, 'strip')} {measure(strip.depth)} deep"
+    if whole and strip.cuts[0].along == strip.depth:
+        each = "Each strip" if many else "The whole strip"
+        pieces = f"{each} is one **{strip.cuts[0].letter}**"
+    else:
+        each = "From each" if many else "From it"
+        pieces = f"{each} cut {listed([_cut(c) for c in strip.cuts])}"
+    steps.add(
+        f"{fabric}-{at}",
+        f"Cut {depth} across the {book.fabric(fabric)}. {pieces}.",
+        sizes=[key],
+    )
+
+
+def _cut(cut: Cut) -> str:
+    return f"{number(cut.count)} **{cut.letter}**, {rectangle(cut.across, cut.along)}"

@@ -1,0 +1,141 @@
+"""The fused motif: web, cutting out, fusing, and the stitching that holds the raw edge.
+
+In: motifs that are fused, the web's plan. Out: the section, or None.
+Invariant: the web is traced in mirror image exactly when the motif is not its own mirror
+image; heat, time and steam are left to the maker of the web.
+"""
+
+from __future__ import annotations
+
+from publish.model.pattern import Motif
+from publish.model.words import Section
+from publish.write.applique import by_method
+from publish.write.context import Book
+from publish.write.phrase import counted, listed, measure, number, ordinal, stitch
+from publish.write.placing import add_crease, add_layout
+from publish.write.practice import FUSED_SPARE, PIECING_STITCH
+from publish.write.steps import StepList
+from publish.write.trimming import add_trim
+
+METHOD = "fusible"
+
+
+def section(book: Book) -> Section | None:
+    """Return the section on fusing and stitching a motif, or None."""
+    motifs = by_method(book, METHOD)
+    if not motifs:
+        return None
+    keys = book.with_motif(*(m.key for m in motifs))
+    steps = StepList(book, "fusing")
+    _web(book, steps, keys)
+    for motif in motifs:
+        _trace(book, steps, motif)
+    _fuse(book, steps, keys, motifs)
+    blocks = tuple(
+        dict.fromkeys(b for k in keys for b in book.motif_blocks(k) if book.motif_of(b) in motifs)
+    )
+    for block in blocks:
+        add_crease(book, steps, block)
+    add_layout(book, steps, blocks)
+    _stitch(steps, keys)
+    add_trim(book, steps, motifs)
+    lead = (
+        "The motif is held by fusible web and a line of stitching; its edges are cut to size and "
+        "not turned under."
+    )
+    return Section("fusing", "Fusing and stitching the motif", (steps.block(),), lead)
+
+
+def _web(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
+    def value(key: str) -> str:
+        web = book.plans[key].web
+        assert web is not None
+        return f"{counted(web.squares, 'square')} of {measure(web.side)}"
+
+    with_web = [k for k in keys if book.plans[k].web is not None]
+    if with_web:
+        steps.add(
+            "cut-web",
+            f"From the fusible web cut {book.each(with_web, value)}, without bending it sharply.",
+            sizes=with_web,
+            right="Paper and web are still one sheet: if they part at a corner, leave them lying "
+            "flat.",
+        )
+
+
+def _trace(book: Book, steps: StepList, motif: Motif) -> None:
+    keys = book.with_motif(motif.key)
+    name = book.motif_name(motif.key)
+    if motif.symmetry == "mirror":
+        text = (
+            "Mark the centre of the paper side of the web. Cut out the wedge template of the "
+            f"{name} and lay its point on the centre with one straight edge along a pencil line "
+            "that runs to the middle of a side. Draw round it. Turn the template printed side "
+            "down, swing it on about the centre until its straight edge meets the one just drawn, "
+            f"and draw again. Go on, turning it over each time, until the {ordinal(motif.folds)} "
+            "wedge closes the circle. Do not draw along the straight edges."
+        )
+        right = (
+            f"All {number(motif.folds)} wedges meet at the centre and join without a step into one "
+            "outline."
+        )
+        tip = "The motif is its own mirror image, so tracing it on the back of the web is enough."
+    else:
+        text = (
+            f"Print and join the sheets of the whole template of the {name}, turn it face down on "
+            "a bright window or a light box, and trace its outline on the paper side of the web."
+        )
+        right = "The outline on the web is the mirror image of the motif in the pictures."
+        tip = "It comes out the right way round once the web is on the wrong side of the cloth."
+    steps.add(f"trace-{motif.key}", text, sizes=keys, right=right, tip=tip)
+
+
+def _fuse(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Motif, ...]) -> None:
+    spare = measure(FUSED_SPARE.value)
+    steps.add(
+        "rough-cut",
+        f"Cut the web out about {spare} outside the line.",
+        sizes=keys,
+        tip="For a softer quilt, cut the web away inside the line too and keep only a band "
+        f"{spare} wide along it.",
+    )
+    squares = listed(
+        list(dict.fromkeys(f"{book.letter('motif', m.fabric)} of {book.fabric(m.fabric)}"
+                           for m in motifs))
+    )  # fmt: skip
+    steps.add(
+        "fuse-cloth",
+        f"Lay the motif square {squares} wrong side up, the web on it paper side up, and fuse them "
+        "as the maker of the web says. Let them cool flat.",
+        sizes=keys,
+        caution="Fusing takes more heat than pressing. Work on a protected board in an aired room "
+        "and let the cloth cool before you touch it.",
+    )
+    steps.add(
+        "cut-out",
+        "Cut through paper and cloth exactly on the line, openings first, turning the cloth rather "
+        "than your wrist. Then score the paper with a pin and peel it away.",
+        sizes=keys,
+        right="The edge is clean, and the whole back of the motif has the slight sheen of the web.",
+    )
+
+
+def _stitch(steps: StepList, keys: tuple[str, ...]) -> None:
+    steps.add(
+        "fuse-ground",
+        "When the motif lies as it should, press it down as the maker of the web says, lifting the "
+        "iron from place to place. Let the block cool, then fuse it once more from the back.",
+        sizes=keys,
+        right="No part of the edge lifts under a fingernail.",
+    )
+    steps.add(
+        "stitch-edge",
+        "Stitch along every edge with a narrow zigzag or a blanket stitch, by machine with a "
+        f"stitch about {stitch(PIECING_STITCH.value)} long or by hand, so that the outer swing of "
+        "the needle falls in the ground just beside the motif. Stop with the needle down to turn: "
+        "outside the motif at points and outward curves, inside it at inside corners and inward "
+        "curves.",
+        sizes=keys,
+        right="The stitches lie square to the edge and cover it all round.",
+        tip="Put a sheet of tear-away stabiliser under the ground if the stitches pull it in.",
+    )

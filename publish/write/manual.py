@@ -1,0 +1,138 @@
+"""The order of the booklet, its covers, and what the designer should know.
+
+In: pattern, sizes, drafts, plans. Out: `Manual` and notes.
+Invariant: sections come in working order; a section that a pattern does not need is not
+there; the abbreviations and the glossary are made from the text of everything else.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from publish.model.cutplan import CutPlan
+from publish.model.draft import Draft
+from publish.model.pattern import Pattern
+from publish.model.size import Size
+from publish.model.words import BackCover, Cover, Manual, Paragraph, Section, Steps
+from publish.notes import Note
+from publish.write import (
+    applique,
+    assembling,
+    before,
+    binding,
+    borders,
+    care,
+    cautions,
+    colour,
+    cutting,
+    folding,
+    fusible,
+    glossary,
+    marking,
+    materials,
+    overview,
+    piecing,
+    pillow,
+    placing,
+    prepared,
+    quilting,
+    sleeve,
+    templates,
+    tools,
+)
+from publish.write.checks import notes_on
+from publish.write.collect import text
+from publish.write.context import Book
+from publish.write.phrase import rectangle
+from publish.write.steps import figure
+
+
+def write(
+    pattern: Pattern,
+    sizes: Mapping[str, Size],
+    drafts: Mapping[str, Draft],
+    plans: Mapping[str, CutPlan],
+) -> tuple[Manual, tuple[Note, ...]]:
+    """Return the booklet in words, and notes on what it could not say.
+
+    Sizes without a draft or a plan are left out; the stage that could not make them has
+    said why.
+    """
+    book = Book(pattern, sizes, drafts, plans)
+    sections = _sections(book) if book.keys else ()
+    return Manual(_cover(book), sections, _back(book), _foot(pattern)), notes_on(book)
+
+
+def templates_only(manual: Manual) -> Manual:
+    """Return a booklet's template sheets alone, with the steps that print them to size."""
+    found = [s for s in manual.sections if "templates" in (s.key, s.parent)]
+    printing = next(
+        (b for s in manual.sections if s.key == "before-you-start" for b in s.blocks
+         if isinstance(b, Steps)), None,
+    )  # fmt: skip
+    if not found:
+        none = Paragraph("This pattern is cut with ruler and rotary cutter: it has no templates.")
+        found = [Section("templates", "Templates", (none,))]
+    elif printing is not None:
+        found[0] = replace(found[0], blocks=(printing, *found[0].blocks))
+    return replace(manual, sections=tuple(found))
+
+
+def _sections(book: Book) -> tuple[Section, ...]:
+    """Return every section in reading order."""
+    front = (overview.section(book), materials.section(book), tools.section(book))
+    body = (
+        cautions.section(book),
+        colour.section(book),
+        *cutting.sections(book),
+        *piecing.sections(book),
+        folding.section(book),
+        marking.section(book),
+        prepared.preparing(book),
+        placing.section(book),
+        applique.section(book),
+        prepared.sewing(book),
+        fusible.section(book),
+        *assembling.sections(book),
+        *borders.sections(book),
+        quilting.section(book),
+        binding.section(book),
+        sleeve.section(book),
+        pillow.section(book),
+        care.section(book),
+        *templates.sections(book),
+        care.colouring(book),
+    )
+    there = tuple(s for s in body if s is not None)
+    last = care.edition(book)
+    said = text([*front, *there, last])
+    words = glossary.section(said + "\n" + text([before.section(book, said)]))
+    start = before.section(book, said + "\n" + text([words]))
+    return (*front, start, *there, words, last)
+
+
+def _sizes(book: Book) -> tuple[tuple[str, str], ...]:
+    return tuple(
+        (book.title(k), rectangle(book.sizes[k].width, book.sizes[k].height)) for k in book.keys
+    )
+
+
+def _cover(book: Book) -> Cover:
+    out = book.pattern.publication
+    spec = figure("quilt", book.largest, "", "cover")
+    return Cover(book.pattern.title, book.pattern.subtitle, out.studio, out.skill, _sizes(book),
+                 spec)  # fmt: skip
+
+
+def _back(book: Book) -> BackCover:
+    out = book.pattern.publication
+    named = ", ".join(t for t in (out.edition, str(out.year or "")) if t)
+    return BackCover(out.blurb, _sizes(book), out.stock_number, named, out.licence, out.contact,
+                     figure("sizes", None, "", "back"), materials.short_list(book))  # fmt: skip
+
+
+def _foot(pattern: Pattern) -> str:
+    """Return the line at the foot of each page: `Samphire · Hollow Fen Studio`."""
+    studio = pattern.publication.studio
+    return f"{pattern.title} · {studio}" if studio else pattern.title

@@ -1,0 +1,209 @@
+"""What to buy: fabrics, batting, web, forms and thread, a column for each size.
+
+In: plans. Out: the section, and the short list for the back cover.
+Invariant: lengths to buy are the plans', already rounded to the purchase step; nothing is
+rounded again except thread, which is counted up to whole yards and metres.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from fractions import Fraction
+from functools import partial
+
+from publish.model.cutplan import CutPlan
+from publish.model.words import Block, Bullets, Paragraph, Row, Section, Table
+from publish.units import inches_text
+from publish.write.borders import border_name
+from publish.write.context import Book
+from publish.write.phrase import (
+    capital,
+    counted,
+    listed,
+    measure,
+    rectangle,
+    spools,
+    thread,
+    to_buy,
+)
+from publish.write.practice import SPOOL_METRES
+
+NONE = "–"
+
+
+def section(book: Book) -> Section:
+    """Return the section on materials."""
+    blocks: list[Block] = [Paragraph(_assumes(book)), _fabrics(book), _rest(book)]
+    threads = _threads(book)
+    blocks += [threads, Bullets(_hints(book))]
+    lead = "Lengths to buy, already rounded up to what a shop will cut."
+    return Section("materials", "Materials", tuple(blocks), lead, new_page=True)
+
+
+def _assumes(book: Book) -> str:
+    """State the usable width that the fabric requirements assume."""
+    widths: dict[Fraction, list[str]] = {}
+    for key in book.fabrics:
+        widths.setdefault(book.pattern.fabrics[key].usable_width, []).append(book.fabric(key))
+    step = inches_text(book.pattern.sewing.straightening)
+    if len(widths) == 1:
+        assume = f"Fabric requirements assume {measure(next(iter(widths)))} of usable width"
+    else:
+        assume = "Fabric requirements assume a usable width of " + listed(
+            [f"{measure(w)} for {listed(names)}" for w, names in widths.items()]
+        )
+    straight = (
+        f" and include {step} for straightening the cut end"
+        if book.pattern.sewing.straightening > 0
+        else ""
+    )
+    return f"{assume}, measured between the selvages,{straight}.".replace(",.", ".")
+
+
+def uses(book: Book, key: str) -> tuple[str, ...]:
+    """Return what a fabric is used for, over all sizes, in sewing order."""
+    found: dict[str, None] = {}
+    for size in book.keys:
+        plan = book.plans[size].fabrics.get(key)
+        for piece in plan.pieces if plan is not None else ():
+            found[use_of(book, size, piece.purpose)] = None
+    order = ("ground", "motif", "border", "backing", "binding", "pillow back", "sleeve")
+    return tuple(sorted(found, key=lambda u: next((i for i, o in enumerate(order) if o in u), 9)))
+
+
+def use_of(book: Book, size: str, purpose: str) -> str:
+    """Return a piece's purpose as the text says it: `border 1 side` is `inner border`."""
+    words = purpose.split(" ")
+    if words[0] == "border" and len(words) > 1 and words[1].isdigit():
+        return border_name(int(words[1]) - 1, len(book.sizes[size].borders))
+    if purpose.startswith("pillow back"):
+        return "pillow back"
+    return words[0]
+
+
+def _fabrics(book: Book) -> Table:
+    rows = []
+    for key in book.fabrics:
+        cells = []
+        for size in book.keys:
+            plan = book.plans[size].fabrics.get(key)
+            bought = plan is not None and plan.buy > 0
+            cells.append(to_buy(plan.buy, plan.buy_metric) if plan and bought else NONE)
+        use = listed(list(uses(book, key)))
+        rows.append(Row((f"**{book.fabric(key)}**: {use}", *cells), fabric=key))
+    return Table("fabric", "Fabric", ("", *(book.title(k) for k in book.keys)), tuple(rows),
+                 "l" + "r" * len(book.keys))  # fmt: skip
+
+
+def _rest(book: Book) -> Table:
+    rows = []
+    for name, value in _other(book):
+        cells = [value(book.plans[k]) for k in book.keys]
+        if any(c != NONE for c in cells):
+            rows.append(Row((name, *cells)))
+    return Table("other-materials", "Batting and the rest",
+                 ("", *(book.title(k) for k in book.keys)), tuple(rows),
+                 "l" + "r" * len(book.keys))  # fmt: skip
+
+
+def _other(book: Book) -> list[tuple[str, Callable[[CutPlan], str]]]:
+    names = list(dict.fromkeys(
+        b.name for k in book.keys if (b := book.plans[k].batting) is not None
+    ))  # fmt: skip
+    return [
+        *((f"**Batting**: {name}", partial(_batting, name)) for name in names),
+        ("**Fusible web**", _web),
+        ("**Pillow form**", lambda p: f"{measure(p.pillow.form)} square" if p.pillow else NONE),
+        (
+            "**Zip**, to fit the back",
+            lambda p: "One" if p.pillow and p.pillow.back == "zip" else NONE,
+        ),
+    ]
+
+
+def _batting(name: str, plan: CutPlan) -> str:
+    if plan.batting is None or plan.batting.name != name:
+        return NONE
+    size = rectangle(plan.batting.width, plan.batting.height)
+    return f"{size}; {plan.batting.package} package" if plan.batting.package else size
+
+
+def _web(plan: CutPlan) -> str:
+    if plan.web is None:
+        return NONE
+    return f"{measure(plan.web.buy)} of {measure(plan.web.width)} wide web"
+
+
+def thread_rows(book: Book) -> list[tuple[str, Callable[[CutPlan], Fraction]]]:
+    """Return each use of thread with what it is matched to, and how to read its length."""
+    motifs = listed(list(dict.fromkeys(book.fabric(m.fabric) for m in book.motifs)))
+    bindings = listed(list(dict.fromkeys(
+        book.fabric(b.fabric) for k in book.keys if (b := book.plans[k].binding) is not None
+    )))  # fmt: skip
+    return [
+        ("Piecing, in a quiet neutral", lambda p: p.thread.piecing),
+        (f"Appliqué, to match {motifs}", lambda p: p.thread.applique),
+        ("Quilting, to match the ground or to stand out", lambda p: p.thread.quilting),
+        (f"Binding, to match {bindings}", lambda p: p.thread.binding),
+    ]
+
+
+def _threads(book: Book) -> Table:
+    rows = []
+    for name, value in thread_rows(book):
+        lengths = [value(book.plans[k]) for k in book.keys]
+        if any(lengths):
+            rows.append(Row((name, *(_thread(n) if n > 0 else NONE for n in lengths))))
+    return Table("thread", "Thread", ("", *(book.title(k) for k in book.keys)), tuple(rows),
+                 "l" + "r" * len(book.keys),
+                 (f"Counted in spools of {SPOOL_METRES.value} m; buy each colour by itself.",),
+                 )  # fmt: skip
+
+
+def _thread(length: Fraction) -> str:
+    return f"{thread(length)}: {counted(spools(length, SPOOL_METRES.value), 'spool')}"
+
+
+def _hints(book: Book) -> tuple[str, ...]:
+    ratio = book.pattern.sewing.tension_ratio
+    hints = [
+        "Choose closely woven quilting cotton for the motif: it holds a crease and frays little.",
+        "Machine thread is counted at the lockstitch ratio of "
+        f"1 to {float(ratio):g}, needle and bobbin thread together.",
+    ]
+    if not book.motifs:
+        hints = hints[1:]
+    if any(p.package for k in book.keys if (p := book.plans[k].batting) is not None):
+        hints.append(
+            "Batting packages are the smallest standard size that holds the piece; check the size "
+            "on the label, because makers differ."
+        )
+    return tuple(hints)
+
+
+def short_list(book: Book) -> tuple[str, ...]:
+    """Return the materials in brief, for the back cover."""
+    items = []
+    for key in book.fabrics:
+        bought = {
+            k: plan for k in book.keys
+            if (plan := book.plans[k].fabrics.get(key)) is not None and plan.buy > 0
+        }  # fmt: skip
+        if bought:
+            each = [
+                (f"{book.title(k)} " if len(book.keys) > 1 else "")
+                + to_buy(plan.buy, plan.buy_metric)
+                for k, plan in bought.items()
+            ]
+            items.append(f"{book.fabric(key)}: {'; '.join(each)}")
+    battings = dict.fromkeys(
+        b.name for k in book.keys if (b := book.plans[k].batting) is not None
+    )  # fmt: skip
+    items += [f"{name} batting" if "batting" not in name.lower() else name for name in battings]
+    items += [
+        f"{capital(inches_text(p.form))} pillow form"
+        for k in book.keys if (p := book.plans[k].pillow) is not None
+    ]  # fmt: skip
+    if any(book.plans[k].web is not None for k in book.keys):
+        items.append("Fusible web")
+    return tuple(dict.fromkeys(items))

@@ -1,0 +1,143 @@
+"""What the maker will make: sizes side by side, and what each asks of the hands.
+
+In: sizes, drafts. Out: the first section.
+Invariant: one column for each size; every figure in it is drafted or graded.
+"""
+
+from __future__ import annotations
+
+from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
+from publish.write.context import Book
+from publish.write.folding import SEQUENCE, folded, share
+from publish.write.phrase import capital, counted, listed, measure, number, rectangle, run
+from publish.write.steps import figure
+
+_INSIDE = "inside_corners"
+METHODS = {
+    "needle-turn": "by needle-turn appliqué",
+    "prepared edge": "by hand with a prepared edge",
+    "fusible": "with fusible web and a stitched edge",
+}
+
+
+def section(book: Book) -> Section:
+    """Return the section that shows what the pattern makes."""
+    many = len(book.keys)
+    lead = (
+        f"{capital(counted(many, 'size'))} of one design, drawn to the same scale."
+        if many > 1
+        else "This is what the pattern makes."
+    )
+    caption = (
+        "Every size to the same scale, with its finished measurements."
+        if many > 1
+        else "The finished piece with its measurements."
+    )
+    blocks: list[Block] = [
+        FigureBlock(figure("sizes", None, caption)),
+        Paragraph(" ".join([*_motifs(book), *_grounds(book), *_finishes(book)])),
+        table(book),
+    ]
+    return Section("what-you-will-make", "What you will make", tuple(blocks), lead)
+
+
+def _motifs(book: Book) -> list[str]:
+    """Return a sentence on each motif: how it is cut, how it is applied."""
+    said = []
+    for motif in book.motifs:
+        name = capital(f"the {book.motif_name(motif.key)}")
+        shape = book.shape(book.with_motif(motif.key)[0], motif.key)
+        method = METHODS[motif.method]
+        if motif in folded(book):
+            whole = "one piece of cloth" if shape.pieces == 1 else "cloth"
+            last = f"folded into {share(motif.folds)}s"
+            said.append(
+                f"{name} is cut from {whole} {last}, the way a paper snowflake is cut, and sewn to "
+                f"its ground {method}."
+            )
+        elif motif.symmetry != "mirror":
+            said.append(
+                f"{name} turns round its centre in {number(motif.folds)} like parts, is cut flat "
+                f"from a full-size template, and is held to its ground {method}."
+            )
+        else:
+            parts = f"{number(motif.folds)} wedges" if motif.folds in SEQUENCE else "wedges"
+            said.append(
+                f"{name} is drawn from {parts} round its centre and held to its ground {method}."
+            )
+    return said
+
+
+def _grounds(book: Book) -> list[str]:
+    pieced = [k for k in book.keys if any(book.pieced(b) for b in book.blocks(k))]
+    if not pieced:
+        return []
+    if not book.motifs:
+        return ["The blocks are pieced by machine."]
+    if tuple(pieced) == book.keys:
+        return ["The grounds are pieced by machine before the motif goes on."]
+    return [f"The ground of the {book.titles(pieced)} is pieced by machine before the motif goes "
+            "on; the others have a ground of whole cloth."]  # fmt: skip
+
+
+def _finishes(book: Book) -> list[str]:
+    said = []
+    if book.quilts:
+        which = "The quilt is" if not book.pillows else f"The {book.titles(book.quilts)} is"
+        if len(book.quilts) > 1:
+            which = "The quilts are"
+        said.append(f"{which} layered, quilted and bound.")
+    if book.pillows:
+        many = len(book.pillows) > 1
+        which = "The pillows have" if many else "The pillow has"
+        said.append(f"{which} a quilted front and a plain back that opens, so that the cover comes "
+                    "off for washing.")  # fmt: skip
+    return said
+
+
+def table(book: Book) -> Table:
+    """Return the table of sizes, a column for each."""
+    sizes = [book.sizes[k] for k in book.keys]
+    rows = [
+        ("Finished size", [rectangle(s.width, s.height) for s in sizes]),
+        ("Blocks", [_blocks(book, k) for k in book.keys]),
+    ]
+    if book.motifs:
+        rows.append(("Motif, across", [_span(book, k) for k in book.keys]))
+    if book.pattern.publication.skill:
+        rows.append(("Skill", [book.pattern.publication.skill] * len(book.keys)))
+    if book.motifs:
+        rows += [
+            ("Appliqué edge to sew", [_stitching(book, k) for k in book.keys]),
+            ("Points on each motif", [_count(book, k, "tips") for k in book.keys]),
+            ("Inside corners on each motif", [_count(book, k, _INSIDE) for k in book.keys]),
+        ]
+    head = ("", *(book.title(k) for k in book.keys))
+    return Table("sizes", "The sizes" if len(book.keys) > 1 else "The size", head,
+                 tuple(Row((name, *cells)) for name, cells in rows))  # fmt: skip
+
+
+def _blocks(book: Book, key: str) -> str:
+    size = book.sizes[key]
+    side = measure(size.block_side)
+    if size.block_count == 1:
+        return f"One, {side}"
+    grid = f"{number(size.columns)} by {number(size.rows)}"
+    return f"{capital(number(size.block_count))}, {grid}, each {side}"
+
+
+def _span(book: Book, key: str) -> str:
+    span = book.sizes[key].motif_span
+    return measure(span) if span is not None and book.drafts[key].placements else "–"
+
+
+def _stitching(book: Book, key: str) -> str:
+    total = book.drafts[key].applique_length
+    return f"About {run(total)}" if total else "–"
+
+
+def _count(book: Book, key: str, what: str) -> str:
+    draft = book.drafts[key]
+    used = dict.fromkeys(p.motif for p in draft.placements)
+    counts = [str(getattr(draft.motifs[m], what)) for m in used]
+    return listed(list(dict.fromkeys(counts)), "or") or "–"

@@ -1,0 +1,148 @@
+"""Making up a pillow: trimming the front, the back, closing, turning, filling.
+
+In: pillow plans. Out: the section, or None.
+Invariant: the front is trimmed to the cover plus its closing seams; back pieces, overlap
+and hem are the plan's.
+"""
+
+from __future__ import annotations
+
+from publish.model.cutplan import PillowPlan
+from publish.model.pattern import PillowSpec
+from publish.model.words import Section
+from publish.write.context import Book
+from publish.write.phrase import counted, measure, number, rectangle, stitch
+from publish.write.practice import BASTING_STITCH, TURNING_SPARE
+from publish.write.steps import StepList, figure
+
+
+def section(book: Book) -> Section | None:
+    """Return the section on making up pillows, or None."""
+    keys = tuple(k for k in book.keys if book.plans[k].pillow is not None)
+    if not keys:
+        return None
+    steps = StepList(book, "pillow", keys)
+    _front(book, steps, keys)
+    envelope = tuple(k for k in keys if _plan(book, k).back != "zip")
+    zipped = tuple(k for k in keys if _plan(book, k).back == "zip")
+    if envelope:
+        _envelope(book, steps, envelope)
+    if zipped:
+        _zip(book, steps, zipped)
+    _turn(book, steps, keys)
+    lead = "The quilted front, a plain back, and a form that fills the cover to its corners."
+    return Section("pillow", "Making up the pillow", (steps.block(),), lead,
+                   sizes=book.only(keys))  # fmt: skip
+
+
+def _plan(book: Book, key: str) -> PillowPlan:
+    plan = book.plans[key].pillow
+    assert plan is not None
+    return plan
+
+
+def _spec(book: Book, key: str) -> PillowSpec:
+    spec = book.sizes[key].pillow
+    assert spec is not None
+    return spec
+
+
+def _front(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
+    single = all(book.sizes[k].block_count == 1 for k in keys)
+    middle = "the centre of the motif in the middle" if single and book.motifs else (
+        "the same width of ground left on every side")  # fmt: skip
+    only = [k for k in keys if book.motif_blocks(k)]
+    spec = figure("trim", keys[0], "Trimming the quilted front.", "front",
+                  block=next(iter(book.blocks(keys[0]))))  # fmt: skip
+    steps.add(
+        "trim",
+        f"Trim the quilted front to {book.each(keys, lambda k: rectangle(*book.front(k)))}, with "
+        f"{middle}. Sew round it close to the edge to hold the layers together.",
+        right="Top, batting and backing end in one clean edge, and the corners are square.",
+        figure=spec if only else None,
+    )
+
+
+def _envelope(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
+    def piece(key: str) -> str:
+        plan = _plan(book, key)
+        return rectangle(plan.piece_width, plan.piece_length)
+
+    size = keys[0]
+    letter = book.letter("pillow back")
+    steps.add(
+        "hem",
+        f"Take the {counted(_plan(book, size).count, 'back piece')} {letter}, "
+        f"{book.each(keys, piece)}. On one long edge of each, fold "
+        f"{book.each(keys, lambda k: measure(_plan(book, k).hem / 2))} to the wrong side and the "
+        "same again, press, and sew along the inner fold.",
+        sizes=keys,
+        right="Each back piece has one neat hem along a long edge.",
+        figure=figure("pillow", size, "Hemming the back pieces.", detail="hem"),
+    )
+    steps.add(
+        "layer",
+        "Lay the front right side up. Lay the first back piece on it right side down, raw edges "
+        "level with one side of the front, its hem across the middle. Lay the second on the "
+        "opposite side in the same way, and pin all round.",
+        sizes=keys,
+        right="The hems overlap by "
+        f"{book.each(keys, lambda k: measure(_plan(book, k).overlap))} across the middle.",
+        figure=figure("pillow", size, "The back pieces on the front, overlapping.",
+                      detail="layer"),
+    )  # fmt: skip
+    steps.add(
+        "sew",
+        f"Sew all the way round with a {book.each(keys, lambda k: measure(_spec(book, k).seam))} "
+        "seam, and back-stitch where the hems cross the seam: they take the strain.",
+        sizes=keys,
+        figure=figure("pillow", size, "Sewing all the way round.", detail="sew"),
+    )
+
+
+def _zip(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
+    def piece(key: str) -> str:
+        plan = _plan(book, key)
+        return rectangle(plan.piece_width, plan.piece_length)
+
+    size = keys[0]
+    count = _plan(book, size).count
+    steps.add(
+        "zip",
+        f"Take the {counted(count, 'back piece')} {book.letter('pillow back')}, "
+        f"{book.each(keys, piece)}. Lay them right sides together and, "
+        f"{book.each(keys, lambda k: measure(_plan(book, k).hem))} from one long edge, sew the "
+        f"middle of the seam with a basting stitch about {stitch(BASTING_STITCH.value)} long and "
+        "its two ends with a short stitch. Press the seam open, centre the zip face down over the "
+        "basted part, and sew it to the allowances with a zip foot. Pick out the basting and check "
+        "that the zip runs.",
+        sizes=keys,
+        right="The two folded edges meet over the zip and hide its teeth.",
+        caution="Leave the zip half open before you sew the back to the front.",
+        figure=figure("pillow", size, "The zip in the back.", detail="zip"),
+    )
+    steps.add(
+        "zip-close",
+        "Lay the back on the front, right sides together, trim it to the size of the front, and "
+        f"sew all the way round with a {book.each(keys, lambda k: measure(_spec(book, k).seam))} "
+        "seam.",
+        sizes=keys,
+    )
+
+
+def _turn(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
+    def cover(key: str) -> str:
+        size = book.sizes[key]
+        return rectangle(size.width, size.height)
+
+    detail = {} if all(_plan(book, k).back == "zip" for k in keys) else {"detail": "turn"}
+    steps.add(
+        "turn",
+        f"Trim the {number(4)} corners across, no closer than {measure(TURNING_SPARE.value)} to "
+        "the stitching, and finish the raw edges with a zigzag stitch. Turn the cover right side "
+        "out, push the corners out gently with a blunt point, and put in the pillow form: "
+        f"{book.each(keys, lambda k: measure(_plan(book, k).form))} square.",
+        right=f"The cover measures {book.each(keys, cover)}, and the form fills it to "
+        "the corners without a wrinkle.",
+        figure=figure("pillow", keys[0], "Turning the cover.", detail="turn") if detail else None,
+    )

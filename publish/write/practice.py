@@ -1,0 +1,59 @@
+"""Figures that the booklet prints and that no pattern computes, each with its source.
+
+In: nothing. Out: named lengths in inches (or as said) with where they come from.
+Invariant: a length in the text is either computed from the pattern or named here; a
+figure without a published source says so.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from publish.units import INCH_IN_MM
+
+_NONE = "common practice, no source"
+
+
+@dataclass(frozen=True)
+class Practice:
+    """A length in inches, and where it comes from."""
+
+    value: Fraction
+    source: str
+
+
+BASTE_FROM_EDGE = Practice(Fraction(1, 2), "Martha Stewart, How to applique by hand")
+"""Basting lies this far inside the motif's raw edge."""
+STITCH_INTERVAL = Practice(Fraction(1, 8), "Martha Stewart, How to applique by hand")
+"""The most between two appliqué stitches by hand."""
+PIECING_STITCH = Practice(Fraction(5, 2) / INCH_IN_MM, "melgeecrafts.com, stitch length table")
+"""Length of one machine stitch in a seam (2.5 mm)."""
+QUILTING_STITCH = Practice(3 / INCH_IN_MM, "quiltadvice.com, What is matchstick quilting")
+"""Length of one machine stitch when quilting (3 mm)."""
+BASTING_STITCH = Practice(4 / INCH_IN_MM, "easysewingtechniques blog, stitch length table")
+"""Length of one machine stitch in a seam that is picked out again (4 mm)."""
+
+THREAD_LENGTH = Practice(Fraction(18), _NONE)
+"""Length of hand-sewing thread to cut."""
+TURN_AHEAD = Practice(Fraction(1, 2), _NONE)
+"""How far ahead of the needle the edge is turned."""
+BASTING_ROWS = Practice(Fraction(4), _NONE)
+"""Distance between rows of basting, or between safety pins, in the quilt sandwich."""
+TAIL = Practice(Fraction(6), _NONE)
+"""Binding left loose before the first stitch."""
+OPENING = Practice(Fraction(10), _NONE)
+"""Edge left open between the last and the first stitch of the binding."""
+TURNING_SPARE = Practice(Fraction(1, 4), _NONE)
+"""Raw edge trimmed across a corner stops this far from the stitching."""
+RULER_SPARE = Practice(Fraction(1, 16), _NONE)
+"""A mark further off than this is worth doing again."""
+
+SCALE_INCH = Practice(Fraction(1), "the check square on each template sheet")
+SCALE_CM = Practice(10 * 5 / INCH_IN_MM, "the check square on each template sheet")
+SPOOL_METRES = Practice(Fraction(200), _NONE)
+"""Metres on the spool that thread is counted in."""
+FUSED_SPARE = Practice(Fraction(3, 16), "Quiltmaker magazine (F+W), Piecing and applique")
+"""Web is cut out this far outside the traced line."""
+BACKING_SEAM = Practice(Fraction(1, 2), _NONE)
+"""Seam that joins backing panels."""

@@ -1,0 +1,178 @@
+"""Backing, layers, basting and the quilting plan.
+
+In: backing and batting plans, quilting lines, sizes. Out: the section.
+Invariant: the spacing and length of each area's lines are the drafted ones; the batting's
+own label decides how far apart lines may be.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from publish.model.draft import QuiltingLines
+from publish.model.words import Block, Box, FigureBlock, Row, Section, Table
+from publish.write.context import Book
+from publish.write.phrase import (
+    capital,
+    counted,
+    measure,
+    plural,
+    rectangle,
+    run,
+)
+from publish.write.practice import BACKING_SEAM, BASTING_ROWS
+from publish.write.quilting_lines import AREAS, add_quilting
+from publish.write.steps import StepList, figure
+
+
+def section(book: Book) -> Section:
+    """Return the section on layering and quilting."""
+    keys = [k for k in book.keys if book.plans[k].backing is not None]
+    steps = StepList(book, "quilting")
+    blocks: list[Block] = []
+    _backing(book, steps, keys)
+    layered = [k for k in keys if book.plans[k].batting is not None]
+    if layered:
+        _layer(book, steps, layered)
+    blocks.append(steps.block())
+    blocks.append(_table(book))
+    blocks.extend(_plans(book))
+    gap = _label(book)
+    if gap is not None:
+        blocks.append(gap)
+    add_quilting(book, steps)
+    blocks.append(steps.block())
+    lead = "Three layers become one: the top, the batting and the backing."
+    return Section("quilting", "Layering and quilting", tuple(blocks), lead)
+
+
+def _backing(book: Book, steps: StepList, keys: Sequence[str]) -> None:
+    sewn = [k for k in keys if _panels(book, k) > 1]
+    for key in sewn:
+        plan = book.plans[key].backing
+        assert plan is not None
+        way = "upright" if plan.seams == "vertical" else "level"
+        steps.add(
+            f"backing-{key}",
+            f"Cut the selvages off the {counted(plan.panels, 'backing panel')} of "
+            f"{book.fabric(plan.fabric)} and sew them together along their long sides with a "
+            f"{measure(BACKING_SEAM.value)} seam. Press the {plural(plan.panels - 1, 'seam')} "
+            "open.",
+            sizes=[key],
+            right=f"The backing measures at least {rectangle(plan.width, plan.height)}, with "
+            f"{counted(plan.panels - 1, f'{way} seam')}.",
+        )
+
+
+def _panels(book: Book, key: str) -> int:
+    plan = book.plans[key].backing
+    return plan.panels if plan is not None else 0
+
+
+def _layer(book: Book, steps: StepList, keys: Sequence[str]) -> None:
+    def backing(key: str) -> str:
+        plan = book.plans[key].backing
+        assert plan is not None
+        return rectangle(plan.width, plan.height)
+
+    def batting(key: str) -> str:
+        plan = book.plans[key].batting
+        assert plan is not None
+        return rectangle(plan.width, plan.height)
+
+    size = keys[0]
+    steps.add(
+        "top",
+        "Press the finished top a last time and clip loose threads from the back: a dark thread "
+        "shows through a pale ground for good.",
+    )
+    steps.add(
+        "layer",
+        f"Lay the backing wrong side up, {book.each(keys, backing)}, and tape it down flat without "
+        f"stretching it. Smooth the batting over it, {book.each(keys, batting)}, and centre the "
+        "top on it right side up.",
+        sizes=keys,
+        right="Batting and backing show evenly beyond the top on every side, the backing furthest.",
+        tip=_lining(book),
+        figure=figure("layers", size, f"{book.title(size)}: backing, batting and top."),
+    )
+    rows = measure(BASTING_ROWS.value)
+    edge = "the edge of the motif and of " if book.motifs else ""
+    steps.add(
+        "baste",
+        "Baste the layers together from the centre out, with safety pins or with long stitches in "
+        f"rows no more than {rows} apart. Keep clear of {edge}lines you mean to quilt.",
+        sizes=keys,
+        right="Turned over, the backing is as smooth as the top.",
+        tip="Loosen the batting from its folds the evening before, as its label says.",
+        figure=figure("sandwich", size, "Basting the layers, from the centre out."),
+    )
+
+
+def _lining(book: Book) -> str:
+    """Say what the backing of a pillow's front is for."""
+    if not book.pillows:
+        return ""
+    which = f" of the {book.titles(book.pillows)}" if book.quilts else ""
+    return f"The backing{which} becomes a lining inside the cover: any plain cotton will do."
+
+
+def _spacing(lines: QuiltingLines) -> str:
+    return measure(lines.spacing) if lines.spacing is not None else "–"
+
+
+def style_text(lines: QuiltingLines) -> str:
+    """Return a style of quilting in words, for a table."""
+    return {
+        "ditch": "in the ditch, beside the edge",
+        "echo": "echo lines",
+        "parallel": "parallel lines",
+        "grid": "a grid",
+    }.get(lines.style, "as you like")
+
+
+def _table(book: Book) -> Table:
+    rows: list[Row] = []
+    for key in book.keys:
+        drafted = book.drafts[key].quilting
+        if len(book.keys) > 1 and drafted:
+            rows.append(Row((book.title(key),), "group"))
+        for lines in drafted:
+            length = run(lines.length) if lines.length > 0 else "–"
+            cells = (capital(AREAS.get(lines.area, lines.area)), capital(style_text(lines)),
+                     _spacing(lines), length)  # fmt: skip
+            rows.append(Row(cells))
+        total = book.drafts[key].quilting_length
+        if total > 0 and len(drafted) > 1:
+            rows.append(Row(("Together", "", "", run(total)), "total"))
+    return Table(
+        "quilting-plan", "The quilting plan", ("Where", "How", "Apart", "Length of the lines"),
+        tuple(rows), "lllr",
+        ("Lengths are of the lines themselves, to the nearest quarter yard.",),
+    )  # fmt: skip
+
+
+def _plans(book: Book) -> list[Block]:
+    return [
+        FigureBlock(figure("quilting", k, f"{book.title(k)}: the quilting lines."))
+        for k in book.keys
+        if book.drafts[k].quilting
+    ]
+
+
+def _label(book: Book) -> Block | None:
+    """Say what the batting's label must allow, by batting."""
+    gaps: dict[str, Fraction] = {}
+    for key in book.keys:
+        batting = book.sizes[key].batting
+        if batting is not None and batting.largest_gap is not None:
+            gaps[batting.name] = batting.largest_gap
+    text = "The label of your batting says how far apart lines of quilting may be. Read it first."
+    items = [text]
+    items += [
+        f"This plan was made for {name}, with lines no more than {measure(gap)} apart."
+        for name, gap in gaps.items()
+    ]
+    items.append("If your batting asks for closer lines, add lines between those drawn.")
+    return Box("note", "How far apart", tuple(items))

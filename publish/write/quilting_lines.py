@@ -1,0 +1,136 @@
+"""How each area is quilted, in words.
+
+In: quilting lines, sizes. Out: steps added to the section on quilting.
+Invariant: the spacing is the drafted one; the direction is said as the drafted lines run:
+in borders from each side's own direction, grids at 45 degrees turned by their angle.
+"""
+
+from __future__ import annotations
+
+from publish.model.pattern import QuiltingSpec
+from publish.write.context import Book
+from publish.write.phrase import measure, stitch
+from publish.write.practice import QUILTING_STITCH
+from publish.write.steps import StepList
+
+AREAS = {"motif": "the motif", "ground": "the ground", "border": "the borders"}
+
+
+def add_quilting(book: Book, steps: StepList) -> None:
+    """Add the steps that quilt, from the motif outwards."""
+    steps.add(
+        "begin",
+        "Fit a walking foot, a new needle and a stitch about "
+        f"{stitch(QUILTING_STITCH.value)} long, or thread a short needle for quilting by hand. "
+        "Try it on a scrap sandwich of the same cloth and batting. Begin at the centre of the "
+        "quilt and always work from the centre out.",
+        right="The stitches look the same from both sides and the layers do not shift.",
+        tip="Bring both threads to the top at each start, knot them and bury the ends between the "
+        "layers.",
+    )
+    for way in _ways(book):
+        _area(book, steps, *way)
+    steps.add(
+        "unpin",
+        "Take out the basting, and look the back over for tucks before you go on.",
+    )
+
+
+def _ways(book: Book) -> list[tuple[str, str, int]]:
+    """Return each area, style and angle that some size is quilted in, motif first."""
+    found = {(q.area, q.style, _angle(q)) for k in book.keys for q in book.sizes[k].quilting}
+    order = list(AREAS)
+    return sorted(found, key=lambda way: (order.index(way[0]), way[1:]))
+
+
+def _angle(spec: QuiltingSpec) -> int:
+    """Return the angle that matters: between 0 and 180 degrees, for straight lines only."""
+    return spec.angle % 180 if spec.style in ("parallel", "grid") else 0
+
+
+def _area(book: Book, steps: StepList, area: str, style: str, angle: int) -> None:
+    def spec(key: str) -> QuiltingSpec | None:
+        specs = book.sizes[key].quilting
+        return next((q for q in specs if (q.area, q.style, _angle(q)) == (area, style, angle)),
+                    None)  # fmt: skip
+
+    def apart(key: str) -> str:
+        found = spec(key)
+        return measure(found.spacing) if found is not None and found.spacing is not None else ""
+
+    keys = [k for k in book.keys if spec(k) is not None]
+    spaced = book.each(keys, apart) if all(apart(k) for k in keys) else ""
+    text, right = _HOW[_how(area, style)]
+    edge = "the edge of the motif" if book.motifs else "the edge they follow"
+    steps.add(
+        f"{area}-{style}-{angle}" if angle else f"{area}-{style}",
+        text.format(where=AREAS[area], spaced=spaced, edge=edge,
+                    lines=_direction(area, style, angle)),
+        sizes=keys,
+        right=right,
+    )  # fmt: skip
+
+
+def _how(area: str, style: str) -> str:
+    """Return which of the texts tells an area's style."""
+    if style == "ditch" and area != "motif":
+        return "seams"
+    if style == "echo" and area != "ground":
+        return f"echo {area}"
+    return style if style in _HOW else "as desired"
+
+
+def _direction(area: str, style: str, angle: int) -> str:
+    """Return how straight lines run: in borders, seen from each side of the quilt."""
+    if style == "grid":
+        return {0: "a diagonal grid", 45: "an upright grid", 135: "an upright grid"}.get(
+            angle, "a slanting grid")  # fmt: skip
+    if area == "border":
+        return {0: "lines that run along each side", 90: "lines that run straight across"}.get(
+            angle, "lines that slant across")  # fmt: skip
+    return {0: "level parallel lines", 90: "upright parallel lines"}.get(
+        angle, "slanting parallel lines")  # fmt: skip
+
+
+_HOW: dict[str, tuple[str, str]] = {
+    "ditch": (
+        "Quilt {where} in the ditch: stitch round every edge, in the ground and as close to "
+        "the motif as the needle goes without climbing on it.",
+        "The line of stitching all but disappears and the motif rises a little.",
+    ),
+    "seams": (
+        "Quilt {where} in the ditch: stitch along every seam, on the side that the allowances were "
+        "not pressed to.",
+        "The line of stitching all but disappears in the seam.",
+    ),
+    "echo": (
+        "Quilt echo lines in {where}: the first line {spaced} from {edge}, the next the same "
+        "distance from the first, and so on until {where} is filled.",
+        "The lines are the same distance apart everywhere, and where two sets meet they run into "
+        "each other in a soft point.",
+    ),
+    "echo motif": (
+        "Quilt echo lines in {where}: the first line {spaced} inside its edge, the next the same "
+        "distance inside the first, as far as there is room.",
+        "The lines are the same distance apart everywhere.",
+    ),
+    "echo border": (
+        "Quilt echo lines in {where}: the first line {spaced} outside the seam of the innermost "
+        "border, the next the same distance outside the first, round and round to the edge.",
+        "The lines are the same distance apart all the way round and turn sharply at the corners.",
+    ),
+    "parallel": (
+        "Quilt {where} with {lines}, {spaced} apart. Mark the first, and keep the others to it "
+        "with the guide bar of the foot or strips of tape.",
+        "The lines are straight and evenly spaced from edge to edge.",
+    ),
+    "grid": (
+        "Quilt {where} with {lines}, lines {spaced} apart both ways. Sew all the lines of one "
+        "direction before you turn to the other.",
+        "The squares are alike and the backing has no tucks at the crossings.",
+    ),
+    "as desired": (
+        "Quilt {where} as you like, with lines as close together as the label of the batting asks.",
+        "The quilting is about as dense here as elsewhere, so that the top lies flat.",
+    ),
+}

@@ -1,0 +1,78 @@
+"""The tools, as a list to tick.
+
+In: which methods and finishes the pattern uses. Out: the section.
+Invariant: a tool is listed only when a step asks for it.
+"""
+
+from __future__ import annotations
+
+from publish.model.words import Block, Bullets, Paragraph, Section
+from publish.units import inches_text
+from publish.write.applique import by_method
+from publish.write.binding import bound
+from publish.write.context import Book
+from publish.write.folding import folded
+from publish.write.marking import flat
+
+
+def section(book: Book) -> Section:
+    """Return the checklist of tools."""
+    blocks: list[Block] = [
+        Paragraph("**For cutting and piecing**"),
+        Bullets(_machine(book), check=True),
+    ]
+    if book.motifs:
+        blocks += [Paragraph("**For the motif**"), Bullets(_motif(book), check=True)]
+    blocks += [Paragraph("**For quilting and finishing**"), Bullets(_finish(book), check=True)]
+    return Section("tools", "Tools", tuple(blocks), "Lay them out before you begin.")
+
+
+def _machine(book: Book) -> tuple[str, ...]:
+    seam = inches_text(book.pattern.sewing.seam)
+    return (
+        "Rotary cutter with a fresh blade, self-healing mat and a long quilter's ruler",
+        "A large square ruler for trimming",
+        f"Sewing machine in good order, a new needle, and a foot or guide for a {seam} seam",
+        "Iron, a firm pressing surface and a thick towel",
+        "Straight pins, seam ripper and scissors for thread",
+    )
+
+
+def _motif(book: Book) -> tuple[str, ...]:
+    turned = bool(folded(book) or flat(book))
+    items = ["A printer, plain paper, and scissors for paper"]
+    if any(m.symmetry != "mirror" for m in book.motifs):
+        items.append("Sticky tape, and a light box or a bright window")
+    items.append("Small scissors that are sharp to the tip")
+    if turned:
+        items += [
+            "A fine removable fabric marker that shows on the motif's cloth",
+            "Spray or liquid starch",
+            "Hand needle and contrasting thread for basting",
+        ]
+    if by_method(book, "needle-turn"):
+        items.append("Fine appliqué needles, long and thin, such as a straw needle in size 10")
+    if by_method(book, "prepared edge"):
+        items += [
+            "Freezer paper, a stapler, a small brush and a pointed wooden stick",
+            "A fine hand needle",
+        ]
+    if by_method(book, "fusible"):
+        items += ["A pencil", "A protective cloth for the pressing surface"]
+    items.append("Short, fine pins that do not catch the thread")
+    return tuple(items)
+
+
+def _finish(book: Book) -> tuple[str, ...]:
+    items = [
+        "Walking foot, or a short quilting needle and thimble for quilting by hand",
+        "Safety pins, or thread, for basting the layers, and tape for the backing",
+    ]
+    if bound(book):
+        items.append("Clips for the binding and a hand needle for finishing it")
+    if any(p.back == "zip" for k in book.keys if (p := book.plans[k].pillow) is not None):
+        items.append("A zip foot")
+    if book.pillows:
+        items.append("A blunt point for turning corners, such as a knitting needle")
+    items.append("A permanent fabric pen or embroidery thread for the label")
+    return tuple(items)
