@@ -7,12 +7,18 @@ the named functions below, so that the rule that was used can be stated beside t
 
 1 in = 2.54 cm and 1 yd = 36 in = 0.9144 m exactly (international yard and pound
 agreement, 1959).
+
+A length on the diagonal is `Exact`, a + b√2 (see `surd`); it is rounded only here, and
+where a maker reads it: to the nearest 1/8 in (`maker_inches`), or to the last place of
+a metric length.
 """
 
 from __future__ import annotations
 
 import re
 from fractions import Fraction
+
+from publish.surd import Exact, Surd
 
 INCH_IN_MM = Fraction(254, 10)
 YARD = Fraction(36)
@@ -89,17 +95,17 @@ def parse_length(text: str) -> Fraction:
     return parse_number(number) * UNITS[unit]
 
 
-def round_up(length: Fraction, step: Fraction = EIGHTH) -> Fraction:
+def round_up(length: Exact, step: Fraction = EIGHTH) -> Fraction:
     """Return the least multiple of `step` that is not below `length`."""
     return -((-length) // step) * step
 
 
-def round_down(length: Fraction, step: Fraction = EIGHTH) -> Fraction:
+def round_down(length: Exact, step: Fraction = EIGHTH) -> Fraction:
     """Return the greatest multiple of `step` that is not above `length`."""
     return (length // step) * step
 
 
-def round_near(length: Fraction, step: Fraction = EIGHTH) -> Fraction:
+def round_near(length: Exact, step: Fraction = EIGHTH) -> Fraction:
     """Return the multiple of `step` nearest to `length`; halves go up."""
     return ((length + step / 2) // step) * step
 
@@ -114,7 +120,7 @@ def fraction_text(value: Fraction) -> str:
     return f"{sign}{whole} {part}" if whole else f"{sign}{part}"
 
 
-def decimal_text(value: Fraction, places: int) -> str:
+def decimal_text(value: Exact, places: int) -> str:
     """Return `value` rounded half up to `places` decimals, without float arithmetic."""
     scaled = round_near(value * 10**places, Fraction(1))
     digits = f"{abs(scaled.numerator):0{places + 1}d}"
@@ -122,17 +128,23 @@ def decimal_text(value: Fraction, places: int) -> str:
     return sign + (f"{digits[:-places]}.{digits[-places:]}" if places else digits)
 
 
-def inches_text(length: Fraction) -> str:
-    """Return `2 1/2 in`."""
-    return f"{fraction_text(length)} in"
+def maker_inches(length: Exact) -> Fraction:
+    """Return the inches that a maker reads: as they are, or, for a length on the diagonal,
+    the nearest multiple of 1/8 in, which is to be called `about`."""
+    return round_near(length) if isinstance(length, Surd) else length
 
 
-def cm_text(length: Fraction) -> str:
+def inches_text(length: Exact) -> str:
+    """Return `2 1/2 in`; for a length on the diagonal, what `maker_inches` makes of it."""
+    return f"{fraction_text(maker_inches(length))} in"
+
+
+def cm_text(length: Exact) -> str:
     """Return a length in inches as centimetres to the nearest millimetre: `6.4 cm`."""
     return f"{decimal_text(length * INCH_IN_MM / 10, 1)} cm"
 
 
-def mm_text(length: Fraction) -> str:
+def mm_text(length: Exact) -> str:
     """Return a length in inches as whole millimetres: `6 mm`; below 5 mm, to 0.1 mm."""
     millimetres = length * INCH_IN_MM
     return f"{decimal_text(millimetres, 0 if millimetres >= 5 else 1)} mm"
@@ -143,7 +155,7 @@ def yards_text(length: Fraction) -> str:
     return f"{fraction_text(length / YARD)} yd"
 
 
-def metres_text(length: Fraction) -> str:
+def metres_text(length: Exact) -> str:
     """Return a length in inches as metres to the centimetre: `1.30 m`."""
     return f"{decimal_text(length * INCH_IN_MM / 1000, 2)} m"
 

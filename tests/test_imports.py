@@ -14,7 +14,7 @@ import pytest
 ROOT = Path(__file__).parents[1]
 PACKAGE = ROOT / "publish"
 STAGES = ("read", "grade", "draft", "cut", "write", "draw", "typeset", "proof", "deliver")
-BOTTOM = ("notes", "units", "colour")
+BOTTOM = ("notes", "units", "colour", "surd")
 FILE_LINES, FUNCTION_LINES = 300, 40
 
 Tree = tuple[str, ast.Module]

@@ -73,7 +73,7 @@ def _size(pattern: Pattern, size: Size, draft: Draft, plan: CutPlan) -> Json:
         "motif_square": maybe(plan.motif_square),
         **cloth(plan),
         "motifs": {k: _motif(s, draft, plan) for k, s in draft.motifs.items()},
-        "units": _units(draft.assembly, seam),
+        "units": _units(size, draft.assembly, seam),
         "seam_length": exact(draft.seam_length),
         "quilting": [
             {
@@ -117,11 +117,11 @@ def _motif(shape: MotifShape, draft: Draft, plan: CutPlan) -> Json:
     }
 
 
-def _units(root: Unit, seam: Fraction) -> list[Json]:
+def _units(size: Size, root: Unit, seam: Fraction) -> list[Json]:
     """Return each kind of unit once, in sewing order, the top last.
 
-    `before` is its size on the table, seams still to be taken on every side; `after` its
-    size once it is sewn in.
+    `before` is its size on the table, seams still to be taken on every side (a pillow's
+    own seam at the edge of its cover); `after` its size once it is sewn in.
     """
     every = list(_walk(root))
     counts = Counter(u.kind for u in every)
@@ -134,14 +134,23 @@ def _units(root: Unit, seam: Fraction) -> list[Json]:
             "join": first[kind].join,
             "parts": len(first[kind].parts),
             "press": first[kind].press,
-            "before": {
-                "width": exact(first[kind].width + 2 * seam),
-                "height": exact(first[kind].height + 2 * seam),
-            },
+            "before": _before(size, first[kind], seam),
             "after": {"width": exact(first[kind].width), "height": exact(first[kind].height)},
         }
         for kind, count in counts.items()
     ]
+
+
+def _before(size: Size, unit: Unit, seam: Fraction) -> Json:
+    edges = (Fraction(0), Fraction(0), size.width, size.height)
+    left, top, right, bottom = (
+        size.pillow.seam if size.pillow is not None and side == edge else seam
+        for side, edge in zip(unit.box, edges, strict=True)
+    )
+    return {
+        "width": exact(unit.width + left + right),
+        "height": exact(unit.height + top + bottom),
+    }
 
 
 def _walk(unit: Unit) -> Iterator[Unit]:

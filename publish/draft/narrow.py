@@ -37,6 +37,9 @@ a taper to a point fills half, a rounded one two thirds."""
 _LONG = 1.0
 """A finger is at least this many times as long as its root is wide."""
 
+_PIECES = 300
+"""Left-over pieces looked at, the largest first: more come from a torn outline only."""
+
 _FIRST, _STEP, _CLOSE = 0.04, 1.25, 1.02
 """Inches of the first disc; the ratio from one disc to the next; how near to close in."""
 
@@ -50,20 +53,42 @@ class Narrow:
     width: float
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
+class _Part:
+    """One connected area, a smoothed copy to search it by, and its edge side by side."""
+
+    true: Polygon
+    rough: Polygon
+    sides: NDArray[np.object_]
+    tree: shapely.STRtree
+
+    @classmethod
+    def of(cls, part: Polygon) -> _Part:
+        rings = [np.asarray(r.coords) for r in (part.exterior, *part.interiors)]
+        sides = shapely.linestrings(
+            np.concatenate([np.stack([r[:-1], r[1:]], axis=1) for r in rings])
+        )
+        return cls(part, part.simplify(CHORD / 2), sides, shapely.STRtree(sides))
+
+    def edge(self, at: Points, reach: float) -> BaseGeometry:
+        """Return the edge near a point, at least as far as `reach` from it."""
+        return shapely.multilinestrings(self.sides[self.tree.query(Point(at).buffer(reach))])
+
+
+@dataclass(frozen=True, eq=False)
 class Search:
-    """An area to be searched, part by part, each with a smoothed copy to search it by.
+    """An area to be searched, part by part.
 
     For an area that repeats, `region` is one repeat: what lies outside it is not looked
     at, being an image of what lies inside.
     """
 
-    parts: tuple[tuple[Polygon, Polygon], ...]
+    parts: tuple[_Part, ...]
     region: Polygon | None
 
     @classmethod
     def of(cls, area: MultiPolygon, region: Polygon | None = None) -> Search:
-        return cls(tuple((p, p.simplify(CHORD / 2)) for p in area.geoms), region)
+        return cls(tuple(_Part.of(p) for p in area.geoms), region)
 
     def near(self, found: NDArray[np.object_]) -> NDArray[np.object_]:
         """Return those of many geometries that lie in the region."""
@@ -106,8 +131,8 @@ def narrow_places(search: Search, needed: float) -> tuple[Narrow, ...]:
 def _between_rings(search: Search, most: float) -> list[Narrow]:
     """Return where two outlines of one part pass each other closer than `most`."""
     found = []
-    for part, _ in search.parts:
-        rings = np.array([part.exterior, *part.interiors], dtype=object)
+    for part in search.parts:
+        rings = np.array([part.true.exterior, *part.true.interiors], dtype=object)
         if len(rings) < 2:
             continue
         ours, theirs = shapely.STRtree(rings).query(rings, predicate="dwithin", distance=most)
@@ -120,41 +145,58 @@ def _between_rings(search: Search, most: float) -> list[Narrow]:
 
 
 def _places(search: Search, radius: float) -> list[Narrow]:
-    return [n for part, rough in search.parts for n in _in_part(search, part, rough, radius)]
+    return [n for part in search.parts for n in _in_part(search, part, radius)]
 
 
-def _in_part(search: Search, part: Polygon, rough: Polygon, radius: float) -> list[Narrow]:
+def _in_part(search: Search, part: _Part, radius: float) -> list[Narrow]:
     """Return the narrow places that a disc of one radius finds in one connected area."""
     slack = max(_RIPPLE, 0.02 * radius)
-    shrunk = polygons(rough.buffer(-radius, quad_segs=8))
+    shrunk = polygons(part.rough.buffer(-radius, quad_segs=8))
     lobes = [p for p in shrunk.geoms if not p.buffer(-slack, quad_segs=2).is_empty]
     if not lobes:
-        return [_roundest(part)]
+        return [_roundest(part.true)]
     open_area = MultiPolygon(lobes).buffer(radius + slack / 2, quad_segs=8)
     shapely.prepare(open_area)
-    left = shapely.get_parts(polygons(rough.difference(open_area)))
+    left = shapely.get_parts(polygons(part.rough.difference(open_area)))
     left = search.near(left[shapely.area(left) > slack * slack])
-    found = [n for piece in left for n in _left_over(part, piece, open_area, radius, slack)]
+    left = left[np.argsort(-shapely.area(left), kind="stable")][:_PIECES]
+    found = [_measured(part, _middle(p), radius) for p in left if not _is_tip(p, open_area)]
     return found + _hourglasses(search, part, lobes, radius, slack)
 
 
-def _left_over(
-    part: Polygon, left: Polygon, open_area: BaseGeometry, radius: float, slack: float
-) -> list[Narrow]:
-    """Return the narrow place that a left-over piece is, unless it is a tip."""
-    root = polygons(left.buffer(slack / 4).intersection(open_area))
-    if len(root.geoms) == 1:
-        edge = shapely.points(np.asarray(left.exterior.coords))
-        far = float(shapely.distance(edge, root).max())
-        wide = _longest(np.asarray(shapely.convex_hull(root).exterior.coords))
-        if far < _LONG * wide or left.area < _PARALLEL * wide * far:
-            return []
-    middle = left.centroid if left.contains(left.centroid) else left.representative_point()
-    return [_measured(part, middle, radius)]
+def _is_tip(left: Polygon, open_area: BaseGeometry) -> bool:
+    """Say whether a left-over piece comes off at one place only, and tapers from there."""
+    roots: list[Points] = []
+    for ring in (left.exterior, *left.interiors):
+        points = np.asarray(ring.coords)
+        middles = shapely.points((points[:-1] + points[1:]) / 2)
+        on = shapely.dwithin(open_area, middles, 1e-9)
+        first = int(np.argmin(on))  # begin on the outline, if any of the ring is
+        on, ends = np.roll(on, -first), np.roll(points[:-1], -first, axis=0)
+        cuts = np.flatnonzero(np.diff(on.astype(int), prepend=0) == 1)
+        for cut in cuts:
+            count = int(np.argmin(on[cut:])) if not on[cut:].all() else len(on) - cut
+            roots.append(np.take(ends, range(cut, cut + count + 1), axis=0, mode="wrap"))
+    if len(roots) != 1:
+        return False
+    root, points = roots[0], np.asarray(left.exterior.coords)
+    far = float(_gaps(points, root).min(axis=1).max())
+    wide = float(_gaps(root, root).max())
+    return far < _LONG * wide or left.area < _PARALLEL * wide * far
+
+
+def _gaps(one: Points, two: Points) -> Points:
+    """Return the distance from each point to each other."""
+    found: Points = np.hypot(*(one[:, None] - two[None]).transpose(2, 0, 1))
+    return found
+
+
+def _middle(left: Polygon) -> Point:
+    return left.centroid if left.contains(left.centroid) else left.representative_point()
 
 
 def _hourglasses(
-    search: Search, part: Polygon, lobes: list[Polygon], radius: float, slack: float
+    search: Search, part: _Part, lobes: list[Polygon], radius: float, slack: float
 ) -> list[Narrow]:
     """Return where lobes that the disc cannot pass between come together at a waist."""
     tree = shapely.STRtree(lobes)
@@ -163,10 +205,10 @@ def _hourglasses(
     if not len(pairs):
         return []
     lines = search.near(shapely.shortest_line(pairs[:, 0], pairs[:, 1]))
-    inside = part.buffer(slack)
+    inside = part.rough.buffer(slack)
     return [
         _measured(part, line.interpolate(0.5, normalized=True), radius)
-        for line in lines
+        for line in lines[:_PIECES]
         if inside.covers(line)
     ]
 
@@ -178,14 +220,14 @@ def _roundest(part: Polygon) -> Narrow:
     return Narrow(x, y, 2 * line.length)
 
 
-def _measured(part: Polygon, middle: Point, radius: float) -> Narrow:
+def _measured(part: _Part, middle: Point, radius: float) -> Narrow:
     """Return the width at a place: the distance between the edges on its two sides.
 
     The edges are those within reach of the middle, on either side of the strip through it
     that is half as wide as the place; the strip leaves out the end of a finger.
     """
     at = np.array([middle.x, middle.y])
-    edge = part.boundary
+    edge = part.edge(at, 7 * radius)
     for _ in range(2):  # the second time round the middle lies midway
         near = _nearest(edge, at)
         side = near - at
@@ -216,11 +258,6 @@ def _half_plane(at: Points, way: Points, half: float) -> Polygon:
     near, far = at + 0.5 * half * way, at + 3 * half * way
     return Polygon([near - 3 * half * aside, near + 3 * half * aside,
                     far + 3 * half * aside, far - 3 * half * aside])  # fmt: skip
-
-
-def _longest(points: Points) -> float:
-    """Return the greatest distance between any two points."""
-    return float(np.hypot(*(points[:, None] - points[None]).transpose(2, 0, 1)).max())
 
 
 def _nearest(edge: BaseGeometry, at: Points) -> Points:

@@ -42,6 +42,9 @@ from publish.units import inches_text
 CLOSEST = Fraction(1, 16)
 """Inches between lines. Closer is thread painting, not quilting. Common practice."""
 
+SHORTEST = 0.1
+"""Inches: a shorter line is less than a stitch or two and is left out. Common practice."""
+
 _SPACED = ("echo", "parallel", "grid")
 
 
@@ -216,7 +219,7 @@ def _as_lines(geometry: object) -> MultiLineString:
     """Return the lines of a geometry or of several, without points and areas."""
     found: list[LineString] = []
     for part in shapely.get_parts(shapely.get_parts(geometry)):
-        if part.geom_type in ("LineString", "LinearRing") and part.length > 1e-9:
+        if part.geom_type in ("LineString", "LinearRing") and part.length >= SHORTEST:
             found.append(LineString(part.coords))
         elif part.geom_type in ("MultiLineString", "GeometryCollection"):
             found += _as_lines(part).geoms

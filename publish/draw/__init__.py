@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from publish.draw import (
+    barcode,
     binding,
     borders,
     colouring,
@@ -56,6 +57,7 @@ CODES = {
 """What each note of this stage means."""
 
 DRAWINGS: dict[str, Drawing] = {
+    "barcode": barcode.draw,
     "binding": binding.draw,
     "borders": borders.draw,
     "colouring": colouring.draw,

@@ -12,7 +12,7 @@ from fractions import Fraction
 from publish.draw.canvas import Canvas
 from publish.draw.cloth import batting, fabric, sheet
 from publish.draw.context import CannotDrawError, Context
-from publish.draw.letters import set_number
+from publish.draw.letters import about, set_number
 from publish.draw.style import HEAD, LABEL, LEADER, SOFT, STEP_WIDTH, Stroke
 from publish.draw.top import paint_motifs, paint_patches
 from publish.draw.words import plain_size
@@ -106,5 +106,5 @@ def _top(frame: Canvas, context: Context, draft: Draft, top: tuple[Fraction, Fra
 def _row(canvas: Canvas, y: float, word: str, note: str, size: tuple[Fraction, Fraction]) -> None:
     canvas.text((0.06, y), word, HEAD - 1, "semibold")
     canvas.text((0.62, y), note, LABEL, fill=SOFT)
-    words = f"{set_number(size[0])} × {set_number(size[1])} in"
+    words = f"{about(*size)}{set_number(size[0])} × {set_number(size[1])} in"
     canvas.text((STEP_WIDTH - 0.06, y), words, LABEL, "semibold", "end")

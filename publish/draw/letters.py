@@ -13,7 +13,8 @@ from importlib.resources import files
 
 from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 
-from publish.units import fraction_text
+from publish.surd import Exact, Surd
+from publish.units import YARD, fraction_text, maker_inches
 
 CAP_HEIGHT = 0.66
 """Of the type size: Source Sans Pro's capitals and figures."""
@@ -61,30 +62,36 @@ def wrap(text: str, size: float, width: float, face: str = "regular") -> list[st
     return lines
 
 
-def set_number(value: Fraction) -> str:
-    """Return a number for a label: `18½`, `⅜`, `3³⁄₁₆`."""
-    whole, rest = divmod(abs(value), 1)
+def set_number(value: Exact) -> str:
+    """Return a number for a label: `18½`, `⅜`, `3³⁄₁₆`; on the diagonal, the nearest 1/8."""
+    near = maker_inches(value)
+    whole, rest = divmod(abs(near), 1)
     if rest == 0:
-        return fraction_text(value)
+        return fraction_text(near)
     pair = (rest.numerator, rest.denominator)
     part = _VULGAR.get(pair) or (
         f"{str(pair[0]).translate(_RAISED)}⁄{str(pair[1]).translate(_LOWERED)}"
     )
-    return f"{'−' if value < 0 else ''}{whole or ''}{part}"
+    return f"{'−' if near < 0 else ''}{whole or ''}{part}"
 
 
-def set_inches(length: Fraction) -> str:
-    """Return `18½ in`."""
-    return f"{set_number(length)} in"
+def about(*lengths: Exact) -> str:
+    """Return `about ` where a length lies on the diagonal and is rounded to be read."""
+    return "about " if any(isinstance(length, Surd) for length in lengths) else ""
 
 
-def set_size(width: Fraction, height: Fraction) -> str:
+def set_inches(length: Exact) -> str:
+    """Return `18½ in`, or `about 25½ in` on the diagonal."""
+    return f"{about(length)}{set_number(length)} in"
+
+
+def set_size(width: Exact, height: Exact) -> str:
     """Return `12 × 18 in`, or `18½ in square`."""
     if width == height:
-        return f"{set_number(width)} in square"
-    return f"{set_number(width)} × {set_number(height)} in"
+        return f"{set_inches(width)} square"
+    return f"{about(width, height)}{set_number(width)} × {set_number(height)} in"
 
 
 def set_yards(length: Fraction) -> str:
     """Return a length in inches as yards: `1⅜ yd`."""
-    return f"{set_number(length / 36)} yd"
+    return f"{set_number(length / YARD)} yd"

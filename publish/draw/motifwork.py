@@ -89,9 +89,8 @@ def _beside(edge: LineString, inset: float, side: int) -> LineString:
 def _across(wedge: Wedge) -> LineString:
     """Return a line across the wedge's middle, square to the line that halves it."""
     first, second = wedge.angles
-    middle, spread = (first + second) / 2, (second - first) / 2
-    reach = wedge.half * 0.62 / cos(radians(spread))
-    return LineString([polar(reach, first), polar(reach, second)]) if middle else LineString()
+    reach = wedge.half * 0.62 / cos(radians((second - first) / 2))
+    return LineString([polar(reach, first), polar(reach, second)])
 
 
 def wedge_align(context: Context, spec: FigureSpec) -> Figure:

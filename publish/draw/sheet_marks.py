@@ -37,14 +37,23 @@ FINE = 0.02
 JOIN = Stroke(SOFT, 0.45, (9.0, 3.0))
 GRAIN = Stroke(INK, 0.7)
 FOLD_NAMES = {"single": "single fold", "multiple": "multiple folds"}
-GRAIN_NAMES = {"straight": "straight grain", "bias": "bias"}
 CENTRE = 5.0
 """Points: the radius of the centre mark."""
 
 
-def fold_words(fold: Fold) -> str:
-    """Return what is printed along a fold edge."""
-    return f"Place on the {FOLD_NAMES[fold.kind]} ({GRAIN_NAMES[fold.grain]})"
+def fold_words(fold: Fold, traced: bool) -> str:
+    """Return what is printed along a fold edge.
+
+    A raw-edge wedge is not laid on folded cloth: it is `traced` all round the centre.
+    """
+    if traced:
+        return "Turn the paper over along this edge"
+    return f"Place on the {FOLD_NAMES[fold.kind]} ({grain_words(fold)})"
+
+
+def grain_words(fold: Fold) -> str:
+    """Return how the threads of the cloth lie to a fold: `straight grain`, `bias`."""
+    return "straight grain" if fold.grain == "straight" else fold.grain
 
 
 def draw_window(
@@ -156,15 +165,21 @@ def _fold_words(frame: Canvas, room: Room, fold: Fold, template: Template, windo
     line = frame.to_page(seen)
     ux, uy = polar(1.0, fold.angle)
     x, y = fold.line.interpolate(0.5, normalized=True).coords[0]
-    sector = Polygon([(0, 0), *(f.line.coords[-1] for f in template.folds)])
     probe = Point(x - uy * 0.01, y + ux * 0.01)
-    outside = -1 if sector.covers(probe) else 1
+    outside = -1 if _sector(template).covers(probe) else 1
     offsets = (9 * outside, -9 * outside, 20 * outside, -20 * outside, -34 * outside)
-    for text in (fold_words(fold), FOLD_NAMES[fold.kind]):
+    traced = template.cut.is_empty
+    short = "turn over here" if traced else FOLD_NAMES[fold.kind]
+    for text in (fold_words(fold, traced), short):
         place = room.along(line, *size_of(text, LABEL, "semibold"), offsets=offsets)
         if place is not None:
             words(frame, room, place[0], text, LABEL, "semibold", place[1])
             return
+
+
+def _sector(template: Template) -> Polygon:
+    """Return the triangle that the centre and the ends of a wedge's folds make."""
+    return Polygon([(0, 0), *(f.line.coords[-1] for f in template.folds)])
 
 
 def _openings(frame: Canvas, room: Room, template: Template, window: Window) -> None:
@@ -173,11 +188,13 @@ def _openings(frame: Canvas, room: Room, template: Template, window: Window) -> 
     centre = _open_centre(template)
     if centre is not None:
         places.append(centre)
+    sector = frame.to_page(_sector(template)) if template.folds else None
     for point in places:
         if not window.area.covers(Point(point)):
             continue
-        spot = room.spot(*size_of("cut out", LABEL, "italic"), near=frame.point(point))
         at = frame.point(point)
+        size = size_of("cut out", LABEL, "italic")
+        spot = room.spot(*size, near=at, within=sector)
         if spot is not None and hypot(spot[0] - at[0], spot[1] - at[1]) < 40:
             words(frame, room, spot, "cut out", LABEL, "italic")
 

@@ -115,7 +115,10 @@ def _legend(page: Canvas, at: tuple[float, float], heading: Heading) -> None:
     entries = [(FINISHED, "finished line")]
     if heading.turned:
         entries.append((CUT, "cut line"))
-    entries.append((FOLD, "fold") if heading.folds else (CREASE, "centre line"))
+    if heading.folds:
+        entries.append((FOLD, "fold" if heading.turned else "wedge edge"))
+    else:
+        entries.append((CREASE, "centre line"))
     x, y = at
     for stroke, words in entries:
         page.line((x, y), (x + 20, y), stroke)

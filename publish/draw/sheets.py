@@ -11,7 +11,7 @@ from __future__ import annotations
 from publish.draw.canvas import Canvas
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.letters import set_inches
-from publish.draw.sheet_marks import FOLD_NAMES, GRAIN_NAMES, draw_window
+from publish.draw.sheet_marks import FOLD_NAMES, draw_window, grain_words
 from publish.draw.sheet_page import (
     Heading,
     extent,
@@ -23,8 +23,8 @@ from publish.draw.sheet_page import (
     window_size,
 )
 from publish.draw.sheet_template import Template, template_of
-from publish.draw.style import LABEL, STEP_WIDTH
-from publish.draw.tiling import Tiling, Window, tile
+from publish.draw.style import INK, LABEL, PAPER, STEP_WIDTH, Stroke
+from publish.draw.tiling import SIDES, Tiling, Window, tile
 from publish.model.book import Paper
 from publish.model.draft import MotifShape
 from publish.model.figure import Figure, Sheet
@@ -120,11 +120,13 @@ def motif_name(key: str) -> str:
 
 def _alt(heading: Heading, template: Template, tiling: Tiling, window: Window) -> str:
     lines = "Finished line solid, cut line dashed" if heading.turned else "Finished line solid"
-    folds = "; ".join(f"{FOLD_NAMES[f.kind]} on the {GRAIN_NAMES[f.grain]}" for f in template.folds)
+    folds = " and ".join(f"{FOLD_NAMES[f.kind]} ({grain_words(f)})" for f in template.folds)
     edges = f" Fold edges dash-dot: {folds}." if folds else ""
+    if folds and not heading.turned:
+        edges = " Wedge edges dash-dot, along which the paper is turned over."
     joins = [
         f"{side} to {other.label}"
-        for side in ("left", "right", "above", "below")
+        for side in SIDES
         if (other := tiling.neighbour(window, side)) is not None
     ]
     joined = f" Joins {', '.join(joins)}." if joins else ""
@@ -147,8 +149,8 @@ def tile_map(context: Context, spec: FigureSpec) -> Figure:
     frame = canvas.frame(at[0] - left * scale, at[1] - top * scale, scale)
     for mark in tiling.marks:
         x, y = frame.point((mark.x, mark.y))
-        frame.page.polygon([(x - 3, y), (x, y - 3), (x + 3, y), (x, y + 3)], "#ffffff", None)
-        frame.page.polygon([(x - 2.4, y), (x, y - 2.4), (x + 2.4, y), (x, y + 2.4)], "#2b2a28")
+        diamond = [(x - 2.6, y), (x, y - 2.6), (x + 2.6, y), (x, y + 2.6)]
+        frame.page.polygon(diamond, INK, Stroke(PAPER, 0.6))
     order = [w.label for w in tiling.windows]
     return canvas.figure(spec, _map_alt(order, tiling))
 

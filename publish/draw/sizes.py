@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from publish.draw.canvas import Canvas
 from publish.draw.context import Context
-from publish.draw.letters import set_number, text_width
+from publish.draw.letters import about, set_number, text_width
 from publish.draw.marks import TICK
 from publish.draw.style import DIMENSION, HEAD, LABEL, SOFT, TEXT_COLUMN
 from publish.draw.top import paint_top
@@ -58,7 +58,8 @@ def _shelf(canvas: Canvas, context: Context, sizes: list[Size], scale: float, ba
 
 
 def _label(size: Size) -> str:
-    return f"{set_number(size.width)} × {set_number(size.height)} in"
+    both = f"{set_number(size.width)} × {set_number(size.height)} in"
+    return about(size.width, size.height) + both
 
 
 def _column(size: Size, scale: float) -> float:

@@ -11,9 +11,11 @@ from collections.abc import Callable, Sequence
 from fractions import Fraction
 
 from publish.draw.context import Context
+from publish.draw.letters import about
 from publish.model.draft import QuiltingLines
 from publish.model.size import Size
-from publish.units import fraction_text, inches_text
+from publish.surd import Exact
+from publish.units import fraction_text, inches_text, maker_inches
 
 
 def listed(items: Sequence[str]) -> str:
@@ -23,9 +25,10 @@ def listed(items: Sequence[str]) -> str:
     return f"{', '.join(items[:-1])} and {items[-1]}"
 
 
-def plain_size(width: Fraction, height: Fraction) -> str:
+def plain_size(width: Exact, height: Exact) -> str:
     """Return `20 × 24 in` for alternative text, in digits that any reader can speak."""
-    return f"{fraction_text(width)} × {fraction_text(height)} in"
+    both = (fraction_text(maker_inches(width)), fraction_text(maker_inches(height)))
+    return f"{about(width, height)}{both[0]} × {both[1]} in"
 
 
 def counted(count: int, noun: str, plural: str = "") -> str:

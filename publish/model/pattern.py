@@ -11,10 +11,12 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from pathlib import Path
 
+from publish.model.block import Block as Block
+from publish.model.block import Foundation as Foundation
+from publish.model.block import GridPoint as GridPoint
+from publish.model.block import PatchSpec as PatchSpec
+from publish.model.block import Piecing as Piecing
 from publish.notes import Place
-
-GridPoint = tuple[Fraction, Fraction]
-"""A point on a block's grid: columns from the left, rows from the top."""
 
 
 @dataclass(frozen=True)
@@ -69,31 +71,41 @@ class OutlinePoint:
 
 
 @dataclass(frozen=True)
-class PatchSpec:
-    """A patch of a block: a polygon on the block's grid."""
-
-    ring: tuple[GridPoint, ...]
-    fabric: str
-
-
-@dataclass(frozen=True)
-class Block:
-    """A block: a ground of patches on a grid, and the motif laid over it, if any."""
-
-    key: str
-    columns: int
-    rows: int
-    patches: tuple[PatchSpec, ...]
-    motif: str | None = None
-
-
-@dataclass(frozen=True)
 class BorderSpec:
     """A border: finished width, and how its corners are joined (`butted`, `mitred`)."""
 
     width: Fraction
     fabric: str
     corners: str = "butted"
+
+
+@dataclass(frozen=True)
+class SashingSpec:
+    """Strips between the blocks: finished width and fabric.
+
+    `cornerstones` is the fabric of the squares where strips cross, None when the strips
+    between rows run through. `outer` strips also go round the outside; on point they
+    always do, and the edge of the top runs through the middle of the outermost crossings.
+    """
+
+    width: Fraction
+    fabric: str
+    cornerstones: str | None = None
+    outer: bool = False
+
+
+@dataclass(frozen=True)
+class RoundSpec:
+    """One round of a medallion: a border, or blocks all round what is inside.
+
+    Blocks are used in turn along each side, clockwise, beginning anew at each corner,
+    and so are `turns`, which are added to the turn that each side has.
+    """
+
+    border: BorderSpec | None = None
+    blocks: tuple[str, ...] = ()
+    block_size: Fraction | None = None
+    turns: tuple[int, ...] = (0,)
 
 
 @dataclass(frozen=True)
@@ -182,6 +194,18 @@ class SizeSpec:
     quilting: tuple[QuiltingSpec, ...]
     sleeve: Fraction | None
     """Finished depth of the hanging sleeve; None for no sleeve."""
+    setting: str = "straight"
+    """`straight` or `on point`."""
+    turns: tuple[int, ...] = (0,)
+    """Degrees clockwise by which blocks are turned, used in turn as `blocks` are."""
+    alternate: tuple[str, ...] = ()
+    """On point: the blocks between the rows, used in turn; empty for `blocks`."""
+    alternate_turns: tuple[int, ...] = (0,)
+    sashing: SashingSpec | None = None
+    setting_fabric: str = ""
+    """On point: the fabric of the side and corner triangles."""
+    rounds: tuple[RoundSpec, ...] = ()
+    """Instead of `borders`: rounds from the blocks outwards."""
 
 
 @dataclass(frozen=True)

@@ -23,6 +23,8 @@ CODES = {
     "P844": Code("The pillow back does not close", "the form shows through the opening"),
     "P845": Code("Quilting lines lie further apart than the batting allows", "the batting shifts"),
 }
+PANEL_SEAM = Fraction(1, 2)
+"""Seam between backing panels: two lengths of 42 in give 83 in (quiltingboard forum)."""
 
 
 def check(case: Case) -> Iterator[Note]:
@@ -63,11 +65,11 @@ def _backing(case: Case, size: Size, plan: BackingPlan) -> Iterator[Note]:
         yield from _least("P841", place, f"backing's {name}", side, top + 2 * plan.overhang)
     if plan.seams == "none":
         return
-    # Panels lie side by side: each seam takes an allowance from both of its panels.
+    # Panels lie side by side: each seam takes its allowance from both of its panels.
     across, along = (
         (plan.width, plan.height) if plan.seams == "vertical" else (plan.height, plan.width)
     )
-    joined = plan.panels * plan.panel_width - (plan.panels - 1) * 2 * case.seam
+    joined = plan.panels * plan.panel_width - (plan.panels - 1) * 2 * PANEL_SEAM
     yield from _least("P841", place, "joined width of the backing's panels", joined, across)
     yield from _least("P841", place, "length of the backing's panels", plan.panel_length, along)
 

@@ -16,6 +16,7 @@ from publish.proof.case import Case, Code
 from publish.units import inches_text
 
 CODES = {
+    "P837": Code("An allowance is missing from a length", "squaring and washing eat into it"),
     "P834": Code("A length to buy is out of order", "the maker buys too little"),
     "P835": Code("A length to buy is not the next whole step", "the shop cannot cut it"),
     "P836": Code("A plan is shorter than the area of its pieces allows", "the plan is impossible"),
@@ -27,6 +28,7 @@ def check(case: Case) -> Iterator[Note]:
     for size, fabric, plan in case.fabric_plans():
         yield from _order(case, size, fabric, plan)
         yield from _steps(case, size, fabric, plan)
+        yield from _allowed(case, size, fabric, plan)
         least = area(plan) / plan.usable_width
         if plan.length < least:
             yield error(
@@ -41,6 +43,20 @@ def area(plan: FabricPlan) -> Fraction:
     return sum(
         (c.across * c.along * c.count * s.count for s in plan.strips for c in s.cuts), Fraction(0)
     )
+
+
+def _allowed(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note]:
+    """What is left after washing and squaring must be the plan: (needed) (1 - s) - a."""
+    cloth = case.pattern.fabrics.get(fabric)
+    shrinkage = Fraction(0) if cloth is None else cloth.shrinkage
+    left = plan.needed * (1 - shrinkage) - case.pattern.sewing.straightening
+    if left != plan.length:
+        yield error(
+            "P837", case.pattern.place("fabrics", fabric, "shrinkage"),
+            f"the {case.name(fabric)} needed for the {size} does not hold its allowances",
+            expected=f"{inches_text(plan.length)} after straightening and shrinking",
+            received=inches_text(left),
+        )  # fmt: skip
 
 
 def _order(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note]:

@@ -19,25 +19,23 @@ from publish.notes import Place
 from publish.read.characters import shown, unprintable
 from publish.read.forms import KEY_PATTERN, Form, Hint, Unfit, key_like, listed, nearest
 from publish.read.ledger import At, Ledger, Path_, Use
+from publish.read.lists import FAULTY, Lists
 from publish.read.rules import check_rules
-from publish.read.sections import Either, Key, Many, Named, Row, Section, Shape, homes
+from publish.read.sections import Either, Key, Many, Named, Pairs, Row, Section, Shape, homes
 from publish.read.source import REFUSED
 from publish.read.special import Colour, Ref
-
-FAULTY = object()
-"""Stands for a value that a note was made for."""
 
 _NULL = "tag:yaml.org,2002:null"
 _MERGE = "tag:yaml.org,2002:merge"
 _SURE = 0.8
 
 
-class Checker:
+class Checker(Lists):
     """Reads one file's nodes into values."""
 
     def __init__(self, ledger: Ledger, root: Section) -> None:
-        self.ledger, self.root, self.homes = ledger, root, homes(root)
-        self.note = ledger.note
+        super().__init__(ledger)
+        self.root, self.homes = root, homes(root)
 
     def read(self, node: yaml.Node) -> dict[str, Any]:
         """Return the values of the whole file."""
@@ -61,9 +59,11 @@ class Checker:
         if isinstance(narrow, Named) and isinstance(node, yaml.MappingNode):
             return self._named(narrow, node, at)
         if isinstance(narrow, Many) and isinstance(node, yaml.SequenceNode):
-            return self._many(narrow, node, at)
+            return self.many(narrow, node, at)
         if isinstance(narrow, Row) and isinstance(node, yaml.SequenceNode):
-            return self._row(narrow, node, at)
+            return self.row(narrow, node, at)
+        if isinstance(narrow, Pairs) and isinstance(node, yaml.MappingNode):
+            return self._pairs(narrow, node, at)
         return self._wrong_shape(shape, node, at)
 
     def _empty(self, shape: Shape, at: At) -> Any:
@@ -219,63 +219,37 @@ class Checker:
     def _named(self, named: Named, node: yaml.MappingNode, at: At) -> dict[str, Any]:
         values: dict[str, Any] = {}
         entries = list(self._entries(node, at.path))
-        self._count(len(entries), 1, named.most, at)
+        self.count(len(entries), 1, named.most, at)
         self.ledger.defined[at.path[-1]] = [name for name, _, _ in entries]
         for name, there, inner in entries[: named.most]:
             self.ledger.keep(there)
             under = At(there.path, there.place, named.section.example)
             value = self.value(named.section, inner, under)
-            if not re.fullmatch(KEY_PATTERN, name):
-                self.note(
-                    "R114",
-                    there.place,
-                    f"`{shown(name)}` cannot name a {named.noun}",
-                    expected="small letters, digits, `-` and `_`, at most 40, not `none`",
-                    received=name,
-                    help=f"write {key_like(name)}",
-                )
-            elif value is not FAULTY:
+            if self._can_name(name, named.noun, there) and value is not FAULTY:
                 values[name] = value
         return values
 
-    def _many(self, many: Many, node: yaml.SequenceNode, at: At) -> Any:
-        counted = self._count(len(node.value), many.least, many.most, at)
-        values: list[Any] = []
-        for number, item in enumerate(node.value[: many.most]):
-            path = (*at.path, str(number))
-            under = self.ledger.keep(self.ledger.at(item, path, many.item_example(at.example)))
-            value = self.value(many.item, item, under)
-            if many.distinct and value is not FAULTY and value in values:
-                self.note(
-                    "R129",
-                    under.place,
-                    f"{under.subject} repeats another",
-                    expected="each item once",
-                    received=str(value),
-                    help="remove the repeated item",
-                )
-            values.append(value)
-        return values if counted and FAULTY not in values else FAULTY
-
-    def _row(self, row: Row, node: yaml.SequenceNode, at: At) -> Any:
-        counted = self._count(len(node.value), row.least, len(row.forms), at)
-        values = []
-        for number, (form, item) in enumerate(zip(row.forms, node.value, strict=False)):
-            under = self.ledger.keep(self.ledger.at(item, (*at.path, str(number)), "60"))
-            values.append(self.value(form, item, under))
-        return tuple(values) if counted and FAULTY not in values else FAULTY
-
-    def _count(self, count: int, least: int, most: int, at: At) -> bool:
-        if least <= count <= most:
+    def _can_name(self, name: str, noun: str, at: At) -> bool:
+        """Return whether a name is well formed; note it when it is not."""
+        if re.fullmatch(KEY_PATTERN, name):
             return True
         self.note(
-            "R128",
+            "R114",
             at.place,
-            f"{at.subject} has too {'few' if count < least else 'many'} items",
-            expected=f"{least} to {most}",
-            received=str(count),
-            help=f"write at least {least}, such as `{at.example}`"
-            if count < least
-            else f"leave no more than {most}",
+            f"`{shown(name)}` cannot name a {noun}",
+            expected="small letters, digits, `-` and `_`, at most 40, not `none`",
+            received=name,
+            help=f"write {key_like(name)}",
         )
         return False
+
+    def _pairs(self, pairs: Pairs, node: yaml.MappingNode, at: At) -> Any:
+        """Return plain values by the names they stand under."""
+        values: dict[str, Any] = {}
+        entries = list(self._entries(node, at.path))
+        fits = self.count(len(entries), 1, pairs.most, at)
+        for name, there, inner in entries[: pairs.most]:
+            value = self.value(pairs.form, inner, self.ledger.keep(there))
+            fits = self._can_name(name, pairs.noun, there) and value is not FAULTY and fits
+            values[name] = value
+        return values if fits else FAULTY

@@ -51,6 +51,7 @@ def check_rules(
             )
     _check_one_of(note, section, present, owner, subject)
     _check_needs(note, section, values, present, owner, subject)
+    _check_apart(note, section.apart, present)
     for idle in section.idle:
         value = _value(section, idle.key, values, present)
         if value in idle.values and idle.other in present:
@@ -61,6 +62,18 @@ def check_rules(
                 expected=f"no `{idle.other}`",
                 received=f"`{idle.other}`",
                 help=f"remove `{idle.other}`, or change `{idle.key}`",
+                severity=Severity.WARNING,
+            )
+    for only in section.only:
+        if only.key in present and not any(name in present for name in only.beside):
+            beside = " or ".join(f"`{name}`" for name in only.beside)
+            note(
+                "R143",
+                present[only.key],
+                f"`{only.key}` has no effect without {beside}",
+                expected=f"{beside} beside it",
+                received=f"`{only.key}` alone",
+                help=f"remove `{only.key}`, or add {beside}",
                 severity=Severity.WARNING,
             )
 
@@ -76,12 +89,14 @@ def _check_needs(
     for need in section.needs:
         value = _value(section, need.key, values, present)
         lacking = need.other not in present or values.get(need.other, "") is None
-        if value in need.values and lacking:
+        wanted = value in need.values if need.values else need.key in present
+        if wanted and lacking:
             key = section.key(need.other)
+            said = f"{need.key}: {value}" if need.values else need.key
             note(
                 "R111",
                 present.get(need.other) or present.get(need.key, owner),
-                f"{subject} lacks `{need.other}`, which `{need.key}: {value}` needs",
+                f"{subject} lacks `{need.other}`, which `{said}` needs",
                 expected=f"`{need.other}`: {key.shape.words}",
                 received="nothing",
                 help=f"add `{need.other}: {key.example}`",
@@ -99,16 +114,22 @@ def _check_one_of(
             owner,
             f"{subject} lacks {choices}",
             expected=choices,
-            received="neither",
+            received="neither" if len(section.one_of) == 2 else "none of them",
             help=f"add `{section.one_of[0]}: {section.key(section.one_of[0]).example}`",
         )
+    _check_apart(note, section.one_of, present)
+
+
+def _check_apart(note: NoteMaker, names: tuple[str, ...], present: Mapping[str, Place]) -> None:
+    """Note each key after the first of those that exclude each other."""
+    written = [name for name in present if name in names]
     for extra in written[1:]:
         note(
             "R140",
             present[extra],
             f"{listed(written)} exclude each other",
             expected="one of them",
-            received="both",
+            received=" and ".join(written),
             help=f"remove `{extra}` or `{written[0]}`",
         )
 

@@ -35,7 +35,8 @@ class Key:
 
 @dataclass(frozen=True)
 class Needs:
-    """Where `key` has one of `values`, `other` must stand beside it."""
+    """Where `key` has one of `values`, or is written at all if there are none, `other`
+    must stand beside it."""
 
     key: str
     values: tuple[str, ...]
@@ -52,8 +53,17 @@ class Idle:
 
 
 @dataclass(frozen=True)
+class Only:
+    """Where none of `beside` is written, `key` has no effect."""
+
+    key: str
+    beside: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class Section:
-    """A mapping with known keys. Of the keys in `one_of`, exactly one is written."""
+    """A mapping with known keys. Of the keys in `one_of`, exactly one is written; of those
+    in `apart`, at most one."""
 
     name: str
     meaning: str
@@ -61,6 +71,8 @@ class Section:
     one_of: tuple[str, ...] = ()
     needs: tuple[Needs, ...] = ()
     idle: tuple[Idle, ...] = ()
+    only: tuple[Only, ...] = ()
+    apart: tuple[str, ...] = ()
 
     @property
     def words(self) -> str:
@@ -109,7 +121,7 @@ class Many:
         if isinstance(self.item, Section):
             return self.item.example
         if isinstance(self.item, Row):
-            return "[60, 0]"
+            return self.item.example
         inner = example.removeprefix("[").removesuffix("]")
         return inner.split("], ")[0] + "]" if isinstance(self.item, Many) else inner.split(",")[0]
 
@@ -121,6 +133,25 @@ class Row:
     forms: tuple[Form, ...]
     least: int
     words: str
+    example: str = "[60, 0]"
+
+    def form_example(self, number: int) -> str:
+        """Return an example of the item at a position."""
+        items = self.example.strip("[]").split(", ")
+        return items[min(number, len(items) - 1)]
+
+
+@dataclass(frozen=True)
+class Pairs:
+    """A mapping from names to plain values. `noun` is what each name is the name of."""
+
+    form: Form
+    noun: str
+    most: int = 40
+
+    @property
+    def words(self) -> str:
+        return f"for each {self.noun}, {self.form.words}"
 
 
 @dataclass(frozen=True)
@@ -135,7 +166,7 @@ class Either:
         return f"{self.plain.words}, or {self.other.words}"
 
 
-Shape = Form | Section | Named | Many | Row | Either
+Shape = Form | Section | Named | Many | Row | Pairs | Either
 """What a value can look like."""
 
 

@@ -24,7 +24,7 @@ RULER = (2, 3, 4, 8, 16, 32, 64)
 """Denominators that makers' rulers and shops use; others need a unit to count as lengths,
 so that a day and month such as 1/12 stay as they are."""
 
-_UNIT = r"(?: (?:in|yd|ft|cm|mm|m)\b)"
+_UNIT = r"(?: (?:(?:in|yd|ft|cm|mm|m)\b|%))"
 _LENGTH = re.compile(
     rf"(?<![\w/.,-])"
     rf"(?:(?:(?P<whole>\d+) )?(?P<above>\d{{1,3}})/(?P<below>\d{{1,3}})(?P<unit>{_UNIT})?"

@@ -13,7 +13,7 @@ from publish.write.by_size import per_size
 from publish.write.context import Book
 from publish.write.phrase import capital, counted, listed, rectangle
 from publish.write.steps import StepList, figure
-from publish.write.tree import Group, at_level, numbered, parts_text, press_text
+from publish.write.tree import Group, at_level, numbered, parts_text, press_text, press_way
 
 
 def sections(book: Book) -> tuple[Section, ...]:
@@ -35,6 +35,8 @@ def _steps(book: Book, key: str, steps: StepList) -> None:
         " Turn each block so that its ground lies as in the picture."
         if any(book.pieced(b) for b in book.blocks(key)) else ""
     )  # fmt: skip
+    if _pressed_two_ways(book, key):
+        which += " Put blocks that are pressed opposite ways next to each other."
     steps.add(
         "lay-out",
         f"Lay out the {counted(size.block_count, 'block')} on the floor or a design wall: "
@@ -45,6 +47,16 @@ def _steps(book: Book, key: str, steps: StepList) -> None:
     )
     for group in at_level(book.drafts[key].assembly, "top"):
         _join(book, key, group, steps)
+
+
+def _pressed_two_ways(book: Book, key: str) -> bool:
+    """Return whether like blocks differ in how their own last seam is pressed."""
+    whole = (book.sizes[key].block_side,) * 2
+    return any(
+        len({press_way(book, u) for u in group.units}) > 1
+        for group in at_level(book.drafts[key].assembly, "block")
+        if (group.unit.width, group.unit.height) == whole
+    )
 
 
 def _join(book: Book, key: str, group: Group, steps: StepList) -> None:

@@ -127,6 +127,7 @@ def _strip(book: Book, key: str, fabric: str, plan: FabricPlan, strip: Strip, at
     many = strip.count > 1
     whole = len(strip.cuts) == 1 and strip.cuts[0].count == 1 and (
         strip.cuts[0].across == plan.usable_width)  # fmt: skip
+    marked = f", number {at} on the layout" if len(plan.strips) > 1 else ""
     depth = f"{counted(strip.count, 'strip')} {measure(strip.depth)} deep"
     if whole and strip.cuts[0].along == strip.depth:
         each = "Each strip" if many else "The whole strip"
@@ -136,7 +137,7 @@ def _strip(book: Book, key: str, fabric: str, plan: FabricPlan, strip: Strip, at
         pieces = f"{each} cut {listed([_cut(c) for c in strip.cuts])}"
     steps.add(
         f"{fabric}-{at}",
-        f"Cut {depth} across the {book.fabric(fabric)}. {pieces}.",
+        f"Cut {depth} across the {book.fabric(fabric)}{marked}. {pieces}.",
         sizes=[key],
     )
 

@@ -185,10 +185,10 @@ _FOLD: dict[str, tuple[str, str]] = {
         "You have {layers} layers in a triangle.",
     ),
     "third": (
-        "Pinch the middle of the fold: this is the centre of the motif. Lay the wedge template on "
-        "the cloth with its point on the centre and one fold edge along the fold, and mark a line "
-        "along its other fold edge with a removable marker. Fold that third up and across on the "
-        "line, and press.",
+        "Pinch the middle of the fold: this is the centre of the motif. Cut the paper wedge "
+        "template along its two fold edges only, right to the centre. Lay it on the cloth with its "
+        "centre on the centre and one fold edge along the fold, and mark a line along its other "
+        "fold edge with a removable marker. Fold that third up and across on the line, and press.",
         "The folded third covers the middle third exactly: their folded edges lie together.",
     ),
     "last third": (

@@ -11,6 +11,7 @@ from publish.model.pattern import Motif
 from publish.model.words import Section
 from publish.write.applique import by_method
 from publish.write.context import Book
+from publish.write.marking import open_centre
 from publish.write.phrase import counted, listed, measure, number, ordinal, stitch
 from publish.write.placing import add_crease, add_layout
 from publish.write.practice import FUSED_SPARE, PIECING_STITCH
@@ -67,13 +68,21 @@ def _trace(book: Book, steps: StepList, motif: Motif) -> None:
     keys = book.with_motif(motif.key)
     name = book.motif_name(motif.key)
     if motif.symmetry == "mirror":
+        opening = open_centre(book.shape(keys[0], motif.key))
+        leave = ", but leave the opening at the centre in the paper" if opening else ""
+        last = (
+            " Last, cut the opening out of the paper and draw its edge in each wedge too."
+            if opening
+            else ""
+        )
         text = (
             "Mark the centre of the paper side of the web. Cut out the wedge template of the "
-            f"{name} and lay its point on the centre with one straight edge along a pencil line "
-            "that runs to the middle of a side. Draw round it. Turn the template printed side "
-            "down, swing it on about the centre until its straight edge meets the one just drawn, "
-            f"and draw again. Go on, turning it over each time, until the {ordinal(motif.folds)} "
-            "wedge closes the circle. Do not draw along the straight edges."
+            f"{name} along its line and its two fold edges{leave}. Lay its point on the centre, "
+            "with one straight edge along a pencil line that runs to the middle of a side, and "
+            "draw round it. Turn the template printed side down, swing it on about the centre "
+            "until its straight edge meets the one just drawn, and draw again. Go on, turning it "
+            f"over each time, until the {ordinal(motif.folds)} wedge closes the circle. Do not "
+            f"draw along the straight edges.{last}"
         )
         right = (
             f"All {number(motif.folds)} wedges meet at the centre and join without a step into one "

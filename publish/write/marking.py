@@ -64,6 +64,7 @@ def _first(book: Book, motifs: tuple[Motif, ...]) -> tuple[Motif, tuple[str, ...
 def _baste_and_align(book: Book, steps: StepList, folds: int, motifs: tuple[Motif, ...]) -> None:
     motif, keys, size = _first(book, motifs)
     names = listed([book.motif_name(m.key) for m in motifs], "or")
+    end = "its narrow end at" if open_centre(book.shape(size, motif.key)) else "its point on"
     steps.add(
         f"baste-wedge-{folds}",
         f"Press the folded wedge once more and baste through all {number(folds)} layers with a "
@@ -77,12 +78,12 @@ def _baste_and_align(book: Book, steps: StepList, folds: int, motifs: tuple[Moti
     steps.add(
         f"align-{folds}",
         f"Cut out the paper wedge template of the {names}{book.your_size} along its dashed cut "
-        "line and its two fold edges. Lay it on the wedge, printed side up: its point on the centre, the edge marked "
-        "*single fold* along the single fold and the edge marked *multiple folds* along the "
-        "multiple folds. Pin it.",
+        f"line and its two fold edges. Lay it on the wedge, printed side up: {end} "
+        "the centre, the edge marked *single fold* along the single fold and the edge marked "
+        "*multiple folds* along the multiple folds. Pin it.",
         sizes=keys,
-        right="Both straight edges of the paper lie exactly on the folds, and cloth shows beyond "
-        "the paper along the open edges.",
+        right="Both straight edges of the paper lie exactly on the folds: there is only one place "
+        "where they do. Cloth shows beyond the paper along the open edges.",
         tip=_swap(book, size, motif),
         figure=figure("wedge-align", size, "The template on the wedge, edge to fold.",
                       motif=motif.key),
@@ -204,8 +205,8 @@ def _flat(book: Book, steps: StepList, motif: Motif) -> None:
     letter = book.letter("motif", motif.fabric)
     steps.add(
         f"join-{motif.key}",
-        f"Print the sheets of the whole template{book.your_size}, trim them and tape them together "
-        "by their letters and marks.",
+        f"Print the sheets of the whole template{book.your_size}, cut them where they are marked "
+        "for cutting, and tape them together by their letters and round marks.",
         sizes=keys,
         right="The lines run across every join without a step.",
     )

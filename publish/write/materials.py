@@ -37,7 +37,7 @@ def section(book: Book) -> Section:
     threads = _threads(book)
     blocks += [threads, Bullets(_hints(book))]
     lead = "Lengths to buy, already rounded up to what a shop will cut."
-    return Section("materials", "Materials", tuple(blocks), lead, new_page=True)
+    return Section("materials", "Materials", tuple(blocks), lead)
 
 
 def _assumes(book: Book) -> str:

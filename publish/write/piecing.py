@@ -39,6 +39,7 @@ _LAID = {
     "down": "one below the other, from the top",
     "slant": "along their slanting edges",
 }
+_LOCK = ", so that they lock where neighbours meet"
 _SET_IN = (
     " Where the patches meet at an inside corner, sew each seam from point to point, stop one "
     "seam allowance from the corner, turn the cloth and go on with the next side."
@@ -59,7 +60,7 @@ def _unit(book: Book, key: str, group: Group, steps: StepList) -> None:
         unit.kind,
         f"{_block(book, key, group)} {parts_text(book, key, unit)} {how}. {_turned(unit)}"
         f"Put {_first(len(unit.parts))} right sides together, edges level, and sew"
-        f"{_onwards(len(unit.parts))}.{set_in} {press_text(book, group)}{make}",
+        f"{_onwards(len(unit.parts))}.{set_in} {press_text(book, group, _LOCK)}{make}",
         sizes=[key],
         right=f"{measures}{after}".strip(),
         figure=figure(

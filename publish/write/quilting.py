@@ -171,7 +171,7 @@ def _label(book: Book) -> Block | None:
     text = "The label of your batting says how far apart lines of quilting may be. Read it first."
     items = [text]
     items += [
-        f"This plan was made for {name}, with lines no more than {measure(gap)} apart."
+        f"This plan was made for **{name}**, with lines no more than {measure(gap)} apart."
         for name, gap in gaps.items()
     ]
     items.append("If your batting asks for closer lines, add lines between those drawn.")

@@ -60,11 +60,13 @@ def _area(book: Book, steps: StepList, area: str, style: str, angle: int) -> Non
 
     keys = [k for k in book.keys if spec(k) is not None]
     spaced = book.each(keys, apart) if all(apart(k) for k in keys) else ""
+    same = len({apart(k) for k in keys}) == 1
+    told = f"{spaced} apart" if same else f"this far apart: {spaced}"
     text, right = _HOW[_how(area, style)]
     edge = "the edge of the motif" if book.motifs else "the edge they follow"
     steps.add(
         f"{area}-{style}-{angle}" if angle else f"{area}-{style}",
-        text.format(where=AREAS[area], spaced=spaced, edge=edge,
+        text.format(where=AREAS[area], apart=told, edge=edge,
                     lines=_direction(area, style, angle)),
         sizes=keys,
         right=right,
@@ -104,28 +106,28 @@ _HOW: dict[str, tuple[str, str]] = {
         "The line of stitching all but disappears in the seam.",
     ),
     "echo": (
-        "Quilt echo lines in {where}: the first line {spaced} from {edge}, the next the same "
-        "distance from the first, and so on until {where} is filled.",
+        "Quilt echo lines in {where}, {apart}. The first line lies that far from {edge}, the next "
+        "as far from the first, and so on until {where} is filled.",
         "The lines are the same distance apart everywhere, and where two sets meet they run into "
         "each other in a soft point.",
     ),
     "echo motif": (
-        "Quilt echo lines in {where}: the first line {spaced} inside its edge, the next the same "
-        "distance inside the first, as far as there is room.",
+        "Quilt echo lines in {where}, {apart}. The first line lies that far inside its edge, the "
+        "next as far inside the first, as long as there is room.",
         "The lines are the same distance apart everywhere.",
     ),
     "echo border": (
-        "Quilt echo lines in {where}: the first line {spaced} outside the seam of the innermost "
-        "border, the next the same distance outside the first, round and round to the edge.",
+        "Quilt echo lines in {where}, {apart}. The first line lies that far outside the seam of "
+        "the innermost border, the next as far outside the first, round and round to the edge.",
         "The lines are the same distance apart all the way round and turn sharply at the corners.",
     ),
     "parallel": (
-        "Quilt {where} with {lines}, {spaced} apart. Mark the first, and keep the others to it "
+        "Quilt {where} with {lines}, {apart}. Mark the first, and keep the others to it "
         "with the guide bar of the foot or strips of tape.",
         "The lines are straight and evenly spaced from edge to edge.",
     ),
     "grid": (
-        "Quilt {where} with {lines}, lines {spaced} apart both ways. Sew all the lines of one "
+        "Quilt {where} with {lines}, its lines {apart}. Sew all the lines of one "
         "direction before you turn to the other.",
         "The squares are alike and the backing has no tucks at the crossings.",
     ),

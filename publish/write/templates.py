@@ -52,8 +52,9 @@ def sections(book: Book) -> tuple[Section, ...]:
         else ""
     ) + ("A motif with a raw edge has one line only, its edge. " if any(fused) else "")
     intro: list[Block] = [Paragraph(
-        f"{lines}Where a template takes more than one sheet, trim each sheet along its frame and "
-        "tape them together by their marks, as the small plan shows."
+        f"{lines}Where a template takes more than one sheet, cut a sheet on the line that is "
+        "marked for cutting, lay it on its neighbour so that the round marks meet, and tape the "
+        "two together, in the order of the small plan."
     )]  # fmt: skip
     if len(book.keys) == 1:
         return (Section("templates", "Templates", (*intro, *_size(book, book.keys[0])), lead,

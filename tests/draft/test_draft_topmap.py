@@ -66,7 +66,7 @@ def tops(draw):
     return top(draw(st.integers(1, 3)), draw(st.integers(1, 3)), made, borders, side=side)
 
 
-@settings(max_examples=60)
+@settings(max_examples=30)
 @given(tops())
 def test_areas_add_up_exactly(made):
     _, one, patches = made
@@ -75,7 +75,7 @@ def test_areas_add_up_exactly(made):
     assert len({p.key for p in patches}) == len(patches)
 
 
-@settings(max_examples=60)
+@settings(max_examples=30)
 @given(tops())
 def test_sewing_the_tree_gives_the_map_back(made):
     pat, one, patches = made
@@ -103,7 +103,7 @@ def assert_edge_to_edge(unit):
     assert {(b[aside], b[aside + 2]) for b in boxes} == {(unit.box[aside], unit.box[aside + 2])}
 
 
-@settings(max_examples=60)
+@settings(max_examples=30)
 @given(tops())
 def test_units_of_one_kind_look_alike(made):
     pat, _, patches = made
@@ -116,7 +116,7 @@ def test_units_of_one_kind_look_alike(made):
         assert shapes.setdefault(part.kind, (sides, cloth)) == (sides, cloth)
 
 
-@settings(max_examples=40)
+@settings(max_examples=25)
 @given(st.integers(1, 4), st.integers(1, 4), st.integers(1, 4), st.integers(1, 4))
 def test_meeting_seams_nest(columns, rows, across, down):
     cells = [[FABRICS[(x + y) % 2] for x in range(across)] for y in range(down)]
@@ -144,8 +144,8 @@ def test_a_throw_by_hand():
     borders = [BorderSpec(F(1), "moss"), BorderSpec(F(4), "linen", "mitred")]
     unit = tree(2, 2, [block], borders)
     assert (unit.name, unit.join, unit.press) == ("top", "mitred", "out")
-    assert [p.name for p in unit.parts] == [
-        "border 1", "border 2 left", "border 2 right", "border 2 top", "border 2 bottom"]  # fmt: skip
+    strips = [f"border 2 {side}" for side in ("left", "right", "top", "bottom")]
+    assert [p.name for p in unit.parts] == ["border 1", *strips]
     assert len({p.kind for p in unit.parts[1:]}) == 1  # all four alike when turned
     inner = unit.parts[0]
     assert [p.name for p in inner.parts] == ["border 1 top", "border 1 sides", "border 1 bottom"]
@@ -231,7 +231,8 @@ def test_triangles_are_joined_on_the_slant():
             rectangle("c", 1, 0, 2, 1)]  # fmt: skip
     node = take_apart(items(made))
     assert node.join == "across" and node.parts[0].join == "slant"
-    assert [i.patches[0].key for i in sewn(node)] == ["a", "b", "c"]
+    assert {i.patches[0].key for i in sewn(node.parts[0])} == {"a", "b"}
+    assert [i.patches[0].key for i in sewn(node)][2] == "c"
 
 
 def test_unlike_rows_are_not_mistaken_for_columns():

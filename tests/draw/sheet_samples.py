@@ -23,6 +23,8 @@ from publish.model.words import BackCover, Cover, FigureSpec, Manual
 from publish.notes import Place
 
 EIGHTH = Fraction(1, 8)
+GRAIN = {4: "straight", 8: "bias"}
+"""How the threads lie to the single fold, by the number of wedges."""
 
 
 def many(shape: BaseGeometry) -> MultiPolygon:
@@ -68,7 +70,7 @@ def motif_shape(
 
     edges = (
         FoldEdge("multiple", 0.0, "straight", contact(0.0)),
-        FoldEdge("single", angle, "bias", contact(angle)),
+        FoldEdge("single", angle, GRAIN.get(folds, "off grain"), contact(angle)),
     )
     return MotifShape(
         key=key, span=span, folds=folds, wedge=shape, wedge_angle=angle, edges=edges,

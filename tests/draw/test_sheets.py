@@ -182,6 +182,18 @@ def test_words_never_lie_on_the_template_or_outside_the_margins(paper, part):
                 assert not lines.intersects(place.buffer(-0.8)), (sheet.key, text)
 
 
+@pytest.mark.parametrize(
+    ("folds", "grain"), [(4, "straight grain"), (6, "off grain"), (8, "bias"), (16, "off grain")]
+)
+def test_fold_edges_say_how_the_threads_lie(folds, grain):
+    shape = motif_shape(leaf_wedge(MINI, folds), folds, MINI)
+    (sheet,) = template_sheets(context_for(shape), "samphire", "throw", "wedge", LETTER)
+    said = [text for _, text in text_boxes(sheet.svg)]
+    assert f"Place on the single fold ({grain})" in said
+    assert "Place on the multiple folds (straight grain)" in said
+    assert f"single fold ({grain})" in sheet.alt
+
+
 def test_the_check_square_stays_off_the_template():
     shape = samphire()
     for sheet in template_sheets(context_for(shape), "samphire", "throw", "whole", LETTER):
@@ -196,6 +208,10 @@ def test_raw_edges_have_one_line_only():
     assert drawn(sheet.svg, FINISHED)
     assert ">cut line<" not in sheet.svg
     assert "cut line" not in sheet.alt
+    said = [text for _, text in text_boxes(sheet.svg)]
+    assert said.count("Turn the paper over along this edge") == 2
+    assert "wedge edge" in said
+    assert not any("fold" in text for text in said)
 
 
 def test_a_motif_without_folds_is_printed_whole():

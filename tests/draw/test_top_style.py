@@ -16,6 +16,7 @@ from top_figures import BY_KEY, CONTEXT, Element, elements, figure, rings, text_
 
 from publish.draw import style
 from publish.draw.letters import set_inches, set_number, set_size, set_yards, text_width, wrap
+from publish.surd import Surd
 
 COLOURS = st.integers(0, 0xFFFFFF).map(lambda n: f"#{n:06x}")
 
@@ -87,6 +88,9 @@ def test_numbers_in_labels(value: str, text: str) -> None:
 def test_lengths_in_labels() -> None:
     assert set_inches(Fraction(37, 2)) == "18½ in"
     assert set_yards(Fraction(99, 2)) == "1⅜ yd"
+    diagonal = Surd(Fraction(0), Fraction(18))  # 18√2 = 25.4558..., to the nearest 1/8: 25 1/2
+    assert set_inches(diagonal) == "about 25½ in"
+    assert set_size(diagonal, diagonal) == "about 25½ in square"
     assert set_size(Fraction(12), Fraction(18)) == "12 × 18 in"
     assert set_size(Fraction(37, 2), Fraction(37, 2)) == "18½ in square"
 

@@ -272,6 +272,7 @@ def _more_templates() -> Section:
         sizes=("throw",),
         blocks=(
             Paragraph("The throw uses the same wedge, a little larger."),
+            FigureBlock(spec("tile", "How the sheet lies."), "half"),
             TemplateSheets("bulrush", "throw", "wedge"),
         ),
     )

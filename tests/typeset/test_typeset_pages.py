@@ -171,6 +171,19 @@ def test_sheets_follow_the_words_of_their_group_in_one_run(book: Book) -> None:
     assert f"Sheet on page {words + 3}" in book.words[words - 1]
 
 
+def test_a_small_figure_stands_beside_its_paragraph(book: Book) -> None:
+    page = book.pages[page_with(book, "The throw uses the same wedge") - 1]
+    words = page.get_textpage()
+    tops = {}
+    for wanted in ("The throw uses", "tile"):
+        index, _ = words.search(wanted).get_next()
+        left, _, _, top = words.get_charbox(index)
+        tops[wanted] = (left, top)
+    (text_left, text_top), (figure_left, figure_top) = tops.values()
+    assert figure_left > text_left + 250
+    assert abs(figure_top - text_top) < 28
+
+
 def test_a_short_table_stays_whole(book: Book) -> None:
     text = book.words[page_with(book, "Fabric to buy") - 1]
     assert all(name in text for name in ("Pale linen", "Deep moss", "Bank clay", "All fabrics"))

@@ -1,6 +1,6 @@
-"""Markdown and lengths as HTML, against CommonMark and the printed forms in the brief text.
+"""Markdown as HTML, against CommonMark 0.31 (emphasis, lists, escaping).
 
-CommonMark 0.31 (emphasis, lists, escaping); the forms of lengths are our own rules.
+How lengths are set is a rule of our own: common practice in print, no source.
 """
 
 from __future__ import annotations
@@ -26,6 +26,7 @@ def bare(html: str) -> str:
         ("1/4 in", '<span class="length"><span class="fraction">1/4</span> in</span>'),
         ("13/16", '<span class="length"><span class="fraction">13/16</span></span>'),
         ("6.4 cm", '<span class="length">6.4 cm</span>'),
+        ("100 %", '<span class="length">100 %</span>'),
         ("18 in × 12 in", '<span class="length">18 in ×</span> <span class="length">12 in</span>'),
         ("5/6 yd", '<span class="length"><span class="fraction">5/6</span> yd</span>'),
     ],

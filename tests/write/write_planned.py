@@ -51,7 +51,7 @@ def plan_of(pattern: Pattern, size: Size, draft: Draft, letters: Letters) -> Cut
         None
         if size.binding is None
         else BindingPlan(
-            "red",
+            size.binding.fabric,
             size.binding.cut,
             Fraction(9, 4),
             perimeter,
@@ -65,7 +65,7 @@ def plan_of(pattern: Pattern, size: Size, draft: Draft, letters: Letters) -> Cut
         else PillowPlan(
             size.pillow.form,
             size.pillow.back,
-            "red",
+            size.pillow.fabric,
             Fraction(18),
             Fraction(12),
             2,
@@ -147,31 +147,39 @@ def _borders(pattern: Pattern, size: Size, letters: Letters) -> list[Piece]:
 
 
 def _rest(size: Size, letters: Letters) -> list[Piece]:
-    backing = _backing(size)
-    pieces = [Piece(_letter(letters, "backing"), "backing panel", "backing", "mist",
-                    backing.panel_width, backing.panel_length, backing.panels)]  # fmt: skip
+    assert size.backing is not None
+    backing, cloth = _backing(size), size.backing.fabric
+    pieces = [_piece(letters, "backing", cloth, backing.panel_width, backing.panel_length,
+                     backing.panels)]  # fmt: skip
     if size.binding is not None and size.binding.cut == "bias":
-        pieces.append(Piece(_letter(letters, "binding"), "binding square", "binding", "red",
-                            Fraction(23), Fraction(23), 1))  # fmt: skip
+        pieces.append(_piece(letters, "binding", size.binding.fabric, Fraction(23), Fraction(23)))
     elif size.binding is not None:
         strips = int(-(-(2 * (size.width + size.height) + 10) // WIDTH))
-        pieces.append(Piece(_letter(letters, "binding"), "binding strip", "binding", "red",
-                            WIDTH, Fraction(9, 4), strips))  # fmt: skip
+        pieces.append(
+            _piece(letters, "binding", size.binding.fabric, WIDTH, Fraction(9, 4), strips)
+        )
     if size.pillow is not None:
-        pieces.append(Piece(_letter(letters, "pillow back"), "pillow back", "pillow back", "red",
-                            Fraction(18), Fraction(12), 2))  # fmt: skip
+        pieces.append(
+            _piece(letters, "pillow back", size.pillow.fabric, Fraction(18), Fraction(12), 2)
+        )
     if size.sleeve is not None:
-        pieces.append(Piece(_letter(letters, "sleeve"), "sleeve", "sleeve", "mist",
-                            size.width - 1, 2 * size.sleeve + Fraction(1, 2), 1))  # fmt: skip
+        deep = 2 * size.sleeve + Fraction(1, 2)
+        pieces.append(_piece(letters, "sleeve", cloth, size.width - 1, deep))
     return pieces
+
+
+def _piece(letters: Letters, purpose: str, fabric: str, width: Fraction, length: Fraction,
+           count: int = 1) -> Piece:  # fmt: skip
+    return Piece(_letter(letters, purpose), purpose, purpose, fabric, width, length, count)
 
 
 def _backing(size: Size) -> BackingPlan:
     side = size.width + 8
     panels = int(-(-side // WIDTH))
     wide = side if panels == 1 else WIDTH
-    return BackingPlan("mist", side, side, panels, wide, side, "none" if panels == 1 else
-                       "vertical", Fraction(4))  # fmt: skip
+    seams = "none" if panels == 1 else "vertical"
+    cloth = size.backing.fabric
+    return BackingPlan(cloth, side, side, panels, wide, side, seams, Fraction(4))
 
 
 def _fabric(key: str, pieces: tuple[Piece, ...]) -> FabricPlan:

@@ -151,23 +151,30 @@ class _Search:
         """Return every pattern that a plan of length up to `most` can hold.
 
         Where they are too many, the window over the bound is halved until they are not,
-        and the length that it still reaches is returned in place of `most`.
+        and the length that it still reaches is returned in place of `most`; the list is
+        then filled up with patterns from the wider window, the same number of each depth.
         """
         assert self.relaxation is not None
-        total = self.relaxation.prices.total
+        limit, total = self.limits.patterns, self.relaxation.prices.total
         gap = most * SCALE - total
-        while True:
-            listed = list(islice(self._within(gap), self.limits.patterns + 1))
-            if len(listed) <= self.limits.patterns:
-                return (total + gap) // SCALE, listed
+        listed = self._within(gap, limit + 1, limit + 1)
+        if len(listed) <= limit:
+            return most, listed
+        while len(listed) > limit:
             gap //= 2
+            listed = self._within(gap, limit + 1, limit + 1)
+        wider = self._within(2 * gap, limit - len(listed), limit // len(self.problem.depths))
+        return (total + gap) // SCALE, [*listed, *wider]
 
-    def _within(self, gap: int) -> Iterable[Pattern]:
+    def _within(self, gap: int, most: int, each: int) -> list[Pattern]:
+        """Return up to `most` patterns with a reduced cost up to `gap`, `each` of a depth."""
         assert self.relaxation is not None
-        prices = self.relaxation.prices
+        prices, found = self.relaxation.prices, []
         for d, depth in enumerate(self.problem.depths):
             least = depth * SCALE - prices.strips[d] - gap
-            yield from patterns_near_best(self.problem, prices.pieces, d, least)
+            near = patterns_near_best(self.problem, prices.pieces, d, least)
+            found += islice(near, min(each, most - len(found)))
+        return found
 
 
 def _plain(problem: Problem) -> list[Pattern]:

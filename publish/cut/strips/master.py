@@ -28,7 +28,8 @@ def shortest(
     ended the search first.
     """
     kinds, depths = len(problem.kinds), len(problem.depths)
-    columns = [_pattern_column(problem, p) for p in patterns] + _depth_columns(problem)
+    columns = [_pattern_column(problem, p) for p in patterns]
+    columns += _depth_columns(problem, limits[1])
     lower = [*problem.counts, *([0] * depths), limits[0], *counts]
     upper = [*([INFINITY] * kinds), *([0] * depths), limits[1], *([INFINITY] * depths)]
     answer = integer(columns, lower, upper, nodes)
@@ -45,7 +46,7 @@ def _pattern_column(problem: Problem, pattern: Pattern) -> Column:
     return Column(0.0, (*entries, (len(pieces) + depth, 1.0)), float(most))
 
 
-def _depth_columns(problem: Problem) -> list[Column]:
+def _depth_columns(problem: Problem, most: int) -> list[Column]:
     """Return the nested counts: strips of depth `d` + count of the deeper = count at `d`."""
     kinds, depths = len(problem.kinds), len(problem.depths)
     columns, before = [], 0
@@ -54,6 +55,6 @@ def _depth_columns(problem: Problem) -> list[Column]:
         rows.append((kinds + depths + 1 + d, 1.0))
         if d:
             rows.append((kinds + d - 1, 1.0))
-        columns.append(Column(float(depth - before), tuple(rows)))
+        columns.append(Column(float(depth - before), tuple(rows), float(most // depth)))
         before = depth
     return columns

@@ -1,0 +1,13 @@
+"""What cutting can find, by code.
+
+In: nothing. Out: `CODES`, each code's title.
+Invariant: a code keeps its meaning for good.
+"""
+
+from __future__ import annotations
+
+CODES: dict[str, str] = {
+    "C401": "A piece is wider than its fabric",
+    "C402": "A patch is not a rectangle",
+    "C403": "The fabric at hand is too short",
+}

@@ -1,0 +1,59 @@
+"""Thread and fusible web.
+
+In: pattern, size, draft. Out: `ThreadPlan`, `WebPlan`.
+Invariant: lengths from curves are rounded up to a whole inch before anything is added.
+
+Thread: a lockstitch (301) seam uses 2.5 times its length, needle and bobbin alike
+(Coats, standard stitch type classification guide); the pattern's `tension_ratio` may say
+otherwise. Hand stitching: twice its length (common practice, no source).
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import ceil
+
+from publish.model.cutplan import ThreadPlan, WebPlan
+from publish.model.draft import Draft
+from publish.model.pattern import Pattern
+from publish.model.size import Size
+from publish.units import round_up
+
+HAND_RATIO = Fraction(2)
+WEB_WIDTH = Fraction(17)
+"""Of fusible web as sold on the roll: common practice, no source."""
+
+
+def thread(pattern: Pattern, size: Size, draft: Draft) -> ThreadPlan:
+    """Return the thread for every purpose, in inches."""
+    ratio = pattern.sewing.tension_ratio
+    applique = Fraction(0)
+    for place in draft.placements:
+        by_hand = pattern.motifs[place.motif].method != "fusible"
+        edge = ceil(draft.motifs[place.motif].perimeter)
+        applique += edge * (HAND_RATIO if by_hand else ratio)
+    quilting = sum((Fraction(ceil(q.length)) for q in draft.quilting), Fraction(0))
+    bound = size.perimeter if size.binding is not None else Fraction(0)
+    return ThreadPlan(
+        piecing=Fraction(ceil(draft.seam_length * ratio)),
+        applique=applique,
+        quilting=quilting * ratio,
+        binding=bound * (ratio + HAND_RATIO),
+        ratio=ratio,
+    )
+
+
+def web(pattern: Pattern, draft: Draft) -> WebPlan | None:
+    """Return the fusible web for raw-edge motifs: a square for each, side by side."""
+    fused = [p for p in draft.placements if pattern.motifs[p.motif].method == "fusible"]
+    if not fused:
+        return None
+    spans = [draft.motifs[p.motif].span for p in fused]
+    side = round_up(max(spans) + pattern.sewing.motif_margin)
+    beside = WEB_WIDTH // side
+    if beside:
+        length = -(-len(fused) // beside) * side
+    else:  # wider than the roll: as many lengths side by side as cover it
+        length = len(fused) * -(-side // WEB_WIDTH) * side
+    buy = round_up(length, pattern.sewing.purchase_step)
+    return WebPlan(WEB_WIDTH, Fraction(length), buy, len(fused), side)
