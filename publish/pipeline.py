@@ -10,10 +10,11 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
+from math import ceil
 from pathlib import Path
 
 from publish import cut, deliver, draft, draw, grade, proof, read, typeset, write
-from publish.model.book import PAPERS, Edition
+from publish.model.book import A0, PAPERS, Edition, Paper, roll
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
 from publish.model.pattern import Pattern
@@ -23,7 +24,7 @@ from publish.notes import Note, PublishError, Report
 from publish.report import as_json
 
 STAGES = ("read", "grade", "draft", "cut", "write", "draw", "typeset", "proof", "deliver")
-EDITIONS = ("booklet", "templates")
+EDITIONS = ("booklet", "templates", "full-size")
 
 Progress = Callable[[str, str], None]
 """Called with a stage's name and what it is about to do."""
@@ -99,24 +100,40 @@ def print_editions(
 ) -> None:
     """Run stages 6 to 8 for each paper: figures, pages, and the measured checks."""
     assert work.manual is not None
+    manuals = {"booklet": work.manual, "templates": work.manual.templates_only()}
     for key in papers:
-        paper = PAPERS[key]
-        progress("draw", f"figures and template sheets for {paper.name}")
-        artwork, notes = draw.draw(
-            work.pattern, work.sizes, work.drafts, work.plans, work.manual, paper
-        )
+        wanted = {n: m for n, m in manuals.items() if only in (None, n)}
+        if wanted:
+            _print_on(work, PAPERS[key], wanted, progress)
+    whole = work.manual.whole_templates()
+    if only in (None, "full-size") and whole.sections:
+        for paper in (A0, roll(_roll_length(work))):
+            _print_on(work, paper, {"full-size": whole}, progress)
+
+
+def _roll_length(work: Work) -> float:
+    """Return the length of roll that holds the largest motif below its title strip."""
+    shapes = [m for d in work.drafts.values() for m in d.motifs.values()]
+    tallest = max(float(m.cut_line.bounds[3] - m.cut_line.bounds[1]) for m in shapes)
+    return ceil(tallest) + 4.0
+
+
+def _print_on(work: Work, paper: Paper, manuals: Mapping[str, Manual], progress: Progress) -> None:
+    """Draw once for a paper, then set and measure each edition on it."""
+    progress("draw", f"figures and template sheets for {paper.name}")
+    largest = next(iter(manuals.values()))
+    artwork, notes = draw.draw(work.pattern, work.sizes, work.drafts, work.plans, largest, paper)
+    work.add(notes)
+    work.stop_on_errors()
+    for name, manual in manuals.items():
+        progress("typeset", f"{name} on {paper.name}")
+        edition, notes = typeset.typeset(work.pattern, manual, artwork, paper, name)
         work.add(notes)
         work.stop_on_errors()
-        for name in EDITIONS if only is None else (only,):
-            progress("typeset", f"{name} on {paper.name}")
-            manual = work.manual if name == "booklet" else write.templates_only(work.manual)
-            edition, notes = typeset.typeset(work.pattern, manual, artwork, paper, name)
-            work.add(notes)
-            work.stop_on_errors()
-            assert edition is not None
-            progress("proof", f"measuring {edition.name}.pdf")
-            work.add(proof.measure(work.pattern, work.drafts, artwork, edition))
-            work.editions.append(edition)
+        assert edition is not None
+        progress("proof", f"measuring {edition.name}.pdf")
+        work.add(proof.measure(work.pattern, work.drafts, artwork, edition))
+        work.editions.append(edition)
 
 
 def build(
@@ -139,6 +156,7 @@ def build(
     work.stop_on_errors(strict)
     numbers = deliver.numbers(work.pattern, work.sizes, work.drafts, work.plans)
     files = {f"{e.name}.pdf": e.pdf for e in work.editions}
+    files |= deliver.machine_files(work.drafts.values())
     files["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
     files["findings.json"] = as_json(work.report).encode() + b"\n"
     target = (out or Path("build")) / work.pattern.key

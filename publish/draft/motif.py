@@ -18,11 +18,12 @@ import shapely
 from shapely.geometry import MultiPolygon, box
 
 from publish.draft.corners import Corner, corners
-from publish.draft.curves import Points, quadrants
+from publish.draft.curves import Points
 from publish.draft.drawing import Drawing, read_drawing
 from publish.draft.fill import cloth, polygons
 from publish.draft.limits import CHORD, SNAP
 from publish.draft.narrow import Narrow, Search, narrowest
+from publish.draft.offset import offset
 from publish.draft.outline import outline_cloth
 from publish.draft.unfold import (
     fold_edges,
@@ -190,7 +191,7 @@ def _measured(motif: Motif, span: Fraction, whole: MultiPolygon) -> DraftedMotif
     cut_line = whole
     if motif.turn_under > 0:
         room = float(motif.turn_under)
-        cut_line = polygons(whole.buffer(room, quad_segs=quadrants(room, CHORD / 4)))
+        cut_line = polygons(offset(whole, room, CHORD / 4))
     region = sector(folds, side)
     wedge = polygons(whole.intersection(region))
     around = Search.of(polygons(box(-side, -side, side, side).difference(whole)), region)

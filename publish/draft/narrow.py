@@ -26,6 +26,7 @@ from shapely.geometry.base import BaseGeometry
 from publish.draft.curves import Points
 from publish.draft.fill import polygons
 from publish.draft.limits import CHORD
+from publish.draft.offset import offset
 
 _RIPPLE = 2 * CHORD
 """Inches: how much flattened curves may wrongly narrow or widen a place."""
@@ -61,6 +62,8 @@ class _Part:
     rough: Polygon
     sides: NDArray[np.object_]
     tree: shapely.STRtree
+    shrunk: dict[float, MultiPolygon]
+    """What is left of the smoothed copy, by the distance that it was shrunk."""
 
     @classmethod
     def of(cls, part: Polygon) -> _Part:
@@ -68,7 +71,16 @@ class _Part:
         sides = shapely.linestrings(
             np.concatenate([np.stack([r[:-1], r[1:]], axis=1) for r in rings])
         )
-        return cls(part, part.simplify(CHORD / 2), sides, shapely.STRtree(sides))
+        rough = part.simplify(CHORD / 2)
+        return cls(part, rough, sides, shapely.STRtree(sides), {0.0: MultiPolygon([rough])})
+
+    def inside(self, radius: float) -> MultiPolygon:
+        """Return what is left after shrinking, worked out from the nearest smaller step."""
+        if radius not in self.shrunk:
+            base = max(r for r in self.shrunk if r < radius)
+            coarse = 0.005 * (radius - base)
+            self.shrunk[radius] = polygons(offset(self.shrunk[base], base - radius, coarse))
+        return self.shrunk[radius]
 
     def edge(self, at: Points, reach: float) -> BaseGeometry:
         """Return the edge near a point, at least as far as `reach` from it."""
@@ -151,11 +163,11 @@ def _places(search: Search, radius: float) -> list[Narrow]:
 def _in_part(search: Search, part: _Part, radius: float) -> list[Narrow]:
     """Return the narrow places that a disc of one radius finds in one connected area."""
     slack = max(_RIPPLE, 0.02 * radius)
-    shrunk = polygons(part.rough.buffer(-radius, quad_segs=8))
-    lobes = [p for p in shrunk.geoms if not p.buffer(-slack, quad_segs=2).is_empty]
+    lobes = [p for p in part.inside(radius).geoms if not offset(p, -slack, slack / 4).is_empty]
     if not lobes:
         return [_roundest(part.true)]
-    open_area = MultiPolygon(lobes).buffer(radius + slack / 2, quad_segs=8)
+    coarse = MultiPolygon(lobes).simplify(slack / 8)
+    open_area = offset(coarse, radius + 5 / 8 * slack, slack / 8)
     shapely.prepare(open_area)
     left = shapely.get_parts(polygons(part.rough.difference(open_area)))
     left = search.near(left[shapely.area(left) > slack * slack])

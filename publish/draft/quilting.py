@@ -28,9 +28,9 @@ from shapely.affinity import translate
 from shapely.geometry import LineString, MultiLineString, MultiPolygon, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
-from publish.draft.curves import quadrants
 from publish.draft.fill import polygons
 from publish.draft.limits import CHORD, MAX_LINES
+from publish.draft.offset import offset
 from publish.draft.topmap import inner_box
 from publish.draft.unfold import ray
 from publish.model.draft import Patch, Placement, QuiltingLines
@@ -95,11 +95,6 @@ def quilt(pattern: Pattern, top: Top) -> tuple[tuple[QuiltingLines, ...], tuple[
     return tuple(found), tuple(notes)
 
 
-def outward(shape: BaseGeometry, distance: float) -> BaseGeometry:
-    """Return everything within a distance of a shape, its edge a true offset."""
-    return shape.buffer(distance, quad_segs=quadrants(distance, CHORD))
-
-
 def _unsound(spec: QuiltingSpec, area: BaseGeometry, place: Place) -> Note | None:
     """Return what keeps lines from being drawn."""
     if spec.style not in _SPACED:
@@ -139,14 +134,12 @@ def _echoes(top: Top, ground: BaseGeometry, gap: float) -> BaseGeometry:
     """Return offsets of all motifs together at multiples of the gap, until nothing of the
     ground is left outside them."""
     found: list[BaseGeometry] = []
-    distance, left = gap, ground
-    while not top.wholes or not left.is_empty:
-        reached = top.placed({k: outward(w, distance) for k, w in top.wholes.items()})
-        if reached.is_empty:
-            break
+    grown, left = dict(top.wholes), ground
+    while grown and not left.is_empty:
+        grown = {k: offset(w, gap, CHORD / 4) for k, w in grown.items()}
+        reached = top.placed(grown)
         found.append(reached.boundary.intersection(top.inner))
         left = polygons(ground.difference(reached))
-        distance += gap
     return shapely.geometrycollections(found)
 
 
@@ -155,10 +148,9 @@ def _inwards(top: Top, gap: float) -> BaseGeometry:
     rings: dict[str, list[LineString]] = {}
     for key, whole in top.wholes.items():
         rings[key] = []
-        distance = gap
-        while not (left := whole.buffer(-distance, quad_segs=quadrants(distance, CHORD))).is_empty:
+        left: BaseGeometry = whole
+        while not (left := offset(left, -gap, CHORD / 4)).is_empty:
             rings[key] += _as_lines(left.boundary).geoms
-            distance += gap
     return shapely.geometrycollections([
         translate(MultiLineString(rings[p.motif]), float(p.x), float(p.y)) for p in top.placements
     ])  # fmt: skip

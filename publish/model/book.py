@@ -22,6 +22,15 @@ class Paper:
 LETTER = Paper("letter", "US Letter", 8.5, 11.0)
 A4 = Paper("a4", "A4", 210 / 25.4, 297 / 25.4)
 PAPERS: dict[str, Paper] = {p.key: p for p in (LETTER, A4)}
+A0 = Paper("a0", "A0", 841 / 25.4, 1189 / 25.4)
+"""What a copy shop prints: 841 x 1189 mm (ISO 216)."""
+ROLL_WIDTH = 36.0
+"""Inches: the roll that wide-format printers take."""
+
+
+def roll(length: float) -> Paper:
+    """Return a sheet cut from the roll, `length` inches long."""
+    return Paper("roll-36", "36 in roll", ROLL_WIDTH, length)
 
 
 @dataclass(frozen=True)

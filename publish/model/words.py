@@ -8,7 +8,7 @@ knows how it will look.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 
 @dataclass(frozen=True)
@@ -177,6 +177,25 @@ class Manual:
                     found.setdefault(spec.key, spec)
         found.setdefault(self.back.figure.key, self.back.figure)
         return tuple(found.values())
+
+    def templates_only(self) -> Manual:
+        """Return the manual with nothing but its template sheets."""
+        kept = []
+        for section in self.sections:
+            blocks = tuple(b for b in section.blocks if isinstance(b, TemplateSheets))
+            if blocks:
+                kept.append(replace(section, blocks=blocks, lead="", parent=None))
+        return replace(self, sections=tuple(kept))
+
+    def whole_templates(self) -> Manual:
+        """Return the template sections with each motif's whole outline in place of parts."""
+        kept = []
+        for section in self.templates_only().sections:
+            sheets = dict.fromkeys(
+                replace(b, part="whole") for b in section.blocks if isinstance(b, TemplateSheets)
+            )
+            kept.append(replace(section, blocks=tuple(sheets)))
+        return replace(self, sections=tuple(kept))
 
 
 def _specs(block: Block) -> tuple[FigureSpec, ...]:

@@ -26,7 +26,7 @@ NEAR = Fraction(1, 16)
 """Inches: how far a rounded length of a curve may lie from the computed one."""
 _NO_LENGTHS = frozenset(
     {"ring", "box", "placements", "outline", "area", "angle", "wedge_angle", "sharpest_tip",
-     "shrinkage", "waste", "ratio", "tension_ratio"}
+     "shrinkage", "waste", "ratio", "tension_ratio", "thread"}
 )  # fmt: skip
 """Fields that hold places on the top, angles, areas and shares."""
 
@@ -56,14 +56,16 @@ def settled(case: Case, sizes: tuple[str, ...]) -> tuple[set[Fraction], set[floa
     for key in sizes:
         parts += [case.pattern.sizes[key], case.sizes[key], case.plans[key], case.drafts[key]]
         exact.update(_beside_seams(case, key))
+        curved.add(sum(lines.length for lines in case.drafts[key].quilting))
+        thread = case.plans[key].thread
+        curved.update(float(v) for v in (*_values(thread), thread.total))
     for part in parts:
         for value in _values(part):
             if isinstance(value, Fraction):
                 exact.add(value)
             else:
                 curved.add(value)
-    halves = {v / 2 for v in exact}
-    return exact | halves, curved
+    return exact, curved
 
 
 def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
@@ -73,6 +75,7 @@ def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
         for side in (unit.width, unit.height):
             yield from (side, side + 2 * case.seam)
     yield from (size.perimeter, size.block_side + 2 * case.seam)
+    yield size.block_side + 2 * case.seam + case.pattern.sewing.ground_margin
     if size.motif_span is not None:
         yield size.block_side - size.motif_span
         yield (size.block_side - size.motif_span) / 2
@@ -98,5 +101,5 @@ def _values(part: object) -> Iterator[Fraction | float]:
         for field in dataclasses.fields(part):
             if field.name not in _NO_LENGTHS:
                 yield from _values(getattr(part, field.name))
-        for name in ("total", "perimeter", "gap"):
+        for name in ("perimeter", "gap"):
             yield from _values(getattr(part, name, None))

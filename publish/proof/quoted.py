@@ -15,7 +15,7 @@ from publish.notes import Note, warning
 from publish.proof.case import Case, Code
 from publish.proof.lengths import NEAR, Said, said, settled
 from publish.proof.words import Passage, passages
-from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text, inches_text
+from publish.units import INCH_IN_MM, UNITS, YARD, decimal_text, fraction_text
 
 CODES = {
     "P861": Code(
@@ -57,22 +57,31 @@ def check(case: Case) -> Iterator[Note]:
 
 
 def _accounted(length: Said, exact: set[Fraction], curved: set[float]) -> bool:
-    value = length.inches
-    if length.unit in ("mm", "cm", "m"):
-        places = len(length.text.split(" ")[0].partition(".")[2])
-        shown = {_metric(v, length.unit, places) for v in exact | PRACTICE}
-        return (
-            length.text in PRACTICE_METRIC
-            or length.text.split(" ")[0] in shown
-            or any(abs(float(value) - v) <= _slack(length, places) for v in curved)
-            or any(v <= value < v + _slack(length, places) for v in exact)
-        )
-    if length.unit == "yd":
-        # Runs of stitching and thread are told in quarter or whole yards.
-        slack = YARD if value % YARD == 0 else YARD / 4
-        near = any(abs(float(value) - v) < slack for v in curved)
-        return value in exact or near or any(abs(value - v) < slack for v in exact)
+    value, unit = length.inches, length.unit
+    if unit in ("mm", "cm", "m"):
+        number = length.text.split(" ")[0]
+        places = len(number.partition(".")[2])
+        shown = {_metric(v, unit, places) for v in exact | PRACTICE}
+        last = float(Fraction(1, 10**places) * UNITS[unit])
+        near = any(abs(float(value) - v) <= last for v in curved)
+        return number in shown or near or length.text in PRACTICE_METRIC
+    if unit == "yd":
+        return value in exact or any(_run(float(value), v) for v in curved)
     return value in exact | PRACTICE or any(abs(float(value) - v) <= NEAR for v in curved)
+
+
+def _run(told: float, length: float) -> bool:
+    """Return whether a run of stitching is told in the nearest quarter yard, at least one,
+    or in whole yards that hold it."""
+    quarter = float(YARD) / 4
+    nearest = abs(told - length) <= quarter / 2 or (told == quarter and length < quarter)
+    return nearest or (told % YARD == 0 and 0 <= told - length < YARD)
+
+
+def _number(inches: Fraction, unit: str) -> str:
+    if unit in ("in", "ft", "yd"):
+        return fraction_text(inches / UNITS[unit])
+    return _metric(inches, unit, {"mm": 0, "cm": 1, "m": 2}[unit])
 
 
 def _metric(inches: Fraction, unit: str, places: int) -> str:
@@ -80,18 +89,12 @@ def _metric(inches: Fraction, unit: str, places: int) -> str:
     return decimal_text(inches * INCH_IN_MM / scale, places)
 
 
-def _slack(length: Said, places: int) -> Fraction:
-    """Return one unit of a metric length's last place, in inches."""
-    unit = {"mm": 1, "cm": 10, "m": 1000}[length.unit]
-    return Fraction(unit, 10**places) / INCH_IN_MM
-
-
 def _note(case: Case, passage: Passage, length: Said, exact: set[Fraction]) -> Note:
     nearest = min(exact, key=lambda v: (abs(v - length.inches), v))
-    texts = {"yd": f"{fraction_text(nearest / YARD)} yd", "in": inches_text(nearest)}
+    perhaps = f"{_number(nearest, length.unit)} {length.unit}"
     return warning(
         "P861", case.pattern.place("steps", passage.section),
         f"{length.text} in {passage.where} matches no computed length",
-        expected=f"perhaps {texts.get(length.unit, inches_text(nearest))}", received=length.text,
+        expected=f"perhaps {perhaps}", received=length.text,
         help="use the computed value in the text instead of typing it",
     )  # fmt: skip

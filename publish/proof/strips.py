@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Iterator
 from fractions import Fraction
 
-from publish.model.cutplan import FabricPlan, Piece, Strip
+from publish.model.cutplan import Cut, FabricPlan, Piece, Strip
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
 from publish.units import inches_text
@@ -63,11 +63,7 @@ def _holds(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Not
         for cut in strip.cuts:
             held[cut.letter] += cut.count * strip.count
             piece = pieces.get(cut.letter)
-            if (
-                piece is not None
-                and piece.joined_from == 1
-                and not _alike(piece, cut.across, cut.along)
-            ):
+            if piece is not None and not _makes(piece, cut, case.seam):
                 yield error(
                     "P832", case.size_place(size),
                     f"piece {cut.letter} stands in the {case.name(fabric)} plan at another size",
@@ -84,8 +80,14 @@ def _holds(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Not
             )  # fmt: skip
 
 
-def _alike(piece: Piece, across: Fraction, along: Fraction) -> bool:
+def _makes(piece: Piece, cut: Cut, seam: Fraction) -> bool:
+    """Return whether a cut is the piece, or one of the lengths that are joined for it."""
+    if piece.joined_from > 1:
+        narrow, whole = sorted((piece.width, piece.length))
+        each = cut.across if cut.along == narrow else cut.along
+        joined = each * piece.joined_from - 2 * seam * (piece.joined_from - 1)
+        return narrow in (cut.across, cut.along) and joined >= whole
     ways = [(piece.width, piece.length)]
     if piece.may_turn:
         ways.append((piece.length, piece.width))
-    return (across, along) in ways
+    return (cut.across, cut.along) in ways

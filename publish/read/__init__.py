@@ -13,10 +13,12 @@ from pathlib import Path
 
 from publish.model.pattern import Pattern
 from publish.notes import Note, Report, Severity
+from publish.read.blocks import Blocks
 from publish.read.build import build_pattern
 from publish.read.check import Checker
 from publish.read.codes import CODES
 from publish.read.cross import check_agreement
+from publish.read.cross_top import check_tops
 from publish.read.editor import json_schema
 from publish.read.ledger import Ledger
 from publish.read.manual import reference
@@ -47,8 +49,12 @@ def _read(source: Source) -> tuple[Pattern | None, list[Note]]:
     ledger = Ledger(source.shown, source.lines, home.parent)
     ledger.notes.extend(notes)
     values = Checker(ledger, PATTERN).read(node)
+    blocks = Blocks(values.get("blocks", {}).get, ledger)
+    flat = {name: blocks.flat(name) for name in values.get("blocks", {})}
+    check_tops(values, flat, ledger)
     check_agreement(values, ledger)
     if any(note.severity is Severity.ERROR for note in ledger.notes):
         return None, ledger.notes
     key = home.parent.name if home.name == FILE_NAME else home.stem
-    return build_pattern(values, key or "pattern", home.parent, ledger), ledger.notes
+    made = {name: block for name, block in flat.items() if block is not None}
+    return build_pattern(values, made, key or "pattern", home.parent, ledger), ledger.notes

@@ -8,8 +8,7 @@ here and is settled in grading.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from fractions import Fraction
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
@@ -23,18 +22,22 @@ from publish.model.pattern import (
     Fabric,
     Motif,
     OutlinePoint,
-    PatchSpec,
     Pattern,
+    Piecing,
     PillowSpec,
     Publication,
     QuiltingSpec,
+    RoundSpec,
+    SashingSpec,
     Sewing,
     SizeSpec,
 )
 from publish.read.cross import size_blocks
 from publish.read.defaults import fill
+from publish.read.flat import FlatBlock
 from publish.read.ledger import Ledger
 from publish.read.schema import PATTERN, PUBLICATION
+from publish.read.schema_blocks import BLOCK, PIECING
 from publish.read.schema_cloth import (
     BACKING,
     BATTING,
@@ -45,14 +48,24 @@ from publish.read.schema_cloth import (
     SEWING,
     SWAP,
 )
-from publish.read.schema_design import BLOCK, BORDER, MOTIF, PILLOW, SIZE, TURN_UNDER
+from publish.read.schema_design import (
+    BORDER,
+    MOTIF,
+    PILLOW,
+    ROUND,
+    SASHING,
+    SIZE,
+    TURN_UNDER,
+)
 from publish.units import parse_length
 
 Values = Mapping[str, Any]
 
 
-def build_pattern(values: Values, key: str, folder: Path, ledger: Ledger) -> Pattern:
-    """Return the pattern that a file without faults describes."""
+def build_pattern(
+    values: Values, flat: Mapping[str, FlatBlock], key: str, folder: Path, ledger: Ledger
+) -> Pattern:
+    """Return the pattern that a file without faults describes, its blocks made flat."""
     top = fill(PATTERN, values)
     _lend_places(values, ledger)
     return Pattern(
@@ -65,7 +78,7 @@ def build_pattern(values: Values, key: str, folder: Path, ledger: Ledger) -> Pat
         layout=top["layout"],
         fabrics={k: Fabric(key=k, **fill(FABRIC, v)) for k, v in top["fabrics"].items()},
         motifs={k: _motif(k, v) for k, v in (top["motifs"] or {}).items()},
-        blocks={k: _block(k, v) for k, v in top["blocks"].items()},
+        blocks={k: _block(k, v, flat[k], values) for k, v in top["blocks"].items()},
         sizes={k: _size(k, v, values) for k, v in top["sizes"].items()},
         sewing=Sewing(**fill(SEWING, top["sewing"] or {})),
         places=dict(ledger.places),
@@ -98,21 +111,18 @@ def _motif(key: str, values: Values) -> Motif:
     return Motif(key=key, **{**filled, "outline": tuple(points)})
 
 
-def _block(key: str, values: Values) -> Block:
+def _block(key: str, values: Values, flat: FlatBlock, pattern: Values) -> Block:
     filled = fill(BLOCK, values)
-    ground = filled["ground"]
-    rows = [[ground]] if isinstance(ground, str) else ground["rows"]
-    patches = [
-        PatchSpec(_square(Fraction(x), Fraction(y)), fabric)
-        for y, row in enumerate(rows)
-        for x, fabric in enumerate(row)
-    ]
-    return Block(key, len(rows[0]), len(rows), tuple(patches), filled["motif"])
-
-
-def _square(x: Fraction, y: Fraction) -> tuple[tuple[Fraction, Fraction], ...]:
-    """Return one grid square, clockwise on the page from its top left corner."""
-    return ((x, y), (x + 1, y), (x + 1, y + 1), (x, y + 1))
+    return Block(
+        key,
+        flat.columns,
+        flat.rows,
+        flat.patches,
+        filled["motif"],
+        filled["traditional"] or "",
+        flat.foundations,
+        Piecing(**fill(PIECING, filled["piecing"] or {}, pattern.get("piecing", {}))),
+    )
 
 
 def _size(key: str, values: Values, pattern: Values) -> SizeSpec:
@@ -134,7 +144,29 @@ def _size(key: str, values: Values, pattern: Values) -> SizeSpec:
         binding=BindingSpec(**_cloth(_layered(BINDING, values, pattern))),
         quilting=_quilting(values, pattern),
         sleeve=filled["sleeve"],
+        setting=filled["setting"],
+        turns=tuple(filled["turns"]),
+        alternate=tuple(_list(filled["alternate"] or ())),
+        alternate_turns=tuple(filled["alternate_turns"]),
+        sashing=SashingSpec(**fill(SASHING, filled["sashing"])) if filled["sashing"] else None,
+        setting_fabric=filled["setting_fabric"] or "",
+        rounds=tuple(map(_round, filled["rounds"] or ())),
     )
+
+
+def _round(values: Values) -> RoundSpec:
+    filled = fill(ROUND, values)
+    return RoundSpec(
+        border=BorderSpec(**fill(BORDER, filled["border"])) if filled["border"] else None,
+        blocks=tuple(_list(filled["blocks"] or ())),
+        block_size=filled["block_size"],
+        turns=tuple(filled["turns"]),
+    )
+
+
+def _list(written: str | Iterable[str]) -> Iterable[str]:
+    """Return one block or several as several."""
+    return [written] if isinstance(written, str) else written
 
 
 def _layered(section: Any, size: Values, pattern: Values) -> dict[str, Any]:

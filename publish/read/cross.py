@@ -153,10 +153,16 @@ def size_blocks(size: Values, values: Values) -> list[str]:
     return list(written or list(values.get("blocks", {}))[:1])
 
 
+def size_keys(size: Values, values: Values) -> list[str]:
+    """Return the keys of the blocks that a size sets, those between on point included."""
+    between = size.get("alternate", []) if size.get("setting") == "on point" else []
+    return [*size_blocks(size, values), *([between] if isinstance(between, str) else between)]
+
+
 def _motif_size(path: str, size: Values, values: Values, ledger: Ledger) -> None:
     """Check that a size says how large its motif is, and that its block holds it."""
-    blocks = [values.get("blocks", {}).get(key) for key in size_blocks(size, values)]
-    if f"{path}.block" in ledger.places and "block" not in size:
+    blocks = [values.get("blocks", {}).get(key) for key in size_keys(size, values)]
+    if any(f"{path}.{key}" in ledger.places and key not in size for key in ("block", "alternate")):
         return
     motifs = [b["motif"] for b in blocks if b and b.get("motif")]
     place = ledger.places.get(f"{path}.motif_size")

@@ -96,6 +96,13 @@ class Ledger:
         self.places[".".join(at.path)] = at.place
         return at
 
+    def place(self, *path: str | int) -> Place:
+        """Return where a value stands, or the nearest thing around it that does."""
+        parts = [str(p) for p in path]
+        while parts and ".".join(parts) not in self.places:
+            parts.pop()
+        return self.places[".".join(parts)]
+
     def lend(self, path: Path_, lender: Path_) -> None:
         """Let a value that is taken from elsewhere answer with the place it is taken from."""
         place = self.places.get(".".join(lender))

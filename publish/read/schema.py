@@ -9,6 +9,7 @@ made from these declarations.
 from __future__ import annotations
 
 from publish.read.forms import Choice, Name, Text, Whole
+from publish.read.schema_blocks import BLOCK, PIECING
 from publish.read.schema_cloth import (
     BACKING,
     BATTING,
@@ -18,7 +19,7 @@ from publish.read.schema_cloth import (
     QUILTING,
     SEWING,
 )
-from publish.read.schema_design import BLOCK, MOTIF, SIZE
+from publish.read.schema_design import MOTIF, SIZE
 from publish.read.sections import Key, Many, Named, Section
 
 PUBLICATION = Section(
@@ -63,6 +64,8 @@ PATTERN = Section(
             derived="no motifs"),
         Key("blocks", Named(BLOCK, "block"), "The blocks.",
             "{bulrush: {ground: linen, motif: bulrush}}", required=True),
+        Key("piecing", PIECING, "How units that repeat are cut and sewn, in every block.",
+            "{triangles: two at once}", derived="its keys' defaults"),
         Key("sewing", SEWING, "Allowances and purchases.", "{seam: 1/4 in}",
             derived="its keys' defaults"),
         Key("backing", BACKING, "The back of every size.", "{fabric: mist, overhang: 4 in}",

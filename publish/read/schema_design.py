@@ -1,4 +1,4 @@
-"""The schema of the design: motifs, blocks, and the sizes they are made in.
+"""The schema of the design: motifs, and the sizes that blocks are made in.
 
 In: forms, shapes and the cloth's sections. Out: sections for `schema`.
 Invariant: declarations only.
@@ -6,10 +6,11 @@ Invariant: declarations only.
 
 from __future__ import annotations
 
-from publish.read.forms import Choice, Number, Text, Whole
+from publish.read.forms import Choice, Number, Text, Whole, YesNo
+from publish.read.schema_blocks import BLOCK_KEY, TURN
 from publish.read.schema_cloth import BACKING, BATTING, BINDING, FABRIC_KEY, QUILTING
-from publish.read.sections import Either, Idle, Key, Many, Needs, Row, Section
-from publish.read.special import Drawing, Length, Ref
+from publish.read.sections import Either, Idle, Key, Many, Needs, Only, Row, Section
+from publish.read.special import Drawing, Length
 
 FOLDS = (4, 6, 8, 12, 16)
 TURN_UNDER = "1/8 in"
@@ -57,27 +58,6 @@ MOTIF = Section(
     one_of=("drawing", "outline"),
 )  # fmt: skip
 
-GROUND = Section(
-    "ground",
-    "A pieced ground: a grid of equal patches.",
-    (
-        Key("rows", Many(Many(FABRIC_KEY, 1, 24), 1, 24), "The fabrics of the patches, row by "
-            "row from the top; every row has as many.", "[[linen, sand], [sand, linen]]",
-            required=True),
-    ),
-)  # fmt: skip
-
-BLOCK = Section(
-    "block",
-    "A square block: its ground, and the motif laid over it.",
-    (
-        Key("ground", Either(FABRIC_KEY, GROUND), "The fabric behind the motif, or a grid of "
-            "fabrics.", "linen", required=True),
-        Key("motif", Ref("motifs", "motif"), "The motif laid over the ground.", "bulrush",
-            default="none"),
-    ),
-)  # fmt: skip
-
 BORDER = Section(
     "border",
     "A border; the list goes from the blocks outwards.",
@@ -88,6 +68,45 @@ BORDER = Section(
         Key("corners", Choice(("butted", "mitred")), "How the corners meet: sides first and then "
             "top and bottom, or on the diagonal.", "mitred", default="butted"),
     ),
+)  # fmt: skip
+
+SASHING = Section(
+    "sashing",
+    "Strips between the blocks.",
+    (
+        Key("width", Length("0 in", "24 in", above=True), "The finished width.", "2 in",
+            required=True),
+        Key("fabric", FABRIC_KEY, "The fabric of the strips.", "linen", required=True),
+        Key("cornerstones", FABRIC_KEY, "The fabric of the squares where strips cross; without "
+            "them the strips between rows run through.", "moss", default="none"),
+        Key("outer", YesNo(), "Whether strips also go round the outside; on point they always "
+            "do, and the edge of the top runs through the middle of the outermost crossings.",
+            "yes", default="no"),
+    ),
+)  # fmt: skip
+
+_BLOCKS = Either(BLOCK_KEY, Many(BLOCK_KEY, 1, 100))
+_TURNS = Many(TURN, 1, 100)
+
+ROUND = Section(
+    "round",
+    "One round of a medallion: a border, or a round of blocks; the list goes from the centre "
+    "outwards. What a round of blocks surrounds must be a whole number of its blocks wide and "
+    "high.",
+    (
+        Key("border", BORDER, "A border.", "{width: 2 in, fabric: linen}"),
+        Key("blocks", _BLOCKS, "A block for the whole round, or several used in turn along each "
+            "side, clockwise, beginning anew at each corner. A block of a round has no motif.",
+            "[corner, goose]"),
+        Key("block_size", Length("1 in", "120 in"), "The finished side of the round's blocks.",
+            "4 in", derived="given with `blocks`"),
+        Key("turns", _TURNS, "How far the blocks are turned, used in turn as `blocks` are, and "
+            "added to the turn of their side: none at the top, 90 on the right, 180 below, 270 "
+            "on the left.", "[0, 90]", default="[0]"),
+    ),
+    one_of=("border", "blocks"),
+    needs=(Needs("blocks", (), "block_size"),),
+    only=(Only("block_size", ("blocks",)), Only("turns", ("blocks",))),
 )  # fmt: skip
 
 PILLOW = Section(
@@ -119,9 +138,23 @@ SIZE = Section(
         Key("title", Text(40, blank=False), "What the booklet calls the size.", "Mini wall quilt",
             derived="the size's key with a capital"),
         Key("finish", Choice(("quilt", "pillow")), "What is made.", "pillow", default="quilt"),
-        Key("block", Either(Ref("blocks", "block"), Many(Ref("blocks", "block"), 1, 100)),
-            "The block, or several used in turn along each row and on through the rows.",
-            "[bulrush, plain]", derived="the first block"),
+        Key("block", _BLOCKS, "The block, or several used in turn along each row "
+            "and on through the rows.", "[bulrush, plain]", derived="the first block"),
+        Key("turns", _TURNS, "How far the blocks are turned, used in turn as `block` is.",
+            "[0, 90]", default="[0]"),
+        Key("setting", Choice(("straight", "on point")), "Whether blocks stand side by side, or "
+            "on point: turned a further 45 degrees clockwise, so that their top left corner "
+            "stands uppermost, with other blocks between them and triangles at the edges.",
+            "on point", default="straight"),
+        Key("alternate", _BLOCKS, "On point: the block between the rows, or several used in "
+            "turn along each row and on through the rows.", "plain",
+            derived="the blocks of `block`, from the first"),
+        Key("alternate_turns", _TURNS, "On point: how far the blocks between are turned, used in "
+            "turn.", "[0, 90]", default="[0]"),
+        Key("setting_fabric", FABRIC_KEY, "On point: the fabric of the triangles along the sides "
+            "and at the corners.", "linen", derived="given with `on point`"),
+        Key("sashing", SASHING, "Strips between the blocks.", "{width: 2 in, fabric: linen}",
+            derived="no sashing"),
         Key("columns", Whole(1, 50), "How many blocks stand side by side.", "3", default="1"),
         Key("rows", Whole(1, 50), "How many rows of blocks there are.", "4", default="1"),
         Key("block_size", Length("1 in", "120 in"), "The finished side of a block.", "16 in",
@@ -130,6 +163,9 @@ SIZE = Section(
             "motif; needed where a block has one.", "14 in", default="none"),
         Key("borders", Many(BORDER, 0, 12), "The borders, from the blocks outwards.",
             "[{width: 2 in, fabric: linen}]", default="[]"),
+        Key("rounds", Many(ROUND, 1, 20), "In place of `borders`, for a medallion: borders and "
+            "rounds of blocks, from the centre outwards.", "[{border: {width: 1 in, fabric: "
+            "linen}}, {blocks: plain, block_size: 3 in}]", derived="no rounds"),
         Key("sleeve", Length("1 in", "12 in"), "The finished depth of a hanging sleeve.", "4 in",
             default="none"),
         Key("pillow", PILLOW, "How the pillow is finished.", "{form: 18 in}", derived="no pillow"),
@@ -143,6 +179,10 @@ SIZE = Section(
             "alone; the whole list takes its place.",
             "[{area: ground, style: echo, spacing: 3/4 in}]", derived="the pattern's own"),
     ),
-    needs=(Needs("finish", ("pillow",), "pillow"),),
-    idle=(Idle("finish", ("quilt",), "pillow"),),
+    needs=(Needs("finish", ("pillow",), "pillow"),
+           Needs("setting", ("on point",), "setting_fabric")),
+    idle=(Idle("finish", ("quilt",), "pillow"),
+          *(Idle("setting", ("straight",), key) for key in
+            ("alternate", "alternate_turns", "setting_fabric"))),
+    apart=("borders", "rounds"),
 )  # fmt: skip

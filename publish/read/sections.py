@@ -81,7 +81,9 @@ class Section:
     @property
     def example(self) -> str:
         """The required keys with their examples, between braces."""
-        keys = [k for k in self.keys if k.required or k.name in self.one_of[:1]]
+        first = self.one_of[:1]
+        along = [n.other for n in self.needs if not n.values and n.key in first]
+        keys = [k for k in self.keys if k.required or k.name in (*first, *along)]
         return "{" + ", ".join(f"{k.name}: {k.example}" for k in keys) + "}"
 
     def key(self, name: str) -> Key:

@@ -14,7 +14,7 @@ from importlib import resources
 from importlib.resources.abc import Traversable
 from typing import Any
 
-from publish.read.forms import Choice, Form, Hint
+from publish.read.forms import Choice, Form, Hint, Unfit, nearest
 
 
 @functools.cache
@@ -44,4 +44,9 @@ class TradeName(Form):
         return Choice(tuple(trade_names())).json()
 
     def read(self, text: str, hint: Hint) -> Any:
-        return Choice(tuple(trade_names())).read(text.lower(), hint)
+        name = " ".join(text.split())
+        if name in trade_names():
+            return name
+        near = nearest(name, trade_names())
+        help_ = "the names are listed in REFERENCE.md; or write the block's `patches`"
+        return Unfit("R125", "is not a block of the library", f"write `{near}`" if near else help_)

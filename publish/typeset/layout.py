@@ -115,7 +115,8 @@ def _settings(data: dict[str, Any], paper: Paper, path: Path) -> tuple[dict[str,
         if not isinstance(value, dict):
             return {}, [_fault(path, f"{name} is not a set of keys")]
     unknown = [_fault(path, "unknown paper", received=str(k)) for k in papers if k not in PAPERS]
-    own = papers.get(paper.key, {})
+    # A paper that the layout does not know, such as a roll, gets the first one's settings.
+    own = papers.get(paper.key, next(iter(papers.values()), {}))
     if not isinstance(own, dict):
         return {}, [_fault(path, f"papers.{paper.key} is not a set of keys")]
     return {**common, **own}, unknown

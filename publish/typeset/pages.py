@@ -25,7 +25,7 @@ from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, Place, error
-from publish.typeset import plates, prose
+from publish.typeset import plates, prose, tables
 from publish.typeset.fonts import face_css
 from publish.typeset.layout import Layout, shown
 from publish.typeset.palette import palette
@@ -72,7 +72,7 @@ def _environment(layout: Layout, artwork: Artwork) -> Environment:
         autoescape=True,
     )
     environment.filters.update(inline=prose.inline, prose=prose.prose, plain=prose.plain)
-    environment.filters.update(kind=kind, runs=runs, css_string=css_string)
+    environment.filters.update(kind=kind, runs=runs, columns=tables.columns, css_string=css_string)
     environment.globals.update(
         plate=lambda spec: plates.plate(artwork, spec),
         sheets=lambda block: plates.sheets(artwork, block),

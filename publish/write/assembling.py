@@ -7,13 +7,23 @@ so that the seams of neighbouring rows nest.
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from publish.model.draft import Unit
 from publish.model.words import Section
 from publish.write.by_size import per_size
 from publish.write.context import Book
 from publish.write.phrase import capital, counted, listed, rectangle
 from publish.write.steps import StepList, figure
-from publish.write.tree import Group, at_level, numbered, parts_text, press_text, press_way
+from publish.write.tree import (
+    Group,
+    at_level,
+    numbered,
+    parts_text,
+    press_text,
+    press_way,
+    raw_size,
+)
 
 
 def sections(book: Book) -> tuple[Section, ...]:
@@ -61,7 +71,6 @@ def _pressed_two_ways(book: Book, key: str) -> bool:
 
 def _join(book: Book, key: str, group: Group, steps: StepList) -> None:
     unit = group.unit
-    seam = book.pattern.sewing.seam
     across = unit.join == "across"
     crossing = any(p.parts and p.join != unit.join for p in unit.parts) and not across
     what = f"For {listed(list(group.names))}, sew" if len(group.names) > 1 else (
@@ -73,7 +82,7 @@ def _join(book: Book, key: str, group: Group, steps: StepList) -> None:
         if crossing
         else ""
     )
-    right = f"{capital(_this(group))} {rectangle(unit.width + 2 * seam, unit.height + 2 * seam)}."
+    right = _measures(book, key, group)
     steps.add(
         unit.kind,
         f"{what} {parts_text(book, key, unit)} {how}, right sides facing.{pins} "
@@ -83,8 +92,17 @@ def _join(book: Book, key: str, group: Group, steps: StepList) -> None:
     )
 
 
-def _this(group: Group) -> str:
-    return "each measures" if len(group.units) > 1 else f"{_the(group.unit)} measures"
+def _measures(book: Book, key: str, group: Group) -> str:
+    """Return what each unit of a group measures; those that measure alike share a phrase."""
+    found: dict[tuple[Fraction, Fraction], list[str]] = {}
+    for unit in group.units:
+        found.setdefault(raw_size(book, key, unit), []).append(_the(unit))
+    if len(found) == 1:
+        who = "each measures" if len(group.units) > 1 else f"{_the(group.unit)} measures"
+        return f"{capital(who)} {rectangle(*next(iter(found)))}."
+    told = [f"{listed(names)} {'measures' if len(names) == 1 else 'measure'} {rectangle(*size)}"
+            for size, names in found.items()]  # fmt: skip
+    return f"{capital(listed(told))}."
 
 
 def _the(unit: Unit) -> str:

@@ -64,7 +64,7 @@ def _make(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
     if straight:
         steps.add(
             "join",
-            f"Take the binding strips {book.letter('binding')}: "
+            f"Take the binding strips {book.letter(straight, 'binding')}: "
             f"{book.each(straight, lambda k: _strips(plan_of(book, k)))}. Lay the ends of two "
             "strips across each other at a right angle, right sides together, and sew across the "
             f"corner on the diagonal. Trim to {seam} and press the seam open. Join them all in "
@@ -100,10 +100,10 @@ def _bias(book: Book, steps: StepList, keys: list[str], seam: str) -> None:
     width = book.each(keys, lambda k: measure(plan_of(book, k).strip_width))
     steps.add(
         "bias",
-        f"Take the binding square {book.letter('binding')}, {book.each(keys, square)}, and cut it "
-        "on one diagonal. Sew the two triangles together along a pair of straight edges, right "
-        f"sides together, with a {seam} seam, so that they make a slanting shape with two long "
-        f"bias edges. Press the seam open and rule lines {width} apart, parallel to the bias "
+        f"Take the binding square {book.letter(keys, 'binding')}, {book.each(keys, square)}, and "
+        "cut it on one diagonal. Sew the two triangles together along a pair of straight edges, "
+        f"right sides together, with a {seam} seam, so that they make a slanting shape with two "
+        f"long bias edges. Press the seam open and rule lines {width} apart, parallel to the bias "
         "edges.",
         sizes=keys,
         figure=figure("binding", keys[0], "Bias binding from a square.", detail="bias"),

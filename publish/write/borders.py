@@ -24,8 +24,10 @@ def border_name(index: int, count: int) -> str:
     """Return what the text calls a border: `border`, `inner border`, `second border`."""
     if count == 1:
         return "border"
-    if count == 2:
-        return ("inner border", "outer border")[index]
+    if index in (0, count - 1):
+        return "inner border" if index == 0 else "outer border"
+    if count == 3:
+        return "middle border"
     return f"{ordinal(index + 1)} border"
 
 
@@ -72,13 +74,21 @@ def _measures(pieces: Sequence[Piece]) -> str:
     return listed([f"**{p.letter}** measures {rectangle(p.width, p.length)}" for p in pieces])
 
 
+def _beyond(book: Book, key: str, index: int) -> Fraction:
+    """Return what a border's outer edges hold beyond the finished size, both together."""
+    size = book.sizes[key]
+    last = index == len(size.borders) - 1
+    seam = size.pillow.seam if last and size.pillow is not None else book.pattern.sewing.seam
+    return 2 * seam
+
+
 def _butted(book: Book, key: str, steps: StepList, index: int, name: str, border: BorderSpec,
             width: Fraction, height: Fraction) -> None:  # fmt: skip
     sides = book.pieces(key, f"border {index + 1} side")
     ends = book.pieces(key, f"border {index + 1} top")
     _join(book, key, steps, index, name, [*sides, *ends])
-    raw = book.raw
-    wider = width + 2 * border.width
+    raw, beyond = book.raw, _beyond(book, key, index)
+    wide, high = (side + 2 * border.width + beyond for side in (width, height))
     fabric = book.fabric(border.fabric)
     spare = measure(RULER_SPARE.value)
     steps.add(
@@ -88,17 +98,17 @@ def _butted(book: Book, key: str, steps: StepList, index: int, name: str, border
         f"it differs by more than {spare}. Pin one to each side, ends and middles first, ease the "
         "rest between the pins, and sew. Press towards the border.",
         sizes=[key],
-        right=f"The top now measures {rectangle(raw(wider), raw(height))} and lies flat.",
+        right=f"The top now measures {rectangle(wide, raw(height))} and lies flat.",
         figure=figure("borders", key, f"{book.title(key)}: the {name}, sides first.",
                       border=str(index)),
     )  # fmt: skip
     steps.add(
         f"ends-{index + 1}",
         f"Measure from side to side through the middle, side strips included: it should be "
-        f"{measure(raw(wider))}. Trim the top and bottom strips{_letters(ends)} to your measure, "
+        f"{measure(wide)}. Trim the top and bottom strips{_letters(ends)} to your measure, "
         "pin them in the same way, sew, and press towards the border.",
         sizes=[key],
-        right=f"The top measures {rectangle(raw(wider), raw(height + 2 * border.width))}.",
+        right=f"The top measures {rectangle(wide, high)}.",
     )
 
 
@@ -112,7 +122,8 @@ def _mitred(book: Book, key: str, steps: StepList, index: int, name: str, border
     pieces = book.pieces(key, f"border {index + 1}")
     _join(book, key, steps, index, name, pieces)
     raw, seam = book.raw, book.pattern.sewing.seam
-    outer = (width + 2 * border.width, height + 2 * border.width)
+    beyond = _beyond(book, key, index)
+    outer = [side + 2 * border.width + beyond for side in (width, height)]
     steps.add(
         f"pin-{index + 1}",
         f"The {name} is {book.fabric(border.fabric)} with mitred corners. Measure the top through "
@@ -138,6 +149,5 @@ def _mitred(book: Book, key: str, steps: StepList, index: int, name: str, border
         f"from the corner of the seams out to the edge. Trim to {measure(seam)} and press the seam "
         "open. Do the same at the other corners.",
         sizes=[key],
-        right="The corners lie flat, and the top measures "
-        f"{rectangle(raw(outer[0]), raw(outer[1]))}.",
+        right=f"The corners lie flat, and the top measures {rectangle(outer[0], outer[1])}.",
     )

@@ -142,10 +142,24 @@ class Book:
             and fabric in (None, p.fabric)
         )
 
-    def letter(self, start: str, fabric: str | None = None) -> str:
-        """Return the bold letter of a purpose's piece, which is one in every size."""
-        found = (p.letter for k in self.keys for p in self.pieces(k, start, fabric))
-        return f"**{next(found)}**"
+    def letter(self, keys: Sequence[str], start: str) -> str:
+        """Return the bold letter of a purpose's piece, for each size where it differs."""
+        return self.each(keys, lambda k: f"**{self.pieces(k, start)[0].letter}**")
+
+    def motif_piece(self, key: str, motif: str) -> Piece:
+        """Return the square that a motif is cut from.
+
+        Squares of one fabric come in the order in which their motifs are first laid down.
+        """
+        fabric = self.pattern.motifs[motif].fabric
+        laid = dict.fromkeys(p.motif for p in self.drafts[key].placements)
+        alike = [m for m in laid if self.pattern.motifs[m].fabric == fabric]
+        return self.pieces(key, "motif", fabric)[alike.index(motif)]
+
+    def motif_letter(self, motif: str) -> str:
+        """Return the bold letter of a motif's square, for each size where it differs."""
+        keys = self.with_motif(motif)
+        return self.each(keys, lambda k: f"**{self.motif_piece(k, motif).letter}**")
 
     # Values side by side
 

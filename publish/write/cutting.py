@@ -15,6 +15,7 @@ from publish.write.context import Book
 from publish.write.phrase import capital, counted, listed, measure, number, plural, rectangle
 from publish.write.practice import RULER_SPARE
 from publish.write.steps import StepList, figure
+from publish.write.trimming import trim_note
 
 _HEAD = ("", "Piece", "Cut size", "How many", "From")
 
@@ -86,19 +87,20 @@ def _table(book: Book, key: str) -> Table:
     notes: list[str] = []
     for fabric, plan in book.plans[key].fabrics.items():
         rows.append(Row((book.fabric(fabric),), "group", fabric=fabric))
-        rows += [Row(_row(piece, plan)) for piece in plan.pieces]
+        rows += [Row(_row(book, key, piece, plan)) for piece in plan.pieces]
         notes += [f"{book.fabric(fabric)}: {choice}." for choice in plan.choices]
     rounded = _rounded(book, key)
     return Table(f"cutting-{key}", f"Pieces for the {book.title(key)}", _HEAD, tuple(rows),
                  "lllrl", (*notes, *rounded))  # fmt: skip
 
 
-def _row(piece: Piece, plan: FabricPlan) -> tuple[str, ...]:
+def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...]:
     name = capital(piece.name)
     if piece.joined_from > 1:
         name += f", joined from {number(piece.joined_from)}"
-    if piece.note:
-        name += f"; {piece.note}"
+    note = trim_note(book, key) if piece.note and piece.purpose == "ground" else piece.note
+    if note:
+        name += f"; {note}"
     strips: dict[Fraction, int] = {}
     for strip in plan.strips:
         if any(c.letter == piece.letter for c in strip.cuts):

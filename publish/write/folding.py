@@ -76,10 +76,10 @@ def section(book: Book) -> Section | None:
 def _square(book: Book, steps: StepList, motif: Motif) -> None:
     """Say which square to take, how many, and how to make it ready."""
     keys = book.with_motif(motif.key)
-    letter = book.letter("motif", motif.fabric)
+    letter = book.motif_letter(motif.key)
 
     def value(key: str) -> str:
-        piece = book.pieces(key, "motif", motif.fabric)[0]
+        piece = book.motif_piece(key, motif.key)
         many = book.motif_count(key, motif.key)
         size = rectangle(piece.width, piece.length)
         return size if many == 1 else f"{size}, of which you need {number(many)},"

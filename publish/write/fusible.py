@@ -57,11 +57,23 @@ def _web(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
     if with_web:
         steps.add(
             "cut-web",
-            f"From the fusible web cut {book.each(with_web, value)}, without bending it sharply.",
+            f"From the fusible web cut {book.each(with_web, value)}, without bending it sharply."
+            f"{_wide(book, with_web)}",
             sizes=with_web,
             right="Paper and web are still one sheet: if they part at a corner, leave them lying "
             "flat.",
         )
+
+
+def _wide(book: Book, keys: list[str]) -> str:
+    """Say how to make a square that is wider than the roll."""
+    webs = [w for k in keys if (w := book.plans[k].web) is not None]
+    if all(w.side <= w.width for w in webs):
+        return ""
+    return (
+        " Where a square is wider than the roll, lay lengths of web side by side, edge to edge "
+        "without overlapping, and tape them together on the paper side."
+    )
 
 
 def _trace(book: Book, steps: StepList, motif: Motif) -> None:
@@ -109,7 +121,7 @@ def _fuse(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Moti
         f"{spare} wide along it.",
     )
     squares = listed(
-        list(dict.fromkeys(f"{book.letter('motif', m.fabric)} of {book.fabric(m.fabric)}"
+        list(dict.fromkeys(f"{book.motif_letter(m.key)} of {book.fabric(m.fabric)}"
                            for m in motifs))
     )  # fmt: skip
     steps.add(

@@ -202,7 +202,7 @@ def _make(book: Book, key: str, motifs: tuple[Motif, ...]) -> str:
 def _flat(book: Book, steps: StepList, motif: Motif) -> None:
     keys = book.with_motif(motif.key)
     shape = book.shape(keys[0], motif.key)
-    letter = book.letter("motif", motif.fabric)
+    letter = book.motif_letter(motif.key)
     steps.add(
         f"join-{motif.key}",
         f"Print the sheets of the whole template{book.your_size}, cut them where they are marked "

@@ -125,7 +125,7 @@ def _batting(name: str, plan: CutPlan) -> str:
     if plan.batting is None or plan.batting.name != name:
         return NONE
     size = rectangle(plan.batting.width, plan.batting.height)
-    return f"{size}; {plan.batting.package} package" if plan.batting.package else size
+    return f"{size}; package: {plan.batting.package}" if plan.batting.package else size
 
 
 def _web(plan: CutPlan) -> str:

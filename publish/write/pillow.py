@@ -69,7 +69,7 @@ def _envelope(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         return rectangle(plan.piece_width, plan.piece_length)
 
     size = keys[0]
-    letter = book.letter("pillow back")
+    letter = book.letter(keys, "pillow back")
     steps.add(
         "hem",
         f"Take the {counted(_plan(book, size).count, 'back piece')} {letter}, "
@@ -105,17 +105,21 @@ def _zip(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         plan = _plan(book, key)
         return rectangle(plan.piece_width, plan.piece_length)
 
+    def seam(key: str) -> str:
+        # What the back is cut longer than the front is taken up by the seam of the zip.
+        return measure((_plan(book, key).piece_width - book.front(key)[0]) / 2)
+
     size = keys[0]
-    count = _plan(book, size).count
+    sides = book.each(keys, lambda k: measure(_plan(book, k).piece_length))
     steps.add(
         "zip",
-        f"Take the {counted(count, 'back piece')} {book.letter('pillow back')}, "
-        f"{book.each(keys, piece)}. Lay them right sides together and, "
-        f"{book.each(keys, lambda k: measure(_plan(book, k).hem))} from one long edge, sew the "
-        f"middle of the seam with a basting stitch about {stitch(BASTING_STITCH.value)} long and "
-        "its two ends with a short stitch. Press the seam open, centre the zip face down over the "
-        "basted part, and sew it to the allowances with a zip foot. Pick out the basting and check "
-        "that the zip runs.",
+        f"Take the back piece {book.letter(keys, 'pillow back')}, {book.each(keys, piece)}. Fold "
+        f"it in half so that its two sides of {sides} meet, and cut along the fold. Put the halves "
+        f"right sides together and sew the cut edges with a {book.each(keys, seam)} seam: a short "
+        "stitch at both ends, and a basting stitch about "
+        f"{stitch(BASTING_STITCH.value)} long in between, for as long as the zip. Press the seam "
+        "open, centre the zip face down over the basted part, and sew it to the allowances with a "
+        "zip foot. Pick out the basting and check that the zip runs.",
         sizes=keys,
         right="The two folded edges meet over the zip and hide its teeth.",
         caution="Leave the zip half open before you sew the back to the front.",
@@ -135,7 +139,8 @@ def _turn(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         size = book.sizes[key]
         return rectangle(size.width, size.height)
 
-    detail = {} if all(_plan(book, k).back == "zip" for k in keys) else {"detail": "turn"}
+    envelope = [k for k in keys if _plan(book, k).back != "zip"]
+    spec = figure("pillow", envelope[0], "Turning the cover.", detail="turn") if envelope else None
     steps.add(
         "turn",
         f"Trim the {number(4)} corners across, no closer than {measure(TURNING_SPARE.value)} to "
@@ -144,5 +149,5 @@ def _turn(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         f"{book.each(keys, lambda k: measure(_plan(book, k).form))} square.",
         right=f"The cover measures {book.each(keys, cover)}, and the form fills it to "
         "the corners without a wrinkle.",
-        figure=figure("pillow", keys[0], "Turning the cover.", detail="turn") if detail else None,
+        figure=spec,
     )

@@ -71,7 +71,7 @@ def add_crease(book: Book, steps: StepList, block: str) -> None:
         where = "in half across the seam and on both diagonals"
     name = f"the {book.block_name(block)}'s ground"
     if not book.pieced(block):
-        name += ground_letter(book, keys[0], block)
+        name += f" {ground_letter(book, keys, block)}"
     steps.add(
         f"crease-{block}",
         f"Fold {name} {where}, one fold at a time, and finger-press each fold before opening it "

@@ -37,7 +37,7 @@ def _paper(book: Book, steps: StepList, motif: Motif) -> None:
     keys = book.with_motif(motif.key)
 
     def square(key: str) -> str:
-        piece = book.pieces(key, "motif", motif.fabric)[0]
+        piece = book.motif_piece(key, motif.key)
         return rectangle(piece.width, piece.length)
 
     name = book.motif_name(motif.key)

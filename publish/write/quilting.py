@@ -55,8 +55,9 @@ def _backing(book: Book, steps: StepList, keys: Sequence[str]) -> None:
         way = "upright" if plan.seams == "vertical" else "level"
         steps.add(
             f"backing-{key}",
-            f"Cut the selvages off the {counted(plan.panels, 'backing panel')} of "
-            f"{book.fabric(plan.fabric)} and sew them together along their long sides with a "
+            f"Cut the selvages off the {counted(plan.panels, 'backing panel')} "
+            f"{book.letter([key], 'backing')} of {book.fabric(plan.fabric)} "
+            "and sew them together along their long sides with a "
             f"{measure(BACKING_SEAM.value)} seam. Press the {plural(plan.panels - 1, 'seam')} "
             "open.",
             sizes=[key],
@@ -89,7 +90,8 @@ def _layer(book: Book, steps: StepList, keys: Sequence[str]) -> None:
     )
     steps.add(
         "layer",
-        f"Lay the backing wrong side up, {book.each(keys, backing)}, and tape it down flat without "
+        f"Lay the backing {book.letter(keys, 'backing')} wrong side up, "
+        f"{book.each(keys, backing)}, and tape it down flat without "
         f"stretching it. Smooth the batting over it, {book.each(keys, batting)}, and centre the "
         "top on it right side up.",
         sizes=keys,

@@ -7,7 +7,7 @@ come before what is made of them; a size is the sum of cut sizes less the seams.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -15,6 +15,9 @@ from publish.model.cutplan import Piece
 from publish.model.draft import Patch, Unit
 from publish.write.context import Book
 from publish.write.phrase import article, counted, listed, number, plural
+
+Box = tuple[Fraction, Fraction, Fraction, Fraction]
+"""Left, top, right, bottom."""
 
 
 @dataclass(frozen=True)
@@ -72,51 +75,57 @@ def at_level(root: Unit, where: str) -> tuple[Group, ...]:
 def piece_of(book: Book, key: str, patch: Patch) -> Piece | None:
     """Return the piece that a patch is cut as, or None when the plan has none like it.
 
-    Patches of one fabric and finished size differ in cut size when some lie on the outer
-    edge of a ground that is trimmed later; the more outer edges, the larger the piece.
+    Patches of one fabric and finished size may still be cut differently, by the edges that
+    lie on the outside of a ground or of a pillow; the allowances tell them apart.
     """
     left, top, right, bottom = patch.box
-    finished = sorted((right - left, bottom - top))
-    like = sorted(
-        (
-            p
-            for p in book.pieces(key, patch.role, patch.fabric)
-            if p.finished_width is not None
-            and p.finished_length is not None
-            and sorted((p.finished_width, p.finished_length)) == finished
-        ),
-        key=lambda p: p.width * p.length,
-    )
-    if len(like) < 2:
-        return like[0] if like else None
-    same = [
-        q
-        for q in book.drafts[key].patches
-        if q.fabric == patch.fabric and q.role == patch.role
-        and sorted((q.box[2] - q.box[0], q.box[3] - q.box[1])) == finished
-    ]  # fmt: skip
-    ranks = sorted({_outer(book, key, q) for q in same})
-    return like[min(ranks.index(_outer(book, key, patch)), len(like) - 1)]
+    finished = (right - left, bottom - top)
+    like = [
+        p
+        for p in book.pieces(key, patch.role, patch.fabric)
+        if (p.finished_width, p.finished_length) in (finished, finished[::-1])
+    ]
+    home = (patch.row, patch.column)
+    before, above, after, below = around(book, key, patch.box, patch.block, home)
+    exact = (finished[0] + before + after, finished[1] + above + below)
+    best = [p for p in like if exact == (p.exact_width or p.width, p.exact_length or p.length)]
+    return next(iter([*best, *like]), None)
 
 
-def ground_letter(book: Book, key: str, block: str) -> str:
-    """Return the bold letter of a block's whole-cloth ground, with a space before it."""
-    patch = next(p for p in book.drafts[key].patches if p.block == block)
-    piece = piece_of(book, key, patch)
-    return f" **{piece.letter}**" if piece is not None else ""
+def around(book: Book, key: str, box: Box, block: str | None = None,
+           home: tuple[int | None, int | None] = (None, None)) -> Box:  # fmt: skip
+    """Return what lies beyond each finished edge of a box on the top: left, top, right, bottom.
+
+    A seam; the pillow's own seam on the outside of a pillow; and, for a patch of a block
+    that carries a motif, half the trimming margin on the outside of its ground.
+    """
+    size = book.sizes[key]
+    ends = (Fraction(0), Fraction(0), size.width, size.height)
+    pillow = size.pillow.seam if size.pillow is not None else book.pattern.sewing.seam
+    edges = [pillow if box[i] == ends[i] else book.pattern.sewing.seam for i in range(4)]
+    if block is not None and book.block(block).motif is not None:
+        mates = [p.box for p in book.drafts[key].patches if (p.row, p.column) == home]
+        outer = [pick(b[i] for b in mates) for i, pick in enumerate((min, min, max, max))]
+        margin = book.pattern.sewing.ground_margin / 2
+        edges = [e + margin if box[i] == outer[i] else e for i, e in enumerate(edges)]
+    return edges[0], edges[1], edges[2], edges[3]
 
 
-def _outer(book: Book, key: str, patch: Patch) -> int:
-    """Return how many edges of a patch lie on the outer edge of its block."""
-    home = [
-        q for q in book.drafts[key].patches
-        if (q.block, q.row, q.column) == (patch.block, patch.row, patch.column)
-    ]  # fmt: skip
-    outer = [
-        pick(q.box[i] for q in home)
-        for i, pick in ((0, min), (1, min), (2, max), (3, max))
-    ]  # fmt: skip
-    return sum(patch.box[i] == outer[i] for i in range(4))
+def raw_size(book: Book, key: str, unit: Unit) -> tuple[Fraction, Fraction]:
+    """Return a unit's width and height with what lies beyond its finished edges."""
+    left, top, right, bottom = around(book, key, unit.box)
+    return unit.width + left + right, unit.height + top + bottom
+
+
+def ground_letter(book: Book, keys: Sequence[str], block: str) -> str:
+    """Return the bold letter of a block's whole-cloth ground, for each size that differs."""
+
+    def value(key: str) -> str:
+        patch = next(p for p in book.drafts[key].patches if p.block == block)
+        piece = piece_of(book, key, patch)
+        return f"**{piece.letter}**" if piece is not None else ""
+
+    return book.each(keys, value)
 
 
 def sewn_size(book: Book, key: str, unit: Unit) -> tuple[Fraction, Fraction] | None:

@@ -2,37 +2,73 @@
 
 In: blocks with motifs, sizes. Out: steps added to the section on a motif's method.
 Invariant: a block that goes on into a seam is trimmed to its finished size plus seams; a
-block that is a pillow's whole front is left large, since the quilted front is trimmed.
+block that is a pillow's whole front is left large, since the quilted front is trimmed;
+blocks at the edge of a pillow keep the pillow's own seam there.
 """
 
 from __future__ import annotations
 
 from publish.model.pattern import Motif
 from publish.write.context import Book
-from publish.write.phrase import measure
+from publish.write.phrase import measure, rectangle
 from publish.write.steps import StepList, figure
 
 
 def left_large(book: Book, key: str) -> bool:
     """Return whether a size's only block is the whole front of a pillow."""
     size = book.sizes[key]
-    return size.finish == "pillow" and size.block_count == 1 and not size.borders
+    return size.pillow is not None and size.block_count == 1 and not size.borders
+
+
+def reaches_edge(book: Book, key: str) -> bool:
+    """Return whether some of a pillow's blocks end in its closing seam."""
+    size = book.sizes[key]
+    return size.pillow is not None and size.block_count > 1 and not size.borders
+
+
+def trim_note(book: Book, key: str) -> str:
+    """Return what the cutting table says of a ground that is trimmed later."""
+    if left_large(book, key):
+        return f"trim to {rectangle(*book.front(key))} after quilting"
+    if reaches_edge(book, key):
+        return "trim after appliqué"
+    return f"trim to {measure(book.raw(book.sizes[key].block_side))} square after appliqué"
 
 
 def add_trim(book: Book, steps: StepList, motifs: tuple[Motif, ...]) -> None:
     """Add the steps that trim the blocks carrying these motifs, or leave them large."""
     keys = book.with_motif(*(m.key for m in motifs))
-    trimmed = [k for k in keys if not left_large(book, k)]
-    large = [k for k in keys if left_large(book, k)]
+    trimmed = [k for k in keys if not left_large(book, k) and not reaches_edge(book, k)]
     if trimmed:
         _trim(book, steps, trimmed, motifs)
-    for key in large:
-        steps.add(
-            f"leave-{key}",
-            "Leave the block at the size it was cut. It is trimmed after quilting, when it can "
-            "no longer draw up.",
-            sizes=[key],
-        )
+    for key in keys:
+        if reaches_edge(book, key):
+            _trim_at_edge(book, steps, key, motifs)
+        elif left_large(book, key):
+            steps.add(
+                f"leave-{key}",
+                "Leave the block at the size it was cut. It is trimmed after quilting, when it can "
+                "no longer draw up.",
+                sizes=[key],
+            )
+
+
+def _trim_at_edge(book: Book, steps: StepList, key: str, motifs: tuple[Motif, ...]) -> None:
+    """Trim blocks of a pillow, whose outer edges end in the closing seam."""
+    size = book.sizes[key]
+    assert size.pillow is not None
+    half = size.block_side / 2
+    blocks = [b for b in book.motif_blocks(key) if book.motif_of(b) in motifs]
+    steps.add(
+        f"trim-{key}",
+        "Lay the blocks out as they will be sewn, and trim each one by measuring from its centre: "
+        f"{measure(half + book.pattern.sewing.seam)} to a side that meets another block, and "
+        f"{measure(half + size.pillow.seam)} to a side at the edge of the cover.",
+        sizes=[key],
+        right="The motif is in the middle of each finished block, and the outer edges have the "
+        "wider allowance that closes the cover.",
+        figure=figure("trim", key, "Trimming the block about its centre.", block=blocks[0]),
+    )
 
 
 def _trim(book: Book, steps: StepList, keys: list[str], motifs: tuple[Motif, ...]) -> None:

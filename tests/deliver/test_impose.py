@@ -10,6 +10,8 @@ import io
 from fractions import Fraction
 
 import cairosvg
+import numpy as np
+import numpy.typing as npt
 import pikepdf
 import pypdfium2
 import pytest
@@ -18,7 +20,6 @@ from publish.deliver.impose import (
     HALVES,
     SPREADS,
     THICKNESS,
-    Imposed,
     Stock,
     creep_of,
     filled,
@@ -145,30 +146,35 @@ def test_each_number_is_found_in_its_place(
             assert height == pytest.approx(tall * made.scale, abs=CLOSE)
 
 
-def trimmed_on(imposed: Imposed) -> pikepdf.Pdf:
-    return pikepdf.open(io.BytesIO(imposed.pdf))
+def grey(pdf: bytes, page: int, scale: float) -> npt.NDArray[np.uint8]:
+    """Return a page as grey dots, row by row; `scale` dots to a point."""
+    dots = pypdfium2.PdfDocument(pdf)[page].render(scale=scale, grayscale=True).to_numpy()
+    return dots.reshape(dots.shape[:2])
+
+
+def boxes(pdf: bytes) -> list[list[float]]:
+    """Return the media, bleed and trim box of the first page."""
+    with pikepdf.open(io.BytesIO(pdf)) as book:
+        page = book.pages[0].obj
+        return [[float(v) for v in page[n]] for n in ("/MediaBox", "/BleedBox", "/TrimBox")]
 
 
 @pytest.mark.parametrize("bleed", [0.0, 9.0])
 def test_marks_stand_outside_and_the_boxes_are_nested(bleed: float) -> None:
     made = impose(numbered(4, LETTER, bleed), SPREADS["letter"])
-    page = trimmed_on(made).pages[0].obj
-    media, bled, trim = (
-        [float(v) for v in page[name]] for name in ("/MediaBox", "/BleedBox", "/TrimBox")
-    )
+    media, bled, trim = boxes(made.pdf)
     assert (trim[2] - trim[0], trim[3] - trim[1]) == (17 * 72, 11 * 72)
     for outer, inner, least in ((media, bled, 18), (bled, trim, bleed)):
         gaps = [inner[0] - outer[0], inner[1] - outer[1], outer[2] - inner[2], outer[3] - inner[3]]
         assert min(gaps) >= least
-    bitmap = pypdfium2.PdfDocument(made.pdf)[0].render(scale=4, grayscale=True).to_numpy()
-    rows, columns, *_ = bitmap.shape
-    inside = bitmap[int((media[3] - bled[3]) * 4) + 2 : int((media[3] - bled[1]) * 4) - 2]
-    beside = inside[:, : int(bled[0] * 4) - 2]
+    bitmap = grey(made.pdf, 0, 4)
+    rows, columns = bitmap.shape
+    beside = bitmap[:, : int(bled[0] * 4) - 2]
     above = bitmap[: int((media[3] - bled[3]) * 4) - 2]
-    assert beside.min() < 128, "crop marks beside the sheet"
-    assert above.min() < 128, "crop and fold marks above it"
+    assert beside.min() < 200, "crop marks beside the sheet"
+    assert above.min() < 200, "crop and fold marks above it"
     middle = above[:, columns // 2 - 4 : columns // 2 + 4]
-    assert middle.min() < 160, "a fold mark over the fold"
+    assert middle.min() < 200, "a fold mark over the fold"
     assert rows == pytest.approx(media[3] * 4, abs=1)
 
 
@@ -183,14 +189,13 @@ def test_no_page_reaches_across_the_fold() -> None:
     stream = io.BytesIO()
     book.save(stream)
     made = impose(stream.getvalue(), SPREADS["letter"], thickness=Fraction("0.1"), marks=False)
-    inner = pypdfium2.PdfDocument(made.pdf)[6]
     assert made.sides[6] == (10, 7)
-    dots = inner.render(scale=2, grayscale=True).to_numpy()[int(height), :, 0]
+    dots = grey(made.pdf, 6, 2)[int(height)]
     fold = int(width * 2)
     assert dots[: fold - 2].min() > 250, "the left page is blank up to the fold"
-    assert dots[fold + 2] < 10, "the right page begins at the fold"
+    assert dots[fold + 2] < 60, "the right page begins at the fold"
     pushed = int(0.3 * 72 * 2)
-    assert dots[-pushed + 3 :].min() > 250 and dots[-pushed - 3] < 10, "and moved inwards"
+    assert dots[-pushed + 3 :].min() > 250 and dots[-pushed - 3] < 60, "and moved inwards"
 
 
 def test_filler_pages_are_ruled_and_said() -> None:
@@ -198,12 +203,12 @@ def test_filler_pages_are_ruled_and_said() -> None:
     assert made.fillers == 2
     assert made.sides == ((6, 1), (2, 0), (0, 3), (4, 5))
     assert "2 pages for notes added before the back cover" in made.said
-    dots = pypdfium2.PdfDocument(made.pdf)[1].render(scale=2, grayscale=True).to_numpy()
-    right = dots[:, dots.shape[1] // 2 + 200 : -300, 0]
-    lines = (right.min(axis=1) < 230).sum()
-    assert 25 <= lines <= 80, "about thirty ruled lines"
+    dots = grey(made.pdf, 1, 2)
+    right = dots[:, dots.shape[1] // 2 + 200 : -300]
+    inked = (right.min(axis=1) < 230).astype(int)
+    assert 25 <= (np.diff(inked) == 1).sum() <= 32, "about thirty ruled lines"
     blank = impose(numbered(6, LETTER), SPREADS["letter"], marks=False, filler="blank")
-    dots = pypdfium2.PdfDocument(blank.pdf)[1].render(scale=1, grayscale=True).to_numpy()
+    dots = grey(blank.pdf, 1, 1)
     assert dots[:, dots.shape[1] // 2 + 5 :].min() == 255
     assert "2 blank pages added" in blank.said
 
@@ -225,7 +230,7 @@ def test_pages_that_are_not_there_are_refused(pages: list[int]) -> None:
         impose(numbered(4, LETTER), SPREADS["letter"], pages)
 
 
-def test_a_sheet_of_half_a_millimetre_is_said_in_words() -> None:
+def test_what_was_done_is_said_in_words() -> None:
     made = impose(numbered(8, A4), HALVES["a4"], thickness=THICKNESS)
     assert made.said == (
         "2 sheets of A4, both sides, turned on the short edge, folded and stapled in the fold. "

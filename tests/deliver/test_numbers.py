@@ -4,10 +4,11 @@ Source: 1 yd = 36 in = 0.9144 m exactly (international yard and pound agreement,
 """
 
 import json
+from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from reedmace import pattern
+from reedmace import f, pattern
 from reedmace_case import case, pillow_case
 
 from publish.deliver import numbers
@@ -88,6 +89,16 @@ def test_units_before_and_after_sewing() -> None:
     assert found["side"]["after"] == {"width": "2", "height": "16"}
     assert found["centre"]["join"] == "across" and found["centre"]["parts"] == 3
     assert found["top"]["before"] == {"width": "20 1/2", "height": "20 1/2"}
+
+
+def test_the_edge_of_a_pillow_has_the_pillows_seam() -> None:
+    # A 17 in cover with 1/2 in seams is trimmed to 18 in, the size of its form.
+    whole = pillow_case()
+    side = replace(whole.drafts["mini"].assembly, box=(f(0), f(0), f(17), f(17)))
+    drafts = {"mini": replace(whole.drafts["mini"], assembly=side)}
+    units = numbers(whole.pattern, whole.sizes, drafts, whole.plans)["sizes"]["mini"]["units"]
+    assert units[-1]["before"] == {"width": "18", "height": "18"}
+    assert units[-1]["after"] == {"width": "17", "height": "17"}
 
 
 def test_the_motif_is_measured_in_decimals() -> None:

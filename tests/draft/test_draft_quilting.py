@@ -17,7 +17,8 @@ from shapely.affinity import rotate
 from shapely.geometry import MultiPoint, MultiPolygon, Point, Polygon, box
 
 from publish.draft.limits import CHORD
-from publish.draft.quilting import Top, outward, quilt
+from publish.draft.offset import offset
+from publish.draft.quilting import Top, quilt
 from publish.draft.topmap import placements, top_patches
 from publish.model.pattern import BorderSpec, QuiltingSpec
 
@@ -33,7 +34,7 @@ def test_offsets_obey_steiners_formula(points, r):
     if shape.geom_type != "Polygon" or shape.area < 0.5:
         shape = box(0, 0, 2, 3)
     expected = shape.area + shape.length * r + math.pi * r * r
-    found = outward(shape, r).area
+    found = offset(shape, r).area
     assert expected - CHORD * (shape.length + math.tau * r) <= found <= expected + 1e-9
 
 
@@ -88,7 +89,7 @@ def test_echoes_fill_holes_and_the_whole_ground():
     inside = [line for line in found.lines.geoms if Point(5, 5).buffer(2.9).covers(line)]
     assert sorted(round(line.length / math.tau, 2) for line in inside) == [0.5, 1, 1.5, 2, 2.5]
     ground = top.inner.difference(top.placed(top.wholes))
-    reach = outward(found.lines.union(top.placed(top.wholes).boundary), 0.51)
+    reach = offset(found.lines.union(top.placed(top.wholes).boundary), 0.51)
     assert ground.difference(reach).area < 0.01
 
 

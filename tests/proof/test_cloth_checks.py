@@ -7,6 +7,7 @@ as a floor for any layout (from memory). The rest of the sums stands in `reedmac
 """
 
 from dataclasses import replace
+from fractions import Fraction
 
 import pytest
 from reedmace import f
@@ -132,6 +133,25 @@ def test_a_piece_may_be_turned_unless_it_may_not() -> None:
     assert "another size" in only(strips.check(found), "P832").what
 
 
+def joined_ends(each: str, along: str = "2 1/2") -> Case:
+    """Return the case with 58 1/2 in ends, each joined from two lengths."""
+    long = replace(case().plans["mini"].pieces[3], length=f("58 1/2"), width=f("2 1/2"),
+                   joined_from=2)  # fmt: skip
+    side = case().plans["mini"].pieces[2]
+    ends = Strip(f("2 1/2"), (Cut("D", f(each), f(along), 1),), 4)
+    sides = Strip(f("2 1/2"), (Cut("C", f("16 1/2"), f("2 1/2"), 2),))
+    return Spoil(case()).fabric(
+        "sandbar", pieces=(side, long), strips=(ends, sides), length=f("12 1/2")
+    )  # fmt: skip
+
+
+def test_a_joined_piece_loses_its_seam() -> None:
+    # Two lengths of 29 1/2 in with 1/4 in seams give 58 1/2 in.
+    assert not list(strips.check(joined_ends("29 1/2")))
+    assert "another size" in only(strips.check(joined_ends("29 3/8")), "P832").what
+    assert "another size" in only(strips.check(joined_ends("29 1/2", "2 3/8")), "P832").what
+
+
 def test_a_length_that_is_not_its_strips() -> None:
     note = only(strips.check(Spoil(case()).fabric("linen", length=f(45))), "P833")
     assert (note.expected, note.received) == ("45 1/2 in", "45 in")
@@ -158,6 +178,20 @@ def test_too_few_metres() -> None:
     assert "in metres" in only(purchase.check(found), "P834").what
 
 
+def test_allowances_are_in_the_length_needed() -> None:
+    # Cloth that loses 3 %: (45 1/2 + 1) / 0.97 = 47 91/97.
+    cloth = case().pattern.fabrics
+    washed = {**cloth, "linen": replace(cloth["linen"], shrinkage=Fraction(3, 100))}
+    shrinking = replace(case(), pattern=replace(case().pattern, fabrics=washed))
+    note = only(purchase.check(shrinking), "P837")
+    assert (note.expected, note.received) == (
+        "45 1/2 in after straightening and shrinking", "44 21/200 in",
+    )  # fmt: skip
+    metres = 13 * case().pattern.sewing.metric_step  # 121.8 cm are needed
+    enough = Spoil(shrinking).fabric("linen", needed=f("47 91/97"), buy_metric=metres)
+    assert not list(purchase.check(enough))
+
+
 @pytest.mark.parametrize("buy", ["54", "50"])
 def test_a_purchase_that_is_not_the_next_step(buy: str) -> None:
     note = only(purchase.check(Spoil(case()).fabric("linen", buy=f(buy))), "P835")
@@ -166,7 +200,9 @@ def test_a_purchase_that_is_not_the_next_step(buy: str) -> None:
 
 def test_a_plan_below_the_area_of_its_pieces() -> None:
     # 2 × (16 1/2 + 20 1/2) × 2 1/2 = 185 sq in over 40 in: 4 5/8 in at the least.
-    found = Spoil(case()).fabric("sandbar", length=f("4 1/2"), bound=f("4 1/2"))
+    found = Spoil(case()).fabric(
+        "sandbar", length=f("4 1/2"), bound=f("4 1/2"), needed=f("5 1/2")
+    )  # fmt: skip
     assert only(purchase.check(found), "P836").expected == "at least 4 5/8 in"
 
 

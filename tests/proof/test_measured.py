@@ -99,7 +99,9 @@ def test_a_missing_outline_is_found() -> None:
 
 
 def test_a_mirrored_sheet_printed_unmirrored_is_found() -> None:
-    mirrored = replace(SHEET, mirrored=True, turn=90.0, x=-7.0)  # the wedge leans left of the upright
+    mirrored = replace(
+        SHEET, mirrored=True, turn=90.0, x=-7.0
+    )  # the wedge leans left of the upright
     assert codes(findings(pdf_of([sheet_svg(mirrored)]), (mirrored,))) == []
     assert "P877" in codes(findings(pdf_of([sheet_svg(SHEET)]), (mirrored,)))
 

@@ -54,7 +54,8 @@ def test_settled_lengths_pass(text: str) -> None:
     [
         ("Cut **A** 17 3/4 in square.", "17 3/4 in", "17 1/2 in"),
         ("Trim to 16 3/8 in.", "16 3/8 in", "16 1/2 in"),
-        ("Backing 72.1 cm square.", "72.1 cm", "28 in"),
+        ("Backing 72.1 cm square.", "72.1 cm", "71.1 cm"),
+        ("Buy 1 1/8 yd of linen.", "1 1/8 yd", "1 1/9 yd"),
     ],
 )
 def test_a_typed_length_is_a_warning_that_names_the_nearest(

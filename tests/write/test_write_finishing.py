@@ -35,7 +35,7 @@ def test_a_pillow_front_is_trimmed_to_the_form() -> None:
 def test_envelope_backs_are_the_published_pieces() -> None:
     """House on Hill Road blog, Pillow fit and closures: two pieces 18 x 12 for an 18 form."""
     hem = step("pillow alone", "pillow-hem")
-    assert "two back pieces" in hem.text and "18 in × 12 in" in hem.text
+    assert "two back pieces" in hem.text and "12 in × 18 in" in hem.text
     assert "4 in (10.2 cm)" in step("pillow alone", "pillow-layer").right
 
 
@@ -47,6 +47,11 @@ def test_a_pillow_of_one_block_is_not_trimmed_twice() -> None:
 def test_a_zip_back_is_told_with_its_picture() -> None:
     found = steps(section("zip", "pillow"))
     assert any(s.figure and s.figure.get("detail") == "zip" for s in found)
+    # everythingsewing blog, Cushion cover tutorial: a back 1 in longer than its front; cut in
+    # two and sewn again with 1/2 in seams it is as long as the front.
+    text = step("zip", "pillow-zip").text
+    assert "19 in × 18 in" in text and "two sides of 18 in" in text
+    assert "with a 1/2 in (13 mm) seam" in text
     assert not any("overlap" in s.text + s.right for s in found)
 
 
@@ -186,5 +191,5 @@ def test_border_names_by_their_number() -> None:
     made = w.made(replace(w.MINI, borders=three))
     book, _ = write(made.pattern, made.sizes, made.drafts, made.plans)
     text = " ".join(s.text for part in book.sections for s in steps(part))
-    for word in ("first border", "second border", "third border"):
+    for word in ("inner border", "middle border", "outer border"):
         assert f"The {word} is Sandbar" in text

@@ -18,7 +18,7 @@ from publish.model.cutplan import (
     WebPlan,
 )
 from publish.model.draft import Draft, Patch
-from publish.model.pattern import Pattern
+from publish.model.pattern import Pattern, PillowSpec
 from publish.model.size import Size
 from publish.units import round_up
 
@@ -66,9 +66,7 @@ def plan_of(pattern: Pattern, size: Size, draft: Draft, letters: Letters) -> Cut
             size.pillow.form,
             size.pillow.back,
             size.pillow.fabric,
-            Fraction(18),
-            Fraction(12),
-            2,
+            *_back(size.pillow),
             size.pillow.overlap,
             size.pillow.hem,
         ),
@@ -159,13 +157,18 @@ def _rest(size: Size, letters: Letters) -> list[Piece]:
             _piece(letters, "binding", size.binding.fabric, WIDTH, Fraction(9, 4), strips)
         )
     if size.pillow is not None:
-        pieces.append(
-            _piece(letters, "pillow back", size.pillow.fabric, Fraction(18), Fraction(12), 2)
-        )
+        pieces.append(_piece(letters, "pillow back", size.pillow.fabric, *_back(size.pillow)))
     if size.sleeve is not None:
         deep = 2 * size.sleeve + Fraction(1, 2)
         pieces.append(_piece(letters, "sleeve", cloth, size.width - 1, deep))
     return pieces
+
+
+def _back(pillow: PillowSpec) -> tuple[Fraction, Fraction, int]:
+    """Two pieces of 12 x 18 for an 18 in form, or one that is 1 in longer for a zip."""
+    if pillow.back == "zip":
+        return pillow.form + 1, pillow.form, 1
+    return Fraction(12), pillow.form, 2
 
 
 def _piece(letters: Letters, purpose: str, fabric: str, width: Fraction, length: Fraction,
