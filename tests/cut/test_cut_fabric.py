@@ -1,0 +1,84 @@
+"""Fabric plans: published counts at their stated width, and what must always hold."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+import reedmace
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from publish.cut.fabric import Lettered, checked, plan_fabric
+from publish.cut.needs import Need, plain
+from publish.units import YARD
+
+F = Fraction
+
+
+def plan(pieces, width, **changes):
+    """Return the plan of rectangles (width, length, count), no allowances."""
+    base = reedmace.pattern()
+    sewing = replace(base.sewing, straightening=F(0), **changes)
+    fabric = replace(base.fabrics["linen"], usable_width=F(width))
+    needs = [
+        Lettered(chr(65 + i), Need("piece", "ground", "linen", F(w), F(h), n,
+                                   plain(F(w), F(h), n, False)))
+        for i, (w, h, n) in enumerate(pieces)
+    ]  # fmt: skip
+    return checked(plan_fabric(fabric, needs, sewing))
+
+
+# Fabric cutting chart, sylviasquiltdepot.com: squares from a length of washed 44 in fabric;
+# the width that fits the chart best is 43 1/2 in, so these test the counting, not the width.
+@pytest.mark.parametrize(
+    ("side", "yards", "squares"),
+    [
+        (F(5, 2), F(1, 8), 17), (F(5, 2), F(1, 2), 119), (F(5, 2), F(1), 238),
+        (F(7, 2), F(1, 4), 24), (F(7, 2), F(1), 120), (F(5), F(1), 56), (F(11, 2), F(1, 2), 21),
+        (F(13, 2), F(1, 4), 6), (F(8), F(1), 20), (F(10), F(1), 12),
+    ],
+)  # fmt: skip
+def test_squares_from_a_length(side, yards, squares):
+    assert plan([(side, side, squares)], "43.5").length <= yards * YARD
+    assert plan([(side, side, squares + 1)], "43.5").length > yards * YARD
+
+
+# Measurements, quiltersresources.com: squares from a fat quarter, 18 x 22 in.
+@pytest.mark.parametrize(("side", "squares"), [(2, 99), (3, 42), (4, 20), (6, 9), (F(13, 2), 6)])
+def test_squares_from_a_fat_quarter(side, squares):
+    assert plan([(side, side, squares)], 22).length <= 18
+    assert plan([(side, side, squares + 1)], 22).length > 18
+
+
+# Arithmetic done here (from memory): 40 squares of 2 1/2 in on 42 in: three levels of 16.
+def test_levels_and_area_bound():
+    made = plan([(F(5, 2), F(5, 2), 40)], 42)
+    assert made.length == made.bound == F(15, 2)
+
+
+SIDES = st.integers(8, 200).map(lambda n: F(n, 8))
+PIECES = st.lists(st.tuples(SIDES, SIDES, st.integers(1, 12)), min_size=1, max_size=4)
+
+
+@settings(max_examples=25, deadline=None)
+@given(PIECES)
+def test_a_plan_fits_and_is_never_below_its_bound(pieces):
+    made = plan(pieces, 40)  # `plan` lays every strip out again
+    area = sum((w * h * n for w, h, n in pieces), F(0))
+    assert area / 40 <= made.bound <= made.length <= made.buy
+    assert made.buy - made.needed < F(9, 2)
+
+
+@settings(max_examples=15, deadline=None)
+@given(PIECES, st.tuples(SIDES, SIDES, st.integers(1, 6)))
+def test_more_pieces_never_need_a_lower_bound(pieces, more):
+    assert plan([*pieces, more], 40).buy >= plan(pieces, 40).bound
+
+
+def test_a_turned_piece_keeps_its_size():
+    made = plan([(F(39), F(3), 1), (F(3), F(30), 1)], 40)
+    cuts = {c.letter: (c.across, c.along) for s in made.strips for c in s.cuts}
+    assert made.length == 6
+    assert cuts["B"] == (30, 3)
