@@ -84,6 +84,9 @@ class Surd:
     def __divmod__(self, other: Exact | int) -> tuple[int, Exact]:
         return self // other, self % other
 
+    def __rdivmod__(self, other: Exact | int) -> tuple[int, Exact]:
+        return other // self, other % self
+
     def __floor__(self) -> int:
         return floor(self)
 
@@ -139,8 +142,12 @@ def exact(a: Fraction | int, b: Fraction | int = 0) -> Exact:
 
 
 def parts(value: Exact | int) -> tuple[Fraction, Fraction]:
-    """Return a and b of a number a + b√2."""
-    return (value.a, value.b) if isinstance(value, Surd) else (Fraction(value), Fraction(0))
+    """Return a and b of a number a + b√2; TypeError for a float, which is not exact."""
+    if isinstance(value, Surd):
+        return value.a, value.b
+    if isinstance(value, Fraction | int):
+        return Fraction(value), Fraction(0)
+    raise TypeError(f"{value!r} is not an exact number")
 
 
 def floor(value: Exact | int) -> int:

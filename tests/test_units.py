@@ -14,6 +14,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from publish import units
+from publish.surd import ROOT_2
 
 F = Fraction
 
@@ -158,3 +159,26 @@ def test_the_spellings_of_a_unit():
     for word in units.UNIT_WORDS:
         assert units.parse_length(f"1 {word}") == units.parse_length(f"1{word.upper()}")
         assert units.split_unit(f"2½ {word}")[1] in units.UNITS
+
+
+@pytest.mark.parametrize(
+    ("side", "inches"),
+    [(6, F(17, 2)), (5, F(57, 8)), (12, F(17)), (15, F(85, 4))],
+)
+def test_a_diagonal_is_read_to_the_nearest_eighth(side, inches):
+    # Published: the diagonal of a 6 in block is called 8 1/2 in, Moonlight Quilters (guild),
+    # Tip: on-point settings. The others are side x 1.4142 rounded by hand.
+    assert units.maker_inches(side * ROOT_2) == inches
+    assert units.inches_text(side * ROOT_2) == units.inches_text(inches)
+
+
+@given(fractions)
+def test_a_length_without_a_root_is_read_as_it_is(value):
+    assert units.maker_inches(value) == value
+
+
+def test_a_diagonal_in_each_unit():
+    assert units.cm_text(10 * ROOT_2) == "35.9 cm"  # 35.921 cm
+    assert units.mm_text(ROOT_2 / 8) == "4.5 mm"  # 4.490 mm
+    assert units.metres_text(60 * ROOT_2) == "2.16 m"  # 2.1553 m
+    assert units.decimal_text(-ROOT_2, 3) == "-1.414"

@@ -75,7 +75,9 @@ def _ground(pattern: Pattern, size: Size, patch: Patch) -> _Ground:
 
 
 def _trim_note(pattern: Pattern, size: Size, finished: Fraction) -> str:
-    seam = pattern.sewing.seam if size.pillow is None else size.pillow.seam
+    # A block that is a whole pillow's front gets the pillow's own seam all round.
+    alone = size.pillow is not None and size.block_count == 1 and not size.borders
+    seam = size.pillow.seam if alone and size.pillow is not None else pattern.sewing.seam
     trimmed = finished + 2 * seam
     return f"trim to {inches_text(trimmed)} ({cm_text(trimmed)}) square after appliqué"
 

@@ -1,7 +1,8 @@
 """Stage 9, delivering: finished files as one complete set, and every number as data.
 
-In: file contents by name; pattern, sizes, drafts, plans. Out: a folder of results with a
-manifest; the content of `numbers.json`; files for cutting machines.
+In: file contents by name; pattern, sizes, drafts, plans, manual, editions. Out: a folder
+of results with a manifest; the content of `numbers.json`; files for cutting machines, for
+a print shop (`press`, `impose`) and for a fabric shop (`shop_files`, `kit_files`).
 Invariant: the only stage that writes results; a reader of the folder sees the last
 complete set or the new one, never a mixture.
 """
@@ -9,10 +10,27 @@ complete set or the new one, never a mixture.
 from __future__ import annotations
 
 from publish.deliver.folder import deliver, recover
+from publish.deliver.impose import HALVES, SPREADS, Imposed, impose
 from publish.deliver.machine import machine_files
 from publish.deliver.numbers import numbers
+from publish.deliver.press import press
+from publish.deliver.shop import kit_files, pictures, shop_files
 
-__all__ = ["CODES", "deliver", "machine_files", "numbers", "recover"]
+__all__ = [
+    "CODES",
+    "HALVES",
+    "SPREADS",
+    "Imposed",
+    "deliver",
+    "impose",
+    "kit_files",
+    "machine_files",
+    "numbers",
+    "pictures",
+    "press",
+    "recover",
+    "shop_files",
+]
 
 CODES: dict[str, str] = {
     "X901": "A file of the results has a name that cannot be used",

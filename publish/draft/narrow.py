@@ -26,7 +26,7 @@ from shapely.geometry.base import BaseGeometry
 from publish.draft.curves import Points
 from publish.draft.fill import polygons
 from publish.draft.limits import CHORD
-from publish.draft.offset import offset
+from publish.draft.offset import FIRST, smoothed
 
 _RIPPLE = 2 * CHORD
 """Inches: how much flattened curves may wrongly narrow or widen a place."""
@@ -41,8 +41,9 @@ _LONG = 1.0
 _PIECES = 300
 """Left-over pieces looked at, the largest first: more come from a torn outline only."""
 
-_FIRST, _STEP, _CLOSE = 0.04, 1.25, 1.02
-"""Inches of the first disc; the ratio from one disc to the next; how near to close in."""
+_SECOND, _STEP, _CLOSE = 0.04, 1.25, 1.02
+"""Inches of the second disc (the first is `FIRST`); the ratio from one disc to the next
+after it; how near to close in."""
 
 
 @dataclass(frozen=True)
@@ -56,14 +57,14 @@ class Narrow:
 
 @dataclass(frozen=True, eq=False)
 class _Part:
-    """One connected area, a smoothed copy to search it by, and its edge side by side."""
+    """One connected area, copies with fewer points to search it by, and its edge, side by
+    side. The coarse copy serves for discs larger than what it may be missing."""
 
     true: Polygon
-    rough: Polygon
+    fine: Polygon
+    coarse: BaseGeometry
     sides: NDArray[np.object_]
     tree: shapely.STRtree
-    shrunk: dict[float, MultiPolygon]
-    """What is left of the smoothed copy, by the distance that it was shrunk."""
 
     @classmethod
     def of(cls, part: Polygon) -> _Part:
@@ -71,16 +72,8 @@ class _Part:
         sides = shapely.linestrings(
             np.concatenate([np.stack([r[:-1], r[1:]], axis=1) for r in rings])
         )
-        rough = part.simplify(CHORD / 2)
-        return cls(part, rough, sides, shapely.STRtree(sides), {0.0: MultiPolygon([rough])})
-
-    def inside(self, radius: float) -> MultiPolygon:
-        """Return what is left after shrinking, worked out from the nearest smaller step."""
-        if radius not in self.shrunk:
-            base = max(r for r in self.shrunk if r < radius)
-            coarse = 0.005 * (radius - base)
-            self.shrunk[radius] = polygons(offset(self.shrunk[base], base - radius, coarse))
-        return self.shrunk[radius]
+        fine = part.simplify(CHORD / 2)
+        return cls(part, fine, smoothed(fine), sides, shapely.STRtree(sides))
 
     def edge(self, at: Points, reach: float) -> BaseGeometry:
         """Return the edge near a point, at least as far as `reach` from it."""
@@ -116,11 +109,11 @@ def narrowest(search: Search, most: float) -> Narrow | None:
     known = _between_rings(search, most)
     best = min(known, key=lambda n: n.width, default=None)
     limit = most / 2 if best is None else min(most, best.width) / 2
-    low, high = 0.0, min(_FIRST, limit)
+    low, high = 0.0, min(FIRST, limit)
     while not (found := _places(search, high)):
         if high >= limit:
             return best
-        low, high = high, min(high * _STEP, limit)
+        low, high = high, min(max(high * _STEP, _SECOND), limit)
     while high > max(low, 1e-3) * _CLOSE:
         middle = (max(low, 1e-4) * high) ** 0.5
         nearer = _places(search, middle)
@@ -163,17 +156,18 @@ def _places(search: Search, radius: float) -> list[Narrow]:
 def _in_part(search: Search, part: _Part, radius: float) -> list[Narrow]:
     """Return the narrow places that a disc of one radius finds in one connected area."""
     slack = max(_RIPPLE, 0.02 * radius)
-    lobes = [p for p in part.inside(radius).geoms if not offset(p, -slack, slack / 4).is_empty]
+    copy = part.fine if radius <= FIRST else part.coarse
+    shrunk = polygons(copy.buffer(-radius, quad_segs=8))
+    lobes = [p for p in shrunk.geoms if not p.buffer(-slack, quad_segs=2).is_empty]
     if not lobes:
         return [_roundest(part.true)]
-    coarse = MultiPolygon(lobes).simplify(slack / 8)
-    open_area = offset(coarse, radius + 5 / 8 * slack, slack / 8)
+    open_area = MultiPolygon(lobes).buffer(radius + slack / 2, quad_segs=8)
     shapely.prepare(open_area)
-    left = shapely.get_parts(polygons(part.rough.difference(open_area)))
+    left = shapely.get_parts(polygons(copy.difference(open_area)))
     left = search.near(left[shapely.area(left) > slack * slack])
     left = left[np.argsort(-shapely.area(left), kind="stable")][:_PIECES]
     found = [_measured(part, _middle(p), radius) for p in left if not _is_tip(p, open_area)]
-    return found + _hourglasses(search, part, lobes, radius, slack)
+    return found + _hourglasses(search, part, copy.buffer(slack), lobes, radius)
 
 
 def _is_tip(left: Polygon, open_area: BaseGeometry) -> bool:
@@ -208,16 +202,15 @@ def _middle(left: Polygon) -> Point:
 
 
 def _hourglasses(
-    search: Search, part: _Part, lobes: list[Polygon], radius: float, slack: float
+    search: Search, part: _Part, inside: BaseGeometry, lobes: list[Polygon], radius: float
 ) -> list[Narrow]:
     """Return where lobes that the disc cannot pass between come together at a waist."""
-    tree = shapely.STRtree(lobes)
-    ours, theirs = tree.query(lobes, predicate="dwithin", distance=2 * radius + slack)
+    near = 2 * radius + max(_RIPPLE, 0.02 * radius)
+    ours, theirs = shapely.STRtree(lobes).query(lobes, predicate="dwithin", distance=near)
     pairs = np.array([(lobes[i], lobes[k]) for i, k in zip(ours, theirs, strict=True) if i < k])
     if not len(pairs):
         return []
     lines = search.near(shapely.shortest_line(pairs[:, 0], pairs[:, 1]))
-    inside = part.rough.buffer(slack)
     return [
         _measured(part, line.interpolate(0.5, normalized=True), radius)
         for line in lines[:_PIECES]

@@ -9,16 +9,17 @@ that the one before has smoothed. In one step every point would meet all its nei
 from __future__ import annotations
 
 import shapely
+from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from publish.draft.curves import quadrants
 from publish.draft.limits import CHORD
 
 DENSE = 4_000
-"""Points of an outline from which steps are taken."""
+"""Points of an outline from which work is done in steps, in case it is a torn one."""
 
-FIRST = 0.02
-"""Inches of the first step."""
+FIRST = 0.01
+"""Inches of the first step, and of the smoothing."""
 
 
 def offset(shape: BaseGeometry, distance: float, tolerance: float = CHORD) -> BaseGeometry:
@@ -27,9 +28,21 @@ def offset(shape: BaseGeometry, distance: float, tolerance: float = CHORD) -> Ba
     Round corners are within `tolerance` of round.
     """
     way, left, step = (1 if distance > 0 else -1), abs(distance), FIRST
-    while left > 0 and not shape.is_empty:
-        small = step < left and shapely.count_coordinates(shape) > DENSE
-        now = step if small else left
-        shape = shape.buffer(way * now, quad_segs=quadrants(now, tolerance))
-        left, step = left - now, 2 * step
-    return shape
+    while step < left and shapely.count_coordinates(shape) > DENSE:
+        grown = shape.buffer(way * step, quad_segs=quadrants(step, tolerance / 2))
+        shape = grown.simplify(tolerance / 4)
+        left, step = left - step, 2 * step
+    return shape.buffer(way * left, quad_segs=quadrants(left, tolerance))
+
+
+def smoothed(shape: Polygon) -> BaseGeometry:
+    """Return a copy of an outline with very many points, without the teeth of a torn one.
+
+    Whatever is narrower than twice `FIRST` may be missing from the copy.
+    """
+    if shapely.count_coordinates(shape) <= DENSE:
+        return shape
+    closed = shape.buffer(FIRST, quad_segs=2).simplify(CHORD)
+    opened = closed.buffer(-2 * FIRST, quad_segs=4).simplify(CHORD)
+    found = opened.buffer(FIRST, quad_segs=4).simplify(CHORD)
+    return shape if found.is_empty else found

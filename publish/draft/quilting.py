@@ -29,7 +29,7 @@ from shapely.geometry import LineString, MultiLineString, MultiPolygon, Polygon,
 from shapely.geometry.base import BaseGeometry
 
 from publish.draft.fill import polygons
-from publish.draft.limits import CHORD, MAX_LINES
+from publish.draft.limits import MAX_LINES
 from publish.draft.offset import offset
 from publish.draft.topmap import inner_box
 from publish.draft.unfold import ray
@@ -134,10 +134,10 @@ def _echoes(top: Top, ground: BaseGeometry, gap: float) -> BaseGeometry:
     """Return offsets of all motifs together at multiples of the gap, until nothing of the
     ground is left outside them."""
     found: list[BaseGeometry] = []
-    grown, left = dict(top.wholes), ground
-    while grown and not left.is_empty:
-        grown = {k: offset(w, gap, CHORD / 4) for k, w in grown.items()}
-        reached = top.placed(grown)
+    distance, left = gap, ground
+    while top.placements and not left.is_empty:
+        reached = top.placed({k: offset(w, distance) for k, w in top.wholes.items()})
+        distance += gap
         found.append(reached.boundary.intersection(top.inner))
         left = polygons(ground.difference(reached))
     return shapely.geometrycollections(found)
@@ -148,9 +148,10 @@ def _inwards(top: Top, gap: float) -> BaseGeometry:
     rings: dict[str, list[LineString]] = {}
     for key, whole in top.wholes.items():
         rings[key] = []
-        left: BaseGeometry = whole
-        while not (left := offset(left, -gap, CHORD / 4)).is_empty:
+        distance = gap
+        while not (left := offset(whole, -distance)).is_empty:
             rings[key] += _as_lines(left.boundary).geoms
+            distance += gap
     return shapely.geometrycollections([
         translate(MultiLineString(rings[p.motif]), float(p.x), float(p.y)) for p in top.placements
     ])  # fmt: skip

@@ -22,6 +22,7 @@ from publish.draw.style import (
     INK,
     SMALL,
     SOFT,
+    STEP_WIDTH,
     TEXT_COLUMN,
     TINT,
     Stroke,
@@ -37,9 +38,11 @@ from publish.units import POINTS_PER_INCH, fraction_text, inches_text, yards_tex
 
 LINE = Stroke(INK, 0.7, (3.0, 1.6))
 """A cut across the whole width."""
-DOWN_WIDTHS = (1.9, 2.6, 3.2, 3.9)
+LEFT, RIGHT = 0.8, 0.46
+"""Inches beside the cloth: the strips' numbers and depths, and the length to buy."""
+DOWN_WIDTHS = (STEP_WIDTH - LEFT - RIGHT, 1.9, 2.6, 3.2, 3.9)
 """Inches for the cloth's width when it runs down the page: the least that is legible."""
-ACROSS_ROOM = (TEXT_COLUMN - 0.5, 2.5)
+ACROSS_ROOM = (TEXT_COLUMN - 0.5, 1.85)
 """Inches for the cloth when it runs across the page."""
 LEGIBLE = 10.5
 """Points: a strip this deep holds a letter and its size in one line."""
@@ -93,8 +96,8 @@ def _set_out(plan: FabricPlan, bought: Fraction, down: bool) -> tuple[Canvas, Ca
     thinnest = min((float(s.depth) for s in plan.strips), default=1.0)
     per_inch = thinnest * POINTS_PER_INCH / float(plan.usable_width)
     wide = next((w for w in DOWN_WIDTHS if w * per_inch >= LEGIBLE), DOWN_WIDTHS[-1])
-    canvas = Canvas(0.86 + wide + 0.5, 9.0)
-    return canvas, canvas.frame(0.86, 0.8, wide / float(plan.usable_width))
+    canvas = Canvas(LEFT + wide + RIGHT, 9.0)
+    return canvas, canvas.frame(LEFT, 0.8, wide / float(plan.usable_width))
 
 
 def _cloth(bench: Bench, bought: Fraction) -> None:

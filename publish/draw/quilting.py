@@ -16,7 +16,7 @@ from publish.model.draft import QuiltingLines
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
 
-ROOM = (4.5, 4.6)
+ROOM = (4.0, 3.4)
 PALE = 0.62
 STROKES = (
     Stroke(RED_BROWN, 0.7),

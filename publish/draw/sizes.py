@@ -22,7 +22,7 @@ from publish.units import POINTS_PER_INCH, cm_text, round_near
 
 PER_ROW = 4
 GAP = 0.28
-TALLEST = 4.4
+TALLEST = 3.5
 BELOW = 0.52
 """Inches: between tops, of the tallest top, and under a row for its words."""
 

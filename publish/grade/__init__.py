@@ -9,11 +9,13 @@ here and nowhere else.
 from __future__ import annotations
 
 import difflib
-from fractions import Fraction
+from dataclasses import replace
 
 from publish.grade.checks import check_size
 from publish.grade.codes import CODES
 from publish.grade.finish import finish
+from publish.grade.medallion import rounds
+from publish.grade.setting import extent, in_turn, sashing, turns
 from publish.model.pattern import Pattern, SizeSpec
 from publish.model.size import Size
 from publish.notes import Note, error
@@ -26,7 +28,10 @@ def grade(pattern: Pattern, size_key: str) -> tuple[Size | None, tuple[Note, ...
     spec = pattern.sizes.get(size_key)
     if spec is None:
         return None, (_no_such_size(pattern, size_key),)
-    size, notes = finish(pattern, spec, _dimensions(pattern, spec))
+    size, notes = _surrounded(pattern, spec, _dimensions(pattern, spec))
+    if size is None:
+        return None, notes
+    size, notes = finish(pattern, spec, size)
     return size, (*notes, *check_size(pattern, spec, size))
 
 
@@ -44,18 +49,13 @@ def _no_such_size(pattern: Pattern, size_key: str) -> Note:
 
 
 def _dimensions(pattern: Pattern, spec: SizeSpec) -> Size:
-    """Return the size's counts and dimensions, with its finish still as written."""
-    arrangement = tuple(
-        tuple(
-            spec.blocks[(row * spec.columns + column) % len(spec.blocks)]
-            for column in range(spec.columns)
-        )
-        for row in range(spec.rows)
-    )
-    shown = {key for row in arrangement for key in row}
+    """Return the size of the blocks alone, with its finish still as written."""
+    inner_width, inner_height = extent(spec, spec.columns), extent(spec, spec.rows)
+    arrangement = in_turn(spec.blocks, spec.rows, spec.columns)
+    between = (spec.rows - 1, spec.columns - 1) if spec.setting == "on point" else (0, 0)
+    alternates = in_turn(spec.alternate or spec.blocks, *between)
+    shown = {key for row in (*arrangement, *alternates) for key in row}
     has_motif = any(pattern.blocks[key].motif for key in shown)
-    inner_width, inner_height = spec.columns * spec.block_size, spec.rows * spec.block_size
-    around = 2 * sum((border.width for border in spec.borders), Fraction(0))
     return Size(
         key=spec.key,
         title=spec.title,
@@ -68,12 +68,33 @@ def _dimensions(pattern: Pattern, spec: SizeSpec) -> Size:
         borders=spec.borders,
         inner_width=inner_width,
         inner_height=inner_height,
-        width=inner_width + around,
-        height=inner_height + around,
+        width=inner_width,
+        height=inner_height,
         pillow=spec.pillow,
         backing=spec.backing,
         batting=spec.batting,
         binding=spec.binding,
         quilting=spec.quilting,
         sleeve=spec.sleeve,
+        setting=spec.setting,
+        turns=turns(spec.turns, spec.rows, spec.columns),
+        alternates=alternates,
+        alternate_turns=turns(spec.alternate_turns, *between),
+        sashing=sashing(spec),
+        setting_fabric=spec.setting_fabric,
     )
+
+
+def _surrounded(
+    pattern: Pattern, spec: SizeSpec, size: Size
+) -> tuple[Size | None, tuple[Note, ...]]:
+    """Return the size with what goes round its blocks, or None when that does not fit."""
+    around, notes = rounds(pattern, spec, size.inner_width, size.inner_height)
+    if around is None:
+        return None, notes
+    if around:
+        size = replace(size, rounds=around, borders=tuple(r.border for r in around if r.border))
+    if size.layers:
+        outermost = size.layers[-1]
+        size = replace(size, width=outermost.width, height=outermost.height)
+    return size, notes

@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from publish.model.pattern import Pattern, SizeSpec
+from publish.model.pattern import BorderSpec, Pattern, SizeSpec
 from publish.model.size import Size
 from publish.notes import Note, warning
 from publish.units import inches_text
@@ -31,7 +31,7 @@ drop, 22 in, on both sides comes to 123 in (sizes and depths as trade pages give
 
 def check_size(pattern: Pattern, spec: SizeSpec, size: Size) -> tuple[Note, ...]:
     """Return what the designer should weigh in one size."""
-    checks = (_motif, _borders, _whole, _pillow, _layers, _quilting, _blocks)
+    checks = (_motif, _borders, _sashing, _whole, _pillow, _layers, _quilting, _blocks)
     return tuple(note for check in checks for note in check(pattern, spec, size))
 
 
@@ -52,8 +52,8 @@ def _motif(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
 
 def _borders(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
     least = 2 * pattern.sewing.seam
-    for number, border in enumerate(size.borders):
-        place = pattern.place("sizes", size.key, "borders", number, "width")
+    for path, border in _written_borders(spec):
+        place = pattern.place("sizes", size.key, *path, "width")
         if border.width < least:
             yield warning(
                 "G203",
@@ -72,6 +72,40 @@ def _borders(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
                 received=inches_text(border.width),
                 help="check the width, or add a row and a column of blocks",
             )
+
+
+def _written_borders(spec: SizeSpec) -> Iterator[tuple[tuple[str | int, ...], BorderSpec]]:
+    """Yield each border of a size with the way to where it is written."""
+    for number, border in enumerate(spec.borders):
+        yield ("borders", number), border
+    for number, declared in enumerate(spec.rounds):
+        if declared.border is not None:
+            yield ("rounds", number, "border"), declared.border
+
+
+def _sashing(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    if size.sashing is None:
+        return
+    least, width = 2 * pattern.sewing.seam, size.sashing.width
+    place = pattern.place("sizes", size.key, "sashing", "width")
+    if width < least:
+        yield warning(
+            "G215",
+            place,
+            "the sashing is narrower than the seam allowances behind it",
+            expected=f"at least {inches_text(least)}",
+            received=inches_text(width),
+            help=f"write `width: {inches_text(least)}` or more, or a narrower `seam`",
+        )
+    if width > size.block_side:
+        yield warning(
+            "G216",
+            place,
+            "the sashing is wider than a block",
+            expected=f"at most {inches_text(size.block_side)}",
+            received=inches_text(width),
+            help="check the width, or set plain blocks between the others",
+        )
 
 
 def _whole(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
@@ -154,14 +188,18 @@ def _quilting(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
 
 
 def _blocks(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
-    shown = {key for row in size.arrangement for key in row}
-    for number, key in enumerate(spec.blocks):
-        if key not in shown:
-            yield warning(
-                "G212",
-                pattern.place("sizes", size.key, "block", number),
-                f"the block `{key}` is never reached",
-                expected=f"at most {size.block_count}, as many as there are places",
-                received=f"number {number + 1} in the list",
-                help=f"remove `{key}` from `block`, or add `columns` or `rows`",
-            )
+    lists = (("block", spec.blocks, size.arrangement), ("alternate", spec.alternate,
+             size.alternates))  # fmt: skip
+    for name, keys, arrangement in lists:
+        shown = {key for row in arrangement for key in row}
+        places = sum(map(len, arrangement))
+        for number, key in enumerate(keys):
+            if key not in shown:
+                yield warning(
+                    "G212",
+                    pattern.place("sizes", size.key, name, number),
+                    f"the block `{key}` is never reached",
+                    expected=f"at most {places}, as many as there are places",
+                    received=f"number {number + 1} in the list",
+                    help=f"remove `{key}` from `{name}`, or add `columns` or `rows`",
+                )

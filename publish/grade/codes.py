@@ -20,4 +20,7 @@ CODES: dict[str, str] = {
     "G211": "A quilt is larger than any bed",
     "G212": "A block is never reached",
     "G213": "The backs of a pillow are as large as its cover",
+    "G214": "A round of blocks does not go round what is inside it",
+    "G215": "Sashing is narrower than its seam allowances",
+    "G216": "Sashing is wider than a block",
 }

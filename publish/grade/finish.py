@@ -17,7 +17,7 @@ from publish.notes import Note, Place, warning
 def finish(pattern: Pattern, spec: SizeSpec, size: Size) -> tuple[Size, tuple[Note, ...]]:
     """Return the size with its finish settled."""
     notes: list[Note] = []
-    blocks = [pattern.blocks[key] for row in size.arrangement for key in row]
+    blocks = [pattern.blocks[key] for row in (*size.arrangement, *size.alternates) for key in row]
     back = (spec.backing.fabric if spec.backing else "") or blocks[0].patches[0].fabric
     motifs = [pattern.motifs[block.motif] for block in blocks if block.motif]
     edge = (spec.binding.fabric if spec.binding else "") or (motifs[0].fabric if motifs else back)

@@ -6,6 +6,9 @@ In: manual and artwork. Out: `Edition`, PDF bytes with what proof needs to measu
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
+
+from publish.units import INCH_IN_MM
 
 
 @dataclass(frozen=True)
@@ -22,6 +25,9 @@ class Paper:
 LETTER = Paper("letter", "US Letter", 8.5, 11.0)
 A4 = Paper("a4", "A4", 210 / 25.4, 297 / 25.4)
 PAPERS: dict[str, Paper] = {p.key: p for p in (LETTER, A4)}
+BLEED: dict[str, Fraction] = {"letter": Fraction(1, 8), "a4": 3 / INCH_IN_MM}
+"""By paper: inches by which colour runs over an edge that a print shop trims; common
+practice, no source."""
 A0 = Paper("a0", "A0", 841 / 25.4, 1189 / 25.4)
 """What a copy shop prints: 841 x 1189 mm (ISO 216)."""
 ROLL_WIDTH = 36.0

@@ -21,6 +21,7 @@ from publish.model.words import Manual
 from publish.notes import Note
 from publish.proof import (
     abbreviations,
+    agreement,
     areas,
     bookmarks,
     bought,
@@ -31,6 +32,7 @@ from publish.proof import (
     outline,
     pages,
     pieces,
+    press,
     printed_fonts,
     purchase,
     quoted,
@@ -41,12 +43,14 @@ from publish.proof import (
 )
 from publish.proof.case import Case, Check, Code
 from publish.proof.paper import Measurement, Printed
+from publish.proof.press import measure_press
 
-__all__ = ["CODES", "REASONS", "check", "measure"]
+__all__ = ["CODES", "REASONS", "check", "measure", "measure_press"]
 
 CHECKS: tuple[Check, ...] = (
     bought.check,
     pieces.check,
+    agreement.check,
     areas.check,
     tree.check,
     strips.check,
@@ -69,6 +73,7 @@ MEASUREMENTS: tuple[Measurement, ...] = (
 _DECLARED: tuple[Mapping[str, Code], ...] = (
     bought.CODES,
     pieces.CODES,
+    agreement.CODES,
     areas.CODES,
     tree.CODES,
     strips.CODES,
@@ -85,6 +90,7 @@ _DECLARED: tuple[Mapping[str, Code], ...] = (
     scale.CODES,
     outline.CODES,
     textlayer.CODES,
+    press.CODES,
 )
 
 CODES: dict[str, str] = {

@@ -62,6 +62,8 @@ def area(ring: tuple[Point, ...]) -> Fraction:
 
 
 def _clashes(patches: tuple[Patch, ...]) -> Iterator[tuple[Patch, Patch]]:
+    if len(patches) < 2:
+        return
     shapes = [Polygon([(float(x), float(y)) for x, y in p.ring]) for p in patches]
     for one, other in STRtree(shapes).query(shapes, predicate="intersects").T:
         if one < other and shapes[one].intersection(shapes[other]).area > _NEGLIGIBLE:

@@ -2,8 +2,8 @@
 
 In: text; a case. Out: `Said` lengths with their units; every length that the stages have
 settled for a size.
-Invariant: nothing is computed but a finished size plus its seams, a half, and a whole
-step of a purchase; a curve's lengths count as said within `NEAR`.
+Invariant: nothing is computed but a finished size plus its seams and what is left beside a
+motif; few of the lengths that a ruler shows are settled, so a slip rarely meets one.
 """
 
 from __future__ import annotations
@@ -16,6 +16,7 @@ from fractions import Fraction
 
 from shapely.geometry.base import BaseGeometry
 
+from publish.model.cutplan import CutPlan
 from publish.proof.case import Case, units
 from publish.units import UNITS, parse_number
 
@@ -40,6 +41,10 @@ class Said:
     unit: str
 
 
+Settled = tuple[set[Fraction], set[float]]
+"""Exact lengths, and lengths of curves and of thread, in inches."""
+
+
 def said(text: str) -> Iterator[Said]:
     """Yield each length with a unit in a text."""
     for match in _SAID.finditer(text):
@@ -47,7 +52,7 @@ def said(text: str) -> Iterator[Said]:
         yield Said(match.group(), parse_number(number) * UNITS[unit], unit)
 
 
-def settled(case: Case, sizes: tuple[str, ...]) -> tuple[set[Fraction], set[float]]:
+def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
     """Return the exact lengths, and those of curves, of some sizes and of the pattern."""
     exact: set[Fraction] = set()
     curved: set[float] = set()
@@ -56,6 +61,7 @@ def settled(case: Case, sizes: tuple[str, ...]) -> tuple[set[Fraction], set[floa
     for key in sizes:
         parts += [case.pattern.sizes[key], case.sizes[key], case.plans[key], case.drafts[key]]
         exact.update(_beside_seams(case, key))
+        exact.update(_in_words(case.plans[key]))
         curved.add(sum(lines.length for lines in case.drafts[key].quilting))
         thread = case.plans[key].thread
         curved.update(float(v) for v in (*_values(thread), thread.total))
@@ -83,6 +89,15 @@ def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
         yield from (side + 2 * size.pillow.seam for side in (size.width, size.height))
     for border in size.borders:
         yield border.width + 2 * case.seam
+
+
+def _in_words(plan: CutPlan) -> Iterator[Fraction]:
+    """Yield the lengths that a plan itself says in words: what a choice saves, a package."""
+    for fabric in plan.fabrics.values():
+        for choice in fabric.choices:
+            yield from (length.inches for length in said(choice))
+    if plan.batting is not None and plan.batting.package is not None:
+        yield from map(Fraction, re.findall(r"\d+", plan.batting.package))
 
 
 def _values(part: object) -> Iterator[Fraction | float]:

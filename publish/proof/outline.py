@@ -18,7 +18,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
-import numpy.typing as npt
 from shapely import affinity
 from shapely.geometry import LineString, box
 from shapely.geometry.base import BaseGeometry
@@ -27,7 +26,7 @@ from publish.model.draft import MotifShape
 from publish.model.figure import Sheet
 from publish.notes import Note, error
 from publish.proof.case import Code
-from publish.proof.paper import DARK, DPI, Printed, Raster
+from publish.proof.paper import DARK, DPI, Floats, Printed, Raster
 
 CODES = {
     "P877": Code("A template's outline is not printed as drafted", "the motif comes out wrong"),
@@ -37,17 +36,19 @@ TOLERANCE = 0.002
 SHIFT = 0.01
 """Inches by which it may lie beside its place: less than a pencil line."""
 STEP = 0.05
-"""Inches between samples."""
+"""Inches between samples, at the least."""
+MOST = 1000
+"""Samples on one sheet, about: a long outline is sampled at longer steps."""
 REACH = 0.04
 """Inches across the line that are read on each side of it."""
 FEWEST = 40
 """Samples below which a sheet shows too little to be judged."""
 FOUND = 0.9
 """Share of the samples that must have ink: letters may interrupt a line."""
+TILE = 8.0
+"""Inches: side of the part of a page that is turned into dots at once."""
 EDGE = 0.06
 """Inches inside the window's edge that are left out."""
-
-Floats = npt.NDArray[np.float64]
 
 
 @dataclass(frozen=True)
@@ -94,14 +95,10 @@ def _shape(printed: Printed, sheet: Sheet) -> MotifShape | None:
 
 def fit_of(printed: Printed, sheet: Sheet, page: int, shape: MotifShape) -> Fit | None:
     """Return how a sheet's outline lies; None when the sheet shows too little of it."""
-    assert sheet.at is not None
-    left, top = sheet.at
-    points, across = _samples(_outline(shape, sheet), sheet)
+    points, across = _samples(_outline(shape, sheet))
     if len(points) < FEWEST:
         return None
-    wide, high = sheet.window
-    raster = printed.raster(page, (left, top, left + wide, top + high))
-    off = np.array([_offset(raster, p, n) for p, n in zip(points, across, strict=True)])
+    off = _offsets(printed, page, points, across)
     seen = ~np.isnan(off)
     if seen.sum() < FEWEST:
         return Fit(len(points), float(seen.mean()), math.nan, math.nan)
@@ -110,6 +107,22 @@ def fit_of(printed: Printed, sheet: Sheet, page: int, shape: MotifShape) -> Fit 
     columns = np.column_stack([((points - about) * across).sum(axis=1), across])
     (size, x, y), *_ = np.linalg.lstsq(columns, off, rcond=None)
     return Fit(len(seen), float(seen.mean()), float(size), math.hypot(x, y))
+
+
+def _offsets(printed: Printed, page: int, points: Floats, across: Floats) -> Floats:
+    """Return how far the ink lies beside each point; the page is read tile by tile.
+
+    A sheet may be a metre long: all of its dots at once would fill the memory.
+    """
+    off = np.full(len(points), math.nan)
+    tiles = np.floor(points / TILE).astype(int)
+    for tile in np.unique(tiles, axis=0):
+        left, top = (float(v) * TILE - 2 * REACH for v in tile)
+        right, bottom = left + TILE + 4 * REACH, top + TILE + 4 * REACH
+        raster = printed.raster(page, (left, top, right, bottom))
+        for index in np.flatnonzero((tiles == tile).all(axis=1)):
+            off[index] = _offset(raster, points[index], across[index])
+    return off
 
 
 def _outline(shape: MotifShape, sheet: Sheet) -> BaseGeometry:
@@ -141,13 +154,14 @@ def _folds(shape: MotifShape) -> BaseGeometry:
     return rays[0].union(rays[-1]) if rays else LineString()
 
 
-def _samples(outline: BaseGeometry, sheet: Sheet) -> tuple[Floats, Floats]:
+def _samples(outline: BaseGeometry) -> tuple[Floats, Floats]:
     """Return points along the outline, away from its corners, and the directions across."""
     points, across = [], []
+    step = max(STEP, outline.length / MOST)
     for line in getattr(outline, "geoms", [outline]):
         if line.geom_type != "LineString":
             continue
-        for at in np.arange(STEP, line.length - STEP, STEP):
+        for at in np.arange(step, line.length - step, step):
             before, here, after = (line.interpolate(at + d) for d in (-REACH, 0, REACH))
             dx, dy = after.x - before.x, after.y - before.y
             run = math.hypot(dx, dy)

@@ -35,6 +35,7 @@ DARK = 128
 
 Box = tuple[float, float, float, float]
 Grey = npt.NDArray[np.uint8]
+Floats = npt.NDArray[np.float64]
 
 
 @dataclass(frozen=True)

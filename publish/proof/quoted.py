@@ -8,12 +8,12 @@ nearest settled length, since a maker would measure it out.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from publish.notes import Note, warning
 from publish.proof.case import Case, Code
-from publish.proof.lengths import NEAR, Said, said, settled
+from publish.proof.lengths import NEAR, Said, Settled, said, settled
 from publish.proof.words import Passage, passages
 from publish.units import INCH_IN_MM, UNITS, YARD, decimal_text, fraction_text
 
@@ -44,16 +44,22 @@ PRACTICE_METRIC = frozenset({"5 cm", "2.5 mm", "3 mm", "4 mm", "5 mm", "45 mm", 
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each length in the words that nothing accounts for."""
     known = {key: settled(case, (key,)) for key in case.keys}
+    judged: dict[tuple[tuple[str, ...], str], bool] = {}
     told: set[tuple[str, str]] = set()
     for passage in passages(case.manual):
-        keys = [k for k in passage.sizes if k in known] or list(case.keys)
-        exact = {v for k in keys for v in known[k][0]}
-        curved = {v for k in keys for v in known[k][1]}
+        keys = tuple(k for k in passage.sizes if k in known) or case.keys
         for length in said(passage.text):
-            if _accounted(length, exact, curved) or (passage.where, length.text) in told:
+            if (keys, length.text) not in judged:
+                judged[keys, length.text] = _accounted(length, *_union(known, keys))
+            if judged[keys, length.text] or (passage.where, length.text) in told:
                 continue
             told.add((passage.where, length.text))
-            yield _note(case, passage, length, exact)
+            yield _note(case, passage, length, _union(known, keys)[0])
+
+
+def _union(known: Mapping[str, Settled], keys: tuple[str, ...]) -> Settled:
+    exact = {v for k in keys for v in known[k][0]}
+    return exact, {v for k in keys for v in known[k][1]}
 
 
 def _accounted(length: Said, exact: set[Fraction], curved: set[float]) -> bool:

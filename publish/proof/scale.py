@@ -13,12 +13,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import numpy as np
-import numpy.typing as npt
 
 from publish.model.figure import Sheet
 from publish.notes import Note, error
 from publish.proof.case import Code
-from publish.proof.paper import Printed, Raster
+from publish.proof.paper import DARK, Floats, Printed
 
 CODES = {
     "P876": Code("The check square does not measure what it says", "every piece is cut wrong"),
@@ -59,21 +58,29 @@ def sides_of(printed: Printed, sheet: Sheet, page: int) -> tuple[float | None, f
     left, top, side = sheet.square
     far = AROUND * side
     raster = printed.raster(page, (left - far, top - far, left + side + far, top + side + far))
+    dark = 255.0 - raster.dots.astype(np.float64)
     return (
-        _between(raster, raster.ink, side, raster.x, left - raster.left),
-        _between(raster, raster.ink.T, side, raster.y, top - raster.top),
+        _between(dark, side, raster.x, left - raster.left),
+        _between(dark.T, side, raster.y, top - raster.top),
     )
 
 
-def _between(
-    raster: Raster, ink: npt.NDArray[np.bool_], side: float, dots: float, start: float
-) -> float | None:
-    """Return the distance between the two upright lines nearest to where they belong."""
-    middle = ink[round(ink.shape[0] * 0.15) : round(ink.shape[0] * 0.85)]
-    dark = np.flatnonzero(middle.mean(axis=0) > MOST)
-    if not dark.size:
+def _between(dark: Floats, side: float, dots: float, start: float) -> float | None:
+    """Return the distance between the two upright lines nearest to where they belong.
+
+    A line's middle is the middle of its darkness, so it is known to a part of a dot.
+    """
+    rows = dark[round(dark.shape[0] * 0.15) : round(dark.shape[0] * 0.85)]
+    lined = np.flatnonzero((rows > 255 - DARK).mean(axis=0) > MOST)
+    if not lined.size:
         return None
-    lines = np.split(dark, np.flatnonzero(np.diff(dark) > 1) + 1)
-    middles = np.array([(line[0] + line[-1] + 1) / 2 / dots for line in lines])
+    profile = rows.mean(axis=0)
+    lines = np.split(lined, np.flatnonzero(np.diff(lined) > 1) + 1)
+    middles = np.array([_middle(profile, line[0] - 1, line[-1] + 2) / dots for line in lines])
     near = [middles[np.abs(middles - wanted).argmin()] for wanted in (start, start + side)]
     return float(near[1] - near[0]) if near[1] - near[0] > side / 2 else None
+
+
+def _middle(profile: Floats, first: int, last: int) -> float:
+    at = np.arange(max(first, 0), min(last, len(profile)))
+    return float(((at + 0.5) * profile[at]).sum() / profile[at].sum())

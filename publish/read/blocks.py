@@ -94,7 +94,7 @@ class Blocks:
         if not sound or not self._bounded(flat, key):
             return None
         check_names(flat.patches, key, self.ledger)
-        fits = Fit(key, flat.patches, flat.columns, flat.rows, self.ledger).check()
+        fits = Fit(key, flat.patches, flat.columns, flat.rows, self.ledger).check(inside)
         return flat if fits and inside else None
 
     def _bounded(self, flat: FlatBlock, key: str) -> bool:

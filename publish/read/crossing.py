@@ -21,6 +21,10 @@ TOLERANCE = 1e-6
 
 def crossing(around: list[Edge]) -> Flat | None:
     """Return where a patch crosses or touches itself, or None."""
+    starts = [edge.start for edge in around]
+    for number, start in enumerate(starts):
+        if start in starts[:number]:
+            return _flat(start)
     for one, two in combinations(around, 2):
         shared = {one.start, one.end} & {two.start, two.end}
         corners = [_flat(p) for p in shared]

@@ -13,7 +13,7 @@ import yaml
 
 from publish.read.forms import KEY_PATTERN, Form
 from publish.read.schema import PATTERN
-from publish.read.sections import Either, Key, Many, Named, Row, Section, Shape, sections_of
+from publish.read.sections import Either, Key, Many, Named, Pairs, Row, Section, Shape, sections_of
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
@@ -41,7 +41,12 @@ def _section(section: Section) -> dict[str, Any]:
         schema["required"] = required
     if section.one_of:
         schema["oneOf"] = [{"required": [name]} for name in section.one_of]
-    conditions = [_condition(section, n.key, n.values, n.other) for n in section.needs]
+    if section.apart:
+        schema["not"] = {"required": list(section.apart)}
+    whenever = {n.key: [n.other] for n in section.needs if not n.values}
+    if whenever:
+        schema["dependentRequired"] = whenever
+    conditions = [_condition(section, n.key, n.values, n.other) for n in section.needs if n.values]
     if conditions:
         schema["allOf"] = conditions
     return schema
@@ -96,6 +101,14 @@ def _shape(shape: Shape) -> dict[str, Any]:
             "prefixItems": [form.json() for form in shape.forms],
             "items": False,
             "minItems": shape.least,
+        }
+    if isinstance(shape, Pairs):
+        return {
+            "type": "object",
+            "propertyNames": {"pattern": KEY_PATTERN},
+            "additionalProperties": shape.form.json(),
+            "minProperties": 1,
+            "maxProperties": shape.most,
         }
     assert isinstance(shape, Either)
     return {"anyOf": [_shape(shape.plain), _shape(shape.other)]}

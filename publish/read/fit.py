@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 
 from shapely import STRtree, union_all
 from shapely.geometry import MultiPolygon, Polygon, box
@@ -21,7 +20,7 @@ from publish.notes import Place
 from publish.read.cover import misfits
 from publish.read.curves import edges
 from publish.read.ledger import Ledger
-from publish.read.patches import at_text
+from publish.read.patches import at_text, number_text
 from publish.units import fraction_text
 
 LEAST = 1e-3
@@ -40,15 +39,18 @@ class Fit:
     rows: int
     ledger: Ledger
 
-    def check(self) -> bool:
-        """Return whether the patches fill the grid once; note where they do not."""
+    def check(self, inside: bool) -> bool:
+        """Return whether the patches fill the grid once; note where they do not.
+
+        `inside` says that no patch reaches outside the grid, which has its own note.
+        """
         around = [edges(p.ring, p.arcs) for p in self.patches]
         points = misfits(around, self.columns, self.rows)
         if not points:
             return True
         outlines = [Polygon([p for edge in patch for p in edge.drawn_out()]) for patch in around]
         told = [*self._gaps(outlines), *self._overlaps(outlines)]
-        if not told:
+        if not told and inside:
             self._nearly(points[0])
         return False
 
@@ -128,6 +130,5 @@ def _extent(part: Polygon) -> str:
 
 
 def _area(part: Polygon) -> str:
-    """Return an area in words, to the nearest simple fraction."""
-    size = Fraction(part.area).limit_denominator(1000)
-    return f"{fraction_text(size)} grid square{'' if size <= 1 else 's'}"
+    """Return an area in words."""
+    return f"{number_text(part.area)} grid square{'' if part.area <= 1 else 's'}"

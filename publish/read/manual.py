@@ -6,9 +6,23 @@ Invariant: nothing is said of a key here that the schema does not declare.
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
+
+from publish.read.blocks import trade_block
 from publish.read.forms import Form
+from publish.read.library import trade_blocks
 from publish.read.schema import PATTERN, SMALLEST
-from publish.read.sections import Either, Key, Many, Named, Section, Shape, sections_of
+from publish.read.sections import (
+    Either,
+    Idle,
+    Key,
+    Many,
+    Named,
+    Needs,
+    Section,
+    Shape,
+    sections_of,
+)
 from publish.units import UNITS
 
 _OPENING = f"""\
@@ -35,7 +49,31 @@ at most 40 of them. `none` is no name: it stands for a value that is not wanted.
 
 def reference() -> str:
     """Return the reference of every key, section by section."""
-    return "\n".join([_OPENING, *map(_section, sections_of(PATTERN))])
+    return "\n".join([_OPENING, *map(_section, sections_of(PATTERN)), _library()])
+
+
+def _library() -> str:
+    """Return the traditional blocks with their roles."""
+    lines = [
+        "## Traditional blocks",
+        "",
+        "Blocks in general use, by their trade names, for `traditional` in [block](#block). Each",
+        "role is given a fabric under `fabrics`; two roles may have the same one.",
+        "",
+        "| name | other names | roles | grid | patches |",
+        "|---|---|---|---|---|",
+    ]
+    for values in trade_blocks():
+        block = trade_block(values["name"])
+        assert block is not None
+        roles = "; ".join(f"`{role}`: {words}" for role, words in values["roles"].items())
+        also = ", ".join(f"`{name}`" for name in values.get("also", ())) or "none"
+        curved = " (curved seams)" if block.curved else ""
+        lines.append(
+            f"| `{values['name']}` | {also} | {roles} | {block.columns} x {block.rows} "
+            f"| {len(block.patches)}{curved} |"
+        )
+    return "\n".join([*lines, ""])
 
 
 def _section(section: Section) -> str:
@@ -108,13 +146,24 @@ def _default(key: Key, section: Section) -> str:
 
 
 def _rules(section: Section) -> list[str]:
-    rules = [
-        f"`{n.other}` is required where `{n.key}` is {' or '.join(f'`{v}`' for v in n.values)}."
-        for n in section.needs
-    ] + [
-        f"`{i.other}` has no effect where `{i.key}` is {' or '.join(f'`{v}`' for v in i.values)}."
-        for i in section.idle
-    ]
+    rules = [f"`{n.other}` is required where {_where_written(n)}." for n in section.needs]
+    rules += [f"`{i.other}` has no effect where {_where_written(i)}." for i in section.idle]
+    rules += [f"`{o.key}` has no effect without {_or(o.beside)}." for o in section.only]
+    if section.apart:
+        rules.insert(0, f"At most one of {_and(section.apart)} stands.")
     if section.one_of:
-        rules.insert(0, f"Exactly one of {' and '.join(f'`{n}`' for n in section.one_of)} stands.")
+        rules.insert(0, f"Exactly one of {_and(section.one_of)} stands.")
     return ["", *(f"- {rule}" for rule in rules)] if rules else []
+
+
+def _where_written(rule: Needs | Idle) -> str:
+    return f"`{rule.key}` is {_or(rule.values) if rule.values else 'written'}"
+
+
+def _or(names: Iterable[str]) -> str:
+    return " or ".join(f"`{name}`" for name in names)
+
+
+def _and(names: Sequence[str]) -> str:
+    quoted = [f"`{name}`" for name in names]
+    return " and ".join([", ".join(quoted[:-1]), quoted[-1]])

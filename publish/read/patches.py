@@ -15,7 +15,7 @@ from publish.notes import Place
 from publish.read.crossing import crossing
 from publish.read.curves import Edge, area, cross, edges, leaves
 from publish.read.ledger import Ledger
-from publish.units import fraction_text
+from publish.units import decimal_text, fraction_text
 
 SHAPES = ("square", "rectangle", "triangle", "points")
 NO_AREA = 1e-6
@@ -25,9 +25,16 @@ Arcs = tuple[tuple[int, GridPoint], ...]
 Shape = tuple[tuple[GridPoint, ...], Arcs]
 
 
+def number_text(value: Fraction | float) -> str:
+    """Return a simple fraction as it is written, and anything else to two decimals."""
+    exact = Fraction(value)
+    near = exact.limit_denominator(100)
+    return fraction_text(near) if abs(near - exact) < NO_AREA else decimal_text(exact, 2)
+
+
 def at_text(x: Fraction | float, y: Fraction | float) -> str:
-    """Return a grid point as it is written, to the nearest simple fraction."""
-    return f"[{', '.join(fraction_text(Fraction(v).limit_denominator(1000)) for v in (x, y))}]"
+    """Return a grid point as it is written."""
+    return f"[{number_text(x)}, {number_text(y)}]"
 
 
 def patch_shape(item: Mapping[str, Any], path: tuple[str, ...], ledger: Ledger) -> Shape | None:
@@ -91,8 +98,7 @@ def _sound(ring: tuple[GridPoint, ...], arcs: Arcs, place: Place, ledger: Ledger
                 help="move the point marked `arc`, or remove it where the edge is straight",
             )
             return None
-    size = area(around)
-    if size == 0 or (arcs and abs(float(size)) < NO_AREA):
+    if not arcs and all(cross(ring[0], ring[1], corner) == 0 for corner in ring):
         _no_area(place, ledger, "corners on one straight line")
         return None
     met = crossing(around)
@@ -105,6 +111,10 @@ def _sound(ring: tuple[GridPoint, ...], arcs: Arcs, place: Place, ledger: Ledger
             received=f"a crossing at {at_text(*met)}",
             help="write the corners in their order round the patch",
         )
+        return None
+    size = area(around)
+    if abs(float(size)) < NO_AREA:
+        _no_area(place, ledger, f"{number_text(size if size > 0 else -size)} grid squares")
         return None
     return (ring, arcs) if size > 0 else reversed_shape(ring, arcs)
 

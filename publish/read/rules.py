@@ -52,6 +52,13 @@ def check_rules(
     _check_one_of(note, section, present, owner, subject)
     _check_needs(note, section, values, present, owner, subject)
     _check_apart(note, section.apart, present)
+    _check_effect(note, section, values, present)
+
+
+def _check_effect(
+    note: NoteMaker, section: Section, values: Mapping[str, Any], present: Mapping[str, Place]
+) -> None:
+    """Note keys that do nothing beside, or without, others."""
     for idle in section.idle:
         value = _value(section, idle.key, values, present)
         if value in idle.values and idle.other in present:
@@ -64,6 +71,8 @@ def check_rules(
                 help=f"remove `{idle.other}`, or change `{idle.key}`",
                 severity=Severity.WARNING,
             )
+    if section.one_of and not any(name in present for name in section.one_of):
+        return  # what the others would go with is missing, and has its note
     for only in section.only:
         if only.key in present and not any(name in present for name in only.beside):
             beside = " or ".join(f"`{name}`" for name in only.beside)

@@ -14,7 +14,7 @@ from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, Severity, error
-from publish.typeset import fonts, layout, pages, plates, press
+from publish.typeset import fonts, for_press, layout, pages, plates, press
 
 __all__ = ["CODES", "typeset"]
 
@@ -33,31 +33,37 @@ CODES: dict[str, str] = {
 
 
 def typeset(
-    pattern: Pattern, manual: Manual, artwork: Artwork, paper: Paper, name: str = "booklet"
-) -> tuple[Edition | None, tuple[Note, ...]]:
+    pattern: Pattern, manual: Manual, artwork: Artwork, paper: Paper, name: str = "booklet",
+    trimmed: bool = False,
+) -> tuple[Edition | None, tuple[Note, ...]]:  # fmt: skip
     """Return one edition for one paper.
 
     `name` is the edition, `booklet` or `templates`; the file is called `booklet-letter`.
+    A `trimmed` edition is for a print shop: colour runs over the edges, nothing is
+    see-through or tagged, and the file is called `press-letter`.
     Nothing is returned when a note is an error.
     """
     chosen, found = layout.find(pattern, paper)
     notes = [*found, *plates.check(pattern, manual, artwork, paper)]
     if chosen is None or notes:
         return None, tuple(notes)
-    composed, faults = pages.compose(chosen, pattern, manual, artwork, paper, name)
+    bleed = for_press.bleed_of(paper) if trimmed else 0.0
+    artwork = for_press.opaque_artwork(artwork) if trimmed else artwork
+    composed, faults = pages.compose(chosen, pattern, manual, artwork, paper, name, bleed)
     if composed is None:
         return None, faults
     place = pattern.place("layout")
     notes += _unprintable(pattern, composed, artwork, chosen)
     if notes:
         return None, tuple(notes)
-    printed, said = press.print_pages(composed, chosen, artwork, place)
+    variant = None if trimmed else press.VARIANT
+    printed, said = press.print_pages(composed, chosen, artwork, place, variant)
     notes += said
     notes += _homeless(pattern, manual, artwork, printed)
     if any(n.severity is Severity.ERROR for n in notes):
         return None, tuple(notes)
     edition = Edition(
-        name=f"{name}-{paper.key}",
+        name=f"{'press' if trimmed else name}-{paper.key}",
         paper=paper,
         pdf=printed.pdf,
         html=composed.html,

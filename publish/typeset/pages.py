@@ -43,14 +43,16 @@ class Composed:
 
 
 def compose(
-    layout: Layout, pattern: Pattern, manual: Manual, artwork: Artwork, paper: Paper, edition: str
-) -> tuple[Composed | None, tuple[Note, ...]]:
+    layout: Layout, pattern: Pattern, manual: Manual, artwork: Artwork, paper: Paper, edition: str,
+    bleed: float = 0.0,
+) -> tuple[Composed | None, tuple[Note, ...]]:  # fmt: skip
     """Return the edition as HTML and CSS.
 
     `edition` is `booklet` or `templates`; a layout may leave the covers out of the latter.
+    `bleed` is how far colour runs over the edges, in points.
     """
     environment = _environment(layout, artwork)
-    values = _values(layout, pattern, manual, paper, edition)
+    values = _values(layout, pattern, manual, paper, edition) | {"bleed": bleed}
     made: list[str] = []
     for name in (layout.template, layout.style):
         try:

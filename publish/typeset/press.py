@@ -69,25 +69,29 @@ class _Shelf(URLFetcher):  # type: ignore[misc]  # WeasyPrint has no types
 
 
 def print_pages(
-    composed: Composed, layout: Layout, artwork: Artwork, place: Place
+    composed: Composed,
+    layout: Layout,
+    artwork: Artwork,
+    place: Place,
+    variant: str | None = VARIANT,
 ) -> tuple[Printed, tuple[Note, ...]]:
     """Return the PDF. `place` is where notes point that name no line of the style."""
     drawings = _drawings(artwork)
     with _listening() as records:
-        document = _lay_out(composed, _Shelf(layout, drawings))
+        document = _lay_out(composed, _Shelf(layout, drawings), variant)
         identifier = _identifier(composed, drawings)
-        pdf = document.write_pdf(pdf_variant=VARIANT, pdf_identifier=identifier)
+        pdf = document.write_pdf(pdf_variant=variant, pdf_identifier=identifier)
     style = layout.folder / layout.style
     notes = dict.fromkeys(_note(r, style, composed.css, place) for r in records)
     return Printed(pdf, _sheet_pages(document, artwork)), tuple(n for n in notes if n)
 
 
-def _lay_out(composed: Composed, shelf: _Shelf) -> Document:
+def _lay_out(composed: Composed, shelf: _Shelf, variant: str | None) -> Document:
     configuration = FontConfiguration()
     base = f"{LAYOUT}:"
     css = CSS(string=composed.css, base_url=base, url_fetcher=shelf, font_config=configuration)
     html = HTML(string=composed.html, base_url=base, url_fetcher=shelf)
-    return html.render(font_config=configuration, stylesheets=[css], pdf_variant=VARIANT)
+    return html.render(font_config=configuration, stylesheets=[css], pdf_variant=variant)
 
 
 def _drawings(artwork: Artwork) -> dict[str, str]:

@@ -20,6 +20,8 @@ LEAST = 24
 """Letters that each column which may wrap must be left."""
 FIGURE = 12
 """Letters of the longest cell that is still compared as a figure."""
+ALIKE = 0.95
+"""Share of a wrapping column's length above which another column wraps too."""
 
 _MARKS = re.compile(r"\*+|`+|\[|\]\([^)]*\)")
 _FRACTION = re.compile(r"\d+/\d+")
@@ -59,7 +61,9 @@ def _whole(widths: list[float]) -> set[int]:
         if room < LEAST * (len(widths) - done):
             break
         whole.add(n)
-    return whole
+    wrapping = [w for n, w in enumerate(widths) if n not in whole]
+    # Columns of about the same length wrap together rather than one for the other's sake.
+    return {n for n in whole if not wrapping or widths[n] <= ALIKE * min(wrapping)}
 
 
 def _widest(table: Table, column: int) -> float:

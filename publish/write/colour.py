@@ -6,14 +6,11 @@ Invariant: advice follows from computed lightness and contrast only (`publish.co
 
 from __future__ import annotations
 
-from publish.colour import contrast, lightness
-from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Section
+from publish.colour import lightness, lightness_step
+from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Row, Section, Table
 from publish.write.context import Book
 from publish.write.phrase import capital, counted, listed
 from publish.write.steps import figure
-
-CLOSE = 1.5
-"""A contrast ratio below which two fabrics are called close; our own judgement, no source."""
 
 
 def section(book: Book) -> Section:
@@ -24,12 +21,37 @@ def section(book: Book) -> Section:
     hints = _pairs(book)
     if hints:
         blocks.append(Bullets(hints))
+    if len(book.fabrics) > 2:
+        caption = (
+            "Every fabric beside and on every other, the lightest first; the number is the step in "
+            "lightness, and a small step carries an exclamation mark."
+        )
+        blocks.append(FigureBlock(figure("pairs", None, caption)))
+    blocks += _colourways(book)
     lead = (
         f"{capital(counted(len(book.fabrics), 'fabric'))}, each with its own place."
         if len(book.fabrics) > 1
         else "One fabric does all the work."
     )
     return Section("colour-and-fabric", "Colour and fabric", tuple(blocks), lead)
+
+
+def _colourways(book: Book) -> list[Block]:
+    """Show the pattern's other palettes, and say what is swapped in each."""
+    ways = book.pattern.colourways.values()
+    if not ways:
+        return []
+    rows: list[Row] = []
+    for way in ways:
+        swaps = [(k, f.name) for k, f in way.fabrics.items() if k in book.fabrics]
+        if swaps:
+            rows.append(Row((way.title,), "group"))
+            rows += [Row((book.fabric(key), name)) for key, name in swaps]
+    caption = f"The {book.title(book.keys[0])} as shown and in other colours."
+    return [
+        FigureBlock(figure("colourways", book.keys[0], caption)),
+        Table("colourways", "Other colours", ("In place of", "Use"), tuple(rows)),
+    ]
 
 
 def _order(book: Book) -> str:
@@ -73,7 +95,7 @@ def _pair(book: Book, motif: str, ground: str) -> str:
             f"The motif and its ground are both {over.name}: the quilting alone will draw the "
             "outline."
         )
-    if contrast(over.colour, under.colour) < CLOSE:
+    if lightness_step(under.colour, over.colour).close:
         return (
             f"{over.name} and {under.name} are close in lightness, which makes a quiet motif. Swap "
             "one for a lighter or a darker cloth if you want it to stand out."

@@ -10,7 +10,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from publish.model.cutplan import Cut, FabricPlan, Piece, Strip
-from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
+from publish.model.words import Block, Paragraph, Row, Section, Table
 from publish.write.context import Book
 from publish.write.phrase import capital, counted, listed, measure, number, plural, rectangle
 from publish.write.practice import RULER_SPARE
@@ -29,8 +29,8 @@ def sections(book: Book) -> tuple[Section, ...]:
     if len(book.keys) == 1:
         key = book.keys[0]
         blocks = [*intro, *_size(book, key, steps)]
-        return (Section("cutting", "Cutting", tuple(blocks), lead, new_page=True),)
-    found = [Section("cutting", "Cutting", tuple(intro), lead, new_page=True)]
+        return (Section("cutting", "Cutting", tuple(blocks), lead),)
+    found = [Section("cutting", "Cutting", tuple(intro), lead)]
     for key in book.keys:
         steps = StepList(book, f"cutting-{key}", [key])
         found.append(
@@ -41,7 +41,7 @@ def sections(book: Book) -> tuple[Section, ...]:
 
 
 def _how_to_read(book: Book) -> str:
-    one = "" if len(book.keys) == 1 else " A letter means the same piece in every size."
+    one = " A letter stands for the same part in every size." if len(book.keys) > 1 else ""
     return (
         "The letters name the pieces in the tables, the layouts and the steps."
         f"{one} Sizes are given across the fabric first, then along it. Strips run across the "
@@ -68,18 +68,24 @@ def _general(book: Book, steps: StepList) -> None:
 def _size(book: Book, key: str, steps: StepList) -> list[Block]:
     blocks: list[Block] = [_table(book, key)]
     for fabric, plan in book.plans[key].fabrics.items():
-        if not plan.strips:
-            continue
-        blocks.append(Paragraph(f"**{book.fabric(fabric)}**"))
-        for number_, strip in enumerate(plan.strips, start=1):
-            _strip(book, key, fabric, plan, strip, number_, steps)
-        blocks.append(steps.block())
-        caption = (
-            f"{book.title(key)}, {book.fabric(fabric)}: "
-            f"{measure(plan.length)} of fabric, strips numbered in the order to cut."
-        )
-        blocks.append(FigureBlock(figure("cutting-layout", key, caption, fabric=fabric)))
-    return blocks
+        if plan.strips:
+            _fabric(book, key, fabric, plan, steps)
+    return [*blocks, steps.block()]
+
+
+def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList) -> None:
+    """Add the one step that cuts a fabric: its strips in order, its layout beside them."""
+    strips = [_strip(plan, strip, at) for at, strip in enumerate(plan.strips, start=1)]
+    caption = (
+        f"{book.title(key)}, {book.fabric(fabric)}: {measure(plan.length)} of cloth is cut, "
+        "strip by strip in this order."
+    )
+    steps.add(
+        fabric,
+        "\n\n".join([f"**{book.fabric(fabric)}.** {strips[0]}", *strips[1:]]),
+        sizes=[key],
+        figure=figure("cutting-layout", key, caption, fabric=fabric),
+    )
 
 
 def _table(book: Book, key: str) -> Table:
@@ -124,8 +130,8 @@ def _rounded(book: Book, key: str) -> list[str]:
     return [f"{which} {listed(letters)} {are} rounded up to the next eighth of an inch."]
 
 
-def _strip(book: Book, key: str, fabric: str, plan: FabricPlan, strip: Strip, at: int,
-           steps: StepList) -> None:  # fmt: skip
+def _strip(plan: FabricPlan, strip: Strip, at: int) -> str:
+    """Return how one kind of strip is cut, and what is cut from it."""
     many = strip.count > 1
     whole = len(strip.cuts) == 1 and strip.cuts[0].count == 1 and (
         strip.cuts[0].across == plan.usable_width)  # fmt: skip
@@ -137,11 +143,7 @@ def _strip(book: Book, key: str, fabric: str, plan: FabricPlan, strip: Strip, at
     else:
         each = "From each" if many else "From it"
         pieces = f"{each} cut {listed([_cut(c) for c in strip.cuts])}"
-    steps.add(
-        f"{fabric}-{at}",
-        f"Cut {depth} across the {book.fabric(fabric)}{marked}. {pieces}.",
-        sizes=[key],
-    )
+    return f"Cut {depth}{marked}. {pieces}."
 
 
 def _cut(cut: Cut) -> str:

@@ -231,6 +231,10 @@ def _flat(book: Book, steps: StepList, motif: Motif) -> None:
         sizes=keys,
         right=f"The motif is in {counted(shape.pieces, 'piece')} with the solid line all round.",
     )
+    _make_all(book, steps, motif, keys)
+
+
+def _make_all(book: Book, steps: StepList, motif: Motif, keys: tuple[str, ...]) -> None:
     many = {k: book.motif_count(k, motif.key) for k in keys}
     if max(many.values()) > 1:
         steps.add(

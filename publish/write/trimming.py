@@ -57,13 +57,13 @@ def _trim_at_edge(book: Book, steps: StepList, key: str, motifs: tuple[Motif, ..
     """Trim blocks of a pillow, whose outer edges end in the closing seam."""
     size = book.sizes[key]
     assert size.pillow is not None
-    half = size.block_side / 2
     blocks = [b for b in book.motif_blocks(key) if book.motif_of(b) in motifs]
     steps.add(
         f"trim-{key}",
-        "Lay the blocks out as they will be sewn, and trim each one by measuring from its centre: "
-        f"{measure(half + book.pattern.sewing.seam)} to a side that meets another block, and "
-        f"{measure(half + size.pillow.seam)} to a side at the edge of the cover.",
+        "Lay the blocks out as they will be sewn. On each one draw the finished square about its "
+        f"centre with a removable marker, {measure(size.block_side)} on every side. Cut "
+        f"{measure(book.pattern.sewing.seam)} outside the line where a side meets another block, "
+        f"and {measure(size.pillow.seam)} outside it where a side is at the edge of the cover.",
         sizes=[key],
         right="The motif is in the middle of each finished block, and the outer edges have the "
         "wider allowance that closes the cover.",

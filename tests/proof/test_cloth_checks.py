@@ -16,7 +16,7 @@ from reedmace_case import GROUND, MOTIF, SIDES, Spoil, case, codes, only, pillow
 from publish import proof
 from publish.model.cutplan import BackingPlan, Cut, Strip
 from publish.model.size import Size
-from publish.proof import bought, finishing, pieces, purchase, strips
+from publish.proof import agreement, bought, finishing, pieces, purchase, strips
 from publish.proof.case import Case
 
 
@@ -88,6 +88,34 @@ def test_one_letter_for_two_pieces() -> None:
 def test_a_piece_without_cloth_for_its_seams() -> None:
     note = only(pieces.check(swapped(GROUND, replace(GROUND, width=f("16 3/8")))), "P814")
     assert (note.expected, note.received) == ("at least 16 1/2 in", "16 3/8 in")
+
+
+def test_a_piece_that_only_one_list_has() -> None:
+    note = only(agreement.check(swapped(GROUND, replace(GROUND, count=2))), "P815")
+    assert "piece A" in note.what
+
+
+@pytest.mark.parametrize(
+    ("part", "change", "expected"),
+    [
+        ("backing", {"panel_length": "29"}, "1 of linen, 28 in × 29 in"),
+        ("backing", {"panels": 2}, "2 of linen, 28 in × 28 in"),
+        ("binding", {"strips": 4}, "4 of moss, 2 1/4 in × 40 in"),
+        ("binding", {"square": "15"}, "3 of moss, 15 in × 15 in"),
+    ],
+)
+def test_finishing_pieces_that_their_plan_does_not_ask_for(
+    part: str, change: dict[str, str | int], expected: str
+) -> None:
+    values = {k: f(v) if isinstance(v, str) else v for k, v in change.items()}
+    changed = replace(getattr(case().plans["mini"], part), **values)
+    note = only(agreement.check(Spoil(case()).plan(**{part: changed})), "P815")
+    assert note.expected == expected and part in note.what
+
+
+def test_a_sleeve_or_pillow_back_that_is_not_cut() -> None:
+    assert only(agreement.check(Spoil(case()).plan(sleeve=SIDES)), "P815").received == "none"
+    assert "pillow back" in only(agreement.check(pillow_case()), "P815").what
 
 
 def test_a_strip_wider_than_the_fabric() -> None:

@@ -75,6 +75,7 @@ UNSEEN = {
     "R123": "limits of lengths", "R130": "names", "R131": "files", "R132": "files",
     "R141": "rows", "R142": "sizes", "R143": "harmless", "R144": "harmless",
     "R145": "two keys", "R146": "two keys", "R147": "two items",
+    **dict.fromkeys([f"R{n}" for n in range(150, 166)], "what patches make together"),
 }  # fmt: skip
 BY_READING_ALONE = {
     ("choices.yaml", 7),  # a limit of a percentage

@@ -216,19 +216,17 @@ def _tag(thing: object) -> str:
         return ""
 
 
-def test_a_templates_edition_has_no_covers_and_no_empty_page() -> None:
-    manual = bulrush.manual()
-    only = tuple(s for s in manual.sections if s.key.startswith("templates"))
-    shorter = type(manual)(manual.cover, only, manual.back, manual.running_foot)
+def test_an_edition_of_templates_is_its_sheets_and_nothing_else() -> None:
     edition, notes = typeset(
-        bulrush.pattern(), shorter, bulrush_drawn.artwork(LETTER), LETTER, "templates"
+        bulrush.pattern(), bulrush.manual(), bulrush_drawn.artwork(LETTER), LETTER, "templates"
     )
     assert notes == () and edition is not None
     assert edition.name == "templates-letter"
     book = read_back(edition)
-    assert len(book.words) == 4
-    assert sorted(edition.sheet_pages.values()) == [2, 3, 4]
+    assert len(book.words) == 3
+    assert sorted(edition.sheet_pages.values()) == [1, 2, 3]
     assert "HF-140" not in "".join(book.words)
+    assert [m.get_title() for m in book.pages.get_toc()] == list(SHEETS)
 
 
 _BUILD = """

@@ -31,7 +31,7 @@ KINDS = {
     "cutting-layout": {"fabric"}, "units": {"unit"}, "rows": set(), "borders": {"border"},
     "sandwich": set(), "quilting": set(), "trim": {"unit", "block"}, "binding": {"detail"},
     "sleeve": {"detail"}, "pillow": {"detail"}, "colouring": set(),
-    "tile-map": {"motif", "part"}, "scale": set(),
+    "tile-map": {"motif", "part"}, "scale": set(), "pairs": set(), "colourways": set(),
 }  # fmt: skip
 DETAILS = {
     "stitch": {"edge", "tip", "corner", "hole"},

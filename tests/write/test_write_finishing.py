@@ -8,9 +8,9 @@ from itertools import pairwise
 
 import pytest
 import write_made as w
-from write_cases import made_for, manual, section, step, steps, tables, text_of
+from write_cases import made_for, manual, section, step, steps, strings, tables, text_of
 
-from publish.model.pattern import BorderSpec, QuiltingSpec
+from publish.model.pattern import BorderSpec, Colourway, QuiltingSpec
 from publish.model.words import FigureBlock, Steps
 from publish.write import templates_only, write
 from publish.write.placing import centre_seams
@@ -193,3 +193,26 @@ def test_border_names_by_their_number() -> None:
     text = " ".join(s.text for part in book.sections for s in steps(part))
     for word in ("inner border", "middle border", "outer border"):
         assert f"The {word} is Sandbar" in text
+
+
+def test_other_colourways_are_shown_with_their_swaps() -> None:
+    made = made_for("one size")
+    night = replace(made.pattern.fabrics["linen"], name="Night water", colour="#26343c")
+    ways = {"dusk": Colourway("dusk", "Dusk", {"linen": night})}
+    pattern = replace(made.pattern, colourways=ways)
+    book, _ = write(pattern, made.sizes, made.drafts, made.plans)
+    rows = tables(book)["colourways"].rows
+    assert [row.cells for row in rows] == [("Dusk",), ("Salt linen", "Night water")]
+    assert "colourways" in {f.kind for f in book.figures()}
+    assert "colourways" not in {f.kind for f in manual("one size").figures()}
+
+
+def test_fabrics_that_are_close_are_called_close() -> None:
+    made = made_for("one size")
+    fabrics = {**made.pattern.fabrics,
+               "moss": replace(made.pattern.fabrics["moss"], colour="#efe8d8")}  # fmt: skip
+    book, _ = write(replace(made.pattern, fabrics=fabrics), made.sizes, made.drafts, made.plans)
+    said = [i for s in book.sections if s.key == "colour-and-fabric"
+            for b in s.blocks for i in getattr(b, "items", ())]  # fmt: skip
+    assert any("close in lightness" in text for text in said)
+    assert not any("close in lightness" in text for _, text in strings(manual("one size")))

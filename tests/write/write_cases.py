@@ -81,6 +81,11 @@ def step(name: str, key: str) -> Step:
     return {s.key: s for found in manual(name).sections for s in steps(found)}[key]
 
 
+def section_text(found: Section) -> list[str]:
+    """Return every printed string of a section."""
+    return [text for text in section_strings(found) if text]
+
+
 def tables(book: Manual) -> dict[str, Table]:
     return {b.key: b for s in book.sections for b in s.blocks if isinstance(b, Table)}
 

@@ -1,0 +1,139 @@
+"""What a fabric shop cuts to make kits: lengths for each kit, and for all of them.
+
+In: pattern, cut plans, how many kits of each size. Out: plain data, and Markdown.
+Invariant: one kit's lengths are the plan's lengths to buy; all kits' are that many times
+as long, exactly, since each kit is cut off the bolt by itself.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from typing import Any
+
+from publish.deliver.markdown import rows_of, text_of
+from publish.model.cutplan import CutPlan, FabricPlan, Piece, Strip
+from publish.model.pattern import Pattern
+from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text
+
+Json = dict[str, Any]
+
+
+def kits(pattern: Pattern, plans: Mapping[str, CutPlan], wanted: Mapping[str, int]) -> Json:
+    """Return what `wanted` kits, by size key, take from each bolt.
+
+    Raises ValueError for a size without a plan and for a number that is not positive.
+    """
+    for key, count in wanted.items():
+        if key not in plans:
+            raise ValueError(f"there is no size {key!r}; there are {', '.join(plans)}")
+        if count < 1:
+            raise ValueError(f"{count} kits of {key!r}: at least one is needed")
+    totals: dict[str, tuple[Fraction, Fraction]] = {}
+    for key, count in wanted.items():
+        for name, plan in _bought(plans[key]).items():
+            yards, metres = totals.get(name, (Fraction(0), Fraction(0)))
+            totals[name] = yards + count * plan.buy, metres + count * plan.buy_metric
+    return {
+        "pattern": pattern.key,
+        "title": pattern.title,
+        "unit": "in",
+        "kits": dict(wanted),
+        "sizes": {k: _size(pattern, k, plans[k], count) for k, count in wanted.items()},
+        "bolts": {
+            name: {"name": pattern.fabrics[name].name, **_lengths(*totals[name])}
+            for name in pattern.fabrics
+            if name in totals
+        },
+    }
+
+
+def kits_text(found: Mapping[str, Any]) -> str:
+    """Return a kit sheet as Markdown: the bolts, then a section for each size."""
+    lines = [f"# {found['title']}: kits to cut", "", "## From the bolts", ""]
+    bolts = [(b["name"], _both(b)) for b in found["bolts"].values()]
+    lines += [*rows_of(("Fabric", "For all kits"), bolts, "lr"), ""]
+    for size in found["sizes"].values():
+        lines += _size_text(size)
+    return text_of(lines)
+
+
+def _size_text(size: Mapping[str, Any]) -> list[str]:
+    """Return the section of one size: lengths, the plan of one kit, pieces."""
+    fabrics, pieces = size["fabrics"].values(), size["pieces"]
+    lengths = [
+        (f["name"], _both(f["one_kit"]), _both(f["all_kits"]), f"{f['usable_width']} in")
+        for f in fabrics
+    ]
+    strips = [(f["name"], "; ".join(f["strips"])) for f in fabrics]
+    cut = [
+        (p["letter"], p["name"], p["fabric"], p["size"], str(p["one_kit"]), str(p["all_kits"]))
+        for p in pieces
+    ]
+    batting = f"Batting for each kit: {size['batting']}." if size["batting"] else "No batting."
+    return [
+        f"## {size['title']}: {size['kits']} {'kit' if size['kits'] == 1 else 'kits'}", "",
+        *rows_of(("Fabric", "One kit", "All kits", "Usable width"), lengths, "lrrr"), "",
+        batting, "",
+        "### The plan of one kit", "",
+        *rows_of(("Fabric", "Strips across the width, in order"), strips), "",
+        "### Pieces, where they are cut for the maker", "",
+        *rows_of(("Piece", "Name", "Fabric", "Width × length", "One kit", "All kits"), cut,
+                 "llllrr"), "",
+    ]  # fmt: skip
+
+
+def _bought(plan: CutPlan) -> dict[str, FabricPlan]:
+    """Return the fabrics that a size buys; what the designer owns whole is not for kits."""
+    return {name: fabric for name, fabric in plan.fabrics.items() if fabric.buy > 0}
+
+
+def _size(pattern: Pattern, key: str, plan: CutPlan, count: int) -> Json:
+    batting = plan.batting
+    return {
+        "title": pattern.sizes[key].title,
+        "kits": count,
+        "fabrics": {
+            name: {
+                "name": pattern.fabrics[name].name,
+                "usable_width": fraction_text(fabric.usable_width),
+                "one_kit": _lengths(fabric.buy, fabric.buy_metric),
+                "all_kits": _lengths(count * fabric.buy, count * fabric.buy_metric),
+                "strips": [_strip(s) for s in fabric.strips],
+            }
+            for name, fabric in _bought(plan).items()
+        },
+        "batting": batting
+        and f"{batting.name}, {fraction_text(batting.width)} × {fraction_text(batting.height)} in",
+        "pieces": [_piece(pattern, p, count) for p in plan.pieces],
+    }
+
+
+def _lengths(inches: Fraction, metric: Fraction) -> Json:
+    """Return a length to buy: inches exact, yards exact, metres to the centimetre."""
+    return {
+        "inches": fraction_text(inches),
+        "yards": fraction_text(inches / YARD),
+        "metres": decimal_text(metric * INCH_IN_MM / 1000, 2),
+    }
+
+
+def _both(length: Mapping[str, str]) -> str:
+    return f"{length['yards']} yd ({length['metres']} m)"
+
+
+def _strip(strip: Strip) -> str:
+    cuts = ", ".join(f"{c.count} {c.letter}" for c in strip.cuts)
+    times = "1 strip" if strip.count == 1 else f"{strip.count} strips"
+    return f"{times} {fraction_text(strip.depth)} in deep, each {cuts}"
+
+
+def _piece(pattern: Pattern, piece: Piece, count: int) -> Json:
+    return {
+        "letter": piece.letter,
+        "name": piece.name,
+        "fabric": pattern.fabrics[piece.fabric].name,
+        "size": f"{fraction_text(piece.width)} × {fraction_text(piece.length)} in",
+        "one_kit": piece.count,
+        "all_kits": count * piece.count,
+    }

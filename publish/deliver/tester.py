@@ -1,0 +1,122 @@
+"""The form that someone fills in who sews a pattern before it is published.
+
+In: pattern, manual, numbers. Out: Markdown.
+Invariant: one question block for each run of steps in the manual; every measure to
+compare is one of the computed numbers, beside room for what the tester found.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from publish.deliver.markdown import bullets, rows_of, text_of
+from publish.model.pattern import Pattern
+from publish.model.words import Manual, Section, Steps
+from publish.units import cm_text, parse_number
+
+Json = dict[str, Any]
+ROOM, LINE = "_" * 14, "_" * 60
+"""Space to write in: in a table, and on a line of its own."""
+
+
+def tester_form(pattern: Pattern, manual: Manual, numbers: Json) -> str:
+    """Return the feedback form of a pattern."""
+    sizes = numbers["sizes"]
+    lines = [f"# {manual.cover.title}: tester's form", ""]
+    lines += [manual.back.edition + ".", ""] if manual.back.edition else []
+    lines += ["Please write on it as you sew: every remark helps.", ""]
+    lines += ["## You and your materials", ""]
+    lines += [f"{w}: {LINE}\n" for w in ("Name", "Experience", "Fabrics", "Thread and needle")]
+    lines += ["Size sewn:", "", *bullets([f"☐ {s['title']}" for s in sizes.values()])]
+    lines += ["Paper and printer: " + LINE, "", *_squares(), *_steps(manual)]
+    for key in sizes:
+        lines += _measures(pattern, sizes[key])
+    lines += ["## Last", ""]
+    questions = ("Hours from cutting to binding", "What would you change first?",
+                 "Would you sew it again, and for whom?", "A mistake, with its page")  # fmt: skip
+    lines += [f"{q}: {LINE}\n" for q in questions]
+    lines += [f"Send it to {manual.back.contact}.", ""] if manual.back.contact else []
+    return text_of(lines)
+
+
+def _squares() -> list[str]:
+    rows = [["the inch square", ROOM], ["the centimetre square", ROOM]]
+    return ["## Printing", "", "The check squares on the template sheets measured:", "",
+            *rows_of(("Square", "Yours, both ways"), rows), ""]  # fmt: skip
+
+
+def _steps(manual: Manual) -> list[str]:
+    """Return a block of questions for each section that has steps."""
+    lines = ["## The steps", ""]
+    for section, first, last in _runs(manual):
+        steps = f"step {first}" if first == last else f"steps {first} to {last}"
+        lines += [f"### {section.title}, {steps}", ""]
+        lines += [f"☐ clear  ☐ slow  ☐ stuck at step {ROOM}  minutes {ROOM}", ""]
+        lines += [f"Remarks: {LINE}", ""]
+    return lines
+
+
+def _runs(manual: Manual) -> Iterator[tuple[Section, int, int]]:
+    for section in manual.sections:
+        numbers = [s.number for b in section.blocks if isinstance(b, Steps) for s in b.items]
+        if numbers:
+            yield section, min(numbers), max(numbers)
+
+
+def _measures(pattern: Pattern, size: Json) -> list[str]:
+    """Return what to measure at one size, what it should be, and room for what it was."""
+    rows = [[what, should, ROOM] for what, should in _wanted(size)]
+    used = [
+        [pattern.fabrics[key].name, f"{p['buy_yards']} yd ({p['buy_metres']} m)", ROOM, ROOM]
+        for key, p in size["fabrics"].items()
+    ]
+    return [
+        f"## Measurements: {size['title']}", "",
+        *rows_of(("What", "Should be", "Yours"), rows), "",
+        *rows_of(("Fabric", "The pattern asks for", "You bought", "Left over"), used), "",
+    ]  # fmt: skip
+
+
+def _wanted(size: Json) -> Iterator[tuple[str, str]]:
+    """Yield each thing to measure, in sewing order."""
+    if size["motif_square"]:
+        yield "Square for the motif, cut", _square(size["motif_square"])
+    if size["motif_span"]:
+        yield "Motif, sewn, from tip to tip", _side(size["motif_span"])
+    for unit in size["units"]:
+        if unit["parts"]:
+            name, border = unit["name"], unit["name"].startswith("border")
+            said = f"With {name}" if border else _capital(name)
+            yield f"{said}, seam allowances included", _rectangle(unit["before"])
+    yield "Finished", _rectangle(size["finished"])
+    for name in ("backing", "batting"):
+        if size[name]:
+            yield f"{_capital(name)}, cut", _rectangle(size[name])
+    if size["binding"]:
+        yield "Binding, joined", _side(size["binding"]["joined_length"])
+    if size["pillow"]:
+        yield "Overlap of the pillow's back", _side(size["pillow"]["overlap"])
+
+
+def _rectangle(sides: Json) -> str:
+    width, height = sides["width"], sides["height"]
+    metric = f"{_cm(width)} × {_cm(height)}"
+    return _square(width) if width == height else f"{width} × {height} in ({metric})"
+
+
+def _square(side: str) -> str:
+    return f"{side} in ({_cm(side)}) square"
+
+
+def _side(length: str) -> str:
+    return f"{length} in ({_cm(length)})"
+
+
+def _cm(length: str) -> str:
+    """Return one of the numbers' inches in centimetres."""
+    return cm_text(parse_number(length))
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
