@@ -22,10 +22,15 @@ from publish.model.cutplan import (
     ThreadPlan,
     WebPlan,
 )
-from publish.units import INCH_IN_MM, YARD, decimal_text
-from publish.units import fraction_text as exact
+from publish.surd import Exact, Surd
+from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text
 
 Json = dict[str, Any]
+
+
+def exact(length: Exact) -> str:
+    """Return inches as a maker writes them, or `3 + 4√2` for a length on the diagonal."""
+    return str(length) if isinstance(length, Surd) else fraction_text(length)
 
 
 def cloth(plan: CutPlan) -> Json:

@@ -4,7 +4,8 @@ In: pattern, sizes, drafts, plans. Out: a dictionary of strings, integers, lists
 dictionaries, the same keys in the same order every time.
 Invariant: nothing is computed here that the stages have not settled: a value is written
 down, or is a finished size plus its seams. Exact lengths are inches as a maker writes
-them (`2 1/2`); lengths that come from curves are decimals with `PLACES` places.
+them (`2 1/2`), or `3 + 4√2` on the diagonal of a block; lengths that come from curves are
+decimals with `PLACES` places.
 """
 
 from __future__ import annotations
@@ -14,12 +15,12 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from typing import Any
 
-from publish.deliver.cloth import cloth
+from publish.deliver.cloth import cloth, exact
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, MotifShape, Unit
 from publish.model.pattern import BorderSpec, Pattern
 from publish.model.size import Size
-from publish.units import fraction_text as exact
+from publish.surd import Exact
 
 PLACES = 2
 """Decimal places of lengths (in), areas (sq in) and angles (degrees) from curves."""
@@ -160,7 +161,7 @@ def _walk(unit: Unit) -> Iterator[Unit]:
     yield unit
 
 
-def maybe(length: Fraction | None) -> str | None:
+def maybe(length: Exact | None) -> str | None:
     """Return a length as text, or None where there is none."""
     return None if length is None else exact(length)
 

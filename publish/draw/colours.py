@@ -23,7 +23,7 @@ from publish.model.pattern import Fabric
 from publish.model.words import FigureSpec
 from publish.units import POINTS_PER_INCH
 
-SIDE = 0.86
+SIDE = 0.64
 """Inches: the largest swatch of the grid."""
 HEADS = 1.15
 """Inches: the column of names at the left."""

@@ -5,7 +5,7 @@ Invariant: patch areas add up to the top's area exactly, in fractions, and no tw
 lie on each other. The two together leave no gap.
 
 The area of a polygon is half the sum of its corners' cross products (the surveyor's
-formula), exact for `Fraction` corners.
+formula), exact for exact corners.
 """
 
 from __future__ import annotations
@@ -19,7 +19,7 @@ from shapely.strtree import STRtree
 from publish.model.draft import Patch, Point
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
-from publish.units import fraction_text
+from publish.units import decimal_text
 
 CODES = {
     "P821": Code(
@@ -39,8 +39,8 @@ def check(case: Case) -> Iterator[Note]:
         if covered != draft.width * draft.height:
             yield error(
                 "P821", case.size_place(size), "the patches do not add up to the top",
-                expected=f"{fraction_text(draft.width * draft.height)} square inches",
-                received=f"{fraction_text(covered)}",
+                expected=f"{decimal_text(draft.width * draft.height, 3)} square inches",
+                received=decimal_text(covered, 3),
             )  # fmt: skip
         for first, second in _clashes(draft.patches):
             yield error(

@@ -1,8 +1,9 @@
 """Whether the units can be sewn: parts of one height side by side, each patch used once.
 
 In: a case. Out: notes.
-Invariant: the parts of a unit tile its box in the direction it is joined; units of one
-kind have one size; the root is the top; every patch hangs on the tree exactly once.
+Invariant: parts joined across or down tile the unit's box in that direction, others fill
+it together; units of one kind have one size; the root is the top; every patch hangs on
+the tree exactly once.
 """
 
 from __future__ import annotations
@@ -43,8 +44,14 @@ def check(case: Case) -> Iterator[Note]:
 def _fit(case: Case, size: str, unit: Unit) -> Iterator[Note]:
     if unit.patch is not None and unit.patch.box != unit.box:
         yield _misfit(case, size, unit, "its patch", unit.patch.box)
-    if not unit.parts:
-        return
+    if unit.join in ("across", "down"):
+        yield from _edge_to_edge(case, size, unit)
+    elif unit.parts:
+        yield from _inside(case, size, unit)
+
+
+def _edge_to_edge(case: Case, size: str, unit: Unit) -> Iterator[Note]:
+    """Parts side by side: one height, each beginning where the one before it ends."""
     along, across = ((0, 2), (1, 3)) if unit.join == "across" else ((1, 3), (0, 2))
     at = unit.box[along[0]]
     for part in sorted(unit.parts, key=lambda p: p.box[along[0]]):
@@ -53,6 +60,14 @@ def _fit(case: Case, size: str, unit: Unit) -> Iterator[Note]:
         at = part.box[along[1]]
     if at != unit.box[along[1]]:
         yield _misfit(case, size, unit, "the last of its parts", unit.parts[-1].box)
+
+
+def _inside(case: Case, size: str, unit: Unit) -> Iterator[Note]:
+    """Parts joined by other seams: mitred corners, slanting, set in. Together as large."""
+    lefts, tops, rights, bottoms = zip(*(p.box for p in unit.parts), strict=True)
+    whole = min(lefts), min(tops), max(rights), max(bottoms)
+    if whole != unit.box:
+        yield _misfit(case, size, unit, "its parts together", whole)
 
 
 def _misfit(case: Case, size: str, unit: Unit, other: str, box: Box) -> Note:

@@ -32,7 +32,7 @@ def test_a_gap_of_a_hair_is_found() -> None:
     short = replace(draft().patches[0], ring=tuple(
         (x, y if y == 2 else y - f("1/1000000")) for x, y in draft().patches[0].ring))  # fmt: skip
     found = Spoil(case()).draft(patches=respread(short))
-    assert only(areas.check(found), "P821").expected == "400 square inches"
+    assert only(areas.check(found), "P821").expected == "400.000 square inches"
 
 
 def test_a_gap_and_an_overlap_that_add_up_are_found() -> None:

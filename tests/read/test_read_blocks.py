@@ -159,8 +159,8 @@ def test_foundations(tmp_path):
     assert made.foundations == (Foundation((0, 1, 2), False),)
     made = block(tmp_path, wing + patched(items, more="    foundation: [[left.arm], [left.tip]]\n"))
     assert made.foundations == (Foundation((1,), True), Foundation((2,), True))
-    cabin = "  it: {traditional: log cabin, foundation: [[hearth, log-1]], fabrics: {centre: moss, " \
-            "light: linen, dark: moss}}\n"  # fmt: skip
+    fabrics = "{centre: moss, light: linen, dark: moss}"
+    cabin = f"  it: {{traditional: log cabin, foundation: [[hearth, log-1]], fabrics: {fabrics}}}\n"
     assert block(tmp_path, cabin).foundations == (Foundation((0, 1), True),)
 
 
