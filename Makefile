@@ -31,7 +31,7 @@ setup: $(READY)
 	@:
 
 booklet: $(READY)
-	@$(PYTHON_IN) -m publish.cli build $(PATTERN)
+	@$(PYTHON_IN) -m publish build $(PATTERN)
 
 test: $(READY)
 	@$(PYTHON_IN) -m pytest -n 2
@@ -46,7 +46,7 @@ types: $(READY)
 check: lint types test
 
 reference: $(READY)
-	@$(PYTHON_IN) -m publish.cli reference --out projects
+	@$(PYTHON_IN) -m publish reference --out projects
 
 # Versions for every supported Python and system at once; needs `uv` on the PATH.
 lock:

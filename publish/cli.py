@@ -46,7 +46,9 @@ def _parser() -> argparse.ArgumentParser:
     build.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
     build.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
     build.add_argument("--paper", help="papers, such as letter,a4 (the pattern's own)")
-    build.add_argument("--only", choices=("booklet", "templates", "full-size"), help="one edition")
+    build.add_argument(
+        "--only", choices=("booklet", "templates", "full-size", "press"), help="one edition"
+    )
     build.add_argument("--strict", action="store_true", help="let a warning stop the build")
     build.set_defaults(run=_build)
 

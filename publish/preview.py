@@ -17,6 +17,7 @@ from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 
 from publish import pipeline
+from publish.editions import print_editions
 from publish.notes import PublishError, Report
 from publish.report import concise, summary
 
@@ -64,7 +65,7 @@ class Shown:
         try:
             work = pipeline.prepare(self.path)
             work.stop_on_errors()
-            pipeline.print_editions(work, [self.paper], "booklet")
+            print_editions(work, [self.paper], "booklet")
             work.stop_on_errors()
             self.pdf, self.report, self.failed = work.editions[0].pdf, work.report, False
             self.built += 1

@@ -12,8 +12,14 @@ from publish.read import SMALLEST
 
 ROOT = Path(__file__).parent.parent
 DEMO = ROOT / "projects" / "samphire"
+PATCHWORK = Path(__file__).parent / "data" / "patchwork"
 FAULTS = Path(__file__).parent / "faults"
 DRAWING = (resources.files("publish") / "starter" / "motif.svg").read_text(encoding="utf-8")
+
+
+def described(name):
+    """Return the folder of a whole pattern: the demo, or one that reads but is not drafted."""
+    return DEMO if name == DEMO.name else PATCHWORK / name
 
 
 def pattern(folder, text=SMALLEST, drawings=("bulrush.svg",)):

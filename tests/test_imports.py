@@ -7,6 +7,7 @@ model, then notes and units. Every offence is listed at once.
 import ast
 import sys
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -20,6 +21,7 @@ FILE_LINES, FUNCTION_LINES = 300, 40
 Tree = tuple[str, ast.Module]
 
 
+@cache
 def trees() -> list[Tree]:
     """Return every module of the package by its path below it."""
     paths = sorted(PACKAGE.rglob("*.py"))

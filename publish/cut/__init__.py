@@ -7,23 +7,43 @@ Invariant: see `publish.model.cutplan`.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from publish.cut.codes import CODES
 from publish.cut.fabric import Lettered, checked, plan_fabric
-from publish.cut.finishing import backing, batting, binding, pillow, sleeve
+from publish.cut.finishing import backing, batting, binding, binding_plan, pillow, sleeve
+from publish.cut.fused import Fused, fused, nested_cloth, web
 from publish.cut.letters import Letters
-from publish.cut.needs import Need
+from publish.cut.needs import Need, cloth_of
+from publish.cut.notes import at_hand, too_large_note, too_wide_note
 from publish.cut.patches import borders, grounds, motif_squares
-from publish.cut.thread import thread, web
-from publish.model.cutplan import BackingPlan, CutPlan, FabricPlan
+from publish.cut.precut import alternative, offers, ready_cut, sold_as, too_large
+from publish.cut.purchase import purchase_of
+from publish.cut.rolls import stabiliser
+from publish.cut.stock import with_stock
+from publish.cut.thread import thread
+from publish.model.cutplan import Alternative, BackingPlan, CutPlan, FabricPlan, Piece
 from publish.model.draft import Draft
-from publish.model.pattern import Pattern
+from publish.model.pattern import Fabric, Pattern
 from publish.model.size import Size
-from publish.notes import Note, error, warning
-from publish.units import inches_text, yards_text
+from publish.notes import Note
 
 __all__ = ["CODES", "cut"]
+
+
+@dataclass(frozen=True)
+class Task:
+    """One size to plan, with its needs and their letters."""
+
+    pattern: Pattern
+    size: Size
+    draft: Draft
+    letters: Letters
+
+    def needs(self, pattern: Pattern | None = None) -> list[Lettered]:
+        """Return the size's needs; `pattern` may sell its fabrics another way."""
+        needs, _ = _needs(pattern or self.pattern, self.size, self.draft)
+        return [Lettered(x, n) for x, n in zip(self.letters.of(needs), needs, strict=True)]
 
 
 def cut(
@@ -32,63 +52,62 @@ def cut(
     """Return every size's plan; a purpose keeps its letter in all of them."""
     notes: list[Note] = []
     letters = Letters()
+    found = [_needs(pattern, size, drafts[key]) for key, size in sizes.items()]
+    letters.give(needs for needs, _ in found)
     plans = {}
-    needs = {key: _needs(pattern, size, drafts[key], notes) for key, size in sizes.items()}
-    letters.give(needs.values())
-    for key, size in sizes.items():
-        plans[key] = _plan(pattern, size, drafts[key], needs[key], letters, notes)
+    for (key, size), (_, wrong) in zip(sizes.items(), found, strict=True):
+        notes += wrong
+        plans[key] = _plan(Task(pattern, size, drafts[key], letters), notes)
     return {k: p for k, p in plans.items() if p is not None}, tuple(notes)
 
 
-def _needs(pattern: Pattern, size: Size, draft: Draft, notes: list[Note]) -> list[Need]:
-    """Return everything that is cut but the backing, whose layout is weighed later."""
-    ground, found = grounds(pattern, size, draft)
-    notes += found
+def _needs(pattern: Pattern, size: Size, draft: Draft) -> tuple[list[Need], list[Note]]:
+    """Return everything that is cut, with the notes on what cannot be."""
+    ground, notes = grounds(pattern, size, draft)
     needs = [*motif_squares(pattern, size, draft), *ground, *borders(pattern, size)]
-    made = pillow(pattern, size)
+    made, back, hung = pillow(pattern, size), backing(pattern, size), sleeve(pattern, size)
     needs += [made[1]] if made else []
-    needs += [need for _, need in backing(pattern, size)[0][:1]]
-    bound = binding(pattern, size)
-    needs += [bound[1]] if bound else []
-    hung = sleeve(pattern, size)
-    return [*needs, hung] if hung else needs
+    needs += [back[0]] if back else []
+    if size.binding is not None:
+        cloth = cloth_of(pattern.fabrics[size.binding.fabric])
+        lengths = [w.along for n in needs if n.fabric == size.binding.fabric for w in n.ways
+                   if w.along > cloth.across]  # fmt: skip
+        bound = binding(pattern, size, lengths)
+        needs += [bound] if bound else []
+    return ([*needs, hung] if hung else needs), notes
 
 
-def _plan(pattern: Pattern, size: Size, draft: Draft, needs: list[Need], letters: Letters,
-          notes: list[Note]) -> CutPlan | None:  # fmt: skip
-    lettered = [Lettered(x, n) for x, n in zip(letters.of(needs), needs, strict=True)]
-    before = len(notes)
-    notes += [_too_wide(pattern, size, n) for n in needs if not _fits(pattern, n)]
-    if len(notes) > before:
+def _plan(task: Task, notes: list[Note]) -> CutPlan | None:
+    pattern, size, draft = task.pattern, task.size, task.draft
+    needs = task.needs()
+    wrong = [note for n in needs if (note := _refused(pattern, size, n)) is not None]
+    notes += wrong
+    if wrong:
         return None
-    backings, _ = backing(pattern, size)
+    motifs = fused(pattern, draft, needs)
     fabrics: dict[str, FabricPlan] = {}
-    back: BackingPlan | None = None
-    for key in pattern.fabrics:
-        own = [n for n in lettered if n.need.fabric == key]
-        if not own:
-            continue
-        if backings and backings[0][0].fabric == key:
-            fabrics[key], back = _with_backing(pattern, own, backings)
-        else:
-            fabrics[key] = checked(plan_fabric(pattern.fabrics[key], own, pattern.sewing))
-        notes += _at_hand(pattern, size, fabrics[key])
+    for key, fabric in pattern.fabrics.items():
+        own = [n for n in needs if n.need.fabric == key]
+        if own:
+            fabrics[key] = with_stock(fabric, _fabric(task, fabric, own, motifs), pattern.sewing)
+            notes += at_hand(pattern, size, fabrics[key])
     by_letter = {p.letter: p for plan in fabrics.values() for p in plan.pieces}
-    pieces = tuple(by_letter[n.letter] for n in sorted(lettered, key=_in_order))
-    bound, made = binding(pattern, size), pillow(pattern, size)
-    squares = [p.width for p in pieces if p.purpose == "motif"]
+    pieces = tuple(by_letter[n.letter] for n in sorted(needs, key=_in_order))
+    made = pillow(pattern, size)
+    side = [n.need.width for n in needs if n.need.purpose == "motif"]
     return CutPlan(
         size=size.key,
         pieces=pieces,
         fabrics=fabrics,
-        motif_square=max(squares, default=None),
-        backing=back,
+        motif_square=max(side, default=None),
+        backing=_backing(pattern, size, pieces),
         batting=batting(size),
-        binding=bound[0] if bound else None,
+        binding=next((binding_plan(size, p) for p in pieces if p.purpose == "binding"), None),
         pillow=made[0] if made else None,
-        web=web(pattern, draft),
+        web=web(pattern, draft, motifs),
         sleeve=next((p for p in pieces if p.purpose == "sleeve"), None),
         thread=thread(pattern, size, draft),
+        stabiliser=stabiliser(pattern, draft),
     )
 
 
@@ -96,53 +115,47 @@ def _in_order(lettered: Lettered) -> tuple[int, str]:
     return len(lettered.letter), lettered.letter
 
 
-def _with_backing(
-    pattern: Pattern, needs: list[Lettered], backings: list[tuple[BackingPlan, Need]]
-) -> tuple[FabricPlan, BackingPlan]:
-    """Plan the fabric of the backing with each layout; return what buys least."""
-    tried = []
-    for plan, need in backings:
-        own = [Lettered(n.letter, need if n.need.purpose == "backing" else n.need) for n in needs]
-        fabric = pattern.fabrics[need.fabric]
-        tried.append((checked(plan_fabric(fabric, own, pattern.sewing)), plan, need))
-    tried.sort(key=lambda t: (t[0].buy, t[0].length, t[1].panels))
-    best, plan, need = tried[0]
-    if len(tried) > 1 and need.ways[0].words != tried[1][2].ways[0].words:
-        text = f"backing {need.ways[0].words}"
-        if tried[1][0].buy > best.buy:
-            saved = yards_text(tried[1][0].buy - best.buy)
-            text += f": buys {saved} less than {tried[1][2].ways[0].words}"
-        best = replace(best, choices=(*best.choices, text))
-    return best, plan
+def _fabric(task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]) -> FabricPlan:
+    """Return one fabric's plan: by length, ready cut, and what else it could be cut from."""
+    sewing = task.pattern.sewing
+    if fabric.sold_as is not None:
+        made = ready_cut(fabric, own)
+        kept = [Lettered(n.letter, replace(n.need, ways=(way,)))
+                for n, way in zip(own, made.ways, strict=True)]  # fmt: skip
+        return replace(checked(plan_fabric(fabric, kept, sewing)), precut=made.plan)
+    plan = checked(plan_fabric(fabric, own, sewing))
+    others = [_alternative(task, sold_as(fabric, offer), plan) for offer in offers(fabric)]
+    mine = [m for m in motifs if m.motif.fabric == fabric.key]
+    if mine:
+        letters = {m.letter for m in mine}
+        left = [n for n in own if n.letter not in letters]
+        rest = plan_fabric(fabric, left, sewing) if left else None
+        purchase = purchase_of(fabric, sewing)
+        plan = checked(nested_cloth(mine, plan, rest, purchase, fabric.directional))
+    return replace(plan, alternatives=tuple(others))
 
 
-def _fits(pattern: Pattern, need: Need) -> bool:
-    """Return whether a need can be cut in some way, and drop nothing."""
-    usable = pattern.fabrics[need.fabric].usable_width
-    return any(w.across <= usable or (w.may_turn and w.along <= usable) for w in need.ways)
+def _alternative(task: Task, fabric: Fabric, plan: FabricPlan) -> Alternative:
+    """Return whether a fabric's pieces could be cut from what it is given as sold as."""
+    pattern = replace(task.pattern, fabrics={**task.pattern.fabrics, fabric.key: fabric})
+    own = [n for n in task.needs(pattern) if n.need.fabric == fabric.key]
+    return alternative(fabric, own, plan.pieces)
 
 
-def _too_wide(pattern: Pattern, size: Size, need: Need) -> Note:
-    fabric = pattern.fabrics[need.fabric]
-    return error(
-        "C401", pattern.place("sizes", size.key, "block_size"),
-        f"the {need.name} of the {size.title} is wider than {fabric.name}",
-        expected=f"at most {inches_text(fabric.usable_width)}, its usable width",
-        received=f"{inches_text(need.width)} × {inches_text(need.length)}",
-        help=f"make the block smaller, or give `{fabric.key}` a wider `usable_width`",
-    )  # fmt: skip
+def _backing(pattern: Pattern, size: Size, pieces: tuple[Piece, ...]) -> BackingPlan | None:
+    """Return the backing that the size's backing piece was cut for."""
+    found = backing(pattern, size)
+    piece = next((p for p in pieces if p.purpose == "backing"), None)
+    if found is None or piece is None:
+        return None
+    cut_as = piece.count, piece.width, piece.length
+    return next(p for p in found[1] if (p.panels, p.panel_width, p.panel_length) == cut_as)
 
 
-def _at_hand(pattern: Pattern, size: Size, plan: FabricPlan) -> list[Note]:
-    """Warn when the designer's own length of a fabric does not reach."""
-    fabric = pattern.fabrics[plan.fabric]
-    if fabric.owned is None or fabric.owned >= plan.needed:
-        return []
-    note = warning(
-        "C403", pattern.place("fabrics", fabric.key, "owned"),
-        f"there is too little {fabric.name} for the {size.title}",
-        expected=f"at least {inches_text(plan.needed)}",
-        received=inches_text(fabric.owned),
-        help=f"buy {yards_text(plan.buy)}, or make a smaller size from it",
-    )  # fmt: skip
-    return [note]
+def _refused(pattern: Pattern, size: Size, lettered: Lettered) -> Note | None:
+    """Return why a need cannot be cut from its fabric, or None."""
+    need, fabric = lettered.need, pattern.fabrics[lettered.need.fabric]
+    if too_large(fabric, [lettered]) is None:
+        return None
+    note = too_wide_note if fabric.sold_as is None else too_large_note
+    return note(pattern, size, need)

@@ -1,31 +1,35 @@
 """One fabric's plan: the ways that buy least, the strips, the length to buy.
 
 In: the lettered needs of one fabric and size. Out: `FabricPlan` and its pieces.
-Invariant: every combination of ways is weighed by what it makes the maker buy; the plan
-that is returned has been laid out and checked piece by piece.
+Invariant: the plan buys no more than any combination of ways that was laid out; those
+that were not cannot buy less, or are past the first `MOST_LAID_OUT`. What is returned
+has been laid out and checked piece by piece.
 """
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
-from itertools import product
-from math import floor
+from itertools import islice, product
 
-from publish.cut.needs import Need, Way
-from publish.cut.strips.exact import Solved, solve
-from publish.cut.strips.problem import Part, Problem, length_of, on_grid
-from publish.model.cutplan import Cut, FabricPlan, Piece, Strip
+from publish.cut.needs import Cloth, Need, Way
+from publish.cut.order import cutting_order
+from publish.cut.purchase import Purchase, purchase_of
+from publish.cut.strips import Part, bound_of, lay_out
+from publish.model.cutplan import FabricPlan, Piece
 from publish.model.pattern import Fabric, Sewing
-from publish.units import inches_text, round_up, yards_text
+from publish.units import inches_text, yards_text
 
-MOST_COMBINATIONS = 32
+MOST_COMBINATIONS = 512
+"""Ways weighed by their bounds."""
+MOST_LAID_OUT = 24
+"""Ways laid out, those with the lowest bounds first."""
 
-
-Rest = tuple[Part, int]
-"""A part and how many of it are still to be cut."""
+Ways = tuple[Way, ...]
+Cost = tuple[Fraction, Fraction]
+"""What is bought by the yard and by the metre, in inches."""
 
 
 @dataclass(frozen=True)
@@ -39,117 +43,108 @@ def plan_fabric(fabric: Fabric, needs: Sequence[Lettered], sewing: Sewing) -> Fa
 
     Every need must have a way that fits the usable width.
     """
-    best: FabricPlan | None = None
-    tried: list[tuple[tuple[Way, ...], FabricPlan]] = []
-    usable = fabric.usable_width
-    open_ways = [
-        [w for w in n.need.ways if w.across <= usable or (w.may_turn and w.along <= usable)]
-        for n in needs
-    ]
-    choices = list(product(*open_ways))[:MOST_COMBINATIONS]
-    for ways in choices:
-        plan = _plan(fabric, needs, ways, sewing)
-        tried.append((ways, plan))
-        if best is None or (plan.buy, plan.length) < (best.buy, best.length):
-            best = plan
-    assert best is not None
-    chosen = next(ways for ways, plan in tried if plan is best)
-    words = _choices(needs, chosen, tried, best)
-    return FabricPlan(**{**vars(best), "choices": words})
+    table = _Table(fabric, needs, purchase_of(fabric, sewing))
+    best = table.least(table.choices)
+    return replace(table.plan(best), choices=_choices(table, best))
 
 
-def _plan(fabric: Fabric, needs: Sequence[Lettered], ways: Sequence[Way],
-          sewing: Sewing) -> FabricPlan:  # fmt: skip
-    parts = [
+class _Table:
+    """Every choice of ways with its bound, and the plans of those laid out so far."""
+
+    def __init__(self, fabric: Fabric, needs: Sequence[Lettered], purchase: Purchase) -> None:
+        self.fabric, self.needs, self.purchase = fabric, needs, purchase
+        self._plans: dict[Ways, FabricPlan] = {}
+        cloth = Cloth(fabric.usable_width)
+        self.choices = combinations(needs, cloth)
+        self._bounds = {ways: bound_of(_parts(needs, ways), cloth.across) for ways in self.choices}
+
+    def plan(self, ways: Ways) -> FabricPlan:
+        """Return the plan of a choice, laid out once."""
+        if ways not in self._plans:
+            self._plans[ways] = _plan(self.fabric, self.needs, ways, self.purchase)
+        return self._plans[ways]
+
+    def least(self, choices: Sequence[Ways]) -> Ways:
+        """Return the choice that buys least; of equals the first, with the plainest ways."""
+        ranked = sorted(choices, key=lambda ways: self._bounds[ways])[:MOST_LAID_OUT]
+        best = ranked[0]
+        for ways in ranked[1:]:
+            if self._at_best(ways) < self._cost(best) and self._cost(ways) < self._cost(best):
+                best = ways
+        before = [w for w in choices[: choices.index(best)] if self._at_best(w) <= self._cost(best)]
+        equal = (w for w in before[:MOST_LAID_OUT] if self._cost(w) == self._cost(best))
+        return next(equal, best)
+
+    def _cost(self, ways: Ways) -> Cost:
+        plan = self.plan(ways)
+        return plan.buy, plan.buy_metric
+
+    def _at_best(self, ways: Ways) -> Cost:
+        bound = self._bounds[ways]
+        return self.purchase.buy(bound), self.purchase.buy_metric(bound)
+
+
+def combinations(needs: Sequence[Lettered], cloth: Cloth) -> list[Ways]:
+    """Return every choice of ways that fit, one for each need, the plain ones first."""
+    fitting = [[w for w in n.need.ways if w.fits(cloth)] for n in needs]
+    return list(islice(product(*fitting), MOST_COMBINATIONS))
+
+
+def _parts(needs: Sequence[Lettered], ways: Sequence[Way]) -> list[Part]:
+    return [
         Part(n.letter, w.across, w.along, w.count, w.may_turn)
         for n, w in zip(needs, ways, strict=True)
     ]
-    problem = on_grid(parts, fabric.usable_width)
 
-    def below(length: int) -> int:
-        """Return the greatest grid length that buys one step less than `length`."""
-        buy = round_up(_needed(length * problem.along_step, fabric, sewing), sewing.purchase_step)
-        most = (buy - sewing.purchase_step) * (1 - fabric.shrinkage) - sewing.straightening
-        return floor(most / problem.along_step)
 
-    solved = solve(problem, below)
-    length = length_of(problem, solved.plan) * problem.along_step
-    needed = _needed(length, fabric, sewing)
+def _plan(fabric: Fabric, needs: Sequence[Lettered], ways: Sequence[Way],
+          purchase: Purchase) -> FabricPlan:  # fmt: skip
+    parts = _parts(needs, ways)
+    laid = lay_out(parts, fabric.usable_width, purchase)
     area = sum((p.across * p.along * p.count for p in parts), Fraction(0))
     return FabricPlan(
         fabric=fabric.key,
         usable_width=fabric.usable_width,
-        pieces=tuple(_piece(n, w) for n, w in zip(needs, ways, strict=True)),
-        strips=strips_of(problem, solved),
-        length=length,
-        needed=needed,
-        buy=round_up(needed, sewing.purchase_step),
-        buy_metric=round_up(needed, sewing.metric_step),
-        bound=solved.bound * problem.along_step,
-        waste=1 - area / (length * fabric.usable_width),
+        pieces=tuple(piece_of(n, w) for n, w in zip(needs, ways, strict=True)),
+        strips=cutting_order(laid.strips, fabric.usable_width),
+        length=laid.length,
+        needed=purchase.needed(laid.length),
+        buy=purchase.buy(laid.length),
+        buy_metric=purchase.buy_metric(laid.length),
+        bound=laid.bound,
+        waste=1 - area / (laid.length * fabric.usable_width),
     )
 
 
-def _needed(length: Fraction, fabric: Fabric, sewing: Sewing) -> Fraction:
-    """Return a length with the allowances for squaring the end and for shrinking."""
-    return (length + sewing.straightening) / (1 - fabric.shrinkage)
-
-
-def _piece(lettered: Lettered, way: Way) -> Piece:
+def piece_of(lettered: Lettered, way: Way) -> Piece:
+    """Return the piece that a need is, cut this way."""
     need = lettered.need
-    return Piece(
+    piece = Piece(
         lettered.letter, need.name, need.purpose, need.fabric, need.width, need.length,
         need.count, need.finished_width, need.finished_length, need.exact_width,
         need.exact_length, way.may_turn, way.joined, need.note,
     )  # fmt: skip
+    return piece if way.made is None else replace(piece, **vars(way.made))
 
 
-def strips_of(problem: Problem, solved: Solved) -> tuple[Strip, ...]:
-    """Return a plan's strips in inches, the deepest first, each part in its own letter."""
-    left: list[list[Rest]] = [[(p, p.count) for p in parts] for parts in problem.members]
-    found: Counter[tuple[Fraction, tuple[Cut, ...]]] = Counter()
-    order = sorted(solved.plan, key=lambda p: (-problem.depths[p[0]], [-n for n in p[1]]))
-    for d, counts in order:
-        depth = problem.depths[d] * problem.along_step
-        for _ in range(solved.plan[d, counts]):
-            cuts = _take(problem, d, counts, left)
-            if cuts:
-                found[depth, cuts] += 1
-    return tuple(Strip(depth, cuts, n) for (depth, cuts), n in found.items())
-
-
-def _take(problem: Problem, d: int, counts: Sequence[int],
-          left: list[list[Rest]]) -> tuple[Cut, ...]:  # fmt: skip
-    """Fill one strip with parts still to be cut; patterns may hold more than are left."""
-    cuts = []
-    for i, wanted in enumerate(counts):
-        across, along = problem.across[d][i], problem.along[d][i]
-        if across is None:
-            continue
-        size = across * problem.across_step, along * problem.along_step
-        for j, (part, rest) in enumerate(left[i]):
-            taken = min(wanted, rest)
-            if taken:
-                left[i][j] = part, rest - taken
-                wanted -= taken
-                turned = size != (part.across, part.along)
-                cuts.append(Cut(part.letter, *size, taken, turned))
-    return tuple(sorted(cuts, key=lambda c: (-c.along, -c.across, c.letter)))
-
-
-def _choices(needs: Sequence[Lettered], chosen: Sequence[Way],
-             tried: Sequence[tuple[tuple[Way, ...], FabricPlan]],
-             best: FabricPlan) -> tuple[str, ...]:  # fmt: skip
-    """Say each decision that was made, and what the other way would have cost."""
+def _choices(table: _Table, chosen: Ways) -> tuple[str, ...]:
+    """Say each decision that was made, and what the next best way would have cost."""
     said = []
-    for i, lettered in enumerate(needs):
-        if len(lettered.need.ways) < 2:
+    best = table.plan(chosen)
+    for i, (lettered, way) in enumerate(zip(table.needs, chosen, strict=True)):
+        others: dict[str, list[Ways]] = {}
+        for ways in table.choices:
+            others.setdefault(ways[i].words, []).append(ways)
+        bought = [
+            (table.plan(table.least(ways)).buy, words)
+            for words, ways in others.items()
+            if words != way.words
+        ]
+        if not bought:
             continue
-        others = [(plan.buy, ways[i].words) for ways, plan in tried if ways[i] != chosen[i]]
-        if not others:
-            continue
-        buy, words = min(others)
-        text = f"{lettered.letter} ({lettered.need.name}) cut {chosen[i].words}"
+        buy, words = min(bought)
+        name = lettered.need.name if way.made is None else way.made.name
+        text = f"{lettered.letter} ({name}) cut {way.words}"
         if buy > best.buy:
             text += f": buys {yards_text(buy - best.buy)} less than {words}"
         said.append(text)
@@ -166,5 +161,6 @@ def checked(plan: FabricPlan) -> FabricPlan:
             held[cut.letter] += cut.count * strip.count
     wanted = {p.letter: p.count * p.joined_from for p in plan.pieces}
     assert held == wanted, (held, wanted)
+    assert plan.length == sum((s.depth * s.count for s in plan.strips), Fraction(0))
     assert plan.bound <= plan.length <= plan.needed
     return plan

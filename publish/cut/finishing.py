@@ -6,19 +6,33 @@ Invariant: every join's loss is counted. Sources are named at the constants.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 from fractions import Fraction
 from math import isqrt
 
-from publish.cut.needs import Need, Way, long_ways, plain
-from publish.model.cutplan import BackingPlan, BattingPlan, BindingPlan, PillowPlan
-from publish.model.pattern import Fabric, Pattern
+from publish.cut.needs import (
+    Cloth,
+    Made,
+    Need,
+    Way,
+    cloth_of,
+    equal_lengths,
+    long_ways,
+    plain,
+)
+from publish.model.cutplan import BackingPlan, BattingPlan, BindingPlan, Piece, PillowPlan
+from publish.model.pattern import Pattern
 from publish.model.size import Size
-from publish.units import fraction_text, round_up
+from publish.surd import Exact, Surd
+from publish.units import EIGHTH, fraction_text, round_up
 
 BACKING_SEAM = Fraction(1, 2)
 """Seam between panels, selvages off: a published worked example joins two 42 in lengths
 to 83 in (reference back-3.75yd)."""
+LEAST_PANEL = Fraction(6)
+"""No part of a backing is narrower: common practice, no source."""
+BINDING = "binding strip"
 
 PACKAGES: tuple[tuple[str, int, int], ...] = (
     ("craft", 34, 45), ("crib", 45, 60), ("twin", 72, 90), ("full", 84, 96),
@@ -35,55 +49,76 @@ ZIP_EXTRA = Fraction(1)
 """A zip back is cut 1 in longer than the front: cushion cover tutorial, 2016."""
 
 
-def backing(pattern: Pattern, size: Size) -> tuple[list[tuple[BackingPlan, Need]], Fabric | None]:
-    """Return each way to make the backing with its need, and the fabric it is cut from."""
+def backing(pattern: Pattern, size: Size) -> tuple[Need, tuple[BackingPlan, ...]] | None:
+    """Return the need of a backing, a way for each direction of its seams, and the plan
+    that goes with each way."""
     if size.backing is None:
-        return [], None
+        return None
     fabric = pattern.fabrics[size.backing.fabric]
-    overhang = size.backing.overhang
-    width, height = size.width + 2 * overhang, size.height + 2 * overhang
-    found = []
-    for seams, across, along in (("vertical", width, height), ("horizontal", height, width)):
-        if seams == "horizontal" and (fabric.directional or width == height):
-            continue
-        if across <= fabric.usable_width:
-            found.append(_panels(fabric, (width, height), ("none", 1, across, along), overhang))
-            continue
-        lost = 2 * BACKING_SEAM
-        panels = int(-(-(across - lost) // (fabric.usable_width - lost)))
-        each = round_up((across + (panels - 1) * lost) / panels)
-        each = min(each, fabric.usable_width)
-        found.append(_panels(fabric, (width, height), (seams, panels, each, along), overhang))
-    return found, fabric
+    cloth, reach = cloth_of(fabric), 2 * size.backing.overhang
+    whole = ruled(size.width) + reach, ruled(size.height) + reach
+    blank = BackingPlan(fabric.key, *whole, 1, *whole, "none", size.backing.overhang)
+    plans = _backings(blank, "vertical", cloth)
+    if not cloth.directional and whole[0] != whole[1]:
+        plans += _backings(blank, "horizontal", cloth)
+    ways = tuple(map(_panels, plans))
+    made = ways[0].made
+    assert made is not None
+    need = Need(made.name, "backing", fabric.key, made.width, made.length, made.count, ways)
+    return need, tuple(plans)
 
 
-def _panels(fabric: Fabric, whole: tuple[Fraction, Fraction],
-            layout: tuple[str, int, Fraction, Fraction],
-            overhang: Fraction) -> tuple[BackingPlan, Need]:  # fmt: skip
-    seams, panels, across, along = layout
-    across, along = round_up(across), round_up(along)
-    plan = BackingPlan(fabric.key, *whole, panels, across, along, seams, overhang)
-    words = {
-        "none": "in one piece", "vertical": "with upright seams", "horizontal": "with level seams"
-    }[seams]  # fmt: skip
-    way = Way(across, along, panels, words=words)
-    name = "backing" if panels == 1 else "backing panel"
-    return plan, Need(name, "backing", fabric.key, across, along, panels, (way,))
+def ruled(length: Exact) -> Fraction:
+    """Return a finished length as a ruler shows it: one on the diagonal rounded up."""
+    return round_up(length) if isinstance(length, Surd) else length
+
+
+def _backings(blank: BackingPlan, seams: str, cloth: Cloth) -> list[BackingPlan]:
+    """Return a backing in panels of one width, their seams running one way.
+
+    Where the panels come out even in number, a seam would run down the middle. To avoid
+    it, one panel stays whole and one is split: a half is sewn to each side (BellaOnline,
+    Quilt backings: fabric calculation). That way comes first, where the fabric is wide
+    enough for its additional seam and no half is narrower than `LEAST_PANEL`.
+    """
+    across, along = (blank.width, blank.height)[:: 1 if seams == "vertical" else -1]
+    along = round_up(along)
+    if across <= cloth.across:
+        return [replace(blank, panel_width=round_up(across), panel_length=along)]
+    panels, each = equal_lengths(across, cloth.across, 2 * BACKING_SEAM)
+    plan = replace(blank, panels=panels, panel_width=each, panel_length=along, seams=seams)
+    wider = round_up((across + panels * 2 * BACKING_SEAM) / panels, 2 * EIGHTH)
+    if panels % 2 or wider > cloth.across or wider / 2 < LEAST_PANEL:
+        return [plan]
+    return [replace(plan, panel_width=wider, half=wider / 2), plan]
+
+
+def _panels(plan: BackingPlan) -> Way:
+    way = {"none": "", "vertical": "upright", "horizontal": "level"}[plan.seams]
+    words = f"with {way} seams" if plan.panels > 2 else f"with one {way} seam, down the middle"
+    if plan.half is not None:
+        words = f"with {way} seams, none of them down the middle"
+    elif plan.panels == 1:
+        words = "in one piece"
+    name = "backing" if plan.panels == 1 else "backing panel"
+    made = Made(name, plan.panel_width, plan.panel_length, plan.panels)
+    return Way(plan.panel_width, plan.panel_length, plan.panels, words=words, made=made)
 
 
 def batting(size: Size) -> BattingPlan | None:
     """Return the batting to cut, and the smallest package that holds it, if any does."""
     if size.batting is None:
         return None
-    width = size.width + 2 * size.batting.overhang
-    height = size.height + 2 * size.batting.overhang
+    width = ruled(size.width) + 2 * size.batting.overhang
+    height = ruled(size.height) + 2 * size.batting.overhang
     short, long = sorted((width, height))
     held = (f"{n} {a} × {b} in" for n, a, b in PACKAGES if short <= a and long <= b)
     return BattingPlan(size.batting.name, width, height, next(held, None))
 
 
-def binding(pattern: Pattern, size: Size) -> tuple[BindingPlan, Need] | None:
-    """Return the binding and its need: strips across the width, or a square for bias.
+def binding(pattern: Pattern, size: Size, lengths: Iterable[Fraction] = ()) -> Need | None:
+    """Return the need of a binding: strips across the width, strips along the length
+    where the same fabric has pieces cut to `lengths`, or a square for bias.
 
     A diagonal join takes one strip width of length (from memory). Bias: side of the
     square = root of length times width, rounded up to whole inches (soft-furnishing FAQ,
@@ -92,20 +127,44 @@ def binding(pattern: Pattern, size: Size) -> tuple[BindingPlan, Need] | None:
     spec = size.binding
     if spec is None:
         return None
-    usable = pattern.fabrics[spec.fabric].usable_width
-    length = size.perimeter + spec.allowance
-    strips = int(-(-(length - spec.width) // (usable - spec.width)))
-    strips = max(strips, 1)
-    joined = strips * usable - (strips - 1) * spec.width
-    plan = BindingPlan(spec.fabric, spec.cut, spec.width, length, strips, strips - 1, joined)
-    if spec.cut == "straight":
-        way = Way(usable, spec.width, strips)
-        need = Need("binding strip", "binding", spec.fabric, usable, spec.width, strips, (way,))
-        return plan, need
-    side = _root_up(length * spec.width)
-    plan = replace(plan, strips=1, joins=0, joined_length=side * side / spec.width, square=side)
-    way = Way(side, side, 1)
-    return plan, Need("bias binding square", "binding", spec.fabric, side, side, 1, (way,))
+    cloth, width = cloth_of(pattern.fabrics[spec.fabric]), spec.width
+    length = bound_length(size)
+    if spec.cut != "straight":
+        side = _root_up(length * width)
+        way = Way(side, side, 1)
+        return Need("bias binding square", "binding", spec.fabric, side, side, 1, (way,))
+    count, _ = equal_lengths(length, cloth.across, width)
+    reach = cloth.across
+    words = "across the width"
+    ways = [Way(reach, width, count, words=words, made=Made(BINDING, reach, width, count))]
+    for along in sorted(set(lengths)) if not cloth.directional else ():
+        count, each = equal_lengths(length, along, width)
+        if cloth.along is None and each > reach:
+            made = Made(BINDING, width, each, count)
+            ways.append(Way(width, each, count, words="along the length, beside long pieces",
+                            made=made))  # fmt: skip
+    first = ways[0].count
+    return Need(BINDING, "binding", spec.fabric, reach, width, first, tuple(dict.fromkeys(ways)))
+
+
+def bound_length(size: Size) -> Fraction:
+    """Return the length of binding that must be there after joining."""
+    assert size.binding is not None
+    return ruled(size.perimeter) + size.binding.allowance
+
+
+def binding_plan(size: Size, piece: Piece) -> BindingPlan:
+    """Return the binding that a size's binding piece gives."""
+    spec = size.binding
+    assert spec is not None
+    length, count = bound_length(size), piece.count
+    if spec.cut != "straight":
+        joined = piece.width * piece.length / spec.width
+        return BindingPlan(spec.fabric, spec.cut, spec.width, length, 1, 0, joined, piece.width)
+    each = piece.width if piece.length == spec.width else piece.length
+    joined = count * each - (count - 1) * spec.width
+    return BindingPlan(spec.fabric, spec.cut, spec.width, length, count, count - 1, joined,
+                       strip_length=each)  # fmt: skip
 
 
 def _root_up(area: Fraction) -> Fraction:
@@ -122,9 +181,10 @@ def sleeve(pattern: Pattern, size: Size) -> Need | None:
     fabric = pattern.fabrics[size.backing.fabric]
     depth = round_up(2 * size.sleeve + SLEEVE_EXTRA)
     length = round_up(size.width - SLEEVE_SHORTER)
-    ways = long_ways(depth, length, 1, fabric.usable_width, 2 * pattern.sewing.seam,
-                     fabric.directional)  # fmt: skip
-    return Need("hanging sleeve", "sleeve", fabric.key, depth, length, 1, ways)
+    cloth = cloth_of(fabric)
+    ways = long_ways(depth, length, 1, cloth, 2 * pattern.sewing.seam, level=True)
+    sides = (length, depth) if cloth.directional else (depth, length)
+    return Need("hanging sleeve", "sleeve", fabric.key, *sides, 1, ways)
 
 
 def pillow(pattern: Pattern, size: Size) -> tuple[PillowPlan, Need] | None:

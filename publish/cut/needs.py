@@ -10,7 +10,49 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER, Fabric
 from publish.units import round_up
+
+
+@dataclass(frozen=True)
+class Cloth:
+    """What limits a piece of one fabric: inches across and along, None for no limit."""
+
+    across: Fraction
+    along: Fraction | None = None
+    directional: bool = False
+
+    @property
+    def reach(self) -> Fraction:
+        """Return the longest side of a piece that is not cut along a bolt."""
+        return max(self.across, self.along or self.across)
+
+    def holds(self, across: Fraction, along: Fraction) -> bool:
+        return across <= self.across and (self.along is None or along <= self.along)
+
+
+def cloth_of(fabric: Fabric) -> Cloth:
+    """Return the limits of a fabric as it is sold.
+
+    Cloth cut from a bolt shrinks along its length; squares and strips sold ready cut are
+    not washed (common practice, no source).
+    """
+    sold = fabric.sold_as
+    if sold is None:
+        return Cloth(fabric.usable_width, None, fabric.directional)
+    fat = sold.kind in (FAT_QUARTER.kind, FAT_EIGHTH.kind)
+    length = sold.length * (1 - fabric.shrinkage) if fat else sold.length
+    return Cloth(sold.width, length, fabric.directional)
+
+
+@dataclass(frozen=True)
+class Made:
+    """The piece that a way makes, where it is not the need's own."""
+
+    name: str
+    width: Fraction
+    length: Fraction
+    count: int
 
 
 @dataclass(frozen=True)
@@ -27,6 +69,11 @@ class Way:
     joined: int = 1
     may_turn: bool = False
     words: str = ""
+    made: Made | None = None
+
+    def fits(self, cloth: Cloth) -> bool:
+        turned = self.may_turn and cloth.holds(self.along, self.across)
+        return cloth.holds(self.across, self.along) or turned
 
 
 @dataclass(frozen=True)
@@ -45,6 +92,13 @@ class Need:
     exact_width: Fraction | None = None
     exact_length: Fraction | None = None
     note: str = ""
+    motif: str = ""
+    """The motif that is cut from it."""
+
+
+ALONG = "along the length, without joins"
+ACROSS = "across the width, joined"
+ALONG_JOINED = "along the length, joined"
 
 
 def plain(width: Fraction, length: Fraction, count: int, directional: bool) -> tuple[Way, ...]:
@@ -52,20 +106,54 @@ def plain(width: Fraction, length: Fraction, count: int, directional: bool) -> t
     return (Way(width, length, count, may_turn=not directional and width != length),)
 
 
-def long_ways(width: Fraction, length: Fraction, count: int, usable: Fraction,
-              loss: Fraction, directional: bool = False) -> tuple[Way, ...]:  # fmt: skip
-    """Return the ways to cut strips `width` by `length`: whole, or joined across.
+def long_ways(width: Fraction, length: Fraction, count: int, cloth: Cloth, loss: Fraction,
+              level: bool = False) -> tuple[Way, ...]:  # fmt: skip
+    """Return the ways to cut strips `width` by `length`: whole, or joined.
 
     `loss` is the length that one join takes. A strip that fits across the fabric is one
     piece; a longer one is cut along the length, or joined from the fewest equal lengths
-    that fit across the usable width.
+    that fit. A print with a direction leaves one way: strips that lie `level` in the
+    quilt run across the fabric, upright ones along it.
     """
-    if length <= usable:
-        return plain(width, length, count, directional)
-    along = Way(width, length, count, words="along the length, without joins")
-    parts = -(-(length - loss) // (usable - loss))
-    each = round_up((length + (parts - 1) * loss) / parts)
-    if each > usable:  # rounding up took the last eighth
-        parts, each = parts + 1, round_up((length + parts * loss) / (parts + 1))
-    across = Way(each, width, count * parts, parts, words="across the width, joined")
-    return (across,) if directional else (along, across)
+    if cloth.directional and level:
+        return (_level(width, length, count, cloth.across, loss),)
+    if cloth.directional:
+        return (_upright(width, length, count, cloth.along, loss),)
+    if length <= cloth.reach:
+        return plain(width, length, count, directional=False)
+    across = _level(width, length, count, cloth.reach, loss)
+    return (_upright(width, length, count, None, loss), across)
+
+
+def _level(width: Fraction, length: Fraction, count: int, most: Fraction,
+           loss: Fraction) -> Way:  # fmt: skip
+    """Return strips across the fabric; joined ones of a fat quarter may run along it."""
+    if length <= most:
+        return Way(length, width, count)
+    parts, each = equal_lengths(length, most, loss)
+    return Way(each, width, count * parts, parts, words=ACROSS)
+
+
+def _upright(width: Fraction, length: Fraction, count: int, most: Fraction | None,
+             loss: Fraction) -> Way:  # fmt: skip
+    if most is None or length <= most:
+        return Way(width, length, count, words=ALONG)
+    parts, each = equal_lengths(length, most, loss)
+    return Way(width, each, count * parts, parts, words=ALONG_JOINED)
+
+
+def equal_lengths(length: Fraction, most: Fraction, loss: Fraction) -> tuple[int, Fraction]:
+    """Return the fewest equal lengths, each at most `most`, that give `length` when each
+    join takes `loss`; and how long each is, rounded up to 1/8 in.
+
+    Where a join takes a whole length there is no such number: one piece of the full
+    length is returned, which no cloth so short holds.
+    """
+    if length <= most or most <= loss:
+        return 1, length
+    parts = int(-(-(length - loss) // (most - loss)))
+    while True:
+        each = round_up((length + (parts - 1) * loss) / parts)
+        if each <= most:
+            return parts, each
+        parts += 1  # rounding up took the last eighth

@@ -15,7 +15,7 @@ from collections import Counter
 from dataclasses import dataclass
 from fractions import Fraction
 
-from publish.cut.needs import Need, long_ways, plain
+from publish.cut.needs import Need, cloth_of, long_ways, plain
 from publish.model.draft import Draft, Patch
 from publish.model.pattern import Pattern
 from publish.model.size import Size
@@ -43,7 +43,7 @@ def motif_squares(pattern: Pattern, size: Size, draft: Draft) -> list[Need]:
         found.append(
             Need("motif square", "motif", fabric, side, side, count,
                  plain(side, side, count, pattern.fabrics[fabric].directional),
-                 exact_width=exact, exact_length=exact)
+                 exact_width=exact, exact_length=exact, motif=key)
         )  # fmt: skip
     return found
 
@@ -142,14 +142,15 @@ def _border(pattern: Pattern, size: Size, which: tuple[int, str],
     width = finished[0] + seam + outer
     ends = 2 * (outer if part == "top" or mitred else seam)
     length = finished[1] + ends + (spec.width if mitred else 0)
-    fabric = pattern.fabrics[spec.fabric]
-    cut = round_up(width), round_up(length)
-    ways = long_ways(*cut, 2, fabric.usable_width, 2 * seam, fabric.directional)
+    cloth = cloth_of(pattern.fabrics[spec.fabric])
+    cut, exact = (round_up(width), round_up(length)), (width, length)
+    ways = long_ways(*cut, 2, cloth, 2 * seam, level=part == "top")
+    if cloth.directional and part == "top":  # the strip's length runs across the fabric
+        cut, exact, finished = cut[::-1], exact[::-1], finished[::-1]
     name = {"side": "side border", "top": "top and bottom border"}[part]
     if len(size.borders) > 1:
         name = f"{_ordinal(number, len(size.borders))} {name}"
-    return Need(name, f"border {number} {part}", spec.fabric, *cut, 2, ways, *finished,
-                width, length)  # fmt: skip
+    return Need(name, f"border {number} {part}", spec.fabric, *cut, 2, ways, *finished, *exact)
 
 
 def _ordinal(number: int, of: int) -> str:

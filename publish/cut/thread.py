@@ -1,6 +1,6 @@
-"""Thread and fusible web.
+"""Thread.
 
-In: pattern, size, draft. Out: `ThreadPlan`, `WebPlan`.
+In: pattern, size, draft. Out: `ThreadPlan`.
 Invariant: lengths from curves are rounded up to a whole inch before anything is added.
 
 Thread: a lockstitch (301) seam uses 2.5 times its length, needle and bobbin alike
@@ -13,15 +13,12 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
-from publish.model.cutplan import ThreadPlan, WebPlan
+from publish.model.cutplan import ThreadPlan
 from publish.model.draft import Draft
 from publish.model.pattern import Pattern
 from publish.model.size import Size
-from publish.units import round_up
 
 HAND_RATIO = Fraction(2)
-WEB_WIDTH = Fraction(17)
-"""Of fusible web as sold on the roll: common practice, no source."""
 
 
 def thread(pattern: Pattern, size: Size, draft: Draft) -> ThreadPlan:
@@ -41,19 +38,3 @@ def thread(pattern: Pattern, size: Size, draft: Draft) -> ThreadPlan:
         binding=bound * (ratio + HAND_RATIO),
         ratio=ratio,
     )
-
-
-def web(pattern: Pattern, draft: Draft) -> WebPlan | None:
-    """Return the fusible web for raw-edge motifs: a square for each, side by side."""
-    fused = [p for p in draft.placements if pattern.motifs[p.motif].method == "fusible"]
-    if not fused:
-        return None
-    spans = [draft.motifs[p.motif].span for p in fused]
-    side = round_up(max(spans) + pattern.sewing.motif_margin)
-    beside = WEB_WIDTH // side
-    if beside:
-        length = -(-len(fused) // beside) * side
-    else:  # wider than the roll: as many lengths side by side as cover it
-        length = len(fused) * -(-side // WEB_WIDTH) * side
-    buy = round_up(length, pattern.sewing.purchase_step)
-    return WebPlan(WEB_WIDTH, Fraction(length), buy, len(fused), side)

@@ -10,7 +10,7 @@ complete set or the new one, never a mixture.
 from __future__ import annotations
 
 from publish.deliver.folder import deliver, recover
-from publish.deliver.impose import HALVES, SPREADS, Imposed, impose
+from publish.deliver.impose import HALVES, SPREADS, Imposed, impose, page_count
 from publish.deliver.machine import machine_files
 from publish.deliver.numbers import numbers
 from publish.deliver.press import press
@@ -26,6 +26,7 @@ __all__ = [
     "kit_files",
     "machine_files",
     "numbers",
+    "page_count",
     "pictures",
     "press",
     "recover",

@@ -10,7 +10,9 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
+from publish.model.cloth import SoldAs
 from publish.model.cutplan import (
+    Alternative,
     BackingPlan,
     BattingPlan,
     BindingPlan,
@@ -18,6 +20,7 @@ from publish.model.cutplan import (
     FabricPlan,
     Piece,
     PillowPlan,
+    PrecutPlan,
     Strip,
     ThreadPlan,
     WebPlan,
@@ -43,6 +46,7 @@ def cloth(plan: CutPlan) -> Json:
         "binding": plan.binding and _binding(plan.binding),
         "pillow": plan.pillow and _pillow(plan.pillow),
         "web": plan.web and _web(plan.web),
+        "stabiliser": plan.stabiliser and _web(plan.stabiliser),
         "sleeve": plan.sleeve and _piece(plan.sleeve),
         "thread": _thread(plan.thread),
     }
@@ -79,6 +83,45 @@ def _fabric(plan: FabricPlan) -> Json:
         "gap": exact(plan.gap),
         "waste_percent": decimal_text(plan.waste * 100, 1),
         "choices": list(plan.choices),
+        "spare": None if plan.spare is None else exact(plan.spare),
+        "precut": plan.precut and _precut(plan.precut),
+        "alternatives": [_alternative(a) for a in plan.alternatives],
+    }
+
+
+def _sold_as(cloth: SoldAs) -> Json:
+    return {
+        "kind": cloth.kind,
+        "width": exact(cloth.width),
+        "length": exact(cloth.length),
+        "packet": cloth.packet,
+    }
+
+
+def _precut(plan: PrecutPlan) -> Json:
+    return {
+        "sold_as": _sold_as(plan.sold_as),
+        "used": plan.used,
+        "bound": plan.bound,
+        "packets": plan.packets,
+        "sheets": [
+            {
+                "count": sheet.count,
+                "lengthwise": sheet.lengthwise,
+                "strips": [_strip(s) for s in sheet.strips],
+            }
+            for sheet in plan.sheets
+        ],
+    }
+
+
+def _alternative(plan: Alternative) -> Json:
+    return {
+        "sold_as": _sold_as(plan.sold_as),
+        "count": plan.count,
+        "bound": plan.bound,
+        "too_large": plan.larger or None,
+        "joined": list(plan.joined),
     }
 
 
@@ -108,6 +151,7 @@ def _backing(plan: BackingPlan) -> Json:
         "panels": plan.panels,
         "panel_width": exact(plan.panel_width),
         "panel_length": exact(plan.panel_length),
+        "half_panel": None if plan.half is None else exact(plan.half),
         "seams": plan.seams,
         "overhang": exact(plan.overhang),
     }
@@ -129,6 +173,7 @@ def _binding(plan: BindingPlan) -> Json:
         "strip_width": exact(plan.strip_width),
         "length": exact(plan.length),
         "strips": plan.strips,
+        "strip_length": None if plan.strip_length is None else exact(plan.strip_length),
         "joins": plan.joins,
         "joined_length": exact(plan.joined_length),
         "square": None if plan.square is None else exact(plan.square),

@@ -45,13 +45,19 @@ def _metric(name: str, width: int, height: int) -> Stock:
     return Stock(name, width / INCH_IN_MM, height / INCH_IN_MM)
 
 
-SPREADS = {"letter": Stock("tabloid", Fraction(17), Fraction(11)), "a4": _metric("A3", 420, 297)}
-"""By paper: the sheet that folds to a booklet of that paper's size. ISO 216, ANSI Y14.1."""
 HALVES = {
     "letter": Stock("US Letter", Fraction(11), Fraction(17, 2)),
     "a4": _metric("A4", 297, 210),
 }
-"""By paper: the sheet of that paper, which folds to half its size (5 1/2 x 8 1/2 in, A5)."""
+"""By paper: the sheet of that paper, which folds to half its size (5 1/2 x 8 1/2 in, A5);
+pages of the whole size are reduced to fit."""
+SPREADS = {
+    "letter": Stock("tabloid", Fraction(17), Fraction(11)),
+    "a4": _metric("A3", 420, 297),
+    "half-letter": HALVES["letter"],
+    "a5": HALVES["a4"],
+}
+"""By paper: the sheet that folds to a booklet of that paper's size. ISO 216, ANSI Y14.1."""
 
 
 @dataclass(frozen=True)
@@ -100,6 +106,12 @@ def impose(
     fillers = len(order) - len(wanted)
     said = _said(sheet, creep, fillers, filler, press.scale)
     return Imposed(stream.getvalue(), sides, fillers, creep, press.scale, said)
+
+
+def page_count(pdf: bytes) -> int:
+    """Return how many pages a PDF has."""
+    with pikepdf.open(io.BytesIO(pdf)) as book:
+        return len(book.pages)
 
 
 def filled(pages: Sequence[int]) -> list[int]:

@@ -72,7 +72,8 @@ CONDITIONS = {
         "FOGRA39", "Offset printing on coated paper, ISO 12647-2:2004", "coated-fogra39.icc"
     ),
 }
-"""By paper: what printers of that paper's countries work to (common practice, no source)."""
+"""By paper, or the paper that it is half of: what printers of that paper's countries work
+to (common practice, no source)."""
 
 
 class Press:

@@ -82,7 +82,7 @@ def press(pattern: Pattern, edition: Edition) -> bytes:
     The pages' own trim and bleed boxes are kept; the printing condition is the one of the
     edition's paper.
     """
-    condition = CONDITIONS[edition.paper.key]
+    condition = CONDITIONS[edition.paper.parent or edition.paper.key]
     out = pattern.publication
     digest = hashlib.sha256(edition.pdf).hexdigest()
     title = f"{pattern.title}: {pattern.subtitle}" if pattern.subtitle else pattern.title

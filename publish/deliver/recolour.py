@@ -142,7 +142,7 @@ def _resources(
                 continue
             seen.add(item.objgen)
             if item.get("/Subtype") == "/Image":
-                _picture(item, press)
+                _picture(book, item, press)
                 continue
             item.write(_rewritten(item, press))
             group = item.get("/Group")
@@ -151,23 +151,33 @@ def _resources(
             _resources(book, item.get("/Resources"), press, seen)
 
 
-def _picture(item: pikepdf.Stream, press: Press) -> None:
-    """Turn a picture into inks; a soft mask is laid on white paper first."""
+def _picture(book: pikepdf.Pdf, item: pikepdf.Stream, press: Press) -> None:
+    """Turn a picture into inks, and a soft mask into one that hides or shows.
+
+    What lies under a picture is not known here, so that an edge cannot be mixed with it.
+    """
     if item.get("/ImageMask", False):
         return
     image = pikepdf.PdfImage(item)
-    if image.colorspace in ("/DeviceGray", "/DeviceCMYK") and "/SMask" not in item:
-        return
-    picture = image.as_pil_image().convert("RGB")
+    if image.colorspace not in ("/DeviceGray", "/DeviceCMYK"):
+        item.write(press.image(image.as_pil_image()).tobytes())
+        item["/ColorSpace"], item["/BitsPerComponent"] = pikepdf.Name.DeviceCMYK, 8
+        if "/Decode" in item:
+            del item["/Decode"]
     soft = item.get("/SMask")
     if isinstance(soft, pikepdf.Stream):
-        mask = pikepdf.PdfImage(soft).as_pil_image().convert("L").resize(picture.size)
-        picture = Image.composite(picture, Image.new("RGB", picture.size, "white"), mask)
-    item.write(press.image(picture).tobytes())
-    item["/ColorSpace"], item["/BitsPerComponent"] = pikepdf.Name.DeviceCMYK, 8
-    for key in ("/SMask", "/Mask", "/Decode", "/Intent"):
-        if key in item:
-            del item[key]
+        item["/Mask"] = _hard(book, pikepdf.PdfImage(soft).as_pil_image())
+        del item["/SMask"]
+
+
+def _hard(book: pikepdf.Pdf, soft: Image.Image) -> pikepdf.Object:
+    """Return a mask that hides what is less than half there (ISO 32000-1, 8.9.6.3)."""
+    hidden = soft.convert("L").point([255] * 128 + [0] * 128, "1")
+    mask = pikepdf.Stream(book, hidden.tobytes())
+    mask["/Type"], mask["/Subtype"] = pikepdf.Name.XObject, pikepdf.Name.Image
+    mask["/Width"], mask["/Height"] = hidden.size
+    mask["/BitsPerComponent"], mask["/ImageMask"] = 1, True
+    return book.make_indirect(mask)
 
 
 def _colour_of(operands: Sequence[Any]) -> Colour:

@@ -16,6 +16,7 @@ from publish.draft.codes import CODES
 from publish.draft.makeable import makeable
 from publish.draft.motif import draft_motif
 from publish.draft.quilting import Top, quilt
+from publish.draft.scope import beyond
 from publish.draft.topmap import placements, seam_length, top_patches
 from publish.model.draft import Draft, MotifShape
 from publish.model.pattern import Pattern
@@ -31,6 +32,9 @@ def draft(pattern: Pattern, size: Size) -> tuple[Draft | None, tuple[Note, ...]]
     None only when the geometry cannot be made at all; a draft may come with errors, so
     that figures can show where they are.
     """
+    outside = beyond(pattern, size)
+    if outside:
+        return None, outside
     patches, notes = top_patches(pattern, size)
     motifs, more = _motifs(pattern, size)
     notes += more

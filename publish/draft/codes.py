@@ -37,4 +37,5 @@ CODES: dict[str, str] = {
     "D341": "The patches of a block do not fill it",
     "D350": "Quilting lines cannot be drawn",
     "D360": "A block's motif has no size",
+    "D361": "What the pattern asks for cannot be drafted yet",
 }

@@ -114,8 +114,8 @@ def narrowest(search: Search, most: float) -> Narrow | None:
         if high >= limit:
             return best
         low, high = high, min(max(high * _STEP, _SECOND), limit)
-    while high > max(low, 1e-3) * _CLOSE:
-        middle = (max(low, 1e-4) * high) ** 0.5
+    while high > max(low, FIRST) * _CLOSE:
+        middle = (max(low, FIRST) * high) ** 0.5
         nearer = _places(search, middle)
         low, high, found = (low, middle, nearer) if nearer else (middle, high, found)
     return min([*found, *known], key=lambda n: n.width)
@@ -167,7 +167,7 @@ def _in_part(search: Search, part: _Part, radius: float) -> list[Narrow]:
     left = search.near(left[shapely.area(left) > slack * slack])
     left = left[np.argsort(-shapely.area(left), kind="stable")][:_PIECES]
     found = [_measured(part, _middle(p), radius) for p in left if not _is_tip(p, open_area)]
-    return found + _hourglasses(search, part, copy.buffer(slack), lobes, radius)
+    return found + _hourglasses(search, part, copy, lobes, radius)
 
 
 def _is_tip(left: Polygon, open_area: BaseGeometry) -> bool:
@@ -202,15 +202,17 @@ def _middle(left: Polygon) -> Point:
 
 
 def _hourglasses(
-    search: Search, part: _Part, inside: BaseGeometry, lobes: list[Polygon], radius: float
+    search: Search, part: _Part, copy: BaseGeometry, lobes: list[Polygon], radius: float
 ) -> list[Narrow]:
     """Return where lobes that the disc cannot pass between come together at a waist."""
-    near = 2 * radius + max(_RIPPLE, 0.02 * radius)
-    ours, theirs = shapely.STRtree(lobes).query(lobes, predicate="dwithin", distance=near)
+    slack = max(_RIPPLE, 0.02 * radius)
+    tree = shapely.STRtree(lobes)
+    ours, theirs = tree.query(lobes, predicate="dwithin", distance=2 * radius + slack)
     pairs = np.array([(lobes[i], lobes[k]) for i, k in zip(ours, theirs, strict=True) if i < k])
     if not len(pairs):
         return []
     lines = search.near(shapely.shortest_line(pairs[:, 0], pairs[:, 1]))
+    inside = copy.buffer(slack)
     return [
         _measured(part, line.interpolate(0.5, normalized=True), radius)
         for line in lines[:_PIECES]

@@ -29,8 +29,8 @@ from shapely.geometry import LineString, MultiLineString, MultiPolygon, Polygon,
 from shapely.geometry.base import BaseGeometry
 
 from publish.draft.fill import polygons
-from publish.draft.limits import MAX_LINES
-from publish.draft.offset import offset
+from publish.draft.limits import CHORD, MAX_LINES
+from publish.draft.offset import DENSE, offset
 from publish.draft.topmap import inner_box
 from publish.draft.unfold import ray
 from publish.model.draft import Patch, Placement, QuiltingLines
@@ -134,12 +134,15 @@ def _echoes(top: Top, ground: BaseGeometry, gap: float) -> BaseGeometry:
     """Return offsets of all motifs together at multiples of the gap, until nothing of the
     ground is left outside them."""
     found: list[BaseGeometry] = []
+    base, done = dict(top.wholes), 0.0
+    if any(shapely.count_coordinates(w) > DENSE for w in base.values()):
+        base, done = {k: offset(w, gap, CHORD / 4) for k, w in base.items()}, gap
     distance, left = gap, ground
     while top.placements and not left.is_empty:
-        reached = top.placed({k: offset(w, distance) for k, w in top.wholes.items()})
-        distance += gap
+        reached = top.placed({k: offset(w, distance - done) for k, w in base.items()})
         found.append(reached.boundary.intersection(top.inner))
         left = polygons(ground.difference(reached))
+        distance += gap
     return shapely.geometrycollections(found)
 
 

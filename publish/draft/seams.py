@@ -16,6 +16,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 from itertools import pairwise
+from math import gcd, lcm
 
 from publish.draft.topmap import Box, Ring
 from publish.model.draft import Patch
@@ -69,7 +70,13 @@ class Node:
         """What the unit looks like, the same for units that are turned by quarters."""
         rings = [(p.fabric, p.ring) for i in self.items for p in i.patches]
         rings += [(f"motif {i.motif}", i.ring) for i in self.items if i.motif]
-        return min(_turned(rings, quarter) for quarter in range(4))
+        step = lcm(*(v.denominator for _, ring in rings for point in ring for v in point))
+        whole = [(name, [(int(x * step), int(y * step)) for x, y in ring]) for name, ring in rings]
+        looks = min(_turned(whole, quarter) for quarter in range(4))
+        common = gcd(step, *(v for _, ring in looks for point in ring for v in point))
+        return step // common, tuple(
+            (name, tuple((x // common, y // common) for x, y in ring)) for name, ring in looks
+        )
 
     def every(self) -> tuple[Node, ...]:
         """Return this node and everything in it, parts before wholes."""
@@ -178,15 +185,17 @@ def _depth(node: Node) -> int:
     return 1 + max((_depth(p) for p in node.parts), default=0)
 
 
-def _turned(rings: list[tuple[str, Ring]], quarter: int) -> tuple[tuple[str, Ring], ...]:
+def _turned(
+    rings: list[tuple[str, list[tuple[int, int]]]], quarter: int
+) -> list[tuple[str, list[tuple[int, int]]]]:
     """Return rings turned by quarters about the origin and moved to it, in a fixed order."""
     for _ in range(quarter):
-        rings = [(name, tuple((-y, x) for x, y in ring)) for name, ring in rings]
+        rings = [(name, [(-y, x) for x, y in ring]) for name, ring in rings]
     left = min(x for _, ring in rings for x, _ in ring)
     top = min(y for _, ring in rings for _, y in ring)
     moved = []
     for name, ring in rings:
         points = [(x - left, y - top) for x, y in ring]
         first = points.index(min(points))
-        moved.append((name, tuple(points[first:] + points[:first])))
-    return tuple(sorted(moved))
+        moved.append((name, points[first:] + points[:first]))
+    return sorted(moved)

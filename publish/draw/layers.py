@@ -85,10 +85,12 @@ def _centred(width: Fraction, height: Fraction) -> object:
 
 
 def _panels(frame: Canvas, backing: BackingPlan) -> None:
-    """Draw the seams that join the backing's panels, evenly about its middle."""
+    """Draw the seams that join the backing's panels, evenly about its middle; half a
+    panel lies at either edge where the last one is split."""
     wide, high = float(backing.width), float(backing.height)
-    for i in range(1, backing.panels):
-        share = i / backing.panels - 0.5
+    first = 1.0 if backing.half is None else 0.5
+    for i in range(backing.panels - (backing.half is None)):
+        share = (i + first) / backing.panels - 0.5
         if backing.seams == "vertical":
             ends = ((share * wide, -high / 2), (share * wide, high / 2))
         else:

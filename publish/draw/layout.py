@@ -50,9 +50,11 @@ def groups(plan: FabricPlan) -> tuple[Group, ...]:
 
 
 def lay(plan: FabricPlan) -> tuple[Laid, ...]:
-    """Return every piece on the cloth."""
+    """Return every piece on the cloth but those nested by their outlines."""
     found = []
     for number, group in enumerate(groups(plan)):
+        if group.strip.placements:
+            continue
         for i in range(group.strip.count):
             along, across = group.start + i * group.strip.depth, Fraction(0)
             for cut in group.strip.cuts:

@@ -20,18 +20,31 @@ class Paper:
     width: float
     """Inches."""
     height: float
+    parent: str = ""
+    """Of a half-size paper: the paper that it is half of, which its template sheets and
+    other things at full size are printed on."""
 
 
 LETTER = Paper("letter", "US Letter", 8.5, 11.0)
 A4 = Paper("a4", "A4", 210 / 25.4, 297 / 25.4)
-PAPERS: dict[str, Paper] = {p.key: p for p in (LETTER, A4)}
-BLEED: dict[str, Fraction] = {"letter": Fraction(1, 8), "a4": 3 / INCH_IN_MM}
+HALF_LETTER = Paper("half-letter", "Half Letter", 5.5, 8.5, "letter")
+"""US Letter across its longer side: 5.5 x 8.5 in."""
+A5 = Paper("a5", "A5", 148 / 25.4, 210 / 25.4, "a4")
+"""148 x 210 mm (ISO 216)."""
+PAPERS: dict[str, Paper] = {p.key: p for p in (LETTER, A4, HALF_LETTER, A5)}
+_IN, _MM = Fraction(1, 8), 3 / INCH_IN_MM
+BLEED: dict[str, Fraction] = {"letter": _IN, "a4": _MM, "half-letter": _IN, "a5": _MM}
 """By paper: inches by which colour runs over an edge that a print shop trims; common
 practice, no source."""
 A0 = Paper("a0", "A0", 841 / 25.4, 1189 / 25.4)
 """What a copy shop prints: 841 x 1189 mm (ISO 216)."""
 ROLL_WIDTH = 36.0
 """Inches: the roll that wide-format printers take."""
+
+
+def full_size(paper: Paper) -> Paper:
+    """Return the paper for template sheets: a half-size paper's parent, or the paper."""
+    return PAPERS[paper.parent] if paper.parent else paper
 
 
 def roll(length: float) -> Paper:

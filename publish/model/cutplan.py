@@ -11,6 +11,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from shapely.geometry import MultiPolygon
+
+from publish.model.cloth import SoldAs
+
 
 @dataclass(frozen=True)
 class Piece:
@@ -57,18 +61,90 @@ class Cut:
 
 
 @dataclass(frozen=True)
+class Placed:
+    """A shape where it is cut: inches across and along, from the corner of its stretch.
+
+    It is drawn as it lies on the wrong side of the cloth and on the paper side of web.
+    `turn` is in degrees clockwise from how the shape lies on the top.
+    """
+
+    letter: str
+    outline: MultiPolygon
+    turn: float
+
+
+@dataclass(frozen=True)
 class Strip:
-    """A strip across the usable width, cut `count` times alike."""
+    """A strip across the usable width, cut `count` times alike.
+
+    With `placements` it is a stretch of cloth that shapes lie nested in, not rectangles
+    side by side: its cuts then give the box round each shape, and boxes may overlap.
+    """
 
     depth: Fraction
     """Along the fabric."""
     cuts: tuple[Cut, ...]
     count: int = 1
+    placements: tuple[Placed, ...] = ()
 
     @property
     def used(self) -> Fraction:
         """Return the width taken by the pieces."""
+        if self.placements:
+            right = max(p.outline.bounds[2] for p in self.placements)
+            return -(-Fraction(right) * 8 // 1) / Fraction(8)
         return sum((c.across * c.count for c in self.cuts), Fraction(0))
+
+    @property
+    def area(self) -> Fraction:
+        """Return the area of the pieces of one such strip; of shapes, to 1/8 sq in below."""
+        if self.placements:
+            return Fraction(int(8 * sum(p.outline.area for p in self.placements)), 8)
+        return sum((c.across * c.along * c.count for c in self.cuts), Fraction(0))
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """Fat quarters, squares or strips as sold that are cut alike.
+
+    Strips run across `sold_as.width`; with `lengthwise` they run along its length, and
+    a cut's `across` and `along` keep their meaning for the strip.
+    """
+
+    strips: tuple[Strip, ...]
+    count: int
+    lengthwise: bool = False
+
+
+@dataclass(frozen=True)
+class PrecutPlan:
+    """How a fabric that is sold ready cut is cut: every one of its pieces, once each.
+
+    `used` is how many are cut into, `bound` a proven lower bound on that for any plan
+    with two stages of cuts in each, and `packets` what is bought.
+    """
+
+    sold_as: SoldAs
+    sheets: tuple[Sheet, ...]
+    used: int
+    bound: int
+    packets: int
+
+
+@dataclass(frozen=True)
+class Alternative:
+    """Whether a fabric's pieces could be cut from something sold ready cut.
+
+    `count` says from how many, with `bound` a proven lower bound; None where piece
+    `larger` does not fit. Pieces in `joined` are then joined from shorter lengths than
+    in the plan.
+    """
+
+    sold_as: SoldAs
+    count: int | None
+    bound: int | None = None
+    larger: str = ""
+    joined: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -78,7 +154,8 @@ class FabricPlan:
     Every length runs along the fabric. `needed` is `length` with the straightening and
     shrinkage allowances; `buy` is `needed` rounded up to the purchase step in yards and
     `buy_metric` to the metric step; `bound` is a proven lower bound on `length` for any
-    two-stage plan of the same pieces; `gap` is `length - bound`.
+    two-stage plan of the same pieces, or, where shapes are nested, what the area of all
+    pieces needs; `gap` is `length - bound`.
     """
 
     fabric: str
@@ -94,6 +171,14 @@ class FabricPlan:
     """Share of the plan's area that is not pieces, between 0 and 1."""
     choices: tuple[str, ...] = ()
     """Decisions in words: `borders cut across the width and joined: saves 1 1/2 yd`."""
+    precut: PrecutPlan | None = None
+    """Where the fabric is sold ready cut; the lengths are then what to buy instead."""
+    alternatives: tuple[Alternative, ...] = ()
+    """For a fabric sold by length: what else it could be cut from."""
+    spare: Fraction | None = None
+    """What the length at hand has over `needed`; below zero where it is short."""
+    stock: str = ""
+    """The same in words: `enough, with 1/4 yd left`, or `short by 3/8 yd`."""
 
     @property
     def gap(self) -> Fraction:
@@ -113,6 +198,9 @@ class BackingPlan:
     seams: str
     """`none`, `vertical` or `horizontal`."""
     overhang: Fraction
+    half: Fraction | None = None
+    """Width of each half of the last panel, which is cut in two and sewn on at both
+    sides, so that no seam runs down the middle; None where all panels stay whole."""
 
 
 @dataclass(frozen=True)
@@ -140,6 +228,8 @@ class BindingPlan:
     """What the strips give after joining."""
     square: Fraction | None = None
     """Side of the square for continuous bias."""
+    strip_length: Fraction | None = None
+    """Of each straight strip, as cut."""
 
 
 @dataclass(frozen=True)
@@ -158,7 +248,10 @@ class PillowPlan:
 
 @dataclass(frozen=True)
 class WebPlan:
-    """Fusible web for raw-edge motifs."""
+    """Fusible web for raw-edge motifs, or stabiliser: what is cut from a roll.
+
+    Squares of `side`; or, with `placements`, shapes nested in `length`.
+    """
 
     width: Fraction
     """Of the roll."""
@@ -166,6 +259,7 @@ class WebPlan:
     buy: Fraction
     squares: int
     side: Fraction
+    placements: tuple[Placed, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -199,6 +293,7 @@ class CutPlan:
     web: WebPlan | None
     sleeve: Piece | None
     thread: ThreadPlan
+    stabiliser: WebPlan | None = None
 
     def piece(self, purpose: str) -> Piece | None:
         """Return the piece cut for a purpose, or None."""

@@ -74,7 +74,7 @@ class FoldEdge:
 
     `kind` is `single` for the edge made by the last fold and `multiple` for the edge
     where the earlier folds lie together; `angle` in degrees from the positive x axis,
-    clockwise on the page; `grain` is `straight` or `bias`; `contact` are the stretches
+    clockwise on the page; `grain` is `straight`, `bias` or `off grain`; `contact` are the stretches
     of the edge that the motif touches, as distances from the centre in inches.
     """
 

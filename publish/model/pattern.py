@@ -16,22 +16,12 @@ from publish.model.block import Foundation as Foundation
 from publish.model.block import GridPoint as GridPoint
 from publish.model.block import PatchSpec as PatchSpec
 from publish.model.block import Piecing as Piecing
+from publish.model.cloth import Fabric as Fabric
+from publish.model.cloth import SoldAs as SoldAs
+from publish.model.house import Photo as Photo
+from publish.model.house import StepChange as StepChange
+from publish.model.house import Style as Style
 from publish.notes import Place
-
-
-@dataclass(frozen=True)
-class Fabric:
-    """One fabric. `colour` is `#rrggbb`."""
-
-    key: str
-    name: str
-    colour: str
-    usable_width: Fraction
-    directional: bool = False
-    shrinkage: Fraction = Fraction(0)
-    """Share lost in washing: 3/100 for three percent."""
-    owned: Fraction | None = None
-    """Length the designer already has, in inches."""
 
 
 @dataclass(frozen=True)
@@ -59,6 +49,8 @@ class Motif:
     sharpest_tip: int | None = None
     """Degrees."""
     pieces: int = 1
+    stabiliser: bool = False
+    """Whether stabiliser goes under the ground when the motif is stitched."""
 
 
 @dataclass(frozen=True)
@@ -223,6 +215,10 @@ class Sewing:
     metric_step: Fraction
     tension_ratio: Fraction
     """Thread used per length of lockstitch seam."""
+    web_width: Fraction = Fraction(17)
+    """Of fusible web on the roll."""
+    stabiliser_width: Fraction = Fraction(20)
+    """Of stabiliser on the roll."""
 
 
 @dataclass(frozen=True)
@@ -258,7 +254,7 @@ class Pattern:
     subtitle: str
     publication: Publication
     papers: tuple[str, ...]
-    """`letter`, `a4`."""
+    """Keys of `book.PAPERS`."""
     layout: str
     fabrics: Mapping[str, Fabric]
     motifs: Mapping[str, Motif]
@@ -268,6 +264,10 @@ class Pattern:
     places: Mapping[str, Place] = field(repr=False)
     """Where each value stands, by its path: `sizes.mini.block_size`."""
     colourways: Mapping[str, Colourway] = field(default_factory=dict)
+    style: Style = field(default_factory=Style)
+    photos: tuple[Photo, ...] = ()
+    steps: tuple[StepChange, ...] = ()
+    """In the order in which they are made."""
 
     def place(self, *path: str | int) -> Place:
         """Return where a value stands, or the nearest thing around it that does."""

@@ -64,7 +64,7 @@ def _wanted(plan: CutPlan) -> Iterator[tuple[str, Cut]]:
     if plan.binding is not None:
         bound = plan.binding
         usable = plan.fabrics[bound.fabric].usable_width if bound.fabric in plan.fabrics else None
-        sides = sorted((bound.strip_width, usable or bound.strip_width))
+        sides = sorted((bound.strip_width, bound.strip_length or usable or bound.strip_width))
         if bound.square is not None:
             sides = [bound.square, bound.square]
         yield "binding", (bound.fabric, bound.strips, sides[0], sides[1])

@@ -2,7 +2,8 @@
 
 In: a case. Out: notes.
 Invariant: a figure's key stands for one figure; it shows a size, motif, block, fabric
-that the pattern has; a figure that no step speaks for has a caption.
+that the pattern has; a figure that neither a step nor a heading of its own speaks for has
+a caption.
 """
 
 from __future__ import annotations
@@ -30,7 +31,7 @@ def check(case: Case) -> Iterator[Note]:
                 f"the key {figure.key!r} stands for two figures",
                 expected=_says(first[figure.key]), received=_says(figure),
             )  # fmt: skip
-        if alone and not figure.caption.strip():
+        if alone and not figure.caption.strip() and len(section.blocks) > 1:
             yield warning(
                 "P852", case.pattern.place("title"),
                 f"the figure {figure.key!r} in {section.title} has no caption",

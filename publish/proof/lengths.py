@@ -16,8 +16,10 @@ from fractions import Fraction
 
 from shapely.geometry.base import BaseGeometry
 
-from publish.model.cutplan import CutPlan
+from publish.model.cutplan import CutPlan, Piece
+from publish.model.draft import Unit
 from publish.proof.case import Case, units
+from publish.proof.pieces import Kind, is_patch, patch_kind
 from publish.units import UNITS, parse_number
 
 NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
@@ -62,6 +64,8 @@ def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
         parts += [case.pattern.sizes[key], case.sizes[key], case.plans[key], case.drafts[key]]
         exact.update(_beside_seams(case, key))
         exact.update(_in_words(case.plans[key]))
+        for unit in units(case.drafts[key].assembly):
+            exact.update(*_as_cut(case, key, unit))
         curved.add(sum(lines.length for lines in case.drafts[key].quilting))
         thread = case.plans[key].thread
         curved.update(float(v) for v in (*_values(thread), thread.total))
@@ -89,6 +93,40 @@ def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
         yield from (side + 2 * size.pillow.seam for side in (size.width, size.height))
     for border in size.borders:
         yield border.width + 2 * case.seam
+
+
+def _as_cut(case: Case, key: str, unit: Unit) -> tuple[set[Fraction], set[Fraction]]:
+    """Return the widths and heights a unit can have when it is sewn from its cut pieces.
+
+    Cut sizes are rounded up to 1/8 in, so they add up to a little more than the finished
+    sizes do. Patches alike may be cut in more than one size: at the edge of a block that
+    is trimmed later, and inside it.
+    """
+    if unit.patch is not None:
+        kind = patch_kind(unit.patch)
+        alike = [p for p in case.plans[key].pieces if kind is not None and _kind_of(p) == kind]
+        sides = [
+            (p.width, p.length) if p.finished_width == unit.width else (p.length, p.width)
+            for p in alike
+        ]
+        return {width for width, _ in sides}, {height for _, height in sides}
+    parts = [_as_cut(case, key, part) for part in unit.parts]
+    if unit.join not in ("across", "down") or any(not w for w, _ in parts):
+        return set(), set()
+    joined, level = (0, 1) if unit.join == "across" else (1, 0)
+    sums = {Fraction(0)}
+    for part in parts:
+        sums = {total + side for total in sums for side in part[joined]}
+    lost = 2 * case.seam * (len(parts) - 1)
+    along, aside = {s - lost for s in sums}, {side for part in parts for side in part[level]}
+    return (along, aside) if unit.join == "across" else (aside, along)
+
+
+def _kind_of(piece: Piece) -> Kind | None:
+    if piece.finished_width is None or piece.finished_length is None or not is_patch(piece):
+        return None
+    shorter, longer = sorted((piece.finished_width, piece.finished_length))
+    return piece.fabric, shorter, longer
 
 
 def _in_words(plan: CutPlan) -> Iterator[Fraction]:

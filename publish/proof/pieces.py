@@ -15,6 +15,7 @@ from publish.model.cutplan import Piece
 from publish.model.draft import Patch
 from publish.notes import Note, error
 from publish.proof.case import Case, Code, units
+from publish.surd import root
 from publish.units import inches_text
 
 CODES = {
@@ -53,21 +54,33 @@ def _kind(fabric: str, width: Fraction, height: Fraction) -> Kind:
     return fabric, min(width, height), max(width, height)
 
 
-def _patch_kind(patch: Patch) -> Kind:
-    left, top, right, bottom = patch.box
-    return _kind(patch.fabric, right - left, bottom - top)
+def patch_kind(patch: Patch) -> Kind | None:
+    """Return what a patch is cut as: its sides, or a mitred border's box; None for others."""
+    if patch.role == "border" and patch.block is None:
+        left, top, right, bottom = patch.box
+        return _kind(patch.fabric, right - left, bottom - top)
+    if len(patch.ring) != 4:
+        return None
+    (ax, ay), (bx, by), (cx, cy), (dx, dy) = patch.ring
+    wide, high = (bx - ax, by - ay), (dx - ax, dy - ay)
+    upright = wide[0] * high[0] + wide[1] * high[1] == 0 and (cx - bx, cy - by) == high
+    sides = [root(x * x + y * y) for x, y in (wide, high)]
+    exact = [side for side in sides if isinstance(side, Fraction)]
+    return _kind(patch.fabric, *exact) if upright and len(exact) == 2 else None
 
 
 def _counts(case: Case, size: str) -> Iterator[Note]:
-    sewn = Counter(
-        _patch_kind(u.patch) for u in units(case.drafts[size].assembly) if u.patch is not None
-    )
+    patches = [u.patch for u in units(case.drafts[size].assembly) if u.patch is not None]
+    kinds = [patch_kind(patch) for patch in patches]
+    sewn = Counter(kind for kind in kinds if kind is not None)
     cut: Counter[Kind] = Counter()
     for piece in filter(is_patch, case.plans[size].pieces):
         if piece.finished_width is not None and piece.finished_length is not None:
             kind = _kind(piece.fabric, piece.finished_width, piece.finished_length)
             cut[kind] += piece.count
-    for kind in sorted({*sewn, *cut}):
+    # Beside patches of other shapes a piece may be cut that is none of the rectangles.
+    counted = {*sewn, *cut} if None not in kinds else set(sewn)
+    for kind in sorted(counted):
         if sewn[kind] != cut[kind]:
             fabric, shorter, longer = kind
             yield error(

@@ -40,9 +40,7 @@ def check(case: Case) -> Iterator[Note]:
 
 def area(plan: FabricPlan) -> Fraction:
     """Return the area of everything the strips hold, in square inches."""
-    return sum(
-        (c.across * c.along * c.count * s.count for s in plan.strips for c in s.cuts), Fraction(0)
-    )
+    return sum((s.area * s.count for s in plan.strips), Fraction(0))
 
 
 def _allowed(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note]:

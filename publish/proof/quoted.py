@@ -15,7 +15,7 @@ from publish.notes import Note, warning
 from publish.proof.case import Case, Code
 from publish.proof.lengths import NEAR, Said, Settled, said, settled
 from publish.proof.words import Passage, passages
-from publish.units import INCH_IN_MM, UNITS, YARD, decimal_text, fraction_text
+from publish.units import INCH_IN_MM, UNITS, YARD, decimal_text, fraction_text, parse_length
 
 CODES = {
     "P861": Code(
@@ -37,8 +37,10 @@ _PRACTICE = {
 }
 PRACTICE = frozenset(Fraction(*map(int, n.split("/"))) for n in _PRACTICE)
 """Inches that the booklet may name without computing them: common practice."""
-PRACTICE_METRIC = frozenset({"5 cm", "2.5 mm", "3 mm", "4 mm", "5 mm", "45 mm", "200 m"})
-"""The check bar, stitch lengths, a rotary blade, a spool of thread."""
+PRACTICE_METRIC = frozenset(
+    parse_length(text) for text in ("5 cm", "2.5 mm", "3 mm", "4 mm", "45 mm", "200 m")
+)
+"""Inches: the check bar, stitch lengths, a rotary blade, a spool of thread."""
 
 
 def check(case: Case) -> Iterator[Note]:
@@ -70,7 +72,7 @@ def _accounted(length: Said, exact: set[Fraction], curved: set[float]) -> bool:
         shown = {_metric(v, unit, places) for v in exact | PRACTICE}
         last = float(Fraction(1, 10**places) * UNITS[unit])
         near = any(abs(float(value) - v) <= last for v in curved)
-        return number in shown or near or length.text in PRACTICE_METRIC
+        return number in shown or near or value in PRACTICE_METRIC
     if unit == "yd":
         return value in exact or any(_run(float(value), v) for v in curved)
     return value in exact | PRACTICE or any(abs(float(value) - v) <= NEAR for v in curved)

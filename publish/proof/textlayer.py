@@ -47,6 +47,8 @@ def _numbers(plan: CutPlan) -> Iterator[tuple[str, Fraction, str]]:
             yield f"the width of piece {piece.letter}", piece.width, "in"
             yield f"the length of piece {piece.letter}", piece.length, "in"
     for fabric in plan.fabrics.values():
+        if fabric.precut is not None:  # bought by the packet; its yards need not be printed
+            continue
         yield f"what to buy of {fabric.fabric}", fabric.buy / YARD, "yd"
 
 

@@ -28,7 +28,9 @@ from publish.read.roles import check_swaps, in_fabrics, roles_filled
 Values = Mapping[str, Any]
 
 DEEPEST = 8
-MOST_PATCHES = 1500
+MOST_PATCHES = 1000
+MOST_IN_ALL = 8000
+"""Patches of all the blocks of one file together."""
 
 
 class Blocks:
@@ -38,6 +40,7 @@ class Blocks:
         self.find, self.ledger = find, ledger
         self.done: dict[str, FlatBlock | None] = {}
         self.open: list[str] = []
+        self.count = 0
 
     def flat(self, key: str) -> FlatBlock | None:
         """Return a block made flat, or None when it cannot be made or is not there."""
@@ -76,7 +79,7 @@ class Blocks:
         inherited: list[Foundation] = []
         sound = inside = True
         depth = 1
-        for number, item in enumerate(values["patches"]):
+        for number, item in enumerate(values["patches"] if self.count <= MOST_IN_ALL else ()):
             part = self._item(key, number, item, values["grid"])
             if part is None:
                 sound = False
@@ -88,6 +91,8 @@ class Blocks:
                 Foundation(m, f.in_order) for m, f in zip(moved, block.foundations, strict=True)
             ]
             found += [replace(p, item=number) for p in block.patches]
+            if len(found) > MOST_PATCHES:
+                break
             depth = max(depth, block.depth + 1 if "block" in item else 1)
         columns, rows = values["grid"]
         flat = FlatBlock(columns, rows, tuple(found), tuple(inherited), depth)
@@ -98,19 +103,26 @@ class Blocks:
         return flat if fits and inside else None
 
     def _bounded(self, flat: FlatBlock, key: str) -> bool:
-        """Return whether a block is of a size that can be worked with; note it if not."""
-        if flat.depth <= DEEPEST and len(flat.patches) <= MOST_PATCHES:
+        """Return whether blocks are of a size that can be worked with; note it if not."""
+        before, self.count = self.count, self.count + len(flat.patches)
+        if before > MOST_IN_ALL:
+            return False  # the block before this one has the note
+        if flat.depth > DEEPEST:
+            what, received = "blocks stand too deep within each other", f"{flat.depth} deep"
+        elif len(flat.patches) > MOST_PATCHES:
+            what, received = "the block has too many patches", f"{len(flat.patches)} patches"
+        elif self.count > MOST_IN_ALL:
+            what, received = "the blocks have too many patches", f"{self.count} patches by here"
+        else:
             return True
-        deep = flat.depth > DEEPEST
         self.ledger.note(
             "R158",
             self.ledger.place("blocks", key, "patches"),
-            "blocks stand too deep within each other" if deep else "the block has too many patches",
-            expected=f"at most {DEEPEST} blocks deep and {MOST_PATCHES} patches",
-            received=f"{flat.depth} deep" if deep else f"{len(flat.patches)} patches",
-            help="write some of the blocks as patches"
-            if deep
-            else "make the block smaller, and repeat it with `columns` and `rows`",
+            what,
+            expected=f"at most {DEEPEST} blocks deep, {MOST_PATCHES} patches in a block and "
+            f"{MOST_IN_ALL} in all",
+            received=received,
+            help="make the blocks smaller, and repeat them with `columns` and `rows`",
         )
         return False
 

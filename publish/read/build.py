@@ -9,9 +9,11 @@ here and is settled in grading.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
+from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER
 from publish.model.pattern import (
     BackingSpec,
     BattingSpec,
@@ -23,6 +25,7 @@ from publish.model.pattern import (
     Motif,
     OutlinePoint,
     Pattern,
+    Photo,
     Piecing,
     PillowSpec,
     Publication,
@@ -31,7 +34,10 @@ from publish.model.pattern import (
     SashingSpec,
     Sewing,
     SizeSpec,
+    SoldAs,
+    Style,
 )
+from publish.read.changes import change_of
 from publish.read.cross import size_blocks
 from publish.read.defaults import fill
 from publish.read.flat import FlatBlock
@@ -44,6 +50,7 @@ from publish.read.schema_cloth import (
     BINDING,
     COLOURWAY,
     FABRIC,
+    PRECUT,
     QUILTING,
     SEWING,
     SWAP,
@@ -57,6 +64,7 @@ from publish.read.schema_design import (
     SIZE,
     TURN_UNDER,
 )
+from publish.read.schema_house import PHOTO_SECTION, STYLE
 from publish.units import parse_length
 
 Values = Mapping[str, Any]
@@ -76,14 +84,33 @@ def build_pattern(
         publication=_publication(top["publication"] or {}),
         papers=tuple(top["papers"]),
         layout=top["layout"],
-        fabrics={k: Fabric(key=k, **fill(FABRIC, v)) for k, v in top["fabrics"].items()},
+        fabrics={k: _fabric(k, v) for k, v in top["fabrics"].items()},
         motifs={k: _motif(k, v) for k, v in (top["motifs"] or {}).items()},
         blocks={k: _block(k, v, flat[k], values) for k, v in top["blocks"].items()},
         sizes={k: _size(k, v, values) for k, v in top["sizes"].items()},
         sewing=Sewing(**fill(SEWING, top["sewing"] or {})),
         places=dict(ledger.places),
         colourways={k: _colourway(k, v, top) for k, v in (top["colourways"] or {}).items()},
+        style=_style(top["style"] or {}),
+        photos=tuple(_photo(v) for v in top["photos"] or ()),
+        steps=tuple(map(change_of, top["steps"] or ())),
     )
+
+
+def _fabric(key: str, values: Values) -> Fabric:
+    filled = fill(FABRIC, values)
+    sold = filled["sold_as"]
+    if isinstance(sold, Mapping):
+        packet = fill(PRECUT, sold)
+        side, wide = packet["squares"], filled["usable_width"]
+        sold_as: SoldAs | None = (
+            SoldAs("square", side, side, packet["count"])
+            if side is not None
+            else SoldAs("strip", wide, packet["strips"], packet["count"])
+        )
+    else:
+        sold_as = {cut.kind: cut for cut in (FAT_QUARTER, FAT_EIGHTH)}.get(sold)
+    return Fabric(key, **{**filled, "sold_as": sold_as})
 
 
 def _colourway(key: str, values: Values, top: Values) -> Colourway:
@@ -91,10 +118,19 @@ def _colourway(key: str, values: Values, top: Values) -> Colourway:
     filled = fill(COLOURWAY, values)
     fabrics = {}
     for swap in (fill(SWAP, s) for s in filled["swaps"]):
-        own = fill(FABRIC, top["fabrics"][swap["fabric"]])
-        look = {"name": swap["name"], "colour": swap["colour"]}
-        fabrics[swap["fabric"]] = Fabric(key=swap["fabric"], **{**own, **look})
+        own = _fabric(swap["fabric"], top["fabrics"][swap["fabric"]])
+        fabrics[swap["fabric"]] = replace(own, name=swap["name"], colour=swap["colour"])
     return Colourway(key, filled["title"], fabrics)
+
+
+def _style(values: Values) -> Style:
+    filled = fill(STYLE, values)
+    return Style(filled["accent"], filled["logo"], dict(filled["fonts"] or {}))
+
+
+def _photo(values: Values) -> Photo:
+    filled = fill(PHOTO_SECTION, values)
+    return Photo(filled["file"], filled["caption"], filled["place"], filled["alt"] or "")
 
 
 def _publication(values: Values) -> Publication:

@@ -32,9 +32,9 @@ CODES: dict[str, str] = {
     "R128": "A list has too few or too many items",
     "R129": "A list repeats an item",
     "R130": "A name is used that nothing defines",
-    "R131": "A drawing is not there",
-    "R132": "A drawing lies outside the pattern's folder",
-    "R133": "A drawing is not an SVG file",
+    "R131": "A file is not there",
+    "R132": "A file lies outside the pattern's folder",
+    "R133": "A file is not of the kind that is asked for",
     "R140": "Keys stand together that exclude each other",
     "R141": "The rows of a ground are of unequal length",
     "R142": "A motif is larger than its block",
@@ -59,4 +59,5 @@ CODES: dict[str, str] = {
     "R163": "Two patches of a block have one name",
     "R164": "A block within a block has no such fabric",
     "R165": "A block with a motif stands where motifs are not",
+    "R170": "A change of a step is not one",
 }

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from publish.notes import Place, Severity
+from publish.read.changes import check_changes
 from publish.read.characters import shown
 from publish.read.defaults import defaults
 from publish.read.forms import listed, nearest
@@ -36,6 +37,7 @@ def check_agreement(values: Values, ledger: Ledger) -> None:
         _swaps(f"colourways.{key}.swaps", way.get("swaps", []), ledger)
     for key, size in _entries(values, "sizes"):
         _motif_size(f"sizes.{key}", size, values, ledger)
+    check_changes(values, ledger)
     _unused(values, ledger)
 
 

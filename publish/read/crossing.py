@@ -18,6 +18,9 @@ from publish.read.curves import Circle, Edge, Flat, cross
 TOLERANCE = 1e-6
 """Grid squares."""
 
+Box = tuple[float, float, float, float]
+"""Left, top, right, bottom."""
+
 
 def crossing(around: list[Edge]) -> Flat | None:
     """Return where a patch crosses or touches itself, or None."""
@@ -25,13 +28,32 @@ def crossing(around: list[Edge]) -> Flat | None:
     for number, start in enumerate(starts):
         if start in starts[:number]:
             return _flat(start)
-    for one, two in combinations(around, 2):
+    boxes = [_box(edge) for edge in around]
+    for first, second in combinations(range(len(around)), 2):
+        if _apart(boxes[first], boxes[second]):
+            continue
+        one, two = around[first], around[second]
         shared = {one.start, one.end} & {two.start, two.end}
         corners = [_flat(p) for p in shared]
         for x, y in _meetings(one, two):
             if all(hypot(x - u, y - v) > TOLERANCE for u, v in corners):
                 return x, y
     return None
+
+
+def _box(edge: Edge) -> Box:
+    """Return a box that holds an edge, and a little more: of an arc, its whole circle's."""
+    if edge.circle is None:
+        (x, y), (u, v) = _flat(edge.start), _flat(edge.end)
+    else:
+        centre, square = edge.circle
+        (a, b), radius = _flat(centre), sqrt(square)
+        x, y, u, v = a - radius, b - radius, a + radius, b + radius
+    return min(x, u) - TOLERANCE, min(y, v) - TOLERANCE, max(x, u), max(y, v)
+
+
+def _apart(one: Box, two: Box) -> bool:
+    return one[2] < two[0] or two[2] < one[0] or one[3] < two[1] or two[3] < one[1]
 
 
 def _flat(point: GridPoint) -> Flat:

@@ -64,7 +64,7 @@ class Lists:
             "R128",
             at.place,
             f"{at.subject} has too {'few' if count < least else 'many'} items",
-            expected=f"{least} to {most}",
+            expected=f"{least} to {most}" if least < most else str(least),
             received=str(count),
             help=f"write at least {least}, such as `{at.example}`"
             if count < least

@@ -6,10 +6,11 @@ Invariant: nothing is said of a key here that the schema does not declare.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 
+from publish.model.names import SIZE, VALUES
 from publish.read.blocks import trade_block
-from publish.read.forms import Form
+from publish.read.forms import Form, listed
 from publish.read.library import trade_blocks
 from publish.read.schema import PATTERN, SMALLEST
 from publish.read.sections import (
@@ -49,7 +50,29 @@ at most 40 of them. `none` is no name: it stands for a value that is not wanted.
 
 def reference() -> str:
     """Return the reference of every key, section by section."""
-    return "\n".join([_OPENING, *map(_section, sections_of(PATTERN)), _library()])
+    return "\n".join([_OPENING, *map(_section, sections_of(PATTERN)), _values(), _library()])
+
+
+def _values() -> str:
+    """Return the computed values that the text of a step may name."""
+    lines = [
+        "## Values for steps",
+        "",
+        "Texts in [step](#step) may name these in double braces. A size stands under its key,",
+        "with `_` for `-`: `{{ mini.block }}`. `each` stands for all the sizes that a step is",
+        "for, and says which is which where they differ: `{{ each.block }}` gives",
+        "`16 in (40.6 cm) for the **Mini** and 18 in (45.7 cm) for the **Throw**`. Words in",
+        "capitals stand for a key, letter or number of the pattern's: `{{ throw.cut.A }}`. A size",
+        "has only the values that there are for it. `{{ each.blocks | capital }}` begins with a",
+        "capital. Nothing else is read between braces.",
+        "",
+        "| value | meaning | example |",
+        "|---|---|---|",
+    ]
+    for value in VALUES:
+        where = "SIZE" if value.where == SIZE else value.where
+        lines.append(f"| `{where}.{value.name}` | {value.meaning} | {value.example} |")
+    return "\n".join([*lines, ""])
 
 
 def _library() -> str:
@@ -127,7 +150,7 @@ def _form(key: Key) -> str:
     if isinstance(key.shape, Named):
         return f"your own key for each {key.shape.noun}, with the keys of {link}"
     if isinstance(key.shape, Many):
-        return f"a list of {key.shape.least} to {key.shape.most}, each with the keys of {link}"
+        return f"a list of {key.shape.counts}, each with the keys of {link}"
     if isinstance(key.shape, Either) and isinstance(key.shape.plain, Form):
         return f"{key.shape.plain.words}, or the keys of {link}"
     return f"the keys of {link}"
@@ -146,24 +169,26 @@ def _default(key: Key, section: Section) -> str:
 
 
 def _rules(section: Section) -> list[str]:
-    rules = [f"`{n.other}` is required where {_where_written(n)}." for n in section.needs]
-    rules += [f"`{i.other}` has no effect where {_where_written(i)}." for i in section.idle]
-    rules += [f"`{o.key}` has no effect without {_or(o.beside)}." for o in section.only]
+    rules = [f"`{n.other}` is required where {_valued(n)}." for n in section.needs if n.values]
+    written = [n for n in section.needs if not n.values]
+    for other in dict.fromkeys(n.other for n in written):
+        keys = [n.key for n in written if n.other == other]
+        rules.append(f"`{other}` is required where {_or(keys)} is written.")
+    rules += [f"`{i.other}` has no effect where {_valued(i)}." for i in section.idle]
+    for beside in dict.fromkeys(o.beside for o in section.only):
+        keys = [o.key for o in section.only if o.beside == beside]
+        verb = "have" if len(keys) > 1 else "has"
+        rules.append(f"{listed(keys)} {verb} no effect without {_or(beside)}.")
     if section.apart:
-        rules.insert(0, f"At most one of {_and(section.apart)} stands.")
+        rules.insert(0, f"At most one of {listed(section.apart)} stands.")
     if section.one_of:
-        rules.insert(0, f"Exactly one of {_and(section.one_of)} stands.")
+        rules.insert(0, f"Exactly one of {listed(section.one_of)} stands.")
     return ["", *(f"- {rule}" for rule in rules)] if rules else []
 
 
-def _where_written(rule: Needs | Idle) -> str:
-    return f"`{rule.key}` is {_or(rule.values) if rule.values else 'written'}"
+def _valued(rule: Needs | Idle) -> str:
+    return f"`{rule.key}` is {_or(rule.values)}"
 
 
 def _or(names: Iterable[str]) -> str:
     return " or ".join(f"`{name}`" for name in names)
-
-
-def _and(names: Sequence[str]) -> str:
-    quoted = [f"`{name}`" for name in names]
-    return " and ".join([", ".join(quoted[:-1]), quoted[-1]])

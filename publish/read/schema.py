@@ -8,6 +8,7 @@ made from these declarations.
 
 from __future__ import annotations
 
+from publish.model.book import PAPERS
 from publish.read.forms import Choice, Name, Text, Whole
 from publish.read.schema_blocks import BLOCK, PIECING
 from publish.read.schema_cloth import (
@@ -20,6 +21,7 @@ from publish.read.schema_cloth import (
     SEWING,
 )
 from publish.read.schema_design import MOTIF, SIZE
+from publish.read.schema_house import PHOTO_SECTION, STEP, STYLE
 from publish.read.sections import Key, Many, Named, Section
 
 PUBLICATION = Section(
@@ -50,8 +52,14 @@ PATTERN = Section(
         Key("subtitle", Text(120), "A line under the title.", "A quiet mini quilt", default='""'),
         Key("layout", Name(), "The layout that the booklet is set in.", "tideline",
             default="tideline"),
-        Key("papers", Many(Choice(("letter", "a4")), 1, 2, distinct=True),
-            "The papers that it is printed on.", "[a4]", default="[letter, a4]"),
+        Key("papers", Many(Choice(tuple(PAPERS)), 1, 4, distinct=True),
+            "The papers that it is printed on. `half-letter` (5.5 x 8.5 in) and `a5` are for a "
+            "small booklet; its template sheets are on the whole paper.", "[a4]",
+            default="[letter, a4]"),
+        Key("style", STYLE, "Your own colour, logo and fonts.", '{accent: "#2f6152"}',
+            derived="the layout's"),
+        Key("photos", Many(PHOTO_SECTION, 1, 12), "Photographs, for the cover and the opening "
+            "pages.", "[{file: throw.jpg, place: cover}]", derived="no photographs"),
         Key("publication", PUBLICATION, "Who publishes it, and what the covers say.",
             "{studio: Hollow Fen Studio, year: 2026}", derived="its keys' defaults"),
         Key("fabrics", Named(FABRIC, "fabric"), "The fabrics.",
@@ -80,6 +88,8 @@ PATTERN = Section(
             "{area: border, style: parallel, spacing: 1 in}]"),
         Key("sizes", Named(SIZE, "size"), "The sizes.",
             "{mini: {block_size: 16 in, motif_size: 14 in}}", required=True),
+        Key("steps", Many(STEP, 1, 200), "Changes to the steps, in your own words.",
+            "[{remove: quilting-unpin}]", derived="the steps as they are written"),
     ),
 )  # fmt: skip
 

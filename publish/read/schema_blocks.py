@@ -125,8 +125,9 @@ BLOCK = Section(
         Key("traditional", TradeName(), "The trade name of a block in general use; its "
             "construction is known, and its roles are listed under [traditional "
             "blocks](#traditional-blocks).", "ohio star"),
-        Key("grid", GRID, "How many grid squares the block is wide and high, for `patches`.",
-            "[3, 3]", derived="given with `patches`"),
+        Key("grid", GRID, "How many grid squares the block is wide and high, for `patches`; a "
+            "grid that is not square is stretched to fill the square block, or fills the `size` "
+            "it is given within another.", "[3, 3]", derived="given with `patches`"),
         Key("fabrics", Pairs(FABRIC_KEY, "role of the traditional block"), "The fabric of each "
             "role, for `traditional`.", "{star: moss, background: linen}",
             derived="given with `traditional`"),

@@ -7,10 +7,22 @@ Invariant: declarations only.
 from __future__ import annotations
 
 from publish.read.forms import Choice, Number, Percent, Text, Whole, YesNo
-from publish.read.sections import Idle, Key, Many, Needs, Section
+from publish.read.sections import Either, Idle, Key, Many, Needs, Section
 from publish.read.special import Colour, Length, Ref
 
 FABRIC_KEY = Ref("fabrics", "fabric")
+
+PRECUT = Section(
+    "precut",
+    "A fabric sold ready cut, in packets of one size. It is not washed before it is cut.",
+    (
+        Key("squares", Length("2 in", "36 in"), "The side of the squares.", "10 in"),
+        Key("strips", Length("1 in", "12 in"), "The width of the strips, which are as long as "
+            "the fabric's usable width.", "2 1/2 in"),
+        Key("count", Whole(1, 1000), "How many are sold together.", "42", default="1"),
+    ),
+    one_of=("squares", "strips"),
+)  # fmt: skip
 
 FABRIC = Section(
     "fabric",
@@ -29,7 +41,12 @@ FABRIC = Section(
         Key("owned", Length("0 in", "100 yd", above=True),
             "The length you have already; a warning says when it is too little.", "1 1/2 yd",
             default="none"),
+        Key("sold_as", Either(Choice(("yardage", "fat quarter", "fat eighth")), PRECUT),
+            "How the fabric is bought: by length, as fat quarters (18 × 22 in), as fat eighths "
+            "(9 × 22 in), or in squares or strips of a given size. Long strips are then joined "
+            "from what fits.", "fat quarter", default="yardage"),
     ),
+    idle=(Idle("sold_as", ("fat quarter", "fat eighth"), "owned"),),
 )  # fmt: skip
 
 SWAP = Section(
@@ -74,6 +91,10 @@ SEWING = Section(
             "are rounded up to.", "25 cm", default="10 cm"),
         Key("tension_ratio", Number(1, 6), "The thread used for each length of seam sewn in "
             "lockstitch.", "3", default="2.5"),
+        Key("web_width", Length("5 in", "130 in"), "The width of the fusible web that raw-edge "
+            "motifs are traced on.", "20 in", default="17 in"),
+        Key("stabiliser_width", Length("5 in", "130 in"), "The width of the stabiliser that "
+            "motifs ask for.", "12 in", default="20 in"),
     ),
 )  # fmt: skip
 

@@ -6,11 +6,12 @@ Invariant: declarations only.
 
 from __future__ import annotations
 
+from publish.read.files import Drawing
 from publish.read.forms import Choice, Number, Text, Whole, YesNo
 from publish.read.schema_blocks import BLOCK_KEY, TURN
 from publish.read.schema_cloth import BACKING, BATTING, BINDING, FABRIC_KEY, QUILTING
 from publish.read.sections import Either, Idle, Key, Many, Needs, Only, Row, Section
-from publish.read.special import Drawing, Length
+from publish.read.special import Length
 
 FOLDS = (4, 6, 8, 12, 16)
 TURN_UNDER = "1/8 in"
@@ -54,8 +55,11 @@ MOTIF = Section(
             "turned.", "30", derived="what the method allows"),
         Key("pieces", Whole(1, 100), "How many separate pieces the motif is meant to fall into.",
             "1", default="1"),
+        Key("stabiliser", YesNo(), "Whether stabiliser goes under the ground while the motif's "
+            "edge is stitched.", "yes", default="no"),
     ),
     one_of=("drawing", "outline"),
+    idle=(Idle("method", ("needle-turn",), "stabiliser"),),
 )  # fmt: skip
 
 BORDER = Section(

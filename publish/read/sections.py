@@ -116,7 +116,12 @@ class Many:
     @property
     def words(self) -> str:
         inner = self.item.name if isinstance(self.item, Section) else self.item.words
-        return f"a list of {self.least} to {self.most} items, each {inner}"
+        return f"a list of {self.counts} items, each {inner}"
+
+    @property
+    def counts(self) -> str:
+        """Return how many items there may be."""
+        return f"{self.least} to {self.most}" if self.least < self.most else str(self.least)
 
     def item_example(self, example: str) -> str:
         """Return an example of one item, from an example of the list."""

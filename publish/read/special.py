@@ -1,7 +1,7 @@
-"""Forms with a little more to them: lengths, colours, references, drawings.
+"""Forms with a little more to them: lengths, colours, references.
 
 In: the text of one YAML scalar. Out: its value, or an `Unfit`.
-Invariant: as in `forms`; a drawing never leads out of the pattern's folder.
+Invariant: as in `forms`.
 """
 
 from __future__ import annotations
@@ -9,7 +9,6 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from fractions import Fraction
-from pathlib import Path
 from typing import Any
 
 from publish.read.forms import NUMBER_PATTERN, Form, Hint, Unfit, nearest, signed
@@ -134,57 +133,3 @@ class Ref(Form):
 
     def read(self, text: str, hint: Hint) -> Any:
         return text
-
-
-@dataclass(frozen=True)
-class Drawing(Form):
-    """An SVG file in the pattern's folder or below it; read as an absolute path."""
-
-    @property
-    def words(self) -> str:
-        return "the path of an SVG file, from the pattern's folder"
-
-    def json(self) -> dict[str, Any]:
-        return {"type": "string", "pattern": r"^(?![/\\~]).*\.[sS][vV][gG]$"}
-
-    def read(self, text: str, hint: Hint) -> Any:
-        try:
-            return self._find(text, hint.folder)
-        except (OSError, ValueError, RuntimeError):  # a name no system allows
-            return Unfit(
-                "R131",
-                "is not a path that can be opened",
-                f"write the file's name, such as `{hint.example}`",
-            )
-
-    def _find(self, text: str, folder: Path) -> Any:
-        home = folder.resolve()
-        path = (home / text).resolve()
-        if not path.is_relative_to(home) or text.startswith("~"):
-            return Unfit(
-                "R132",
-                "leads out of the pattern's folder",
-                f"copy the file beside the pattern and write `{path.name}`",
-            )
-        if path.suffix.lower() != ".svg":
-            return Unfit(
-                "R133",
-                "is not an SVG file",
-                "save the drawing as SVG from your drawing program "
-                f"and write `{Path(text).with_suffix('.svg')}`",
-            )
-        if path.is_file():
-            return folder / path.relative_to(home)
-        return Unfit("R131", "is not there", _drawing_help(path, home))
-
-
-def _drawing_help(path: Path, home: Path) -> str:
-    """Return which drawing was likely meant, from those that are there."""
-    there = sorted(p.relative_to(home).as_posix() for p in home.glob("*.svg"))[:50]
-    there += sorted(p.relative_to(home).as_posix() for p in home.glob("*/*.svg"))[:50]
-    near = nearest(path.relative_to(home).as_posix(), there)
-    if near:
-        return f"write `{near}`"
-    if there:
-        return f"drawings that are there: {', '.join(there[:5])}"
-    return f"save the drawing as `{path.relative_to(home).as_posix()}` beside the pattern"

@@ -9,14 +9,14 @@ How the pages look is a layout's business: see layouts/README.md.
 
 from __future__ import annotations
 
-from publish.model.book import Edition, Paper
+from publish.model.book import PAPERS, Edition, Paper
 from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, Severity, error
-from publish.typeset import fonts, for_press, layout, pages, plates, press
+from publish.typeset import fonts, for_press, house, layout, pages, photos, plates, press
 
-__all__ = ["CODES", "typeset"]
+__all__ = ["CODES", "inspect", "typeset"]
 
 CODES: dict[str, str] = {
     "T701": "There is no layout of this name",
@@ -27,9 +27,31 @@ CODES: dict[str, str] = {
     "T706": "Template sheets that the booklet asks for were not drawn",
     "T707": "A template sheet is not drawn at the size of the paper",
     "T708": "A layout gives a template sheet no page of its own",
+    "T709": "Template sheets are asked for on a paper of half the size",
     "T710": "A warning from WeasyPrint",
     "T711": "An error from WeasyPrint",
+    "T712": "A font of the designer's cannot be read",
+    "T713": "A font of the designer's lacks letters",
+    "T714": "A font of the designer's may not be embedded",
+    "T715": "An accent is too pale to be read",
+    "T716": "A logo or a photograph cannot be read",
+    "T717": "A logo has few pixels",
+    "T718": "A photograph has too few pixels for its printed size",
 }
+
+
+def inspect(pattern: Pattern) -> tuple[Note, ...]:
+    """Return what can be said of a pattern's looks before anything is typeset.
+
+    Whether its layout is there and set for its papers, and whether its own fonts, logo,
+    accent and photographs can be used.
+    """
+    notes = [n for key in pattern.papers for n in layout.find(pattern, PAPERS[key])[1]]
+    return tuple(dict.fromkeys([*notes, *_own(pattern)]))
+
+
+def _own(pattern: Pattern) -> tuple[Note, ...]:
+    return (*house.check(pattern), *photos.check(pattern))
 
 
 def typeset(
@@ -44,23 +66,25 @@ def typeset(
     Nothing is returned when a note is an error.
     """
     chosen, found = layout.find(pattern, paper)
-    notes = [*found, *plates.check(pattern, manual, artwork, paper)]
-    if chosen is None or notes:
+    notes = [*found, *_own(pattern), *plates.check(pattern, manual, artwork, paper)]
+    if chosen is None or _errors(notes):
         return None, tuple(notes)
+    chosen = house.dressed(chosen, pattern)
     bleed = for_press.bleed_of(paper) if trimmed else 0.0
     artwork = for_press.opaque_artwork(artwork) if trimmed else artwork
     composed, faults = pages.compose(chosen, pattern, manual, artwork, paper, name, bleed)
     if composed is None:
-        return None, faults
+        return None, (*notes, *faults)
     place = pattern.place("layout")
+    notes += photos.coarse(pattern, composed.html)
     notes += _unprintable(pattern, composed, artwork, chosen)
-    if notes:
+    if _errors(notes):
         return None, tuple(notes)
     variant = None if trimmed else press.VARIANT
     printed, said = press.print_pages(composed, chosen, artwork, place, variant)
     notes += said
     notes += _homeless(pattern, manual, artwork, printed)
-    if any(n.severity is Severity.ERROR for n in notes):
+    if _errors(notes):
         return None, tuple(notes)
     edition = Edition(
         name=f"{'press' if trimmed else name}-{paper.key}",
@@ -70,6 +94,10 @@ def typeset(
         sheet_pages=printed.sheet_pages,
     )
     return edition, tuple(notes)
+
+
+def _errors(notes: list[Note]) -> bool:
+    return any(n.severity is Severity.ERROR for n in notes)
 
 
 def _unprintable(

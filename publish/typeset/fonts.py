@@ -7,6 +7,7 @@ a note, never a font that happens to be on the machine.
 
 from __future__ import annotations
 
+import hashlib
 import re
 import unicodedata
 from collections.abc import Iterable
@@ -16,28 +17,44 @@ from pathlib import Path
 
 from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 
-from publish.typeset.layout import FontFace
+from publish.typeset.layout_file import FontFace, stamp
 
 SCHEME = "font"
 _TAG = re.compile(r"<[^>]*>")
 
 
 def address(face: FontFace) -> str:
-    """Return the address that the style asks for a font file by."""
-    return f"{SCHEME}:{face.path.name}"
+    """Return the address that the style asks for a font file by.
+
+    It follows from what is in the file, so that two files of one name stay apart and the
+    same font has the same address on every machine.
+    """
+    digest = _digest(face.path, stamp(face.path))
+    return f"{SCHEME}:{digest}{face.path.suffix.lower()}"
+
+
+@cache
+def _digest(path: Path, _: object) -> str:
+    return hashlib.sha256(path.read_bytes()).hexdigest()[:16]
+
+
+def quoted(family: str) -> str:
+    """Return a family's name as a CSS string."""
+    safe = family.replace("\\", "").replace('"', "")
+    return f'"{safe}"'
 
 
 def face_css(faces: Iterable[FontFace]) -> str:
     """Return one `@font-face` rule for each face."""
     return "\n".join(
-        f'@font-face {{ font-family: "{f.family}"; font-weight: {f.weight}; '
+        f"@font-face {{ font-family: {quoted(f.family)}; font-weight: {f.weight}; "
         f'font-style: {f.style}; src: url("{address(f)}") }}'
         for f in faces
     )
 
 
 @cache
-def _characters(path: Path) -> frozenset[int]:
+def _characters(path: Path, _: object) -> frozenset[int]:
     with TTFont(path, lazy=True) as font:
         return frozenset(font.getBestCmap())
 
@@ -47,7 +64,7 @@ def missing(text: str, faces: Iterable[FontFace]) -> tuple[str, ...]:
 
     Spaces and marks that steer the layout need no glyph of their own.
     """
-    known = frozenset().union(*(_characters(f.path) for f in faces))
+    known = frozenset().union(*(_characters(f.path, stamp(f.path)) for f in faces))
     wanted = dict.fromkeys(text)
     return tuple(c for c in wanted if ord(c) not in known and not _invisible(c))
 

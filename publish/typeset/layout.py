@@ -2,50 +2,60 @@
 
 In: the name that a pattern gives. Out: `Layout`, or notes that say what is wrong.
 Invariant: a layout is found beside the pattern first, then beside the package, so the
-same search serves a checkout and an installed wheel.
+same search serves a checkout and an installed wheel. What a layout says itself goes
+before what it takes from the layout that it extends.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
-from importlib.util import find_spec
 from pathlib import Path
 from typing import Any
 
-import yaml
-
 import publish
-from publish.model.book import PAPERS, Paper
+from publish.model.book import Paper
 from publish.model.pattern import Pattern
-from publish.notes import Note, Place, error
-
-DEFAULT_TEMPLATE = "booklet.html"
-DEFAULT_STYLE = "style.css"
-_KEYS = {"about", "template", "style", "fonts", "settings", "papers"}
-
-
-@dataclass(frozen=True)
-class FontFace:
-    """One font file: the family, weight and style that CSS asks for it by."""
-
-    family: str
-    weight: int
-    style: str
-    path: Path
+from publish.notes import Note, error
+from publish.typeset.layout_file import (
+    DEFAULT_STYLE,
+    DEFAULT_TEMPLATE,
+    FILE,
+    FontFace,
+    Written,
+    fault,
+    read,
+)
+from publish.typeset.layout_file import shown as shown
 
 
 @dataclass(frozen=True)
 class Layout:
-    """A layout's folder and what its `layout.yaml` says."""
+    """A layout's folders and what their `layout.yaml`s say together."""
 
     name: str
-    folder: Path
+    folders: tuple[Path, ...]
+    """The layout's own, then that of the layout it extends, and so on."""
     template: str
-    style: str
+    styles: tuple[Path, ...]
+    """Style sheets in the order in which they are laid over each other."""
     fonts: tuple[FontFace, ...]
+    families: Mapping[str, str]
+    """By role: `titles`, `text`, `labels`."""
     settings: Mapping[str, Any] = field(default_factory=dict)
     """Plain values for the templates; what a paper says has been laid over the rest."""
+
+    @property
+    def folder(self) -> Path:
+        return self.folders[0]
+
+    def file(self, name: str) -> Path | None:
+        """Return a file of the layout, or of one that it extends; None for any other path."""
+        for folder in self.folders:
+            path = (folder / name).resolve()
+            if path.is_relative_to(folder.resolve()) and path.is_file():
+                return path
+        return None
 
 
 def homes(pattern: Pattern) -> tuple[Path, ...]:
@@ -58,109 +68,117 @@ def homes(pattern: Pattern) -> tuple[Path, ...]:
     return tuple(p / "layouts" for p in (pattern.folder, package, package.parent))
 
 
+def known(pattern: Pattern) -> tuple[str, ...]:
+    """Return the names of the layouts that a pattern can name."""
+    found = [
+        p.parent.name
+        for home in homes(pattern)
+        if home.is_dir()
+        for p in sorted(home.glob(f"*/{FILE}"))
+    ]
+    return tuple(dict.fromkeys(found))
+
+
 def find(pattern: Pattern, paper: Paper) -> tuple[Layout | None, tuple[Note, ...]]:
     """Return the layout that a pattern names, with its settings for one paper."""
-    known: list[str] = []
+    folder = _folder(pattern, pattern.layout)
+    if folder is None:
+        note = error(
+            "T701",
+            pattern.place("layout"),
+            "there is no layout of this name",
+            expected=" or ".join(known(pattern)) or "a folder with a layout.yaml",
+            received=pattern.layout,
+            help="name one of these, or put a folder of your own in layouts/ beside pattern.yaml",
+        )
+        return None, (note,)
+    chain, notes = _chain(pattern, folder)
+    return (None, notes) if notes else _together(chain, paper)
+
+
+def _folder(pattern: Pattern, name: str, without: Iterable[Path] = ()) -> Path | None:
+    """Return the nearest folder of a layout, passing over those in `without`."""
     for home in homes(pattern):
-        if home.is_dir():
-            known += sorted(p.parent.name for p in home.glob("*/layout.yaml"))
-        folder = home / pattern.layout
-        if pattern.layout == folder.name and (folder / "layout.yaml").is_file():
-            return _read(folder, paper)
-    note = error(
-        "T701",
-        pattern.place("layout"),
-        "there is no layout of this name",
-        expected=" or ".join(dict.fromkeys(known)) or "a folder with a layout.yaml",
-        received=pattern.layout,
-        help="name one of these, or put a folder of your own in layouts/ beside pattern.yaml",
-    )
-    return None, (note,)
+        folder = home / name
+        if name == folder.name and (folder / FILE).is_file() and folder not in without:
+            return folder
+    return None
 
 
-def _read(folder: Path, paper: Paper) -> tuple[Layout | None, tuple[Note, ...]]:
-    """Read `layout.yaml`, collecting everything that is wrong in it."""
-    path = folder / "layout.yaml"
-    try:
-        data = yaml.safe_load(path.read_text(encoding="utf-8"))
-    except yaml.MarkedYAMLError as fault:
-        mark = fault.problem_mark
-        line, column = (mark.line + 1, mark.column + 1) if mark else (1, 1)
-        what = f"the layout's settings are not YAML: {fault.problem or 'unreadable'}"
-        return None, (error("T702", Place(shown(path), line, column), what),)
-    except (OSError, UnicodeDecodeError) as fault:
-        return None, (_fault(path, f"the layout's settings cannot be read: {fault}"),)
-    if not isinstance(data, dict):
-        return None, (_fault(path, "the layout's settings are not a set of keys"),)
-    fonts, notes = _fonts(data.get("fonts"), path)
-    settings, more = _settings(data, paper, path)
-    notes += more
-    notes += [_fault(path, "unknown key", received=str(k)) for k in data if k not in _KEYS]
-    template = str(data.get("template", DEFAULT_TEMPLATE))
-    style = str(data.get("style", DEFAULT_STYLE))
-    notes += [
-        _fault(path, "the layout lacks a file that it names", received=name)
-        for name in (template, style)
-        if not (folder / name).is_file()
-    ]
+def _chain(pattern: Pattern, folder: Path) -> tuple[tuple[Written, ...], tuple[Note, ...]]:
+    """Return a layout and those it extends, itself first, or what is wrong with any."""
+    chain: list[Written] = []
+    while True:
+        written, notes = read(folder)
+        if written is None:
+            return (), notes
+        chain.append(written)
+        if not written.extends:
+            return tuple(chain), ()
+        # Passing over what is in the chain lets a layout extend the one it is named after,
+        # and ends a circle.
+        base = _folder(pattern, written.extends, [w.folder for w in chain])
+        if base is None:
+            what = "there is no layout of the name that this one extends"
+            others = " or ".join(known(pattern))
+            return (), (fault(written.path, what, expected=others, received=written.extends),)
+        folder = base
+
+
+def _together(chain: tuple[Written, ...], paper: Paper) -> tuple[Layout | None, tuple[Note, ...]]:
+    """Return what the layouts of a chain say together for one paper."""
+    own, base_first = chain[0], chain[::-1]
+    settings: dict[str, Any] = {}
+    faces: dict[tuple[str, int, str], FontFace] = {}
+    families: dict[str, str] = {}
+    named = any(paper.key in w.papers for w in chain)
+    for each in base_first:
+        # A paper that no layout names, such as a roll, gets the settings of the first one.
+        key = paper.key if named else next(iter(each.papers), "")
+        settings |= {**each.settings, **each.papers.get(key, {})}
+        faces |= {(f.family, f.weight, f.style): f for f in each.fonts}
+        families |= each.families
+    fonts = tuple(faces.values())
+    template = next((w.template for w in chain if w.template), DEFAULT_TEMPLATE)
+    notes = [*_lacking(chain, template), *_unset(chain, paper), *_unlisted(own, families, fonts)]
     if notes:
         return None, tuple(notes)
-    return Layout(folder.name, folder, template, style, fonts, settings), ()
+    families.setdefault("text", fonts[0].family)
+    families.setdefault("titles", families["text"])
+    families.setdefault("labels", fonts[-1].family)
+    styles = [w.folder / (w.style or DEFAULT_STYLE) for w in base_first]
+    return Layout(
+        own.folder.name,
+        tuple(w.folder for w in chain),
+        template,
+        tuple(p for p in styles if p.is_file()),
+        fonts,
+        families,
+        settings,
+    ), ()
 
 
-def _settings(data: dict[str, Any], paper: Paper, path: Path) -> tuple[dict[str, Any], list[Note]]:
-    """Return the settings for a paper, or what is wrong with them."""
-    common, papers = data.get("settings", {}), data.get("papers", {})
-    for name, value in (("settings", common), ("papers", papers)):
-        if not isinstance(value, dict):
-            return {}, [_fault(path, f"{name} is not a set of keys")]
-    unknown = [_fault(path, "unknown paper", received=str(k)) for k in papers if k not in PAPERS]
-    # A paper that the layout does not know, such as a roll, gets the first one's settings.
-    own = papers.get(paper.key, next(iter(papers.values()), {}))
-    if not isinstance(own, dict):
-        return {}, [_fault(path, f"papers.{paper.key} is not a set of keys")]
-    return {**common, **own}, unknown
+def _unset(chain: tuple[Written, ...], paper: Paper) -> list[Note]:
+    """Return a note when a half-size paper would be set with the settings of a whole one."""
+    if not paper.parent or any(paper.key in w.papers for w in chain):
+        return []
+    what = f"the layout has no settings for {paper.name}"
+    return [fault(chain[0].path, what, expected=f"papers: {{{paper.key}: …}}")]
 
 
-def _fonts(entries: object, path: Path) -> tuple[tuple[FontFace, ...], list[Note]]:
-    """Return the font files that a layout lists, or what is wrong with the list."""
-    if not isinstance(entries, list) or not entries:
-        return (), [_fault(path, "the layout lists no fonts", expected="fonts: a list")]
-    faces, notes = [], []
-    for entry in entries:
-        try:
-            family, weight = str(entry["family"]), int(entry.get("weight", 400))
-            style, file = str(entry.get("style", "normal")), str(entry["file"])
-        except (AttributeError, KeyError, TypeError, ValueError):
-            expected = "family, file, and if need be package, weight and style"
-            notes.append(_fault(path, "a font is not described", expected=expected))
-            continue
-        found = _font_file(path.parent, entry.get("package"), file)
-        if found is None:
-            notes.append(_fault(path, "a font file is not there", received=file))
-        else:
-            faces.append(FontFace(family, weight, style, found))
-    return tuple(faces), notes
+def _lacking(chain: tuple[Written, ...], template: str) -> list[Note]:
+    """Return a note when no layout of the chain has the page template."""
+    if any((w.folder / template).is_file() for w in chain):
+        return []
+    return [fault(chain[0].path, "the layout lacks a file that it names", received=template)]
 
 
-def _font_file(folder: Path, package: str | None, file: str) -> Path | None:
-    """Return a font's path: in the layout's folder, or in an installed font package."""
-    if package is None:
-        roots = [folder]
-    else:
-        # Beside the package rather than through an import: font packages hold only data.
-        spec = find_spec(package) if package.isidentifier() else None
-        roots = [Path(p) / "files" for p in (spec.submodule_search_locations or ())] if spec else []
-    return next((r / file for r in roots if (r / file).is_file()), None)
-
-
-def shown(path: Path) -> str:
-    """Return a path as notes show it: from the working folder where that is shorter."""
-    try:
-        return str(path.relative_to(Path.cwd()))
-    except ValueError:
-        return str(path)
-
-
-def _fault(path: Path, what: str, *, expected: str = "", received: str = "") -> Note:
-    return error("T702", Place(shown(path)), what, expected=expected, received=received)
+def _unlisted(own: Written, families: Mapping[str, str], fonts: tuple[FontFace, ...]) -> list[Note]:
+    """Return a note for each role whose family has no font file."""
+    listed = {f.family for f in fonts}
+    return [
+        fault(own.path, f"families.{role} has no font file", expected=" or ".join(sorted(listed)),
+              received=family)
+        for role, family in families.items()
+        if family not in listed
+    ]  # fmt: skip

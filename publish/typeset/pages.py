@@ -1,4 +1,4 @@
-"""Templates filled in: a manual as HTML, a layout's style as CSS.
+"""Templates filled in: a manual as HTML, the styles of a layout as CSS.
 
 In: layout, pattern, manual, artwork, paper. Out: `Composed`, or notes with the template's
 file and line.
@@ -10,13 +10,21 @@ from __future__ import annotations
 
 import re
 import traceback
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 from pathlib import Path
 from typing import Any
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined, TemplateError
+from jinja2 import (
+    BaseLoader,
+    ChoiceLoader,
+    Environment,
+    FileSystemLoader,
+    PrefixLoader,
+    StrictUndefined,
+    TemplateError,
+)
 from jinja2.exceptions import TemplateSyntaxError
 from markupsafe import Markup
 
@@ -25,10 +33,11 @@ from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, Place, error
-from publish.typeset import plates, prose, tables
+from publish.typeset import house, photos, plates, prose, tables
 from publish.typeset.fonts import face_css
 from publish.typeset.layout import Layout, shown
 from publish.typeset.palette import palette
+from publish.typeset.pictures import Print, logo
 from publish.units import POINTS_PER_INCH
 
 LANGUAGE = "en-GB"
@@ -37,9 +46,21 @@ _FAULTS = (TemplateError, ArithmeticError, AttributeError, LookupError, TypeErro
 
 
 @dataclass(frozen=True)
-class Composed:
-    html: str
+class StyleSheet:
+    """CSS, and the file that its lines come from; None for what no file says."""
+
+    path: Path | None
     css: str
+
+
+@dataclass(frozen=True)
+class Composed:
+    """An edition's pages, its style sheets from the lowest layer up, and own pictures."""
+
+    html: str
+    styles: tuple[StyleSheet, ...]
+    pictures: Mapping[str, Print]
+    """By address: the designer's logo and photographs."""
 
 
 def compose(
@@ -54,7 +75,7 @@ def compose(
     environment = _environment(layout, artwork)
     values = _values(layout, pattern, manual, paper, edition) | {"bleed": bleed}
     made: list[str] = []
-    for name in (layout.template, layout.style):
+    for name in (layout.template, *(_layer(layout, p) for p in layout.styles)):
         try:
             made.append(environment.get_template(name).render(values))
         except _FAULTS as fault:
@@ -62,17 +83,42 @@ def compose(
             if note is None:
                 raise
             return None, (note,)
-    html, css = made
-    # The fonts come last, so that a line of the style keeps its number in messages.
-    return Composed(html, f"{css}\n{face_css(layout.fonts)}"), ()
+    html, *css = made
+    sheets = [StyleSheet(p, text) for p, text in zip(layout.styles, css, strict=True)]
+    plain = house.PLAIN_LETTERS if pattern.style.fonts else ""
+    sheets.append(StyleSheet(None, f"{face_css(layout.fonts)}\n{plain}"))
+    return Composed(html, tuple(sheets), _pictures(pattern, html)), ()
+
+
+def _pictures(pattern: Pattern, html: str) -> dict[str, Print]:
+    """Return the designer's own pictures that the pages show."""
+    found = photos.prints(pattern, html)
+    mark = logo(pattern.style.logo) if pattern.style.logo else None
+    return found | ({plates.LOGO: mark} if mark is not None else {})
+
+
+def _layer(layout: Layout, style: Path) -> str:
+    """Return the name that one style sheet of a layout is loaded by."""
+    at = next(n for n, folder in enumerate(layout.folders) if style.is_relative_to(folder))
+    name = style.relative_to(layout.folders[at]).as_posix()
+    return f"{layout.folders[at].name}/{name}" if at else name
+
+
+def _loader(layout: Layout) -> BaseLoader:
+    """Return where templates come from: the layout, then what it extends.
+
+    A layout's own file replaces one of the same name; `NAME/FILE` is always the file of
+    the layout that is extended, so that a replacement can build on it.
+    """
+    files = [FileSystemLoader(folder) for folder in layout.folders]
+    bases: dict[str, BaseLoader] = {}
+    for folder, loader in zip(layout.folders[1:], files[1:], strict=True):
+        bases.setdefault(folder.name, loader)
+    return ChoiceLoader([*files, PrefixLoader(bases)])
 
 
 def _environment(layout: Layout, artwork: Artwork) -> Environment:
-    environment = Environment(
-        loader=FileSystemLoader(layout.folder),
-        undefined=StrictUndefined,
-        autoescape=True,
-    )
+    environment = Environment(loader=_loader(layout), undefined=StrictUndefined, autoescape=True)
     environment.filters.update(inline=prose.inline, prose=prose.prose, plain=prose.plain)
     environment.filters.update(kind=kind, runs=runs, columns=tables.columns, css_string=css_string)
     environment.globals.update(
@@ -96,6 +142,10 @@ def _values(
         "page_height": paper.height * POINTS_PER_INCH,
         "settings": layout.settings,
         "colours": palette(pattern),
+        "families": {role: Markup(house.stack(layout, role)) for role in layout.families},
+        "logo": plates.logo(pattern),
+        "cover_photo": next(iter(photos.plates(pattern, "cover")), None),
+        "photos": photos.plates(pattern, "page"),
         "language": LANGUAGE,
     }
 
@@ -127,7 +177,9 @@ def _note(fault: Exception, layout: Layout) -> Note | None:
         place = Place(shown(file), fault.lineno)
     else:
         frames = traceback.extract_tb(fault.__traceback__)
-        inside = [f for f in frames if Path(f.filename).is_relative_to(layout.folder)]
+        inside = [
+            f for f in frames if any(Path(f.filename).is_relative_to(d) for d in layout.folders)
+        ]
         if not inside and not isinstance(fault, TemplateError):
             return None
         file = Path(inside[-1].filename) if inside else layout.folder / layout.template

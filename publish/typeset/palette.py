@@ -1,4 +1,4 @@
-"""The few colours of a booklet, taken from the pattern's own fabrics.
+"""The few colours of a booklet, taken from the designer's accent or the pattern's fabrics.
 
 In: a pattern. Out: `Palette`, `#rrggbb` strings.
 Invariant: every pair that is set as text on ground reaches `READABLE`, the contrast that
@@ -32,7 +32,7 @@ class Palette:
     quiet: str
     """Captions and running feet: lighter than ink, still readable."""
     accent: str
-    """Headings and numerals, from the darkest fabric."""
+    """Headings and numerals: the designer's own, or from the darkest fabric."""
     second: str
     """Small marks beside the accent, from the most colourful other fabric."""
     rule: str
@@ -44,12 +44,11 @@ class Palette:
 
 
 def palette(pattern: Pattern) -> Palette:
-    """Return the colours that a pattern's fabrics give."""
+    """Return the colours that a pattern's accent, or its fabrics, give."""
     colours = [f.colour for f in pattern.fabrics.values()]
-    darkest = min(colours, key=lightness)
-    wash = tinted(darkest, 0.93, 0.016)
-    accent = readable(darkest, wash)
-    others = [c for c in colours if difference(c, darkest) > _APART]
+    chosen = pattern.style.accent or min(colours, key=lightness)
+    wash, accent = wash_of(chosen), accent_of(chosen)
+    others = [c for c in colours if difference(c, chosen) > _APART]
     second = readable(max(others, key=_colourful)) if others else accent
     return Palette(
         ink=INK,
@@ -61,6 +60,21 @@ def palette(pattern: Pattern) -> Palette:
         tint=tinted(accent, 0.965, 0.008),
         wash=wash,
     )
+
+
+def wash_of(colour: str) -> str:
+    """Return the ground of the covers that goes with an accent."""
+    return tinted(colour, 0.93, 0.016)
+
+
+def accent_of(colour: str) -> str:
+    """Return an accent as it is printed: readable on the ground of the covers."""
+    return readable(colour, wash_of(colour))
+
+
+def weakest(colour: str) -> float:
+    """Return an accent's contrast with the ground that it reads worst on."""
+    return contrast(colour, wash_of(colour))
 
 
 def readable(colour: str, on: str = PAPER) -> str:

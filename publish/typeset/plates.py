@@ -12,15 +12,17 @@ import re
 from dataclasses import dataclass, replace
 from urllib.parse import quote
 
-from publish.model.book import Paper
+from publish.model.book import Paper, full_size
 from publish.model.figure import Artwork, Figure, Sheet
 from publish.model.pattern import Pattern
 from publish.model.words import FigureSpec, Manual, TemplateSheets
 from publish.notes import Note, error
+from publish.typeset import pictures
 from publish.units import POINTS_PER_INCH
 
 FIGURE = "figure"
 SHEET = "sheet"
+LOGO = "own:logo"
 CLOSE = 0.002
 """Inches by which a sheet's drawing may miss the paper: a seventh of a point."""
 
@@ -63,6 +65,16 @@ def plate(artwork: Artwork, spec: FigureSpec) -> Plate:
     )
 
 
+def logo(pattern: Pattern) -> Plate | None:
+    """Return the designer's logo, or None."""
+    path = pattern.style.logo
+    found = pictures.logo(path) if path is not None else None
+    if found is None:
+        return None
+    name = pattern.publication.studio or pattern.title
+    return Plate(LOGO, LOGO, f"{name}, logo", "", found.width, found.height, True)
+
+
 def sheets(artwork: Artwork, block: TemplateSheets) -> tuple[Sheet, ...]:
     """Return the sheets of one template, in print order."""
     return artwork.sheets[block.motif, block.size, block.part]
@@ -92,6 +104,11 @@ def check(pattern: Pattern, manual: Manual, artwork: Artwork, paper: Paper) -> t
         for spec in manual.figures()
         if spec.key not in artwork.figures
     ]
+    if paper.parent and wanted(manual):
+        what = "template sheets are at full size and do not go on half-size paper"
+        expected = f"no template sheets, or {full_size(paper).name}"
+        notes.append(error("T709", place, what, expected=expected, received=paper.name))
+        return tuple(notes)
     for block in wanted(manual):
         found = artwork.sheets.get((block.motif, block.size, block.part))
         if not found:

@@ -15,23 +15,19 @@ from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
-from urllib.parse import unquote
 
 from weasyprint import CSS, HTML, Document
 from weasyprint.text.fonts import FontConfiguration
-from weasyprint.urls import URLFetcher, URLFetcherResponse
 
 from publish.model.figure import Artwork
 from publish.notes import Note, Place, Severity
-from publish.typeset import fonts, plates
+from publish.typeset import plates, tagging
 from publish.typeset.layout import Layout, shown
 from publish.typeset.pages import Composed
+from publish.typeset.shelf import LAYOUT, Shelf
 
-LAYOUT = "layout"
-"""Addresses of a layout's own files: `layout:caution.svg`."""
 VARIANT = "pdf/ua-1"
 """ISO 14289-1, tagged PDF for readers who cannot see the page."""
-_TYPES = {".svg": "image/svg+xml", ".png": "image/png", ".jpg": "image/jpeg", ".css": "text/css"}
 _EXPECTED = ("Using fontTools instead of HarfBuzz-Subset",)
 """About the machine, not the pages: which library thins the fonts out."""
 _AT = re.compile(r" at (\d+):(\d+)")
@@ -43,31 +39,6 @@ class Printed:
     sheet_pages: dict[str, int]
 
 
-class _Shelf(URLFetcher):  # type: ignore[misc]  # WeasyPrint has no types
-    """Everything that an edition's pages may refer to."""
-
-    def __init__(self, layout: Layout, drawings: Mapping[str, str]) -> None:
-        super().__init__()
-        self._folder = layout.folder.resolve()
-        self._fonts = {fonts.address(f): f.path for f in layout.fonts}
-        self._drawings = drawings
-
-    def fetch(self, url: str, headers: Mapping[str, str] | None = None) -> URLFetcherResponse:
-        """Return a font, a drawing or a file of the layout; refuse everything else."""
-        if url in self._fonts:
-            return URLFetcherResponse(url, self._fonts[url].read_bytes(), {})
-        scheme, _, name = url.partition(":")
-        name = unquote(name).lstrip("/")
-        if scheme in (plates.FIGURE, plates.SHEET):
-            svg = self._drawings[f"{scheme}:{name}"]
-            return URLFetcherResponse(url, svg.encode(), {"Content-Type": _TYPES[".svg"]})
-        path = (self._folder / name).resolve()
-        if scheme != LAYOUT or not path.is_relative_to(self._folder):
-            raise ValueError("pages may only use the files of their layout and their figures")
-        kind = _TYPES.get(path.suffix, "application/octet-stream")
-        return URLFetcherResponse(url, path.read_bytes(), {"Content-Type": kind})
-
-
 def print_pages(
     composed: Composed,
     layout: Layout,
@@ -76,36 +47,55 @@ def print_pages(
     variant: str | None = VARIANT,
 ) -> tuple[Printed, tuple[Note, ...]]:
     """Return the PDF. `place` is where notes point that name no line of the style."""
-    drawings = _drawings(artwork)
+    svgs = drawings(artwork)
+    shelf = Shelf(layout, svgs, composed.pictures)
+    configuration = FontConfiguration()
     with _listening() as records:
-        document = _lay_out(composed, _Shelf(layout, drawings), variant)
-        identifier = _identifier(composed, drawings)
-        pdf = document.write_pdf(pdf_variant=variant, pdf_identifier=identifier)
-    style = layout.folder / layout.style
-    notes = dict.fromkeys(_note(r, style, composed.css, place) for r in records)
+        css, said_by = _parse(composed, shelf, configuration, records)
+        html = HTML(string=composed.html, base_url=f"{LAYOUT}:", url_fetcher=shelf)
+        document = html.render(font_config=configuration, stylesheets=css, pdf_variant=variant)
+        identifier = _identifier(composed, svgs)
+        pdf = document.write_pdf(
+            finisher=tagging.finish if variant else None,
+            pdf_variant=variant,
+            pdf_identifier=identifier,
+        )
+    paths = [*said_by, *[layout.styles[-1]] * (len(records) - len(said_by))]
+    notes = dict.fromkeys(_note(r, p, place) for r, p in zip(records, paths, strict=True))
     return Printed(pdf, _sheet_pages(document, artwork)), tuple(n for n in notes if n)
 
 
-def _lay_out(composed: Composed, shelf: _Shelf, variant: str | None) -> Document:
-    configuration = FontConfiguration()
-    base = f"{LAYOUT}:"
-    css = CSS(string=composed.css, base_url=base, url_fetcher=shelf, font_config=configuration)
-    html = HTML(string=composed.html, base_url=base, url_fetcher=shelf)
-    return html.render(font_config=configuration, stylesheets=[css], pdf_variant=variant)
+def _parse(
+    composed: Composed, shelf: Shelf, configuration: FontConfiguration,
+    records: list[logging.LogRecord],
+) -> tuple[list[CSS], list[Path | None]]:  # fmt: skip
+    """Return the style sheets, and the file of each thing that was logged on the way."""
+    sheets, said_by = [], list[Path | None]()
+    for style in composed.styles:
+        sheets.append(
+            CSS(string=style.css, base_url=f"{LAYOUT}:", url_fetcher=shelf,
+                font_config=configuration)
+        )  # fmt: skip
+        said_by += [style.path] * (len(records) - len(said_by))
+    return sheets, said_by
 
 
-def _drawings(artwork: Artwork) -> dict[str, str]:
+def drawings(artwork: Artwork) -> dict[str, str]:
+    """Return every drawing as SVG by the address that pages ask for it by."""
     found = {f"{plates.FIGURE}:{f.key}": f.svg for f in artwork.figures.values()}
     for group in artwork.sheets.values():
         found |= {f"{plates.SHEET}:{s.key}": s.svg for s in group}
     return found
 
 
-def _identifier(composed: Composed, drawings: Mapping[str, str]) -> bytes:
+def _identifier(composed: Composed, svgs: Mapping[str, str]) -> bytes:
     """Return the PDF's identifier: from its content, so that rebuilding changes nothing."""
     digest = hashlib.sha256()
-    for part in (composed.html, composed.css, *(t for kv in sorted(drawings.items()) for t in kv)):
-        digest.update(part.encode())
+    words = [composed.html, *(s.css for s in composed.styles)]
+    words += [t for pair in sorted(svgs.items()) for t in pair]
+    parts = [t.encode() for t in words] + [p.data for _, p in sorted(composed.pictures.items())]
+    for part in parts:
+        digest.update(part)
         digest.update(b"\0")
     return digest.hexdigest()[:32].encode()
 
@@ -139,13 +129,13 @@ def _listening() -> Iterator[list[logging.LogRecord]]:
         logger.removeHandler(ear)
 
 
-def _note(record: logging.LogRecord, style: Path, css: str, place: Place) -> Note | None:
+def _note(record: logging.LogRecord, style: Path | None, place: Place) -> Note | None:
     """Return a log message as a note; one about the style points at its line."""
     said = record.getMessage()
     if said.startswith(_EXPECTED):
         return None
     at = _AT.search(said)
-    if at:
+    if at and style is not None:
         place = Place(shown(style), int(at[1]), int(at[2]))
     bad = record.levelno >= logging.ERROR
     code, severity = ("T711", Severity.ERROR) if bad else ("T710", Severity.WARNING)

@@ -32,6 +32,9 @@ _LENGTH = re.compile(
     rf"(?P<by> ×)?(?![\w/]|-\d|\.\d)"
 )
 
+_BEFORE = re.compile(r'(?<=[^\s>]) (?=<(?:span class="length|strong|em|a |code))')
+"""A space between a word and what is marked up after it."""
+
 
 def lengths(text: str) -> str:
     """Return text as HTML: escaped, its lengths kept together, its fractions marked."""
@@ -77,14 +80,23 @@ def _markdown() -> MarkdownIt:
 
 def inline(text: str) -> Markup:
     """Return one line of Markdown as HTML without a paragraph around it."""
-    return Markup(_markdown().renderInline(text))
+    return _spaced(_markdown().renderInline(text))
 
 
 def prose(text: str) -> Markup:
     """Return Markdown as HTML paragraphs and lists."""
-    return Markup(_markdown().render(text))
+    return _spaced(_markdown().render(text))
 
 
 def plain(text: str) -> Markup:
     """Return words that are not Markdown, such as a title, as HTML."""
-    return Markup(lengths(text))
+    return _spaced(lengths(text))
+
+
+def _spaced(html: str) -> Markup:
+    """Return HTML whose spaces before marked words stand by themselves.
+
+    Where such a space ends a run of words, WeasyPrint sometimes breaks the line after the
+    first word of the run instead of after the last.
+    """
+    return Markup(_BEFORE.sub("<span> </span>", html))

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from publish.model.words import Table
 
 LINE = 127
-"""Letters of a table's size that fit across the measure."""
+"""Letters of a table's size that fit across the measure, unless a layout says."""
 GAP = 2.5
 """Letters that the space beside a column takes."""
 LEAST = 24
@@ -35,14 +35,14 @@ class Column:
     whole: bool
 
 
-def columns(table: Table) -> tuple[Column, ...]:
-    """Return how to set each column.
+def columns(table: Table, line: float = LINE) -> tuple[Column, ...]:
+    """Return how to set each column on lines of so many letters.
 
     The shortest columns are kept whole, one after another, as long as the rest have room;
     a column of long cells that wrap is set to the left, and its neighbours with it.
     """
     widths = [_widest(table, n) for n in range(len(table.head))]
-    whole = _whole(widths)
+    whole = _whole(widths, line)
     sides = list(table.align) if table.align else ["l"] * len(table.head)
     wrapped = any(s == "r" and n not in whole for n, s in enumerate(sides))
     return tuple(
@@ -51,9 +51,9 @@ def columns(table: Table) -> tuple[Column, ...]:
     )
 
 
-def _whole(widths: list[float]) -> set[int]:
+def _whole(widths: list[float], line: float) -> set[int]:
     """Return the columns that are kept on one line."""
-    room = LINE - GAP * len(widths)
+    room = line - GAP * len(widths)
     order = sorted(range(len(widths)), key=lambda n: widths[n])
     whole: set[int] = set()
     for done, n in enumerate(order, start=1):

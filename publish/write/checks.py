@@ -17,6 +17,10 @@ CODES: dict[str, str] = {
     "W503": "Two fabrics carry one name",
     "W504": "The pattern says nothing of what may be made from it",
     "W505": "The pattern gives no address for mistakes",
+    "W506": "A change names a step that there is not",
+    "W507": "A text names a value that there is not",
+    "W508": "The braces of a text cannot be read",
+    "W509": "A change is for a size that its step is not for",
 }
 
 

@@ -9,11 +9,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from publish.model.cutplan import Cut, FabricPlan, Piece, Strip
+from publish.model.cutplan import Cut, FabricPlan, Piece, PrecutPlan, Strip
 from publish.model.words import Block, Paragraph, Row, Section, Table
 from publish.write.context import Book
 from publish.write.phrase import capital, counted, listed, measure, number, plural, rectangle
 from publish.write.practice import RULER_SPARE
+from publish.write.precut import sheet_steps, sold, source
 from publish.write.steps import StepList, figure
 from publish.write.trimming import trim_note
 
@@ -45,7 +46,9 @@ def _how_to_read(book: Book) -> str:
     return (
         "The letters name the pieces in the tables, the layouts and the steps."
         f"{one} Sizes are given across the fabric first, then along it. Strips run across the "
-        "usable width, from selvage to selvage, and are cut in the order of the layout."
+        "usable width, from selvage to selvage, and are cut in the order of the layout: what needs "
+        "cloth in one long piece first, then the largest pieces, so that a slip can be made good from "
+        "what is left."
     )
 
 
@@ -68,7 +71,9 @@ def _general(book: Book, steps: StepList) -> None:
 def _size(book: Book, key: str, steps: StepList) -> list[Block]:
     blocks: list[Block] = [_table(book, key)]
     for fabric, plan in book.plans[key].fabrics.items():
-        if plan.strips:
+        if plan.precut is not None:
+            _ready_cut(book, key, fabric, plan.precut, steps)
+        elif plan.strips:
             _fabric(book, key, fabric, plan, steps)
     return [*blocks, steps.block()]
 
@@ -86,6 +91,19 @@ def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList
         sizes=[key],
         figure=figure("cutting-layout", key, caption, fabric=fabric),
     )
+
+
+def _ready_cut(book: Book, key: str, fabric: str, plan: PrecutPlan, steps: StepList) -> None:
+    """Add the one step that cuts a fabric bought as fat quarters, squares or strips."""
+    bought = sold(plan.used, plan.sold_as, sizes=False)
+    caption = f"{book.title(key)}, {book.fabric(fabric)}: how {bought} are cut."
+    steps.add(
+        fabric,
+        "\n\n".join([f"**{book.fabric(fabric)}.** {first}" if at == 0 else first
+                     for at, first in enumerate(sheet_steps(plan))]),
+        sizes=[key],
+        figure=figure("cutting-layout", key, caption, fabric=fabric),
+    )  # fmt: skip
 
 
 def _table(book: Book, key: str) -> Table:
@@ -111,9 +129,11 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
     for strip in plan.strips:
         if any(c.letter == piece.letter for c in strip.cuts):
             strips[strip.depth] = strips.get(strip.depth, 0) + strip.count
-    source = listed([f"{counted(n, 'strip')} {measure(d)} deep" for d, n in strips.items()])
+    from_ = listed([f"{counted(n, 'strip')} {measure(d)} deep" for d, n in strips.items()])
+    if plan.precut is not None:
+        from_ = source(plan.precut, piece.letter)
     cut = rectangle(piece.width, piece.length)
-    return f"**{piece.letter}**", name, cut, str(piece.count), capital(source) or "–"
+    return f"**{piece.letter}**", name, cut, str(piece.count), capital(from_) or "–"
 
 
 def _rounded(book: Book, key: str) -> list[str]:
@@ -137,6 +157,12 @@ def _strip(plan: FabricPlan, strip: Strip, at: int) -> str:
         strip.cuts[0].across == plan.usable_width)  # fmt: skip
     marked = f", number {at} on the layout" if len(plan.strips) > 1 else ""
     depth = f"{counted(strip.count, 'strip')} {measure(strip.depth)} deep"
+    if strip.placements:
+        which = listed([f"{number(c.count)} **{c.letter}**" for c in strip.cuts])
+        return (
+            f"Cut {depth}{marked}, and leave it whole: it holds {which}, each "
+            f"{listed([rectangle(c.across, c.along) for c in strip.cuts])}, laid as on the layout."
+        )
     if whole and strip.cuts[0].along == strip.depth:
         each = "Each strip" if many else "The whole strip"
         pieces = f"{each} is one **{strip.cuts[0].letter}**"

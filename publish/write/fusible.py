@@ -12,6 +12,13 @@ from publish.model.words import Section
 from publish.write.applique import by_method
 from publish.write.context import Book
 from publish.write.marking import open_centre
+from publish.write.nested import (
+    add_cloth,
+    add_stabiliser,
+    add_web,
+    nested_on_cloth,
+    nested_on_web,
+)
 from publish.write.phrase import counted, listed, measure, number, ordinal, stitch
 from publish.write.placing import add_crease, add_layout
 from publish.write.practice import FUSED_SPARE, PIECING_STITCH
@@ -38,7 +45,7 @@ def section(book: Book) -> Section | None:
     for block in blocks:
         add_crease(book, steps, block)
     add_layout(book, steps, blocks)
-    _stitch(steps, keys)
+    _stitch(book, steps, keys)
     add_trim(book, steps, motifs)
     lead = (
         "The motif is held by fusible web and a line of stitching; its edges are cut to size and "
@@ -53,7 +60,9 @@ def _web(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         assert web is not None
         return f"{counted(web.squares, 'square')} of {measure(web.side)}"
 
-    with_web = [k for k in keys if book.plans[k].web is not None]
+    nested = nested_on_web(book, keys)
+    add_web(book, steps, nested)
+    with_web = [k for k in keys if book.plans[k].web is not None and k not in nested]
     if with_web:
         steps.add(
             "cut-web",
@@ -124,14 +133,19 @@ def _fuse(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Moti
         list(dict.fromkeys(f"{book.motif_letter(m.key)} of {book.fabric(m.fabric)}"
                            for m in motifs))
     )  # fmt: skip
-    steps.add(
-        "fuse-cloth",
-        f"Lay the motif square {squares} wrong side up, the web on it paper side up, and fuse them "
-        "as the maker of the web says. Let them cool flat.",
-        sizes=keys,
-        caution="Fusing takes more heat than pressing. Work on a protected board in an aired room "
-        "and let the cloth cool before you touch it.",
-    )
+    nested = nested_on_cloth(book, keys)
+    single = [k for k in keys if k not in nested]
+    if nested:
+        add_cloth(book, steps, nested)
+    if single:
+        steps.add(
+            "fuse-cloth",
+            f"Lay the motif square {squares} wrong side up, the web on it paper side up, and fuse "
+            "them as the maker of the web says. Let them cool flat.",
+            sizes=single,
+            caution="Fusing takes more heat than pressing. Work on a protected board in an aired "
+            "room and let the cloth cool before you touch it.",
+        )
     steps.add(
         "cut-out",
         "Cut through paper and cloth exactly on the line, openings first, turning the cloth rather "
@@ -141,7 +155,7 @@ def _fuse(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Moti
     )
 
 
-def _stitch(steps: StepList, keys: tuple[str, ...]) -> None:
+def _stitch(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
     steps.add(
         "fuse-ground",
         "When the motif lies as it should, press it down as the maker of the web says, lifting the "
@@ -149,6 +163,8 @@ def _stitch(steps: StepList, keys: tuple[str, ...]) -> None:
         sizes=keys,
         right="No part of the edge lifts under a fingernail.",
     )
+    add_stabiliser(book, steps, keys)
+    without = any(book.plans[k].stabiliser is None for k in keys)
     steps.add(
         "stitch-edge",
         "Stitch along every edge with a narrow zigzag or a blanket stitch, by machine with a "
@@ -158,5 +174,7 @@ def _stitch(steps: StepList, keys: tuple[str, ...]) -> None:
         "curves.",
         sizes=keys,
         right="The stitches lie square to the edge and cover it all round.",
-        tip="Put a sheet of tear-away stabiliser under the ground if the stitches pull it in.",
+        tip="Put a sheet of tear-away stabiliser under the ground if the stitches pull it in."
+        if without
+        else "",
     )

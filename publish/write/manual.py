@@ -8,13 +8,12 @@ there; the abbreviations and the glossary are made from the text of everything e
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
 from publish.model.pattern import Pattern
 from publish.model.size import Size
-from publish.model.words import BackCover, Cover, Manual, Paragraph, Section, Steps
+from publish.model.words import BackCover, Cover, Manual, Section
 from publish.notes import Note
 from publish.write import (
     applique,
@@ -40,6 +39,7 @@ from publish.write import (
     sleeve,
     templates,
     tools,
+    voice,
 )
 from publish.write.checks import notes_on
 from publish.write.collect import text
@@ -61,22 +61,20 @@ def write(
     """
     book = Book(pattern, sizes, drafts, plans)
     sections = _sections(book) if book.keys else ()
-    return Manual(_cover(book), sections, _back(book), _foot(pattern)), notes_on(book)
+    sections, found = voice.voiced(book, sections)
+    manual = Manual(_cover(book), sections, _back(book), _foot(pattern))
+    return manual, (*notes_on(book), *found)
 
 
-def templates_only(manual: Manual) -> Manual:
-    """Return a booklet's template sheets alone, with the steps that print them to size."""
-    found = [s for s in manual.sections if "templates" in (s.key, s.parent)]
-    printing = next(
-        (b for s in manual.sections if s.key == "before-you-start" for b in s.blocks
-         if isinstance(b, Steps)), None,
-    )  # fmt: skip
-    if not found:
-        none = Paragraph("This pattern is cut with ruler and rotary cutter: it has no templates.")
-        found = [Section("templates", "Templates", (none,))]
-    elif printing is not None:
-        found[0] = replace(found[0], blocks=(printing, *found[0].blocks))
-    return replace(manual, sections=tuple(found))
+def generated(
+    pattern: Pattern,
+    sizes: Mapping[str, Size],
+    drafts: Mapping[str, Draft],
+    plans: Mapping[str, CutPlan],
+) -> tuple[Section, ...]:
+    """Return the sections as they are before the designer's changes to their steps."""
+    book = Book(pattern, sizes, drafts, plans)
+    return _sections(book) if book.keys else ()
 
 
 def _sections(book: Book) -> tuple[Section, ...]:
@@ -106,7 +104,7 @@ def _sections(book: Book) -> tuple[Section, ...]:
     )
     there = tuple(s for s in body if s is not None)
     last = care.edition(book)
-    said = text([*front, *there, last])
+    said = text([*front, *there, last]) + "\n" + voice.said(book)
     words = glossary.section(said + "\n" + text([before.section(book, said)]))
     start = before.section(book, said + "\n" + text([words]))
     return (*front, start, *there, words, last)

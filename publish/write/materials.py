@@ -11,7 +11,7 @@ from collections.abc import Callable
 from fractions import Fraction
 from functools import partial
 
-from publish.model.cutplan import CutPlan
+from publish.model.cutplan import CutPlan, FabricPlan, WebPlan
 from publish.model.words import Block, Bullets, Paragraph, Row, Section, Table
 from publish.units import inches_text
 from publish.write.borders import border_name
@@ -24,18 +24,19 @@ from publish.write.phrase import (
     rectangle,
     spools,
     thread,
-    to_buy,
 )
 from publish.write.practice import SPOOL_METRES
+from publish.write.precut import alternatives, purchase
 
 NONE = "–"
 
 
 def section(book: Book) -> Section:
     """Return the section on materials."""
-    blocks: list[Block] = [Paragraph(_assumes(book)), _fabrics(book), _rest(book)]
-    threads = _threads(book)
-    blocks += [threads, Bullets(_hints(book))]
+    blocks: list[Block] = [Paragraph(_assumes(book)), _fabrics(book)]
+    others = alternatives(book)
+    blocks += [others] if others else []
+    blocks += [_rest(book), _threads(book), Bullets(_hints(book))]
     lead = "Lengths to buy, already rounded up to what a shop will cut."
     return Section("materials", "Materials", tuple(blocks), lead)
 
@@ -87,12 +88,16 @@ def _fabrics(book: Book) -> Table:
         cells = []
         for size in book.keys:
             plan = book.plans[size].fabrics.get(key)
-            bought = plan is not None and plan.buy > 0
-            cells.append(to_buy(plan.buy, plan.buy_metric) if plan and bought else NONE)
+            cells.append(_bought(plan) if plan is not None and plan.buy > 0 else NONE)
         use = listed(list(uses(book, key)))
         rows.append(Row((f"**{book.fabric(key)}**: {use}", *cells), fabric=key))
     return Table("fabric", "Fabric", ("", *(book.title(k) for k in book.keys)), tuple(rows),
                  "l" + "r" * len(book.keys))  # fmt: skip
+
+
+def _bought(plan: FabricPlan) -> str:
+    """Return what to buy, and what the length at hand already does for it."""
+    return f"{purchase(plan)}; at hand: {plan.stock}" if plan.stock else purchase(plan)
 
 
 def _rest(book: Book) -> Table:
@@ -112,7 +117,8 @@ def _other(book: Book) -> list[tuple[str, Callable[[CutPlan], str]]]:
     ))  # fmt: skip
     return [
         *((f"**Batting**: {name}", partial(_batting, name)) for name in names),
-        ("**Fusible web**", _web),
+        ("**Fusible web**", lambda p: _roll(p.web, "web")),
+        ("**Tear-away stabiliser**", lambda p: _roll(p.stabiliser, "stabiliser")),
         ("**Pillow form**", lambda p: f"{measure(p.pillow.form)} square" if p.pillow else NONE),
         (
             "**Zip**, to fit the back",
@@ -128,10 +134,8 @@ def _batting(name: str, plan: CutPlan) -> str:
     return f"{size}; package: {plan.batting.package}" if plan.batting.package else size
 
 
-def _web(plan: CutPlan) -> str:
-    if plan.web is None:
-        return NONE
-    return f"{measure(plan.web.buy)} of {measure(plan.web.width)} wide web"
+def _roll(plan: WebPlan | None, what: str) -> str:
+    return NONE if plan is None else f"{measure(plan.buy)} of {measure(plan.width)} wide {what}"
 
 
 def thread_rows(book: Book) -> list[tuple[str, Callable[[CutPlan], Fraction]]]:
@@ -191,8 +195,7 @@ def short_list(book: Book) -> tuple[str, ...]:
         }  # fmt: skip
         if bought:
             each = [
-                (f"{book.title(k)} " if len(book.keys) > 1 else "")
-                + to_buy(plan.buy, plan.buy_metric)
+                (f"{book.title(k)} " if len(book.keys) > 1 else "") + purchase(plan)
                 for k, plan in bought.items()
             ]
             items.append(f"{book.fabric(key)}: {'; '.join(each)}")
@@ -206,4 +209,6 @@ def short_list(book: Book) -> tuple[str, ...]:
     ]  # fmt: skip
     if any(book.plans[k].web is not None for k in book.keys):
         items.append("Fusible web")
+    if any(book.plans[k].stabiliser is not None for k in book.keys):
+        items.append("Tear-away stabiliser")
     return tuple(dict.fromkeys(items))

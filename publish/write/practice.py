@@ -55,5 +55,7 @@ SPOOL_METRES = Practice(Fraction(200), _NONE)
 """Metres on the spool that thread is counted in."""
 FUSED_SPARE = Practice(Fraction(3, 16), "Quiltmaker magazine (F+W), Piecing and applique")
 """Web is cut out this far outside the traced line."""
+WEB_APART = Practice(Fraction(1, 2), "Quiltmaker magazine (F+W), Piecing and applique")
+"""Least distance between shapes traced on one sheet of web."""
 BACKING_SEAM = Practice(Fraction(1, 2), _NONE)
 """Seam that joins backing panels."""

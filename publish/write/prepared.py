@@ -12,6 +12,7 @@ from publish.model.words import Section
 from publish.write.applique import by_method, finish, thread_for
 from publish.write.context import Book
 from publish.write.folding import folded
+from publish.write.nested import add_stabiliser
 from publish.write.phrase import listed, measure, number, rectangle
 from publish.write.practice import STITCH_INTERVAL, THREAD_LENGTH
 from publish.write.steps import StepList
@@ -104,6 +105,7 @@ def sewing(book: Book) -> Section | None:
         return None
     keys = book.with_motif(*(m.key for m in motifs))
     steps = StepList(book, "applique-prepared")
+    add_stabiliser(book, steps, keys)
     steps.add(
         "thread",
         f"Thread a fine needle with a single strand that matches {thread_for(book, motifs)}, about "

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from publish.model.cutplan import BackingPlan
 from publish.model.draft import QuiltingLines
 from publish.model.words import Block, Box, FigureBlock, Row, Section, Table
 from publish.write.context import Book
@@ -53,17 +54,32 @@ def _backing(book: Book, steps: StepList, keys: Sequence[str]) -> None:
         plan = book.plans[key].backing
         assert plan is not None
         way = "upright" if plan.seams == "vertical" else "level"
+        middle = "" if plan.half is None else ", none of them down the middle"
+        seams = plan.panels - 1 if plan.half is None else plan.panels
         steps.add(
             f"backing-{key}",
             f"Cut the selvages off the {counted(plan.panels, 'backing panel')} "
-            f"{book.letter([key], 'backing')} of {book.fabric(plan.fabric)} "
+            f"{book.letter([key], 'backing')} of {book.fabric(plan.fabric)}{_split(plan)} "
             "and sew them together along their long sides with a "
-            f"{measure(BACKING_SEAM.value)} seam. Press the {plural(plan.panels - 1, 'seam')} "
-            "open.",
+            f"{measure(BACKING_SEAM.value)} seam. Press the {plural(seams, 'seam')} open.",
             sizes=[key],
             right=f"The backing measures at least {rectangle(plan.width, plan.height)}, with "
-            f"{counted(plan.panels - 1, f'{way} seam')}.",
+            f"{counted(seams, f'{way} seam')}{middle}.",
         )
+
+
+def _split(plan: BackingPlan) -> str:
+    """Say how the last panel is cut in two, so that no seam runs down the middle."""
+    if plan.half is None:
+        return ""
+    whole = plan.panels - 1
+    sides = "on either side" if plan.seams == "vertical" else "above and below"
+    one = "one" if whole == 1 else "the last"
+    kept = "the whole panel" if whole == 1 else f"the {counted(whole, 'whole panel')}"
+    return (
+        f". Cut {one} of them in two along its length, {measure(plan.half)} wide each; lay a half "
+        f"{sides} of {kept},"
+    )
 
 
 def _panels(book: Book, key: str) -> int:

@@ -11,9 +11,12 @@ from fractions import Fraction
 
 import pytest
 import reedmace
+from hypothesis import given
+from hypothesis import strategies as st
 
 from publish.cut import finishing
-from publish.cut.needs import long_ways
+from publish.cut.fabric import Lettered, piece_of
+from publish.cut.needs import Cloth, equal_lengths, long_ways
 from publish.cut.patches import borders
 from publish.cut.thread import thread
 from publish.model.pattern import BackingSpec, BindingSpec, BorderSpec, PillowSpec
@@ -35,6 +38,12 @@ def pattern(width=40, **changes):
     return replace(base, fabrics=fabrics, **changes)
 
 
+def bound(made, top):
+    """Return the binding that a quilt's first way of cutting it gives."""
+    need = finishing.binding(made, top)
+    return finishing.binding_plan(top, piece_of(Lettered("E", need), need.ways[0]))
+
+
 # How to figure binding, alwaysinstitchesohio, 2009: 40 x 50 in, no allowance, 40 in wide
 # fabric, 2 1/2 in strips: 180 in, 5 strips, 12 1/2 in of fabric.
 # Double fold flange binding, Monica Curry Quilt Design, 2019: 54 x 60 in, 10 in allowance,
@@ -45,9 +54,9 @@ def pattern(width=40, **changes):
 )
 def test_straight_binding(size, allowance, width, strip, length, strips):
     spec = BindingSpec("moss", strip, "straight", F(allowance))
-    plan, need = finishing.binding(pattern(width), quilt(*size, binding=spec))
-    assert (plan.length, plan.strips) == (length, strips)
-    assert need.count * strip == strips * strip
+    plan = bound(pattern(width), quilt(*size, binding=spec))
+    assert (plan.length, plan.strips, plan.joins) == (length, strips, strips - 1)
+    assert plan.strip_length == width
     assert plan.joined_length >= plan.length
 
 
@@ -60,26 +69,65 @@ def test_straight_binding(size, allowance, width, strip, length, strips):
 )
 def test_bias_binding_square(size, allowance, strip, square):
     spec = BindingSpec("moss", strip, "bias", F(allowance))
-    plan, need = finishing.binding(pattern(), quilt(*size, binding=spec))
-    assert plan.square == need.width == square
+    plan = bound(pattern(), quilt(*size, binding=spec))
+    assert plan.square == square
     assert plan.joined_length >= plan.length
+
+
+def backings(width, top):
+    """Return the ways to make a backing from fabric of a usable width."""
+    need, plans = finishing.backing(pattern(width), top)
+    assert len(need.ways) == len(plans)
+    return plans
+
+
+def joined(plan):
+    """Return what a backing's panels give across their seams, 1/2 in from each edge."""
+    seams = plan.panels - 1 if plan.half is None else plan.panels
+    return plan.panels * plan.panel_width - seams
 
 
 # Measuring help for a backing, quiltingboard: two 42 in lengths joined with 1/2 in seams
 # give 83 in.
 def test_two_panels_lose_one_inch_in_their_seam():
     top = quilt(83 - 8, 100, backing=BackingSpec("linen", F(4)))
-    plans = {p.seams: p for p, _ in finishing.backing(pattern(42), top)[0]}
-    assert (plans["vertical"].panels, plans["vertical"].panel_width) == (2, 42)
+    plans = [p for p in backings(42, top) if p.seams == "vertical"]
+    assert [(p.panels, p.panel_width, p.half) for p in plans] == [(2, 42, None)]
     wider = quilt(84 - 8, 100, backing=BackingSpec("linen", F(4)))
-    plans = {p.seams: p for p, _ in finishing.backing(pattern(42), wider)[0]}
-    assert plans["vertical"].panels == 3
+    assert [p.panels for p in backings(42, wider) if p.seams == "vertical"] == [3]
+
+
+# Quilt backings: fabric calculation, BellaOnline: avoid a centre seam; one full panel, one
+# split in two.
+def test_a_second_panel_is_split_to_keep_a_seam_from_the_middle():
+    top = quilt(64, 90, backing=BackingSpec("linen", F(4)))
+    split, whole = [p for p in backings(40, top) if p.seams == "vertical"]
+    assert (split.panels, split.half, split.panel_width) == (2, F(37, 2), 37)
+    assert (whole.panels, whole.half, whole.panel_width) == (2, None, F(73, 2))
+    # the whole panel and its two halves, with two seams: 37 + 18 1/2 + 18 1/2 - 2
+    assert split.panel_width + 2 * split.half - 2 == joined(split) == 72
+
+
+@given(st.integers(20, 400), st.integers(20, 400), st.sampled_from([36, 40, 42, 60, 108]))
+def test_every_backing_reaches_and_no_panel_is_a_sliver(width, height, usable):
+    top = quilt(F(width, 2), F(height, 2), backing=BackingSpec("linen", F(4)))
+    for plan in backings(usable, top):
+        across = plan.height if plan.seams == "horizontal" else plan.width
+        if plan.seams == "none":
+            assert sorted((plan.panel_width, plan.panel_length)) == sorted((plan.width, plan.height))
+            continue
+        assert joined(plan) >= across
+        assert plan.panel_width <= usable
+        assert min(plan.panel_width, plan.half or usable) >= finishing.LEAST_PANEL
+        if plan.half is not None:
+            assert plan.half * 2 == plan.panel_width
+            assert plan.panels % 2 == 0  # an odd number leaves a panel in the middle
 
 
 def test_a_wide_backing_needs_no_seam():
     top = quilt(64, 64, backing=BackingSpec("linen", F(4)))
-    plan, need = finishing.backing(pattern(108), top)[0][0]
-    assert (plan.seams, plan.panels, need.width) == ("none", 1, 72)
+    (plan,) = backings(108, top)
+    assert (plan.seams, plan.panels, plan.panel_width) == ("none", 1, 72)
 
 
 # Quilt show sleeve instructions, Hill Country Quilt Guild, 2023: 4 in finished -> 8 1/2 in
@@ -123,11 +171,35 @@ def test_border_cut_width_and_lengths():
 
 
 def test_a_long_border_is_whole_or_joined_and_no_join_is_forgotten():
-    whole, joined = long_ways(F(9, 2), F(129, 2), 2, F(40), F(1, 2))
+    whole, parts = long_ways(F(9, 2), F(129, 2), 2, Cloth(F(40)), F(1, 2))
     assert (whole.across, whole.along, whole.joined) == (F(9, 2), F(129, 2), 1)
-    assert joined.across * joined.joined - (joined.joined - 1) * F(1, 2) >= F(129, 2)
-    assert joined.across <= 40
-    assert joined.count == 2 * joined.joined
+    assert parts.across * parts.joined - (parts.joined - 1) * F(1, 2) >= F(129, 2)
+    assert parts.across <= 40
+    assert parts.count == 2 * parts.joined
+
+
+@given(st.integers(1, 4000), st.integers(40, 400), st.integers(0, 30))
+def test_equal_lengths_give_the_length_with_as_few_joins_as_can_be(length, most, loss):
+    length, most, loss = F(length, 8), F(most, 8), F(loss, 8)
+    parts, each = equal_lengths(length, most, loss)
+    if most <= loss < length:
+        assert (parts, each) == (1, length)
+        return
+    assert each <= most
+    assert parts * each - (parts - 1) * loss >= length
+    assert parts == 1 or (parts - 1) * most - (parts - 2) * loss < length
+
+
+# A diagonal join takes one strip width: from memory.
+def test_binding_is_also_cut_beside_long_pieces():
+    spec = BindingSpec("moss", F(9, 4))
+    need = finishing.binding(pattern(), quilt(64, 64, binding=spec), [F(129, 2)])
+    across, along = need.ways
+    assert (across.across, across.along, across.count) == (40, F(9, 4), 7)
+    assert (along.across, along.count) == (F(9, 4), 5)
+    assert along.along <= F(129, 2)
+    assert along.count * along.along - (along.count - 1) * F(9, 4) >= 64 * 4 + 10
+    assert (along.made.width, along.made.length, along.made.count) == (F(9, 4), along.along, 5)
 
 
 # Coats, stitch type classification guide: lockstitch 301 uses 2.5 times the seam.

@@ -8,7 +8,6 @@ killing a real process at each call that changes the disk.
 import hashlib
 import json
 import os
-import signal
 import subprocess
 import sys
 from pathlib import Path
@@ -66,62 +65,81 @@ def test_the_same_files_give_the_same_manifest(tmp_path: Path) -> None:
     assert first == second
 
 
-# Each call that changes the disk, counted over the whole process, is a point to die at.
+# A process forks a child for each call that changes the disk; the child dies at that call.
+# It prints what is left, before and after `recover`, once for each death.
 KILLED = """
-import os, signal, shutil, sys
+import json, os, signal, sys
 from pathlib import Path
-from publish.deliver import deliver
+from publish.deliver import deliver, recover
 
-left = int(sys.argv[2])
+out, old, new = Path(sys.argv[1]), eval(sys.argv[2]), eval(sys.argv[3])
 
-def dying(real):
-    def call(*a, **k):
-        global left
-        left -= 1
-        if left < 0:
-            os.kill(os.getpid(), signal.SIGKILL)
-        return real(*a, **k)
-    return call
+def held():
+    files = [p for p in out.rglob("*") if p.is_file() and p.name != "manifest.json"]
+    return {p.relative_to(out).as_posix(): p.read_bytes() for p in files}
 
-for name in ("rename", "fsync", "unlink", "rmdir", "mkdir"):
-    setattr(os, name, dying(getattr(os, name)))
-deliver(Path(sys.argv[1]), eval(sys.argv[3]))
+def die_at(left):
+    def dying(real):
+        def call(*a, **k):
+            nonlocal left
+            left -= 1
+            if left < 0:
+                os.kill(os.getpid(), signal.SIGKILL)
+            return real(*a, **k)
+        return call
+    for name in ("rename", "fsync", "unlink", "rmdir", "mkdir"):
+        setattr(os, name, dying(getattr(os, name)))
+    deliver(out, new)
+    os._exit(0)
+
+for call in range(80):
+    if old:
+        deliver(out, old)
+    child = os.fork()
+    if child == 0:
+        die_at(call)
+    killed = os.WIFSIGNALED(os.waitpid(child, 0)[1])
+    missing = not out.exists()
+    recover(out)
+    left = "old" if held() == old else "new" if held() == new else "broken"
+    deliver(out, old or new)
+    beside = sorted(p.name for p in out.parent.iterdir())
+    print(json.dumps([killed, missing, left, beside]))
+    if not killed:
+        break
+    if not old:
+        import shutil
+        shutil.rmtree(out)
 """
+posix = pytest.mark.skipif(not hasattr(os, "fork"), reason="needs POSIX processes")
 
 
-def die_at(out: Path, call: int, files: dict[str, bytes]) -> int:
-    program = [sys.executable, "-c", KILLED, str(out), str(call), repr(files)]
-    return subprocess.run(program, check=False, cwd=Path(__file__).parents[2]).returncode
+def deaths(out: Path, old: dict[str, bytes]) -> list[tuple[bool, bool, str, list[str]]]:
+    """Return, for each call in turn: killed or not, target missing, what is left, neighbours."""
+    program = [sys.executable, "-c", KILLED, str(out), repr(old), repr(NEW)]
+    done = subprocess.run(
+        program, check=True, cwd=Path(__file__).parents[2], capture_output=True, text=True
+    )
+    return [tuple(json.loads(line)) for line in done.stdout.splitlines()]
 
 
-@pytest.mark.skipif(not hasattr(signal, "SIGKILL"), reason="needs POSIX signals")
+@posix
 def test_killed_at_any_call_a_complete_set_remains(tmp_path: Path) -> None:
-    out = tmp_path / "samphire"
-    seen = []
-    for call in range(60):
-        deliver(out, OLD)
-        code = die_at(out, call, NEW)
-        missing = not out.exists()
-        recover(out)
-        assert held(out) in (OLD, NEW), f"killed at call {call}"
-        seen.append((held(out) == NEW, missing))
-        deliver(out, OLD)
-        assert sorted(p.name for p in tmp_path.iterdir()) == ["samphire"], "nothing stays behind"
-        if code == 0:
-            break
-        assert code == -signal.SIGKILL
-    else:
-        pytest.fail("the build never finished")
-    assert (False, True) in seen, "the moment between the two renames was not met"
-    assert (False, False) in seen and (True, False) in seen
+    seen = deaths(tmp_path / "samphire", OLD)
+    assert len(seen) > 15 and [killed for killed, *_ in seen] == [True] * (len(seen) - 1) + [False]
+    for call, (_, _, left, beside) in enumerate(seen):
+        assert left in ("old", "new"), f"killed at call {call}"
+        assert beside == ["samphire"], "nothing stays behind after the next build"
+    assert any(missing for _, missing, *_ in seen), "the moment between the two renames"
+    assert {left for _, _, left, _ in seen} == {"old", "new"}
 
 
-def test_killed_while_there_is_no_set_yet_leaves_none(tmp_path: Path) -> None:
-    out = tmp_path / "samphire"
-    assert die_at(out, 2, NEW) == -signal.SIGKILL
-    assert not out.exists()
-    deliver(out, NEW)
-    assert held(out) == NEW
+@posix
+def test_killed_while_there_is_no_set_yet_leaves_none_or_all(tmp_path: Path) -> None:
+    seen = deaths(tmp_path / "samphire", {})
+    for _, missing, left, beside in seen:
+        assert (missing and left == "old") or left == "new"
+        assert beside == ["samphire"]
 
 
 def test_a_half_removed_old_set_is_never_put_back(tmp_path: Path) -> None:

@@ -117,9 +117,10 @@ def test_creep_of_nested_sheets() -> None:
         (A4, SPREADS["a4"], 1.0),
         (LETTER, HALVES["letter"], 5.5 / 8.5),
         (A4, HALVES["a4"], 148.5 / 210),
-        ((396.0, 612.0), HALVES["letter"], 1.0),
+        ((396.0, 612.0), SPREADS["half-letter"], 1.0),
+        ((148 / 25.4 * 72, 210 / 25.4 * 72), SPREADS["a5"], 1.0),
     ],
-    ids=["letter on tabloid", "A4 on A3", "letter halved", "A4 halved", "half letter"],
+    ids=["letter on tabloid", "A4 on A3", "letter halved", "A4 halved", "half letter", "A5"],
 )
 def test_each_number_is_found_in_its_place(
     size: tuple[float, float], sheet: Stock, scale: float

@@ -9,9 +9,11 @@ from fractions import Fraction
 from typing import Any
 
 from reedmace import f, pattern
-from reedmace_case import case, pillow_case
+from reedmace_case import Spoil, case, pillow_case
 
 from publish.deliver import numbers
+from publish.model.cloth import SoldAs
+from publish.model.cutplan import Alternative, Cut, PrecutPlan, Sheet, Strip
 from publish.units import parse_number
 
 
@@ -71,6 +73,25 @@ def test_finishing() -> None:
     assert size["pillow"] is None and size["sleeve"] is None and size["web"] is None
     # 180 + 150 + 600 + 200 in of thread
     assert size["thread"]["total"] == "1130.00" and size["thread"]["ratio"] == "2 1/2"
+
+
+def test_cloth_that_is_sold_ready_cut() -> None:
+    # Two 15 1/2 in squares do not lie side by side on 22 in: each takes a fat quarter.
+    quarter = SoldAs("fat quarter", f(22), f(18))
+    strip = Strip(f("15 1/2"), (Cut("B", f("15 1/2"), f("15 1/2"), 1),))
+    cut = PrecutPlan(quarter, (Sheet((strip,), 2),), 2, 2, 2)
+    other = Alternative(SoldAs("fat eighth", f(22), f(9)), None, larger="B")
+    found = Spoil(case()).fabric("moss", precut=cut, alternatives=(other,), spare=-f("1 1/2"))
+    moss = numbers(found.pattern, found.sizes, found.drafts, found.plans)["sizes"]["mini"][
+        "fabrics"
+    ]["moss"]
+    assert moss["spare"] == "-1 1/2"
+    assert moss["precut"]["sold_as"] == {
+        "kind": "fat quarter", "width": "22", "length": "18", "packet": 1,
+    }  # fmt: skip
+    assert (moss["precut"]["used"], moss["precut"]["sheets"][0]["count"]) == (2, 2)
+    assert moss["alternatives"][0]["too_large"] == "B"
+    assert mini()["fabrics"]["linen"]["precut"] is None
 
 
 def test_a_pillow() -> None:

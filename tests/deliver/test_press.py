@@ -92,7 +92,7 @@ def test_the_printing_condition_is_named_and_embedded(paper: str) -> None:
 def test_the_file_says_what_it_is(paper: str) -> None:
     with opened(pressed(paper).delivered.pdf) as book:
         assert book.pdf_version == "1.6"
-        with book.open_metadata() as xmp:
+        with book.open_metadata(update_docinfo=False) as xmp:
             assert xmp["{http://www.npes.org/pdfx/ns/id/}GTS_PDFXVersion"] == "PDF/X-4"
             assert xmp["pdf:Trapped"] == "False"
             assert xmp["dc:title"] == "Bulrush: A four-fold paper-cut appliqué in two sizes"

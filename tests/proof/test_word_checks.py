@@ -10,7 +10,7 @@ import pytest
 from reedmace import f, pattern
 from reedmace_case import Spoil, case, codes, manual, only
 
-from publish.model.words import FigureBlock, FigureGrid, FigureSpec, Section
+from publish.model.words import FigureBlock, FigureGrid, FigureSpec, Paragraph, Section
 from publish.proof import abbreviations, figures, metric, quoted
 from publish.proof.case import Case
 from publish.proof.lengths import said
@@ -121,9 +121,9 @@ def test_abbreviations() -> None:
     assert only(abbreviations.check(Spoil(case()).say("a 1 ft rule")), "P863").received == "ft"
 
 
-def with_figures(*specs: FigureSpec, grid: bool = False) -> Case:
+def with_figures(*specs: FigureSpec, grid: bool = False, words: bool = True) -> Case:
     blocks = (FigureGrid(specs, 2),) if grid else tuple(FigureBlock(s) for s in specs)
-    section = Section("more", "More", blocks)
+    section = Section("more", "More", (Paragraph("Words."), *blocks) if words else blocks)
     whole = manual()
     return replace(case(), manual=replace(whole, sections=(*whole.sections, section)))
 
@@ -136,6 +136,7 @@ def test_figures() -> None:
     for grid in (False, True):
         mute = with_figures(replace(good, caption=" "), grid=grid)
         assert "More" in only(figures.check(mute), "P852").what
+        assert not list(figures.check(with_figures(replace(good, caption=""), words=False)))
     for values, size, received in (
         ((("motif", "sedge"),), "mini", "sedge"),
         ((("fabric", "silk"),), "mini", "silk"),

@@ -4,6 +4,7 @@ Published source: areas by the surveyor's formula and of circular sectors are ge
 the outlines are measured with shapely (GEOS), a library outside this project.
 """
 
+import time
 from fractions import Fraction
 from itertools import pairwise
 from math import pi
@@ -227,7 +228,23 @@ def test_every_block_with_a_fault_is_told_once(tmp_path):
 
 def test_a_block_has_a_limit_of_patches(tmp_path):
     checks = "  check: {traditional: checkerboard, fabrics: {dark: moss, light: linen}}\n"
-    rows = [f"{{block: check, at: [{x}, {y}], size: [1, 1]}}" for x in range(10) for y in range(10)]
-    notes = notes_of(tmp_path, with_blocks(checks + patched(rows, "[10, 10]")))
-    assert [(n.code, n.received) for n in notes] == [("R158", "1600 patches")]
-    assert_no_notes(notes_of(tmp_path, with_blocks(checks + patched(rows[:81], "[10, 10]")))[1:])
+    items = [f"{{block: check, at: [{x}, {y}], size: [1, 1]}}" for y in range(8) for x in range(8)]
+    (note,) = notes_of(tmp_path, with_blocks(checks + patched(items, "[8, 8]")))
+    assert (note.code, note.received) == ("R158", "1008 patches")
+    assert_no_notes(notes_of(tmp_path, with_blocks(checks + patched(items[:56], "[8, 7]"))))
+
+
+def test_the_blocks_of_a_file_have_a_limit_together(tmp_path):
+    yaml = (
+        "  c: {traditional: double nine patch, fabrics: {dark: moss, light: linen, plain: moss}}\n"
+    )
+    items = [f"{{block: c, at: [{x}, {y}], size: [1, 1]}}" for y in range(4) for x in range(5)]
+    yaml += patched(items, "[5, 4]")
+    for n in range(90):
+        yaml += f"  b{n}: {{grid: [5, 4], patches: [{{block: it, at: [0, 0]}}]}}\n"
+    started = time.perf_counter()
+    notes = [n for n in notes_of(tmp_path, with_blocks(yaml)) if n.code != "R144"]
+    assert time.perf_counter() - started < 20
+    assert [(n.code, n.place.path, n.received) for n in notes] == [
+        ("R158", "blocks.b7.patches", "8820 patches by here")
+    ]

@@ -16,6 +16,7 @@ from jsonschema import Draft202012Validator
 
 from publish import read
 from publish.read.defaults import defaults, read_value
+from publish.read.files import File
 from publish.read.forms import Form, Hint, Unfit
 from publish.read.schema import PATTERN, SMALLEST
 from publish.read.sections import sections_of
@@ -25,6 +26,7 @@ SCHEMA = read.json_schema()
 VALIDATOR = Draft202012Validator(SCHEMA)
 SECTIONS = sections_of(PATTERN)
 KEYS = [(section, key) for section in SECTIONS for key in section.keys]
+FILES = [key.example for _, key in KEYS if isinstance(key.shape, File)]
 
 
 class Core(yaml.SafeLoader):
@@ -64,7 +66,10 @@ def test_the_schema_is_json_schema():
     Draft202012Validator.check_schema(SCHEMA)
 
 
-@pytest.mark.parametrize("text", [SMALLEST, (DEMO / "pattern.yaml").read_text(encoding="utf-8")])
+DEMOS = [p.read_text(encoding="utf-8") for p in sorted(DEMO.parent.glob("*/pattern.yaml"))]
+
+
+@pytest.mark.parametrize("text", [SMALLEST, *DEMOS])
 def test_the_schema_accepts_whole_patterns(text):
     assert editor_faults(text) == set()
 
@@ -74,7 +79,7 @@ UNSEEN = {
     "R109": "the schema has no word for it",
     "R123": "limits of lengths", "R130": "names", "R131": "files", "R132": "files",
     "R141": "rows", "R142": "sizes", "R143": "harmless", "R144": "harmless",
-    "R145": "two keys", "R146": "two keys", "R147": "two items",
+    "R145": "two keys", "R146": "two keys", "R147": "two items", "R170": "two keys",
     **dict.fromkeys([f"R{n}" for n in range(150, 166)], "what patches make together"),
 }  # fmt: skip
 BY_READING_ALONE = {
@@ -116,6 +121,17 @@ def test_reading_refuses_what_the_schema_marks(path):
         ("{block_size", "{quilting: [{area: ground, style: grid}], block_size"),
         ("linen:", "Pale Linen:"),
         ("ground: linen", "ground: [linen]"),
+        ("ground: linen, ", ""),
+        ("ground: linen", "ground: linen, traditional: four patch, fabrics: {dark: linen}"),
+        ("ground: linen", "patches: [{fabric: linen, square: [0, 0, 1]}]"),
+        ("ground: linen", "grid: [1, 1], patches: [{square: [0, 0, 1]}]"),
+        ("ground: linen", "grid: [1, 1], patches: [{fabric: linen, square: [0, 0]}]"),
+        ("ground: linen", "grid: [1, 1], patches: [{block: bulrush}]"),
+        ("ground: linen", "traditional: four patches, fabrics: {dark: linen}"),
+        ("ground: linen", "traditional: four patch"),
+        ("{block_size", "{setting: on point, block_size"),
+        ("{block_size", "{turns: [45], block_size"),
+        ("{block_size", "{rounds: [{blocks: bulrush}], block_size"),
     ],
 )
 def test_the_schema_refuses(old, new):
@@ -126,7 +142,8 @@ def test_the_schema_refuses(old, new):
 def test_a_key_has_a_meaning_and_an_example_that_holds(section, key, tmp_path, monkeypatch):
     assert re.fullmatch(r"[A-Z].*\.", key.meaning)
     monkeypatch.chdir(tmp_path)
-    (tmp_path / "bulrush.svg").write_text("<svg/>", encoding="utf-8")
+    for name in ("bulrush.svg", *FILES):
+        (tmp_path / name).write_text("<svg/>", encoding="utf-8")
     read_value(key, key.example)  # asserts that there are no notes
     if isinstance(key.shape, Form):
         Draft202012Validator(key.shape.json()).validate(yaml.load(key.example, Core))

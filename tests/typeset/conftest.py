@@ -1,22 +1,19 @@
-"""The Bulrush booklet, set once for each paper."""
+"""The Bulrush booklet, set once for each layout and whole paper, and on half-size paper."""
 
 from __future__ import annotations
 
-import bulrush
-import bulrush_drawn
 import pytest
-from finished import Book, read_back
+from finished import Book, made
 
-from publish.model.book import PAPERS
-from publish.typeset import typeset
+WHOLE = ("tideline-letter", "tideline-a4", "washland-letter", "washland-a4")
+HALF = ("tideline-half-letter", "tideline-a5", "washland-half-letter", "washland-a5")
 
 
-@pytest.fixture(scope="session", params=sorted(PAPERS))
+@pytest.fixture(scope="session", params=WHOLE)
 def book(request: pytest.FixtureRequest) -> Book:
-    paper = PAPERS[request.param]
-    edition, notes = typeset(
-        bulrush.pattern(), bulrush.manual(), bulrush_drawn.artwork(paper), paper
-    )
-    assert notes == ()
-    assert edition is not None
-    return read_back(edition)
+    return made(request.param)
+
+
+@pytest.fixture(scope="session", params=HALF)
+def small(request: pytest.FixtureRequest) -> Book:
+    return made(request.param)

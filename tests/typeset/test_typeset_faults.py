@@ -59,13 +59,13 @@ def test_an_unknown_name_in_a_template_is_a_note_at_its_line(own: Path) -> None:
 
 
 def test_an_unknown_attribute_in_a_macro_is_a_note_at_its_line(own: Path) -> None:
-    path = own / "blocks.html"
+    path = own / "words.html"
     text = path.read_text(encoding="utf-8").replace("{{ text | prose }}", "{{ item.txt }}")
     path.write_text(text, encoding="utf-8")
     line = next(n for n, t in enumerate(text.splitlines(), 1) if "item.txt" in t)
     (note,) = notes_of(own)
     assert (note.code, note.place.line) == ("T703", line)
-    assert note.place.file.endswith("blocks.html")
+    assert note.place.file.endswith("words.html")
 
 
 def test_a_slip_in_template_syntax_is_a_note_at_its_line(own: Path) -> None:
@@ -132,6 +132,12 @@ def test_a_layout_is_a_name_and_not_a_path(own: Path, name: str) -> None:
         ("papers: {letter: 3}\n", 1, "papers.letter is not a set of keys"),
         ("settings: 3\n", 1, "settings is not a set of keys"),
         ("colour: red\n", 1, "unknown key"),
+        ("extends: sideline\n", 1, "no layout of the name"),
+        ("extends: tideline\nfonts: []\n", 1, "lists no fonts"),
+        ("extends: tideline\nstyle: none.css\n", 1, "lacks a file"),
+        ("extends: tideline\nfamilies: {feet: A}\n", 1, "unknown role"),
+        ("extends: tideline\nfamilies: {text: A}\n", 1, "has no font file"),
+        ("extends: tideline\nfamilies: A\n", 1, "families is not a set of keys"),
         ("template: other.html\n", 1, "lacks a file"),
     ],
 )
@@ -171,7 +177,7 @@ def test_a_sheet_that_is_not_the_papers_size_is_refused(own: Path) -> None:
 
 
 def test_a_layout_that_forgets_the_sheets_is_told(own: Path) -> None:
-    path = own / "blocks.html"
+    path = own / "sheets.html"
     text = path.read_text(encoding="utf-8")
     path.write_text(text.replace('id="{{ sheet_anchor(sheet) }}"', ""), encoding="utf-8")
     homeless = [n.received for n in notes_of(own) if n.code == "T708"]

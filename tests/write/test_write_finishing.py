@@ -12,7 +12,7 @@ from write_cases import made_for, manual, section, step, steps, strings, tables,
 
 from publish.model.pattern import BorderSpec, Colourway, QuiltingSpec
 from publish.model.words import FigureBlock, Steps
-from publish.write import templates_only, write
+from publish.write import write
 from publish.write.placing import centre_seams
 
 
@@ -149,12 +149,13 @@ def test_nothing_is_printed_for_publication_data_that_is_missing() -> None:
     assert " 0" not in book.back.edition
 
 
-def test_template_sheets_can_stand_alone_with_their_printing_steps() -> None:
-    alone = templates_only(manual("three sizes"))
-    assert {s.parent or s.key for s in alone.sections} == {"templates"}
-    assert "100 %" in steps(alone.sections[0])[0].text
-    none = templates_only(manual("patchwork"))
-    assert [s.key for s in none.sections] == ["templates"]
+def test_template_sheets_can_stand_alone() -> None:
+    alone = manual("three sizes").templates_only()
+    assert {s.key.split("-")[0] for s in alone.sections} == {"templates"}
+    assert {type(b).__name__ for s in alone.sections for b in s.blocks} == {"TemplateSheets"}
+    whole = manual("three sizes").whole_templates()
+    assert {b.part for s in whole.sections for b in s.blocks} == {"whole"}
+    assert manual("patchwork").templates_only().sections == ()
 
 
 def test_dark_over_light_and_light_over_dark() -> None:

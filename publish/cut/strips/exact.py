@@ -15,16 +15,15 @@ finds a better plan or proves that there is none.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import islice
-from math import ceil, floor
+from math import ceil
 
 from publish.cut.strips.counts import length_from_counts, strip_counts
 from publish.cut.strips.first_fit import first_fit
 from publish.cut.strips.master import shortest
-from publish.cut.strips.pricing import patterns_near_best
+from publish.cut.strips.pricing import Budget, patterns_near_best
 from publish.cut.strips.problem import Pattern, Problem, length_of
 from publish.cut.strips.relax import SCALE, Relaxation, relax
 
@@ -33,11 +32,12 @@ Plan = dict[Pattern, int]
 
 @dataclass(frozen=True)
 class Limits:
-    """How hard to try: patterns listed, and nodes of each search."""
+    """How hard to try: patterns listed, steps of each listing, nodes of each search."""
 
-    patterns: int = 4000
+    patterns: int = 2500
+    steps: int = 100_000
     quick_nodes: int = 20
-    nodes: int = 400
+    nodes: int = 200
 
 
 @dataclass(frozen=True)
@@ -73,7 +73,7 @@ def solve(problem: Problem, below: Callable[[int], int], limits: Limits | None =
     if not search.done:
         search.relax()
     if not search.done:
-        search.improve(search.patterns, search.limits.quick_nodes)
+        search.improve(search.limits.quick_nodes)
     if not search.done:
         search.close()
     return Solved(search.plan, search.bound, tuple(search.patterns))
@@ -92,6 +92,7 @@ class _Search:
         self.raise_bound(problem.area_bound)
         self.raise_bound(Fraction(length_from_counts(problem, self.counts)))
         self.relaxation: Relaxation | None = None
+        self.settled = False
 
     @property
     def length(self) -> int:
@@ -123,13 +124,13 @@ class _Search:
         self.patterns = dict.fromkeys(self.relaxation.patterns)
         self.raise_bound(self.relaxation.bound)
 
-    def improve(self, patterns: Iterable[Pattern], nodes: int) -> bool:
-        """Look for a plan that buys less; return whether these patterns are settled."""
-        limits = (self.bound, self.target)
-        found, proven = shortest(self.problem, list(patterns), self.counts, limits, nodes)
-        if found is not None:
+    def improve(self, nodes: int) -> None:
+        """Look for a shorter plan over the patterns met; note if the search was complete."""
+        found, self.settled = shortest(
+            self.problem, list(self.patterns), self.counts, self.length, nodes
+        )
+        if found is not None and length_of(self.problem, found) < self.length:
             self.plan = found
-        return proven
 
     def close(self) -> None:
         """Meet plan and bound over every pattern in the window, as far as the limits go.
@@ -137,15 +138,16 @@ class _Search:
         The patterns listed suffice for every plan up to `most`: when the best plan over
         them is longer, no plan is that short.
         """
-        while not self.done:
-            most, listed = self._window(self.target)
+        before = -1, -1
+        while not self.done and (self.length, self.bound) != before:
             before = self.length, self.bound
-            self.patterns.update(dict.fromkeys(listed))
-            settled = self.improve(self.patterns, self.limits.nodes)
-            if settled:
+            most, listed = self._window(self.target)
+            fresh = [p for p in listed if p not in self.patterns]
+            if fresh:
+                self.patterns.update(dict.fromkeys(fresh))
+                self.improve(self.limits.nodes)
+            if self.settled:
                 self.raise_bound(Fraction(min(self.length, most + 1)))
-            if (self.length, self.bound) == before or not settled:
-                return
 
     def _window(self, most: int) -> tuple[int, list[Pattern]]:
         """Return every pattern that a plan of length up to `most` can hold.
@@ -155,26 +157,39 @@ class _Search:
         then filled up with patterns from the wider window, the same number of each depth.
         """
         assert self.relaxation is not None
-        limit, total = self.limits.patterns, self.relaxation.prices.total
+        total = self.relaxation.prices.total
         gap = most * SCALE - total
-        listed = self._within(gap, limit + 1, limit + 1)
-        if len(listed) <= limit:
+        listed = self._within(gap)
+        if listed is not None:
             return most, listed
-        while len(listed) > limit:
-            gap //= 2
-            listed = self._within(gap, limit + 1, limit + 1)
-        wider = self._within(2 * gap, limit - len(listed), limit // len(self.problem.depths))
-        return (total + gap) // SCALE, [*listed, *wider]
+        while listed is None:
+            wider, gap = gap, gap // 2
+            listed = self._within(gap) if gap else []
+        return (total + gap) // SCALE, [*listed, *self._some(wider)]
 
-    def _within(self, gap: int, most: int, each: int) -> list[Pattern]:
-        """Return up to `most` patterns with a reduced cost up to `gap`, `each` of a depth."""
-        assert self.relaxation is not None
-        prices, found = self.relaxation.prices, []
-        for d, depth in enumerate(self.problem.depths):
-            least = depth * SCALE - prices.strips[d] - gap
-            near = patterns_near_best(self.problem, prices.pieces, d, least)
-            found += islice(near, min(each, most - len(found)))
+    def _within(self, gap: int) -> list[Pattern] | None:
+        """Return the patterns with a reduced cost up to `gap`, None if they are too many."""
+        budget, found = Budget(self.limits.patterns, self.limits.steps), []
+        for d in range(len(self.problem.depths)):
+            found += self._near(d, gap, budget)
+            if budget.short:
+                return None
         return found
+
+    def _some(self, gap: int) -> list[Pattern]:
+        """Return a few patterns of each depth with a reduced cost up to `gap`."""
+        share = len(self.problem.depths)
+        found = []
+        for d in range(share):
+            budget = Budget(self.limits.patterns // share, self.limits.steps // share)
+            found += self._near(d, gap, budget)
+        return found
+
+    def _near(self, d: int, gap: int, budget: Budget) -> list[Pattern]:
+        assert self.relaxation is not None
+        prices = self.relaxation.prices
+        least = self.problem.depths[d] * SCALE - prices.strips[d] - gap
+        return patterns_near_best(self.problem, prices.pieces, d, least, budget)
 
 
 def _plain(problem: Problem) -> list[Pattern]:

@@ -27,9 +27,7 @@ def first_fit(problem: Problem) -> dict[Pattern, int]:
     return min(plans, key=lambda plan: length_of(problem, plan))
 
 
-def _first_fit(
-    problem: Problem, rule: Callable[[Kind], Way], adapt: bool
-) -> dict[Pattern, int]:
+def _first_fit(problem: Problem, rule: Callable[[Kind], Way], adapt: bool) -> dict[Pattern, int]:
     """Place pieces one by one in the first strip with room.
 
     With `adapt`, a piece takes the narrowest way that the strip's depth allows instead

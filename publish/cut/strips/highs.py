@@ -28,7 +28,6 @@ class Column:
     cost: float
     entries: tuple[tuple[int, float], ...]
     upper: float = INFINITY
-    whole: bool = True
 
 
 @dataclass(frozen=True)
@@ -47,12 +46,12 @@ class Quiet(highspy.Highs):
 
     def enableCallbacks(self) -> None:  # noqa: N802  (the constructor's own hook)
         self.silent()
-        super().enableCallbacks()
+        super().enableCallbacks()  # type: ignore[no-untyped-call]
 
 
 def solver(nodes: int | None = None) -> highspy.Highs:
     """Return a HiGHS object with the settings that all of ours share."""
-    highs = Quiet()
+    highs = Quiet()  # type: ignore[no-untyped-call]
     for name, value in (
         ("output_flag", False),
         ("threads", 1),  # one global scheduler: a second value would fail the run
@@ -85,14 +84,16 @@ def _fill(
         _check(highs.addRow(low, high, 0, empty_i, empty_f), "row")
     add_columns(highs, columns)
     if whole:
-        which = np.array([j for j, c in enumerate(columns) if c.whole], dtype=np.int32)
+        which = np.arange(len(columns), dtype=np.int32)
         kinds = np.full(len(which), int(highspy.HighsVarType.kInteger), dtype=np.uint8)
         _check(highs.changeColsIntegrality(len(which), which, kinds), "integrality")
 
 
 def add_columns(highs: highspy.Highs, columns: Sequence[Column]) -> None:
     """Append columns to a model."""
-    starts, rows, values = [], [], []
+    starts: list[int] = []
+    rows: list[int] = []
+    values: list[float] = []
     for column in columns:
         starts.append(len(rows))
         rows.extend(row for row, _ in column.entries)
@@ -156,6 +157,7 @@ def integer(
         highspy.HighsModelStatus.kIterationLimit,
     ):
         raise SolverError(f"integer model: {highs.modelStatusToString(status)}")
-    if highs.getInfo().primal_solution_status != int(highspy.SolutionStatus.kSolutionStatusFeasible):
+    feasible = int(highspy.SolutionStatus.kSolutionStatusFeasible)
+    if highs.getInfo().primal_solution_status != feasible:
         return Answer(None, proven=False)
     return Answer(tuple(highs.getSolution().col_value), proven=proven)

@@ -7,7 +7,7 @@ Invariant: integer arithmetic throughout, so "no pattern is worth more" is a pro
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -83,13 +83,35 @@ def best_patterns(
     return values, patterns
 
 
+@dataclass
+class Budget:
+    """How much a listing may still do; `short` once it could not be finished."""
+
+    patterns: int
+    steps: int
+    short: bool = False
+
+    def step(self) -> bool:
+        """Count one step of the search; return whether it may go on."""
+        self.steps -= 1
+        self.short = self.short or self.steps < 0
+        return not self.short
+
+    def keep(self) -> bool:
+        """Count one pattern; return whether it may be kept."""
+        self.patterns -= 1
+        self.short = self.short or self.patterns < 0
+        return not self.short
+
+
 def patterns_near_best(
-    problem: Problem, prices: Sequence[int], depth: int, least: int
-) -> Iterator[Pattern]:
-    """Yield every full pattern of one depth whose total price is at least `least`.
+    problem: Problem, prices: Sequence[int], depth: int, least: int, budget: Budget
+) -> list[Pattern]:
+    """Return the full patterns of one depth whose total price is at least `least`.
 
     Full: no further piece that is still wanted fits beside. Patterns that no piece needs
-    at their whole depth are left out; a shallower strip holds the same pieces.
+    at their whole depth are left out; a shallower strip holds the same pieces. When the
+    budget runs out, it says so and the list is not complete.
     """
     widths = problem.across[depth]
     fitting = [i for i, w in enumerate(widths) if w is not None]
@@ -97,28 +119,29 @@ def patterns_near_best(
     items = [(i, widths[i] or 0, prices[i]) for i in fitting]
     most = [min(problem.counts[i], problem.width // w) for i, w, _ in items]
     reach = _suffix_tables(problem.width, items, most)
-    deep = {i for i in fitting if problem.along[depth][i] == problem.depths[depth]}
     fill = [sum(m * w for m, (_, w, _) in zip(most[j:], items[j:], strict=True))
             for j in range(len(items) + 1)]  # fmt: skip
-    counts = [0] * len(problem.kinds)
+    deep = {i for i in fitting if problem.along[depth][i] == problem.depths[depth]}
+    counts, found = [0] * len(problem.kinds), []
 
-    def search(j: int, room: int, value: int, spare: int) -> Iterator[Pattern]:
+    def search(j: int, room: int, value: int, spare: int) -> None:
         # `spare` is the width of the narrowest piece left out so far: a full strip must
         # end with less room than that.
-        if value + reach[j][room] < least or room - fill[j] >= spare:
+        if value + reach[j][room] < least or room - fill[j] >= spare or not budget.step():
             return
         if j == len(items):
-            if any(counts[i] for i in deep):
-                yield depth, tuple(counts)
+            if any(counts[i] for i in deep) and budget.keep():
+                found.append((depth, tuple(counts)))
             return
         i, w, price = items[j]
         for n in range(min(most[j], room // w), -1, -1):
             counts[i] = n
             left = min(spare, w) if n < problem.counts[i] else spare
-            yield from search(j + 1, room - n * w, value + n * price, left)
+            search(j + 1, room - n * w, value + n * price, left)
         counts[i] = 0
 
-    yield from search(0, problem.width, 0, problem.width + 1)
+    search(0, problem.width, 0, problem.width + 1)
+    return found
 
 
 def _suffix_tables(

@@ -1,0 +1,60 @@
+"""What cutting says when cloth does not suffice.
+
+In: pattern, size, a need or a plan. Out: notes.
+Invariant: a note stands at the value that can mend it.
+"""
+
+from __future__ import annotations
+
+from publish.cut.needs import Need
+from publish.model.cloth import SoldAs
+from publish.model.cutplan import FabricPlan
+from publish.model.pattern import Pattern
+from publish.model.size import Size
+from publish.notes import Note, error, warning
+from publish.units import inches_text, yards_text
+
+
+def too_wide_note(pattern: Pattern, size: Size, need: Need) -> Note:
+    """Return the error that a piece is wider than its fabric."""
+    fabric = pattern.fabrics[need.fabric]
+    return error(
+        "C401", pattern.place("sizes", size.key, "block_size"),
+        f"the {need.name} of the {size.title} is wider than {fabric.name}",
+        expected=f"at most {inches_text(fabric.usable_width)}, its usable width",
+        received=f"{inches_text(need.width)} × {inches_text(need.length)}",
+        help=f"make the block smaller, or give `{fabric.key}` a wider `usable_width`",
+    )  # fmt: skip
+
+
+def too_large_note(pattern: Pattern, size: Size, need: Need) -> Note:
+    """Return the error that a piece does not fit what its fabric is sold as."""
+    fabric = pattern.fabrics[need.fabric]
+    assert fabric.sold_as is not None
+    sold = fabric.sold_as
+    return error(
+        "C404", pattern.place("fabrics", fabric.key, "sold_as"),
+        f"the {need.name} of the {size.title} is larger than {_one(sold)} of {fabric.name}",
+        expected=f"at most {inches_text(sold.width)} × {inches_text(sold.length)}",
+        received=f"{inches_text(need.width)} × {inches_text(need.length)}",
+        help=f"sell `{fabric.key}` as yardage, or cut the {need.name} from another fabric",
+    )  # fmt: skip
+
+
+def _one(sold: SoldAs) -> str:
+    return f"a {sold.kind}"
+
+
+def at_hand(pattern: Pattern, size: Size, plan: FabricPlan) -> list[Note]:
+    """Warn when the designer's own length of a fabric does not reach."""
+    fabric = pattern.fabrics[plan.fabric]
+    if fabric.owned is None or plan.spare is None or plan.spare >= 0:
+        return []
+    note = warning(
+        "C403", pattern.place("fabrics", fabric.key, "owned"),
+        f"there is too little {fabric.name} for the {size.title}",
+        expected=f"at least {inches_text(plan.needed)}",
+        received=inches_text(fabric.owned),
+        help=f"buy {yards_text(plan.buy)}, or make a smaller size from it",
+    )  # fmt: skip
+    return [note]

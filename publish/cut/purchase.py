@@ -1,0 +1,53 @@
+"""From a plan's length to what is bought, and back.
+
+In: the length of a plan, a fabric's shrinkage, the pattern's allowances and steps. Out:
+the length needed, the lengths to buy.
+Invariant: exact throughout; both purchases hold the length needed, and less than one step
+more. Shrinkage: needed = length / (1 - rate), common practice, no source.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from publish.model.pattern import Fabric, Sewing
+from publish.units import round_up
+
+
+@dataclass(frozen=True)
+class Purchase:
+    """How a length of one fabric is bought. `step` in yards and `metric_step` are inches."""
+
+    straightening: Fraction
+    shrinkage: Fraction
+    step: Fraction
+    metric_step: Fraction
+
+    def needed(self, length: Fraction) -> Fraction:
+        """Return a plan's length with squaring the end and shrinking allowed for."""
+        return (length + self.straightening) / (1 - self.shrinkage)
+
+    def buy(self, length: Fraction) -> Fraction:
+        return round_up(self.needed(length), self.step)
+
+    def buy_metric(self, length: Fraction) -> Fraction:
+        return round_up(self.needed(length), self.metric_step)
+
+    def room(self, length: Fraction) -> Fraction:
+        """Return the greatest length that is bought with the same two purchases."""
+        return self._length(min(self.buy(length), self.buy_metric(length)))
+
+    def below(self, length: Fraction) -> Fraction:
+        """Return the greatest length that buys less by the yard or by the metre."""
+        by_yard, by_metre = self.buy(length) - self.step, self.buy_metric(length) - self.metric_step
+        return self._length(max(by_yard, by_metre))
+
+    def _length(self, bought: Fraction) -> Fraction:
+        return bought * (1 - self.shrinkage) - self.straightening
+
+
+def purchase_of(fabric: Fabric, sewing: Sewing) -> Purchase:
+    """Return how a pattern's fabric is bought."""
+    return Purchase(sewing.straightening, fabric.shrinkage, sewing.purchase_step,
+                    sewing.metric_step)  # fmt: skip

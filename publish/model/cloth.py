@@ -1,0 +1,48 @@
+"""What the quilt is cut from: fabrics, and how each is sold.
+
+In: nothing. Out: frozen types, part of stage 1's output. Lengths are `Fraction` inches.
+Invariant: only what the YAML says or its documented default; nothing derived.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+
+@dataclass(frozen=True)
+class SoldAs:
+    """Cloth sold ready cut: `kind` is `fat quarter`, `fat eighth`, `square` or `strip`.
+
+    `width` runs across the fabric and `length` along it; `packet` says how many are sold
+    together.
+    """
+
+    kind: str
+    width: Fraction
+    length: Fraction
+    packet: int = 1
+
+
+FAT_QUARTER = SoldAs("fat quarter", Fraction(22), Fraction(18))
+"""Common practice, no source."""
+FAT_EIGHTH = SoldAs("fat eighth", Fraction(22), Fraction(9))
+"""A quarter yard of half the width, about 9 x 22 in: tilkkunen.com, Meters, yards, inches
+and fat quarter."""
+
+
+@dataclass(frozen=True)
+class Fabric:
+    """One fabric. `colour` is `#rrggbb`."""
+
+    key: str
+    name: str
+    colour: str
+    usable_width: Fraction
+    directional: bool = False
+    shrinkage: Fraction = Fraction(0)
+    """Share lost in washing: 3/100 for three percent."""
+    owned: Fraction | None = None
+    """Length the designer already has, in inches."""
+    sold_as: SoldAs | None = None
+    """None for yardage."""

@@ -1,0 +1,100 @@
+"""The schema of the designer's own look and voice: style, photos, steps.
+
+In: forms and shapes. Out: sections for `schema`.
+Invariant: declarations only. What stands together in a change of a step is checked in
+`changes`.
+"""
+
+from __future__ import annotations
+
+from publish.read.files import FONT, LOGO, PHOTO
+from publish.read.forms import Choice, Text
+from publish.read.sections import Key, Many, Section
+from publish.read.special import Colour, Ref
+
+FONTS = Section(
+    "fonts",
+    "Font files of your own, in the pattern's folder. Where one has no bold or italic beside "
+    "it, the layout's own stands in for those words.",
+    (
+        Key("titles", FONT, "For the pattern's title and headings.", "fen-display.ttf",
+            derived="the font of `text`, where the layout sets both alike"),
+        Key("text", FONT, "For what is read.", "fen-text.ttf", derived="the layout's"),
+        Key("text_bold", FONT, "For bold words in it.", "fen-text-bold.ttf",
+            derived="the layout's"),
+        Key("text_italic", FONT, "For italic words in it.", "fen-text-italic.ttf",
+            derived="the layout's"),
+        Key("labels", FONT, "For what is looked up: labels, tables, captions.", "fen-sans.ttf",
+            derived="the layout's"),
+        Key("labels_bold", FONT, "For bold labels.", "fen-sans-bold.ttf",
+            derived="the layout's"),
+        Key("labels_italic", FONT, "For italic labels.", "fen-sans-italic.ttf",
+            derived="the layout's"),
+    ),
+)  # fmt: skip
+
+STYLE = Section(
+    "style",
+    "Your own colour, logo and fonts over those of the layout.",
+    (
+        Key("accent", Colour(), "The colour of headings, numerals and covers. One too pale to "
+            "read is printed darker, with a note.", '"#2f6152"',
+            derived="the darkest fabric's"),
+        Key("logo", LOGO, "Your logo, for the covers.", "logo.svg",
+            derived="the studio's name in words"),
+        Key("fonts", FONTS, "Your own fonts.", "{titles: fen-display.ttf}",
+            derived="the layout's"),
+    ),
+)  # fmt: skip
+
+PHOTO_SECTION = Section(
+    "photo",
+    "A photograph. It is turned upright, converted to sRGB and thinned out to 300 pixels to "
+    "the printed inch; fewer than 200 are a finding.",
+    (
+        Key("file", PHOTO, "The picture, in the pattern's folder.", "throw.jpg", required=True),
+        Key("caption", Text(200), "A line under it; on the cover there is none.",
+            "The throw on the saltmarsh.", default='""'),
+        Key("place", Choice(("cover", "page")), "On the cover in place of the drawing, or after "
+            "the opening section.", "cover", default="page"),
+        Key("alt", Text(400), "What it shows, for a reader who cannot see it.",
+            "The throw over a gate, reeds behind it.", derived="the caption"),
+    ),
+)  # fmt: skip
+
+_STEP = Text(120, blank=False)
+_OTHER = "another kind of change"
+_WORDS = Text(2000, blank=False, lines=True)
+
+STEP = Section(
+    "step",
+    "A change to the steps that the program writes. `step` rewrites one; `before` or `after` "
+    "alone puts a new one there; `remove` takes one out; `move` takes one to another place. "
+    "Changes are made one after another, and the numbers follow. `foldwork steps PATTERN` "
+    "lists the key of every step. Texts are Markdown, and may name "
+    "[computed values](#values-for-steps) in double braces: `{{ mini.block }}`.",
+    (
+        Key("step", _STEP, "The step to rewrite; what is left out stays as it is.",
+            "folding-half-8", derived=_OTHER),
+        Key("before", _STEP, "The step that a new or moved one comes before.",
+            "folding-half-8", derived=_OTHER),
+        Key("after", _STEP, "The step that a new or moved one comes after.",
+            "folding-half-8", derived=_OTHER),
+        Key("remove", _STEP, "The step to take out.", "quilting-unpin", derived=_OTHER),
+        Key("move", _STEP, "The step to move before or after another.", "sleeve-hem",
+            derived=_OTHER),
+        Key("text", _WORDS, "What to do.",
+            "Fold the square in half and press it with your thumbnail.",
+            derived="the step's own; a new step needs one"),
+        Key("right", _WORDS, "How it looks when it is right; `none` to leave it out.",
+            "The edges meet.", default="none"),
+        Key("tip", _WORDS, "A tip; `none` to leave it out.", "Use a cold iron.",
+            default="none"),
+        Key("caution", _WORDS, "A caution; `none` to leave it out.", "Mind the pins.",
+            default="none"),
+        Key("figure", Choice(("none",)), "Only `none`, which takes the picture out.", "none",
+            derived="the step's own"),
+        Key("sizes", Many(Ref("sizes", "size"), 1, 20, distinct=True), "The sizes that the "
+            "change is for.", "[mini]", derived="all that the step is for"),
+    ),
+)  # fmt: skip

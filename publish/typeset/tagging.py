@@ -1,0 +1,72 @@
+"""The tags of a PDF made good before it is written, for readers who cannot see the page.
+
+In: WeasyPrint's document and the objects of its PDF. Out: the same objects, changed.
+Invariant: nothing that is seen on a page changes.
+
+WeasyPrint leaves three things that ISO 14289-1 (PDF/UA-1; from memory) asks otherwise:
+words in the margins, such as a running foot, are marked but in no structure, where they
+should be artifacts (7.1); the headings of tables do not say what they head (7.5); and a
+box that WeasyPrint makes for itself repeats the tag of the one that it stands in, so that
+a heading holds a heading.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+_ONCE = ("/H1", "/H2", "/H3", "/H4", "/H5", "/H6", "/P", "/Link", "/Caption")
+"""What does not hold another of its kind."""
+_ARTIFACT = ("/Artifact", b"BMC")
+
+Element = dict[str, Any]
+
+
+def finish(_: object, pdf: Any) -> None:
+    """Make the tags good; WeasyPrint calls this with every object of the PDF."""
+    found: dict[bytes, Any] = {o.reference: o for o in pdf.objects}
+    roots = [o for o in pdf.objects if isinstance(o, dict) and o.get("S") == "/Document"]
+    if not roots:
+        return
+    claimed: dict[bytes, set[int]] = {}
+    for element, parents in _below(roots[0], (), found):
+        _plain(element, parents)
+        _scope(element, parents)
+        numbers = [kid for kid in element["K"] if isinstance(kid, int)]
+        claimed.setdefault(element.get("Pg", b""), set()).update(numbers)
+    for reference in pdf.page_references:
+        content = found[found[reference]["Contents"]].stream
+        _to_artifacts(content, claimed.get(reference, set()))
+
+
+def _below(
+    element: Element, parents: tuple[Element, ...], found: dict[bytes, Any]
+) -> Iterator[tuple[Element, tuple[Element, ...]]]:
+    """Yield an element of the structure and all below it, each with what it stands in."""
+    yield element, parents
+    for kid in element["K"]:
+        inner = found.get(kid) if isinstance(kid, bytes) else None
+        if isinstance(inner, dict) and "S" in inner:
+            yield from _below(inner, (*parents, element), found)
+
+
+def _plain(element: Element, parents: tuple[Element, ...]) -> None:
+    """Turn an element that repeats the one it stands in into a mere run of words."""
+    if parents and element["S"] in _ONCE and element["S"] == parents[-1]["S"]:
+        element["S"] = "/Span"
+
+
+def _scope(element: Element, parents: tuple[Element, ...]) -> None:
+    """Let a heading of a table say whether it heads columns or rows."""
+    if element["S"] == "/TH":
+        in_head = any(p["S"] == "/THead" for p in parents)
+        element["A"]["Scope"] = "/Column" if in_head else "/Row"
+
+
+def _to_artifacts(content: list[Any], claimed: set[int]) -> None:
+    """Make an artifact of each thing on a page that is marked and in no structure."""
+    for at, operator in enumerate(content):
+        marked = operator == b"BDC" and isinstance(content[at - 1], dict)
+        if marked and content[at - 1].get("MCID") not in claimed:
+            content[at - 2], content[at] = _ARTIFACT
+            content[at - 1] = b""

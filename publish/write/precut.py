@@ -1,0 +1,132 @@
+"""Cloth sold ready cut: what to buy, what else would do, how its sheets are cut.
+
+In: fabric plans. Out: cells, a table, steps in words.
+Invariant: every count is the plan's; a cell that says no names the piece that does not
+fit.
+"""
+
+from __future__ import annotations
+
+from publish.model.cloth import SoldAs
+from publish.model.cutplan import Alternative, FabricPlan, PrecutPlan, Sheet, Strip
+from publish.model.words import Row, Table
+from publish.units import inches_text
+from publish.write.context import Book
+from publish.write.phrase import (
+    capital,
+    counted,
+    listed,
+    measure,
+    number,
+    plural,
+    rectangle,
+    to_buy,
+)
+
+
+def sold(count: int, kind: SoldAs, sizes: bool = True) -> str:
+    """Return `three fat quarters`, `31 squares of 10 in (25.4 cm)`, `two strips 2 1/2 in
+    (6.4 cm) wide`."""
+    noun = counted(count, kind.kind)
+    if not sizes:
+        return noun
+    if kind.kind == "square":
+        return f"{noun} of {measure(kind.width)}"
+    if kind.kind == "strip":
+        return f"{noun} {measure(kind.length)} wide"
+    return f"{noun}, {rectangle(kind.length, kind.width)}"
+
+
+def to_get(plan: PrecutPlan) -> str:
+    """Return what to buy of a fabric sold ready cut, and how many of it are cut into."""
+    each = plan.sold_as
+    if each.packet == 1:
+        return sold(plan.used, each)
+    packets = counted(plan.packets, "packet")
+    return f"{packets} of {sold(each.packet, each)}; {number(plan.used)} are used"
+
+
+def purchase(plan: FabricPlan) -> str:
+    """Return what to buy of a fabric: by length, or ready cut and what length would do."""
+    length = to_buy(plan.buy, plan.buy_metric)
+    return length if plan.precut is None else f"{capital(to_get(plan.precut))}; or {length}"
+
+
+def alternatives(book: Book) -> Table | None:
+    """Return the table of what else each fabric can be cut from, a group for each size."""
+    first = [p for k in book.keys for p in book.plans[k].fabrics.values() if p.alternatives]
+    if not first:
+        return None
+    kinds = [_head(a.sold_as) for a in first[0].alternatives]
+    rows: list[Row] = []
+    for key in book.keys:
+        mine = {f: p for f, p in book.plans[key].fabrics.items() if p.alternatives}
+        if len(book.keys) > 1 and mine:
+            rows.append(Row((book.title(key),), "group"))
+        rows += [
+            Row((f"**{book.fabric(f)}**", *map(_answer, plan.alternatives)), fabric=f)
+            for f, plan in mine.items()
+        ]
+    return Table("precuts", "Can it be cut from precuts?", ("", *kinds), tuple(rows),
+                 "l" + "r" * len(kinds), _notes(first))  # fmt: skip
+
+
+def _head(kind: SoldAs) -> str:
+    if kind.kind == "square":
+        return f"{capital(inches_text(kind.width))} squares"
+    if kind.kind == "strip":
+        return f"{capital(inches_text(kind.length))} strips"
+    return f"{capital(kind.kind)}s"
+
+
+def _answer(found: Alternative) -> str:
+    if found.count is None:
+        return f"no: {found.larger}"
+    joined = f", {' and '.join(found.joined)} joined" if found.joined else ""
+    return f"{found.count}{joined}"
+
+
+def _notes(plans: list[FabricPlan]) -> tuple[str, ...]:
+    found = [a for p in plans for a in p.alternatives]
+    fat = {a.sold_as.kind: a.sold_as for a in found if a.sold_as.kind.startswith("fat")}
+    sizes = [f"a {k} {inches_text(s.length)} × {inches_text(s.width)}" for k, s in fat.items()]
+    notes = [f"{capital(listed(sizes))}: measure yours, because shops cut them differently."]
+    if any(a.count is None for a in found):
+        notes.append("**No** names the piece that is larger than what is sold.")
+    if any(a.joined for a in found):
+        notes.append("**Joined**: those strips are then sewn together from more, shorter lengths.")
+    return tuple(notes)
+
+
+def sheet_steps(plan: PrecutPlan) -> list[str]:
+    """Return how each kind of sheet is cut, in the order of the layout."""
+    return [_sheet(plan, sheet, at) for at, sheet in enumerate(plan.sheets, start=1)]
+
+
+def _sheet(plan: PrecutPlan, sheet: Sheet, at: int) -> str:
+    named = sold(sheet.count, plan.sold_as, sizes=False)
+    each = "each of " if sheet.count > 1 else ""
+    marked = f", number {at} on the layout" if len(plan.sheets) > 1 else ""
+    way = " along its length" if sheet.lengthwise else ""
+    if plan.sold_as.kind == "strip":
+        cuts = listed([c for strip in sheet.strips for c in _pieces(strip)])
+        return f"From {each}{named}{marked}, cut {cuts}."
+    strips = [
+        f"{counted(s.count, 'strip')} {measure(s.depth)} deep{way}, "
+        f"and from {plural(s.count, 'it', 'each')} {listed(_pieces(s))}"
+        for s in sheet.strips
+    ]
+    return f"From {each}{named}{marked}, cut {'; then '.join(strips)}."
+
+
+def _pieces(strip: Strip) -> list[str]:
+    return [f"{number(c.count)} **{c.letter}**, {rectangle(c.across, c.along)}" for c in strip.cuts]
+
+
+def source(plan: PrecutPlan, letter: str) -> str:
+    """Return how many sheets a piece is cut from."""
+    count = sum(
+        sheet.count for sheet in plan.sheets
+        if any(c.letter == letter for s in sheet.strips for c in s.cuts)
+    )  # fmt: skip
+    return sold(count, plan.sold_as, sizes=False)
