@@ -11,7 +11,7 @@ import argparse
 import os
 import sys
 import time
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -52,10 +52,12 @@ def _parser() -> argparse.ArgumentParser:
     build.add_argument("--strict", action="store_true", help="let a warning stop the build")
     build.set_defaults(run=_build)
 
-    check = commands.add_parser("check", help="print every finding and write nothing")
+    check = commands.add_parser("check", help="print every finding and build nothing")
     check.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
     check.add_argument("--json", action="store_true", help="print the findings as JSON")
     check.add_argument("--strict", action="store_true", help="count warnings as errors")
+    check.add_argument("--figures", type=Path, metavar="DIR",
+                       help="draw the findings on a motif as SVG files in this folder")  # fmt: skip
     check.set_defaults(run=_check)
 
     new = commands.add_parser("new", help="start a small complete pattern")
@@ -106,14 +108,29 @@ def _check(arguments: argparse.Namespace) -> int:
     from publish.report import as_json
 
     try:
-        report = pipeline.prepare(arguments.pattern).report
+        work = pipeline.prepare(arguments.pattern)
+        report, files = work.report, work.files
     except PublishError as stopped:
-        report = stopped.report
+        report, files = stopped.report, stopped.files
+    if arguments.figures is not None:
+        try:
+            _write_figures(arguments.figures, files, pipeline.FINDINGS)
+        except OSError as problem:
+            print(f"foldwork: {problem}", file=sys.stderr)
+            return USAGE
     if arguments.json:
         print(as_json(report))
     else:
         _print_report(report, sys.stdout, always=True)
     return ERRORS if report.errors or (arguments.strict and report.warnings) else CLEAN
+
+
+def _write_figures(folder: Path, files: Mapping[str, bytes], among: str) -> None:
+    """Write the files whose names begin with `among`, which they lose."""
+    folder.mkdir(parents=True, exist_ok=True)
+    for name, content in files.items():
+        if name.startswith(among):
+            (folder / name.removeprefix(among)).write_bytes(content)
 
 
 def _new(arguments: argparse.Namespace) -> int:

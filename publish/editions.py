@@ -52,7 +52,7 @@ class Work:
     def stop_on_errors(self, strict: bool = False) -> None:
         """Raise PublishError when a stage found something that cannot be built."""
         if self.report.errors or (strict and self.report.warnings):
-            raise PublishError(self.report)
+            raise PublishError(self.report, self.files)
 
 
 def print_editions(

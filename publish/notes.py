@@ -11,7 +11,7 @@ X9xx delivering.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from enum import Enum
 
@@ -98,11 +98,16 @@ class Report:
 
 
 class PublishError(Exception):
-    """Work stopped because a report holds errors; `report` says which."""
+    """Work stopped because a report holds errors; `report` says which.
 
-    def __init__(self, report: Report) -> None:
+    `files` are results by name that were made all the same, such as figures that show
+    the findings.
+    """
+
+    def __init__(self, report: Report, files: Mapping[str, bytes] | None = None) -> None:
         super().__init__(f"{len(report.errors)} error(s)")
         self.report = report
+        self.files: dict[str, bytes] = dict(files or {})
 
 
 def error(code: str, place: Place, what: str, *, expected: str = "", received: str = "",

@@ -11,18 +11,22 @@ import json
 from collections.abc import Iterable
 from pathlib import Path
 
-from publish import cut, deliver, draft, grade, proof, read, write
+from publish import cut, deliver, draft, draw, grade, proof, read, write
 from publish.editions import Progress, Work, print_editions, silent
 from publish.notes import PublishError, Report
 from publish.report import as_json
 
 STAGES = ("read", "grade", "draft", "cut", "write", "draw", "typeset", "proof", "deliver")
 
+FINDINGS = "findings/"
+"""Of the results: the folder of the figures that show findings on a motif."""
+
 
 def prepare(path: Path, progress: Progress = silent) -> Work:
     """Run stages 1 to 5 and the checks before typesetting; write nothing.
 
-    Raises PublishError, carrying every finding, when a stage cannot go on.
+    Findings on a motif are drawn, as `findings/*.svg` in the files. Raises PublishError,
+    carrying every finding and these files, when a stage cannot go on.
     """
     progress("read", str(path))
     pattern, notes, sources = read.load(path)
@@ -32,6 +36,8 @@ def prepare(path: Path, progress: Progress = silent) -> Work:
     work = Work(pattern, report=report)
     for key in pattern.sizes:
         _measure(work, key, progress)
+    shown = draw.finding_figures(pattern, work.drafts, work.report)
+    work.files |= {f"{FINDINGS}{name}.svg": svg.encode() for name, svg in shown.items()}
     work.stop_on_errors()
     progress("cut", "pieces, strips and lengths to buy")
     work.plans, notes = cut.cut(pattern, work.sizes, work.drafts)
@@ -78,6 +84,8 @@ def build(
     print_editions(work, papers or work.pattern.papers, only, progress)
     work.stop_on_errors(strict)
     assert work.manual is not None
+    preview = draw.colour_preview(work.pattern, work.sizes, work.drafts, work.plans, work.manual)
+    work.files["colour/visions.svg"] = preview.svg.encode()
     numbers = deliver.numbers(work.pattern, work.sizes, work.drafts, work.plans)
     files = {f"{e.name}.pdf": e.pdf for e in work.editions}
     files |= work.files

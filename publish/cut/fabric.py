@@ -18,9 +18,10 @@ from publish.cut.needs import Cloth, Need, Way
 from publish.cut.order import cutting_order
 from publish.cut.purchase import Purchase, purchase_of
 from publish.cut.strips import Part, bound_of, lay_out
+from publish.cut.words import to_buy
 from publish.model.cutplan import FabricPlan, Piece
 from publish.model.pattern import Fabric, Sewing
-from publish.units import inches_text, yards_text
+from publish.units import inches_text
 
 MOST_COMBINATIONS = 512
 """Ways weighed by their bounds."""
@@ -135,18 +136,19 @@ def _choices(table: _Table, chosen: Ways) -> tuple[str, ...]:
         others: dict[str, list[Ways]] = {}
         for ways in table.choices:
             others.setdefault(ways[i].words, []).append(ways)
-        bought = [
-            (table.plan(table.least(ways)).buy, words)
+        found = [
+            (table.plan(table.least(ways)), words)
             for words, ways in others.items()
             if words != way.words
         ]
-        if not bought:
+        if not found:
             continue
-        buy, words = min(bought)
+        other, words = min(found, key=lambda f: (f[0].buy, f[0].buy_metric, f[1]))
         name = lettered.need.name if way.made is None else way.made.name
         text = f"{lettered.letter} ({name}) cut {way.words}"
-        if buy > best.buy:
-            text += f": buys {yards_text(buy - best.buy)} less than {words}"
+        if other.buy > best.buy:
+            saved = to_buy(other.buy - best.buy, other.buy_metric - best.buy_metric)
+            text += f": buys {saved} less than {words}"
         said.append(text)
     return tuple(said)
 

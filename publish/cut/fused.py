@@ -19,10 +19,11 @@ from publish.cut.nest import Nest, Shape, nest, place
 from publish.cut.order import cutting_order
 from publish.cut.purchase import Purchase
 from publish.cut.rolls import squares
+from publish.cut.words import to_buy
 from publish.model.cutplan import Cut, FabricPlan, Piece, Placed, Strip, WebPlan
 from publish.model.draft import Draft
 from publish.model.pattern import Motif, Pattern
-from publish.units import round_down, round_up, yards_text
+from publish.units import round_down, round_up
 
 APART = Fraction(1, 2)
 """Left between shapes traced on web, which is cut out 3/16 in outside the line:
@@ -97,13 +98,15 @@ def nested_cloth(motifs: Sequence[Fused], boxes: FabricPlan, rest: FabricPlan | 
         buy_metric=purchase.buy_metric(length),
         bound=round_down(taken / boxes.usable_width),
         waste=1 - taken / (length * boxes.usable_width),
-        choices=(*said, *_words(boxes.buy - purchase.buy(length), strip)),
+        choices=(*said, _words(boxes, purchase, length, strip)),
     )
 
 
-def _words(saved: Fraction, strip: Strip) -> tuple[str, ...]:
+def _words(boxes: FabricPlan, purchase: Purchase, length: Fraction, strip: Strip) -> str:
     letters = " and ".join(c.letter for c in strip.cuts)
-    return (f"{letters} nested: buys {yards_text(saved)} less than squares",)
+    saved = to_buy(boxes.buy - purchase.buy(length),
+                   boxes.buy_metric - purchase.buy_metric(length))  # fmt: skip
+    return f"{letters} nested: buys {saved} less than squares"
 
 
 def _outlined(boxes: FabricPlan, cut: Cut) -> Piece:

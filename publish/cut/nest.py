@@ -25,7 +25,7 @@ from shapely.geometry.base import BaseGeometry
 from publish.units import round_up
 
 EVENTS = 200
-BUDGETS = (1, 4)
+BUDGETS = (1, 3)
 """Seconds: the second is spent only where the first brings fewer events."""
 TOLERANCE = 1 / 16
 """Inches by which a drawn-out curve may be coarser for the solver, outside the outline."""
@@ -78,7 +78,8 @@ def nest(shapes: Sequence[Shape], width: Fraction,
     best = in_rows(shapes, width)
     if best is None:
         return None
-    if buys(best.length) > buys(_bound(shapes, width)):
+    alone = sum(shape.count for shape in shapes) == 1
+    if not alone and buys(best.length) > buys(_bound(shapes, width)):
         for found in _layouts(shapes, width):
             if buys(found.length) < buys(best.length) and not faults(shapes, found):
                 best = found

@@ -11,9 +11,10 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+from publish.cut.words import to_buy
 from publish.model.cutplan import FabricPlan
 from publish.model.pattern import Fabric, Sewing
-from publish.units import round_down, round_up, yards_text
+from publish.units import round_down, round_up
 
 
 def with_stock(fabric: Fabric, plan: FabricPlan, sewing: Sewing) -> FabricPlan:
@@ -21,16 +22,16 @@ def with_stock(fabric: Fabric, plan: FabricPlan, sewing: Sewing) -> FabricPlan:
     if fabric.owned is None or plan.precut is not None:
         return plan
     spare = fabric.owned - plan.needed
-    stock = words(spare, sewing.purchase_step)
-    said = f"{yards_text(fabric.owned)} at hand are {stock}"
+    stock = words(spare, sewing)
+    said = f"{to_buy(fabric.owned, fabric.owned)} at hand are {stock}"
     return replace(plan, spare=spare, stock=stock, choices=(*plan.choices, said))
 
 
-def words(spare: Fraction, step: Fraction) -> str:
-    """Return `enough, with 1/4 yd left` or `short by 3/8 yd`."""
+def words(spare: Fraction, sewing: Sewing) -> str:
+    """Return `enough, with 1/4 yd (0.20 m) left` or `short by 3/8 yd (0.30 m)`."""
+    yard, metre = sewing.purchase_step, sewing.metric_step
     if spare < 0:
-        return f"short by {yards_text(round_up(-spare, step))}"
-    left = round_down(spare, step)
-    if left:
-        return f"enough, with {yards_text(left)} left"
-    return f"enough, with less than {yards_text(step)} left" if spare else "enough, to the inch"
+        return f"short by {to_buy(round_up(-spare, yard), round_up(-spare, metre))}"
+    if spare >= yard:
+        return f"enough, with {to_buy(round_down(spare, yard), round_down(spare, metre))} left"
+    return f"enough, with less than {to_buy(yard, metre)} left" if spare else "enough, to the inch"

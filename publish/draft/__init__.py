@@ -60,9 +60,7 @@ def draft(pattern: Pattern, size: Size) -> tuple[Draft | None, tuple[Note, ...]]
     ), notes
 
 
-def _motifs(
-    pattern: Pattern, size: Size
-) -> tuple[dict[str, MotifShape] | None, tuple[Note, ...]]:
+def _motifs(pattern: Pattern, size: Size) -> tuple[dict[str, MotifShape] | None, tuple[Note, ...]]:
     """Draft and check each motif that the size's blocks use, once."""
     found: dict[str, MotifShape] = {}
     notes: tuple[Note, ...] = ()

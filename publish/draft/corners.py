@@ -77,8 +77,10 @@ def _picked(points: Points, turn: Points, arc: Points, whole: float, least: floa
     """Return the corners that turn the most in their neighbourhood, and at least `least`."""
     found: list[int] = []
     near = 1.5 * min(WINDOW, whole / 8)
+    free = np.ones(len(points), dtype=bool)
     for i in np.flatnonzero(turn >= least)[np.argsort(-turn[turn >= least], kind="stable")]:
-        gaps = np.abs(arc[found] - arc[i])
-        if not len(gaps) or np.minimum(gaps, whole - gaps).min() > near:
+        if free[i]:
+            gaps = np.abs(arc - arc[i])
+            free &= np.minimum(gaps, whole - gaps) > near
             found.append(int(i))
     return [Corner(float(points[i, 0]), float(points[i, 1]), 180 - float(turn[i])) for i in found]

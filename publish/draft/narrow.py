@@ -16,6 +16,7 @@ and larger discs until one finds a place, then closing in.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 import shapely
@@ -74,6 +75,13 @@ class _Part:
         )
         fine = part.simplify(CHORD / 2)
         return cls(part, fine, smoothed(fine), sides, shapely.STRtree(sides))
+
+    @cached_property
+    def roundest(self) -> Narrow:
+        """The widest place of a part that is narrow everywhere."""
+        line = shapely.maximum_inscribed_circle(self.fine, tolerance=_RIPPLE / 8)
+        x, y = line.coords[0]
+        return Narrow(x, y, 2 * line.length)
 
     def edge(self, at: Points, reach: float) -> BaseGeometry:
         """Return the edge near a point, at least as far as `reach` from it."""
@@ -160,7 +168,7 @@ def _in_part(search: Search, part: _Part, radius: float) -> list[Narrow]:
     shrunk = polygons(copy.buffer(-radius, quad_segs=8))
     lobes = [p for p in shrunk.geoms if not p.buffer(-slack, quad_segs=2).is_empty]
     if not lobes:
-        return [_roundest(part.true)]
+        return [part.roundest]
     open_area = MultiPolygon(lobes).buffer(radius + slack / 2, quad_segs=8)
     shapely.prepare(open_area)
     left = shapely.get_parts(polygons(copy.difference(open_area)))
@@ -220,13 +228,6 @@ def _hourglasses(
     ]
 
 
-def _roundest(part: Polygon) -> Narrow:
-    """Return the widest place of a part that is narrow everywhere."""
-    line = shapely.maximum_inscribed_circle(part, tolerance=1e-4)
-    x, y = line.coords[0]
-    return Narrow(x, y, 2 * line.length)
-
-
 def _measured(part: _Part, middle: Point, radius: float) -> Narrow:
     """Return the width at a place: the distance between the edges on its two sides.
 
@@ -249,9 +250,7 @@ def _measured(part: _Part, middle: Point, radius: float) -> Narrow:
         at, half = (near + far) / 2, float(np.hypot(*(near - far))) / 2
     else:
         close = edge.intersection(Point(at).buffer(1.1 * half, quad_segs=16))
-        one, two = (
-            close.intersection(_half_plane(at, way * sign, half)) for sign in (1.0, -1.0)
-        )
+        one, two = (close.intersection(_half_plane(at, way * sign, half)) for sign in (1.0, -1.0))
         if not one.is_empty and not two.is_empty:
             line = shapely.shortest_line(one, two)
             mid = line.interpolate(0.5, normalized=True)

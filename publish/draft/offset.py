@@ -19,7 +19,11 @@ DENSE = 4_000
 """Points of an outline from which work is done in steps, in case it is a torn one."""
 
 FIRST = 0.01
-"""Inches of the first step, and of the smoothing."""
+"""Inches of the smoothing."""
+
+_STEP = FIRST / 8
+"""Inches of the first step: near the distance between the teeth of a torn outline, so that
+it closes the gaps between them while each still meets few others."""
 
 
 def offset(shape: BaseGeometry, distance: float, tolerance: float = CHORD) -> BaseGeometry:
@@ -27,10 +31,10 @@ def offset(shape: BaseGeometry, distance: float, tolerance: float = CHORD) -> Ba
 
     Round corners are within `tolerance` of round.
     """
-    way, left, step = (1 if distance > 0 else -1), abs(distance), FIRST
+    way, left, step = (1 if distance > 0 else -1), abs(distance), _STEP
     while step < left and shapely.count_coordinates(shape) > DENSE:
         grown = shape.buffer(way * step, quad_segs=quadrants(step, tolerance / 2))
-        shape = grown.simplify(tolerance / 4)
+        shape = grown.simplify(tolerance / 8)  # seven steps at most before an inch
         left, step = left - step, 2 * step
     return shape.buffer(way * left, quad_segs=quadrants(left, tolerance))
 
@@ -42,7 +46,7 @@ def smoothed(shape: Polygon) -> BaseGeometry:
     """
     if shapely.count_coordinates(shape) <= DENSE:
         return shape
-    closed = shape.buffer(FIRST, quad_segs=2).simplify(CHORD)
-    opened = closed.buffer(-2 * FIRST, quad_segs=4).simplify(CHORD)
-    found = opened.buffer(FIRST, quad_segs=4).simplify(CHORD)
+    closed = offset(shape, FIRST).simplify(CHORD)
+    opened = offset(closed, -2 * FIRST).simplify(CHORD)
+    found = offset(opened, FIRST).simplify(CHORD)
     return shape if found.is_empty else found

@@ -37,8 +37,9 @@ from publish.draw import (
     units,
 )
 from publish.draw.context import CannotDrawError, Context, Drawing
+from publish.draw.finding import finding_figures
 from publish.draw.style import palette
-from publish.model.book import Paper
+from publish.model.book import LETTER, Paper
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
 from publish.model.figure import Artwork, Figure, Sheet
@@ -47,7 +48,7 @@ from publish.model.size import Size
 from publish.model.words import FigureSpec, Manual, TemplateSheets
 from publish.notes import Note, error
 
-__all__ = ["CODES", "DRAWINGS", "draw"]
+__all__ = ["CODES", "DRAWINGS", "colour_preview", "draw", "finding_figures"]
 
 CODES = {
     "F601": "The manual asks for a kind of figure that is not known",
@@ -112,6 +113,14 @@ def draw(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft
         except (CannotDrawError, KeyError) as reason:
             notes.append(_no_sheets(context, asked, reason))
     return Artwork(figures, printed), tuple(notes)
+
+
+def colour_preview(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft],
+                   plans: Mapping[str, CutPlan], manual: Manual) -> Figure:  # fmt: skip
+    """Draw the first size in grey and as colour-vision deficiencies show it, for the
+    designer: it does not depend on paper, and no booklet needs to ask for it."""
+    context = Context(pattern, sizes, drafts, plans, manual, LETTER, palette(pattern))
+    return colours.visions(context, FigureSpec("visions", "visions", next(iter(sizes))))
 
 
 def _figure(context: Context, spec: FigureSpec) -> Figure | Note:

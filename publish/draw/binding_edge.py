@@ -145,5 +145,3 @@ def draw_finish(bench: Workbench) -> str:
         "sewn down along its fold with small blind stitches; at the corner its two sides meet in "
         "a mitre."
     )
-
-

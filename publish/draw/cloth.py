@@ -91,5 +91,3 @@ def _curl(x: float, y: float, turn: float) -> LineString:
     """Return a loose curl about a point; its turn follows its place, so none line up."""
     angles = [radians(turn + 200 * i / 6) for i in range(7)]
     return LineString([(x + 1.7 * cos(a), y + 1.3 * sin(a)) for a in angles])
-
-

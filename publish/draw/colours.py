@@ -52,9 +52,8 @@ def pairs(context: Context, spec: FigureSpec) -> Figure:
             at = (HEADS + column * side, row * side)
             _pair(canvas, under, over, at, side)
     close = _close_pairs(order)
-    alt = (
-        f"A grid of {len(order)} fabrics, lightest first: each beside and on each other. "
-        + (f"Close in lightness: {listed(close)}." if close else "No two are close in lightness.")
+    alt = f"A grid of {len(order)} fabrics, lightest first: each beside and on each other. " + (
+        f"Close in lightness: {listed(close)}." if close else "No two are close in lightness."
     )
     return canvas.figure(spec, alt)
 

@@ -42,9 +42,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     for i, key in enumerate(keys):
         x, y = EDGE + (i % columns) * (wide + GAP), (i // columns) * row_height
         _swatch(canvas, context, key, (x, y, wide))
-    each = [
-        f"{context.pattern.fabrics[k].name} for {listed(uses(context, k))}" for k in keys
-    ]
+    each = [f"{context.pattern.fabrics[k].name} for {listed(uses(context, k))}" for k in keys]
     return canvas.figure(spec, f"The {len(keys)} fabrics: {'; '.join(each)}.")
 
 

@@ -178,7 +178,7 @@ class FabricPlan:
     spare: Fraction | None = None
     """What the length at hand has over `needed`; below zero where it is short."""
     stock: str = ""
-    """The same in words: `enough, with 1/4 yd left`, or `short by 3/8 yd`."""
+    """The same in words: `enough, with 1/4 yd (0.20 m) left`, or `short by ...`."""
 
     @property
     def gap(self) -> Fraction:

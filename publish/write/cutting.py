@@ -47,8 +47,8 @@ def _how_to_read(book: Book) -> str:
         "The letters name the pieces in the tables, the layouts and the steps."
         f"{one} Sizes are given across the fabric first, then along it. Strips run across the "
         "usable width, from selvage to selvage, and are cut in the order of the layout: what needs "
-        "cloth in one long piece first, then the largest pieces, so that a slip can be made good from "
-        "what is left."
+        "cloth in one long piece first, then the largest pieces, so that a slip can be made "
+        "good from what is left."
     )
 
 

@@ -13,7 +13,7 @@ from functools import partial
 
 from publish.model.cutplan import CutPlan, FabricPlan, WebPlan
 from publish.model.words import Block, Bullets, Paragraph, Row, Section, Table
-from publish.units import inches_text
+from publish.units import inches_text, metres_text, round_up, yards_text
 from publish.write.borders import border_name
 from publish.write.context import Book
 from publish.write.phrase import (
@@ -25,7 +25,7 @@ from publish.write.phrase import (
     spools,
     thread,
 )
-from publish.write.practice import SPOOL_METRES
+from publish.write.practice import BOBBIN, SPOOL_METRES
 from publish.write.precut import alternatives, purchase
 
 NONE = "–"
@@ -158,10 +158,23 @@ def _threads(book: Book) -> Table:
         lengths = [value(book.plans[k]) for k in book.keys]
         if any(lengths):
             rows.append(Row((name, *(_thread(n) if n > 0 else NONE for n in lengths))))
+    notes = [f"Counted in spools of {SPOOL_METRES.value} m; buy each colour by itself."]
+    quilting = [book.plans[k].thread.quilting for k in book.keys]
+    if any(quilting):
+        filled = (counted(bobbins(n), "bobbin") if n > 0 else NONE for n in quilting)
+        rows.append(Row(("Full bobbins for quilting, wound from its thread", *filled)))
+        notes.append(
+            f"Needle and bobbin use the same length. A bobbin is taken to hold about "
+            f"{yards_text(BOBBIN.value)} ({metres_text(BOBBIN.value)}) of 50 wt thread, a full "
+            f"class 15 bobbin; yours may hold more or less."
+        )
     return Table("thread", "Thread", ("", *(book.title(k) for k in book.keys)), tuple(rows),
-                 "l" + "r" * len(book.keys),
-                 (f"Counted in spools of {SPOOL_METRES.value} m; buy each colour by itself.",),
-                 )  # fmt: skip
+                 "l" + "r" * len(book.keys), tuple(notes))  # fmt: skip
+
+
+def bobbins(length: Fraction) -> int:
+    """Return how many full bobbins hold the bobbin's half of a lockstitch's thread."""
+    return int(round_up(length / 2 / BOBBIN.value, Fraction(1)))
 
 
 def _thread(length: Fraction) -> str:

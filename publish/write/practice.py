@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from publish.units import INCH_IN_MM
+from publish.units import INCH_IN_MM, YARD
 
 _NONE = "common practice, no source"
 
@@ -53,6 +53,8 @@ SCALE_INCH = Practice(Fraction(1), "the check square on each template sheet")
 SCALE_CM = Practice(10 * 5 / INCH_IN_MM, "the check square on each template sheet")
 SPOOL_METRES = Practice(Fraction(200), _NONE)
 """Metres on the spool that thread is counted in."""
+BOBBIN = Practice(64 * YARD, _NONE)
+"""Thread on a full bobbin: about 64 yd of 50 wt thread on a class 15 bobbin."""
 FUSED_SPARE = Practice(Fraction(3, 16), "Quiltmaker magazine (F+W), Piecing and applique")
 """Web is cut out this far outside the traced line."""
 WEB_APART = Practice(Fraction(1, 2), "Quiltmaker magazine (F+W), Piecing and applique")

@@ -174,7 +174,8 @@ def main() -> int:
         ]
         rough = tried("ragged", ragged(asked.folds), Path(scratch), asked.folds, asked.size)
     print("\n".join(told(trials)))
-    print(f"{RAGGED} ragged points  {rough.seconds:.2f} processor seconds, drafted: {rough.drafted}")
+    spent = f"{rough.seconds:.2f} processor seconds"
+    print(f"{RAGGED} ragged points  {spent}, drafted: {rough.drafted}")
     bad = [t for t in (*trials, rough) if t.broke or not (t.drafted or t.positioned)]
     for trial in bad:
         print(f"{trial.name}: {trial.broke or [str(n.place) for n in trial.notes]}")

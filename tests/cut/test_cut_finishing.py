@@ -114,7 +114,8 @@ def test_every_backing_reaches_and_no_panel_is_a_sliver(width, height, usable):
     for plan in backings(usable, top):
         across = plan.height if plan.seams == "horizontal" else plan.width
         if plan.seams == "none":
-            assert sorted((plan.panel_width, plan.panel_length)) == sorted((plan.width, plan.height))
+            sides = sorted((plan.panel_width, plan.panel_length))
+            assert sides == sorted((plan.width, plan.height))
             continue
         assert joined(plan) >= across
         assert plan.panel_width <= usable

@@ -19,13 +19,16 @@ from publish.cut.needs import Need, plain
 from publish.cut.precut import ready_cut
 from publish.cut.sheets import Kind, Problem, fewest, totals
 from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER, SoldAs
+from publish.model.pattern import BindingSpec
 
 F = Fraction
 SQUARES = SoldAs("square", F(10), F(10), 42)
 STRIPS = SoldAs("strip", F(40), F(5, 2), 40)
 
+NONE = F(0)
 
-def plan(pieces, sold=FAT_QUARTER, directional=False, shrinkage=F(0)):
+
+def plan(pieces, sold=FAT_QUARTER, directional=False, shrinkage=NONE):
     """Return how pieces (width, length, count) are cut from what is sold ready cut."""
     fabric = replace(reedmace.pattern().fabrics["linen"], sold_as=sold, directional=directional,
                      shrinkage=shrinkage)  # fmt: skip
@@ -180,12 +183,14 @@ def test_long_borders_are_joined_from_what_a_fat_quarter_holds():
         assert max(each) * parts - (parts - 1) * F(1, 2) >= piece.length
 
 
-def test_binding_from_strips_as_sold():
-    made = planned(pattern(moss={"sold_as": STRIPS}), framed(64, 64))
-    assert made.binding.strip_length == 40
-    assert (made.fabrics["moss"].precut is None) is False
-    note = cut_notes(pattern(moss={"sold_as": SoldAs("strip", F(40), F(2))}), framed(64, 64))
-    assert [n.code for n in note] == ["C404", "C404"]  # motif square and binding
+def test_border_and_binding_from_strips_as_sold():
+    """Binding of 266 in: 7 strips of 40. A 2 in border of 60 1/2 and 64 1/2 in, joined from
+    two: four lengths of 30 1/2 in and four of 32 1/2 in, one to a strip."""
+    size = framed(64, 64, border=2, binding=BindingSpec("sandbar", F(9, 4)))
+    made = planned(pattern(sandbar={"sold_as": STRIPS}), size)
+    assert (made.binding.strip_length, made.binding.strips) == (40, 7)
+    found = made.fabrics["sandbar"].precut
+    assert (found.used, found.bound, found.packets) == (15, 15, 1)
 
 
 def cut_notes(made, size):

@@ -56,9 +56,7 @@ def test_mirrored_motifs_have_their_mirror_lines(made):
     whole = unfold(wedge, folds, "mirror")
     for i in range(folds):
         across = ray(360 / folds * i + 90)
-        mirrored = shapely.transform(
-            whole, lambda p, a=across: p - 2 * (p @ a)[:, None] * a
-        )
+        mirrored = shapely.transform(whole, lambda p, a=across: p - 2 * (p @ a)[:, None] * a)
         assert mirrored.symmetric_difference(whole).area < 1e-4
 
 

@@ -111,9 +111,7 @@ def test_every_number_of_folds_is_found(tmp_path, folds):
 
 def test_what_crosses_a_fold_is_cut_off_and_said(tmp_path):
     past = [(20, -5), *LEAF[1:-1], (18, 18)]
-    (tmp_path / "wedge.svg").write_text(
-        polygon_svg(past, 'data-centre="0 0" data-start="0"')
-    )
+    (tmp_path / "wedge.svg").write_text(polygon_svg(past, 'data-centre="0 0" data-start="0"'))
     found, notes = draft_motif(pattern(tmp_path, [motif()]), motif(), 14, "mini")
     assert found is not None and codes(notes) == ["D321"]
     assert notes[0].severity is Severity.WARNING

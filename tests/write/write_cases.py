@@ -8,6 +8,7 @@ from fractions import Fraction
 from functools import cache
 
 import write_made as w
+from write_material import facts
 
 from publish.model.pattern import BorderSpec, Motif, QuiltingSpec
 from publish.model.words import Manual, Section, Step, Steps, Table
@@ -40,6 +41,7 @@ CASES: dict[str, Callable[[], w.Made]] = {
     "turning": lambda: w.made(w.MINI, folds=6, symmetry="turning"),
     "turning and fused": lambda: w.made(w.MINI, symmetry="turning", method="fusible"),
     "turning, prepared": lambda: w.made(w.MINI, symmetry="turning", method="prepared edge"),
+    "material facts": facts,
     "no borders": lambda: w.made(replace(w.MINI, borders=(), sleeve=None)),
     "two motifs": lambda: w.made(w.MINI, w.THROW, BED, motifs=TWO),
     "patchwork": lambda: w.made(WALL),

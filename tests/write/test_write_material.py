@@ -1,0 +1,115 @@
+"""Material facts in words: cloth sold ready cut, cloth at hand, nesting, stabiliser."""
+
+from __future__ import annotations
+
+import pytest
+from write_cases import manual, section, step, steps, tables, text_of
+from write_material import STRIPS
+
+from publish.model.cloth import FAT_QUARTER
+from publish.write.precut import sold
+
+FACTS = "material facts"
+
+
+def cells(key: str) -> list[tuple[str, ...]]:
+    return [row.cells for row in tables(manual(FACTS))[key].rows]
+
+
+def test_a_fabric_sold_ready_cut_says_how_many_and_what_length_would_do() -> None:
+    row = {c[0].split("**")[1]: c for c in cells("fabric")}
+    sand, red = row["Sandbar"], row["Glasswort red"]
+    assert "fat quarters, 18 in × 22 in" in sand[2] and "; or " in sand[2] and " yd (" in sand[2]
+    assert red[2].startswith("One packet of 20 strips 2 1/2 in (6.4 cm) wide; ")
+    assert " are used; or " in red[2]
+
+
+def test_cloth_at_hand_stands_beside_what_to_buy_and_among_the_choices() -> None:
+    mini, throw = next(c for c in cells("fabric") if "Salt linen" in c[0])[1:]
+    assert mini.endswith("; at hand: enough, with 1/4 yd (0.20 m) left")
+    assert throw.endswith("; at hand: short by 3/8 yd (0.30 m)")
+    notes = tables(manual(FACTS))["cutting-throw"].notes
+    assert any("2 3/4 yd (2.51 m) at hand are short by 3/8 yd (0.30 m)" in note for note in notes)
+
+
+def test_the_table_of_precuts_answers_for_every_fabric_sold_by_length() -> None:
+    table = tables(manual(FACTS))["precuts"]
+    assert table.head == ("", "Fat quarters", "Fat eighths", "10 in squares", "2 1/2 in strips")
+    named = [row.cells[0] for row in table.rows if row.kind == "body"]
+    assert not any("Sandbar" in name or "Glasswort" in name for name in named)
+    answers = {cell.split(":")[0].split(",")[0] for row in table.rows if row.kind == "body"
+               for cell in row.cells[1:]}  # fmt: skip
+    assert answers == {"3", "no"}
+    assert any("joined" in note.lower() for note in table.notes)
+
+
+def test_no_table_of_precuts_without_answers() -> None:
+    assert "precuts" not in tables(manual("three sizes"))
+
+
+def test_sheets_are_cut_in_steps_with_their_layout() -> None:
+    found = step(FACTS, "cutting-throw-sand")
+    assert found.figure is not None and found.figure.kind == "cutting-layout"
+    assert "**Sandbar.** From each of 18 fat quarters" in found.text
+    strips = step(FACTS, "cutting-throw-red").text
+    assert "deep along its length" not in strips  # a strip is only cut across
+    assert strips.count("cut two **") == 0 and "strips, number 1 on the layout, cut" in strips
+
+
+def test_the_cutting_table_names_sheets_as_the_source() -> None:
+    rows = [c for c in cells("cutting-throw") if len(c) == 5]
+    assert any(c[4] == "18 fat quarters" for c in rows)
+
+
+@pytest.mark.parametrize(
+    ("count", "kind", "words"),
+    [
+        (1, FAT_QUARTER, "one fat quarter, 18 in × 22 in (45.7 cm × 55.9 cm)"),
+        (13, STRIPS, "13 strips 2 1/2 in (6.4 cm) wide"),
+    ],
+)
+def test_what_is_sold_in_words(count, kind, words) -> None:
+    assert sold(count, kind) == words
+
+
+def test_nested_motifs_are_traced_and_fused_as_their_layouts_show() -> None:
+    web = step(FACTS, "fusing-nest-web-throw")
+    assert web.sizes == ("throw",) and web.figure is not None
+    assert ("material", "web") in web.figure.values
+    assert "145 in (368.3 cm)" in web.text
+    # Quiltmaker magazine (F+W), Piecing and applique: 1/2 in between shapes on web.
+    assert "at least 1/2 in (13 mm) apart" in web.text
+    assert step(FACTS, "fusing-cut-web").sizes == ("mini",)
+    stretch = step(FACTS, "fusing-fuse-stretch")
+    assert stretch.sizes == ("throw",) and stretch.caution
+    assert step(FACTS, "fusing-fuse-cloth").sizes == ("mini",)
+    cut = step(FACTS, "cutting-throw-moss").text
+    assert "leave it whole" in cut and "80 in (203.2 cm) deep" in cut
+
+
+def test_stabiliser_is_bought_cut_and_torn_away() -> None:
+    keys = [s.key for s in steps(section(FACTS, "fusing"))]
+    assert keys.index("fusing-stabiliser") < keys.index("fusing-stitch-edge")
+    assert any("stabiliser" in c[0] for c in cells("other-materials"))
+    assert step(FACTS, "fusing-stitch-edge").tip == ""
+    plain = [s.key for s in steps(section("fusible", "fusing"))]
+    assert "fusing-stabiliser" not in plain
+    assert "stabiliser" in step("fusible", "fusing-stitch-edge").tip
+
+
+# Quilt backings: fabric calculation, BellaOnline: one full panel, one split in two.
+def test_a_split_panel_keeps_the_seam_from_the_middle() -> None:
+    found = step(FACTS, "quilting-backing-throw")
+    assert "Cut one of them in two along its length, 20 in (50.8 cm) wide each" in found.text
+    assert "on either side of the whole panel" in found.text
+    assert "two upright seams, none of them down the middle" in found.right
+    whole = step("three sizes", "quilting-backing-throw")
+    assert "in two along" not in whole.text and "one upright seam" in whole.right
+
+
+def test_terms_are_explained_where_they_are_used() -> None:
+    terms = tables(manual(FACTS))
+    text = text_of(FACTS)
+    assert "fat quarter" in text and terms
+    glossary = "\n".join(str(b) for b in section(FACTS, "glossary").blocks)
+    assert "fat quarter" in glossary and "stabiliser" in glossary
