@@ -64,10 +64,14 @@ def _parser() -> argparse.ArgumentParser:
     new.add_argument("name", type=Path, help="the folder to make")
     new.set_defaults(run=_new)
 
+    steps = commands.add_parser("steps", help="list the keys of the steps, and the values")
+    steps.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
+    steps.set_defaults(run=_steps)
+
     preview = commands.add_parser("preview", help="a local page that rebuilds after each save")
     preview.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
     preview.add_argument("--port", type=int, default=0, help="port on this machine (a free one)")
-    preview.add_argument("--paper", default="letter", choices=("letter", "a4"))
+    preview.add_argument("--paper", default="letter", choices=("letter", "a4", "half-letter", "a5"))
     preview.set_defaults(run=_preview)
 
     reference = commands.add_parser("reference", help="write the reference of every key")
@@ -144,6 +148,22 @@ def _new(arguments: argparse.Namespace) -> int:
     for path in written:
         print(path)
     print(f"next: foldwork build {arguments.name}")
+    return CLEAN
+
+
+def _steps(arguments: argparse.Namespace) -> int:
+    from publish import pipeline, write
+    from publish.notes import PublishError
+
+    try:
+        work = pipeline.prepare(arguments.pattern)
+    except PublishError as stopped:
+        _print_report(stopped.report, sys.stderr)
+        return ERRORS
+    made = (work.pattern, work.sizes, work.drafts, work.plans)
+    print(write.step_list(write.generated(*made)))
+    for name, text in write.value_list(*made):
+        print(f"{{{{ {name} }}}}  {text}")
     return CLEAN
 
 

@@ -11,8 +11,8 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from math import ceil
 
-from publish import deliver, draw, proof, typeset
-from publish.model.book import A0, PAPERS, Edition, Paper, roll
+from publish import deliver, draw, proof, typeset, write
+from publish.model.book import A0, PAPERS, Edition, Paper, full_size, roll
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
 from publish.model.figure import Artwork
@@ -61,9 +61,13 @@ def print_editions(
     """Run stages 6 to 8 for each paper: figures, pages, and the measured checks."""
     assert work.manual is not None
     wanted = EDITIONS if only is None else (only,)
-    for key in papers:
-        if wanted != ("full-size",):
-            _print_on(work, PAPERS[key], work.manual, wanted, progress)
+    chosen = [PAPERS[key] for key in papers]
+    for paper in chosen if wanted != ("full-size",) else ():
+        _print_on(work, paper, work.manual, wanted, progress)
+    # A half-size booklet has no room for template sheets: they come on the whole paper.
+    parents = dict.fromkeys(full_size(p) for p in chosen if full_size(p) not in chosen)
+    for paper in parents if "templates" in wanted else ():
+        _print_on(work, paper, work.manual, ("templates",), progress)
     whole = work.manual.whole_templates()
     if "full-size" in wanted and whole.sections:
         for paper in (A0, roll(_roll_length(work))):
@@ -82,7 +86,10 @@ def _print_on(
 ) -> None:
     """Draw once for a paper, then set and measure each edition on it."""
     progress("draw", f"figures and template sheets for {paper.name}")
-    artwork, notes = draw.draw(work.pattern, work.sizes, work.drafts, work.plans, manual, paper)
+    manual = write.half_size(manual, paper)
+    artwork, notes = draw.draw(
+        work.pattern, work.sizes, work.drafts, work.plans, manual, full_size(paper)
+    )
     work.add(notes)
     work.stop_on_errors()
     sheets = manual.templates_only()

@@ -11,7 +11,7 @@ import json
 from collections.abc import Iterable
 from pathlib import Path
 
-from publish import cut, deliver, draft, draw, grade, proof, read, write
+from publish import cut, deliver, draft, draw, grade, proof, read, typeset, write
 from publish.editions import Progress, Work, print_editions, silent
 from publish.notes import PublishError, Report
 from publish.report import as_json
@@ -34,6 +34,7 @@ def prepare(path: Path, progress: Progress = silent) -> Work:
     if pattern is None:
         raise PublishError(report)
     work = Work(pattern, report=report)
+    work.add(typeset.inspect(pattern))
     for key in pattern.sizes:
         _measure(work, key, progress)
     shown = draw.finding_figures(pattern, work.drafts, work.report)

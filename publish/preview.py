@@ -22,7 +22,7 @@ from publish.notes import PublishError, Report
 from publish.report import concise, summary
 
 HOST = "127.0.0.1"
-WATCHED = {".yaml", ".yml", ".svg", ".png", ".jpg", ".jpeg", ".md"}
+WATCHED = {".yaml", ".yml", ".svg", ".png", ".jpg", ".jpeg", ".tif", ".tiff", ".ttf", ".otf"}
 PAUSE = 0.5
 """Seconds between looks at the files."""
 

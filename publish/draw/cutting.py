@@ -22,6 +22,7 @@ from publish.draw.style import (
     HAIR,
     HEAD,
     INK,
+    LABEL,
     SMALL,
     SOFT,
     STEP_WIDTH,
@@ -40,6 +41,8 @@ LINE = Stroke(INK, 0.7, (3.0, 1.6))
 """A cut across the whole width."""
 LEFT, RIGHT = 0.8, 0.46
 """Inches beside the cloth: the strips' numbers and depths, and the length to buy."""
+BEYOND = 0.09
+"""Inches more where the words are longer than the length and stand beyond its line."""
 DOWN_WIDTHS = (STEP_WIDTH - LEFT - RIGHT, 1.9, 2.6, 3.2, 3.9)
 """Inches for the cloth's width when it runs down the page: the least that is legible."""
 ACROSS_ROOM = (TEXT_COLUMN - 0.5, 1.85)
@@ -78,7 +81,11 @@ def _set_out(plan: FabricPlan, bought: Fraction, down: bool) -> tuple[Canvas, Ca
     thinnest = min((float(s.depth) for s in plan.strips), default=1.0)
     per_inch = thinnest * POINTS_PER_INCH / float(plan.usable_width)
     wide = next((w for w in DOWN_WIDTHS if w * per_inch >= LEGIBLE), DOWN_WIDTHS[-1])
-    canvas = Canvas(LEFT + wide + RIGHT, 9.0)
+    right = RIGHT
+    tall = float(bought) * wide / float(plan.usable_width) * POINTS_PER_INCH
+    if text_width(_to_buy(bought), LABEL) + 8 > tall:
+        right, wide = RIGHT + BEYOND, wide - BEYOND
+    canvas = Canvas(LEFT + wide + right, 9.0)
     return canvas, canvas.frame(LEFT, 0.8, wide / float(plan.usable_width))
 
 
@@ -162,11 +169,15 @@ def _letters(bench: Bench, outside: list[Laid], found: tuple[Group, ...]) -> Non
         frame.text(bench.at(at, far), text, HEAD, "semibold", anchor, level, shift=shift)
 
 
+def _to_buy(bought: Fraction) -> str:
+    return f"buy {set_yards(bought)}"
+
+
 def _measures(bench: Bench, bought: Fraction) -> None:
     """Dimension the usable width and the length to buy."""
     frame, width = bench.frame, bench.plan.usable_width
     wide = f"{set_inches(width)} usable width"
-    long = f"buy {set_yards(bought)}"
+    long = _to_buy(bought)
     if bench.down:
         dimension(frame, (0, 0), (width, 0), wide, 14)
         dimension(frame, (width, 0), (width, bought), long, 26)

@@ -38,9 +38,11 @@ _PRACTICE = {
 PRACTICE = frozenset(Fraction(*map(int, n.split("/"))) for n in _PRACTICE)
 """Inches that the booklet may name without computing them: common practice."""
 PRACTICE_METRIC = frozenset(
-    parse_length(text) for text in ("5 cm", "2.5 mm", "3 mm", "4 mm", "45 mm", "200 m")
+    parse_length(text) for text in ("5 cm", "2.5 mm", "3 mm", "4 mm", "45 mm", "200 m", "59 m")
 )
-"""Inches: the check bar, stitch lengths, a rotary blade, a spool of thread."""
+"""Inches: the check bar, stitch lengths, a rotary blade, a spool of thread, a bobbin of it."""
+PRACTICE_YARDS = frozenset({64 * YARD})
+"""Inches: the thread on a full bobbin."""
 
 
 def check(case: Case) -> Iterator[Note]:
@@ -74,7 +76,7 @@ def _accounted(length: Said, exact: set[Fraction], curved: set[float]) -> bool:
         near = any(abs(float(value) - v) <= last for v in curved)
         return number in shown or near or value in PRACTICE_METRIC
     if unit == "yd":
-        return value in exact or any(_run(float(value), v) for v in curved)
+        return value in exact | PRACTICE_YARDS or any(_run(float(value), v) for v in curved)
     return value in exact | PRACTICE or any(abs(float(value) - v) <= NEAR for v in curved)
 
 

@@ -13,7 +13,7 @@ from functools import partial
 
 from publish.model.cutplan import CutPlan, FabricPlan, WebPlan
 from publish.model.words import Block, Bullets, Paragraph, Row, Section, Table
-from publish.units import inches_text, metres_text, round_up, yards_text
+from publish.units import inches_text, round_up
 from publish.write.borders import border_name
 from publish.write.context import Book
 from publish.write.phrase import (
@@ -165,8 +165,8 @@ def _threads(book: Book) -> Table:
         rows.append(Row(("Full bobbins for quilting, wound from its thread", *filled)))
         notes.append(
             f"Needle and bobbin use the same length. A bobbin is taken to hold about "
-            f"{yards_text(BOBBIN.value)} ({metres_text(BOBBIN.value)}) of 50 wt thread, a full "
-            f"class 15 bobbin; yours may hold more or less."
+            f"{thread(BOBBIN.value)} of 50 wt thread, a full class 15 bobbin; yours may hold "
+            f"more or less."
         )
     return Table("thread", "Thread", ("", *(book.title(k) for k in book.keys)), tuple(rows),
                  "l" + "r" * len(book.keys), tuple(notes))  # fmt: skip

@@ -82,7 +82,7 @@ def _head(kind: SoldAs) -> str:
 def _answer(found: Alternative) -> str:
     if found.count is None:
         return f"no: {found.larger}"
-    joined = f", {' and '.join(found.joined)} joined" if found.joined else ""
+    joined = f", {listed(found.joined)} joined" if found.joined else ""
     return f"{found.count}{joined}"
 
 

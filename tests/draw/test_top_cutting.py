@@ -13,7 +13,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import box
 from shapely.ops import unary_union
-from top_figures import CONTEXT, figure, filled, texts
+from top_figures import CONTEXT, figure, filled, illegible, texts
 from top_plans import PLANS
 
 from publish.draw import cutting
@@ -96,6 +96,20 @@ def test_tiny_pieces_are_named_beside_the_cloth() -> None:
     spec = FigureSpec("thin", "cutting-layout", "throw", (("fabric", "mist"),))
     drawn = cutting.draw(replace(CONTEXT, plans=plans), spec)
     assert [e.text for e in texts(drawn.svg)].count("Z") == 1
+
+
+@pytest.mark.parametrize("eighths", range(1, 9))
+def test_the_length_to_buy_is_never_clipped(eighths: int) -> None:
+    """Of a short piece of cloth its words are longer than it is."""
+    depth = Fraction(9 * eighths, 2) - 2
+    plan = plan_of("throw", "mist")
+    strips = (Strip(depth, (Cut("G", Fraction(30), depth, 1),)),)
+    short = replace(plan, strips=strips, length=depth, needed=depth + 1, buy=depth + 2)
+    plans = {**CONTEXT.plans, "throw": replace(PLANS["throw"], fabrics={"mist": short})}
+    spec = FigureSpec("short", "cutting-layout", "throw", (("fabric", "mist"),))
+    drawn = cutting.draw(replace(CONTEXT, plans=plans), spec)
+    assert any(e.text.startswith("buy ") for e in texts(drawn.svg))
+    assert not illegible(drawn.svg)
 
 
 @given(st.lists(st.floats(0, 100), max_size=8).map(sorted), st.floats(1, 10))
