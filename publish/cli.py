@@ -52,13 +52,7 @@ def _parser() -> argparse.ArgumentParser:
     build.add_argument("--strict", action="store_true", help="let a warning stop the build")
     build.set_defaults(run=_build)
 
-    check = commands.add_parser("check", help="print every finding and build nothing")
-    check.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
-    check.add_argument("--json", action="store_true", help="print the findings as JSON")
-    check.add_argument("--strict", action="store_true", help="count warnings as errors")
-    check.add_argument("--figures", type=Path, metavar="DIR",
-                       help="draw the findings on a motif as SVG files in this folder")  # fmt: skip
-    check.set_defaults(run=_check)
+    _add_check(commands)
 
     new = commands.add_parser("new", help="start a small complete pattern")
     new.add_argument("name", type=Path, help="the folder to make")
@@ -78,6 +72,15 @@ def _parser() -> argparse.ArgumentParser:
     reference.add_argument("--out", type=Path, default=Path("projects"), metavar="DIR")
     reference.set_defaults(run=_reference)
     return parser
+
+
+def _add_check(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    check = commands.add_parser("check", help="print every finding and build nothing")
+    check.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
+    check.add_argument("--json", action="store_true", help="print the findings as JSON")
+    check.add_argument("--strict", action="store_true", help="count warnings as errors")
+    check.add_argument("--figures", type=Path, metavar="DIR", help="draw findings, as SVG files")
+    check.set_defaults(run=_check)
 
 
 def _build(arguments: argparse.Namespace) -> int:

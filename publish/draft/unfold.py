@@ -37,6 +37,8 @@ from publish.draft.fill import polygons
 from publish.draft.limits import GRID
 from publish.model.draft import FoldEdge
 
+_GRIDS = (GRID, 1.7 * GRID, 0.7 * GRID, 5 * GRID)
+
 Contact = tuple[tuple[float, float], ...]
 
 
@@ -74,7 +76,13 @@ def moved(geometry: BaseGeometry, matrix: Points) -> BaseGeometry:
 def unfold(wedge: BaseGeometry, folds: int, symmetry: str) -> MultiPolygon:
     """Return the union of all images of a wedge, without hairlines at the folds."""
     every = [moved(wedge, m) for m in images(folds, symmetry)]
-    return polygons(shapely.union_all(every, grid_size=GRID))
+    for grid in _GRIDS:
+        try:
+            return polygons(shapely.union_all(every, grid_size=grid))
+        except shapely.errors.GEOSException:
+            # A hole so thin that the grid closes it in part; another grid rounds it otherwise.
+            continue
+    return polygons(shapely.union_all([w.buffer(GRID, join_style="mitre") for w in every]))
 
 
 def sector(folds: int, reach: float) -> Polygon:

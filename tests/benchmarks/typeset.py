@@ -20,16 +20,16 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
-from weasyprint import CSS, HTML  # noqa: E402
-from weasyprint.text.fonts import FontConfiguration  # noqa: E402
+from weasyprint import CSS, HTML
+from weasyprint.text.fonts import FontConfiguration
 
-from publish import draw, pipeline, typeset  # noqa: E402
-from publish.model.book import LETTER  # noqa: E402
-from publish.model.figure import Artwork  # noqa: E402
-from publish.model.pattern import Pattern  # noqa: E402
-from publish.model.words import Manual  # noqa: E402
-from publish.typeset import house, layout, pages, press  # noqa: E402
-from publish.typeset.shelf import LAYOUT, Shelf  # noqa: E402
+from publish import draw, pipeline, typeset
+from publish.model.book import LETTER
+from publish.model.figure import Artwork
+from publish.model.pattern import Pattern
+from publish.model.words import Manual
+from publish.typeset import house, layout, pages, press
+from publish.typeset.shelf import LAYOUT, Shelf
 
 MOST = 1.3
 ROUNDS = 3

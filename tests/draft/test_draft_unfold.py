@@ -104,3 +104,20 @@ def test_the_last_fold_and_its_grain(folds, grain):
     assert (first.kind, first.angle, first.grain) == ("multiple", 0.0, "straight")
     assert (last.kind, last.angle, last.grain) == ("single", 360 / folds, grain)
     assert first.contact[0] == pytest.approx((0, 5)) == last.contact[0]
+
+
+def test_a_grid_that_cannot_close_a_hole_is_not_the_last_try(monkeypatch):
+    """Very thin holes defeat one grid; the next rounds them otherwise, and no area is lost."""
+    wedge = Polygon([(0, 0), (5, 0), polar(5, 1.0, 6)])
+    first, real = [], shapely.union_all
+
+    def stubborn(parts, grid_size=None):
+        if not first:
+            first.append(grid_size)
+            raise shapely.errors.GEOSException("unable to assign free hole to a shell")
+        return real(parts, grid_size=grid_size)
+
+    monkeypatch.setattr(shapely, "union_all", stubborn)
+    whole = unfold(wedge, 6, "mirror")
+    assert first and whole.area == pytest.approx(6 * wedge.area, rel=1e-6)
+    assert len(whole.geoms) == 1 and not whole.geoms[0].interiors

@@ -34,10 +34,10 @@ Plan = dict[Pattern, int]
 class Limits:
     """How hard to try: patterns listed, steps of each listing, nodes of each search."""
 
-    patterns: int = 2500
-    steps: int = 100_000
+    patterns: int = 1500
+    steps: int = 60_000
     quick_nodes: int = 20
-    nodes: int = 200
+    nodes: int = 60
 
 
 @dataclass(frozen=True)

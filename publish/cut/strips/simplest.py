@@ -16,7 +16,7 @@ from publish.cut.strips.problem import Pattern, Problem, length_of
 
 POOL = 160
 """Patterns looked at."""
-NODES = 40
+NODES = 20
 
 
 def simplest(
