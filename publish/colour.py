@@ -18,8 +18,8 @@ pale and lies on another: an estimate for lining decisions, common practice, no 
 VISIONS = {"protan": "red-weak", "deutan": "green-weak", "tritan": "blue-weak"}
 """The three forms of colour-vision deficiency that are previewed, in plain words."""
 
-CLOSE_STEP = 15.0
-"""Lightness step (CIE L*) below which two fabrics that touch blur into one at arm's
+CLOSE_STEP = 12.0
+"""Lightness step (CIEDE2000 of greys) below which two fabrics that touch blur into one at arm's
 length: common practice, no source."""
 
 
@@ -32,8 +32,9 @@ class Step:
 
 
 def lightness_step(one: str, other: str) -> Step:
-    """Return the lightness step between two colours."""
-    value = abs(lightness(one) - lightness(other))
+    """Return the lightness step: the CIEDE2000 difference of two colours' greys."""
+    greys = [Color("lab-d65", [lightness(colour), 0, 0]) for colour in (one, other)]
+    value = float(greys[0].delta_e(greys[1], method="2000"))
     return Step(value, value < CLOSE_STEP)
 
 

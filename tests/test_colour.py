@@ -60,3 +60,12 @@ def test_vision_previews_keep_greys_and_merge_red_with_green():
     for vision in ("protan", "deutan"):
         merged = colour.difference(colour.seen_by(red, vision), colour.seen_by(green, vision))
         assert merged < colour.difference(red, green) / 2
+
+
+def test_a_lightness_step_looks_at_lightness_alone():
+    """CIEDE2000 of greys (Sharma and others, 2005): chroma and hue take no part."""
+    assert colour.lightness_step("#b04a3a", colour.grey("#b04a3a")).value < 0.5
+    black_and_white = colour.lightness_step("#000000", "#ffffff")
+    assert black_and_white.value == pytest.approx(100, abs=0.1)
+    assert not black_and_white.close
+    assert colour.lightness_step("#777777", "#7f7f7f").close

@@ -24,7 +24,8 @@ def section(book: Book) -> Section:
     if len(book.fabrics) > 2:
         caption = (
             "Every fabric beside and on every other, the lightest first; the number is the step in "
-            "lightness, and a small step carries an exclamation mark."
+            "lightness, and a small step carries an exclamation mark. A disc shows a pale fabric "
+            "with some of the cloth beneath showing through: an estimate."
         )
         blocks.append(FigureBlock(figure("pairs", None, caption)))
     blocks += _colourways(book)

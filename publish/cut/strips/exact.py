@@ -23,6 +23,7 @@ from math import ceil
 from publish.cut.strips.counts import length_from_counts, strip_counts
 from publish.cut.strips.first_fit import first_fit
 from publish.cut.strips.master import shortest
+from publish.cut.strips.neighbours import shortened
 from publish.cut.strips.pricing import Budget, patterns_near_best
 from publish.cut.strips.problem import Pattern, Problem, length_of
 from publish.cut.strips.relax import SCALE, Relaxation, relax
@@ -32,12 +33,14 @@ Plan = dict[Pattern, int]
 
 @dataclass(frozen=True)
 class Limits:
-    """How hard to try: patterns listed, steps of each listing, nodes of each search."""
+    """How hard to try: patterns listed, steps of each listing, nodes of each search, and
+    how often a few strips are laid out anew when the search has ended open."""
 
     patterns: int = 1500
     steps: int = 60_000
     quick_nodes: int = 20
     nodes: int = 60
+    rounds: int = 0
 
 
 @dataclass(frozen=True)
@@ -76,6 +79,8 @@ def solve(problem: Problem, below: Callable[[int], int], limits: Limits | None =
         search.improve(search.limits.quick_nodes)
     if not search.done:
         search.close()
+    if not search.done and search.limits.rounds:
+        search.shorten()
     return Solved(search.plan, search.bound, tuple(search.patterns))
 
 
@@ -148,6 +153,15 @@ class _Search:
                 self.improve(self.limits.nodes)
             if self.settled:
                 self.raise_bound(Fraction(min(self.length, most + 1)))
+
+    def shorten(self) -> None:
+        """Lay out a few strips at a time anew, each time as well as small limits allow."""
+        small = Limits(patterns=600, steps=20_000, quick_nodes=10, nodes=30)
+
+        def solved(part: Problem) -> Plan:
+            return solve(part, lambda length: length - 1, small).plan
+
+        self.plan = shortened(self.problem, self.plan, solved, self.limits.rounds, self.bound)
 
     def _window(self, most: int) -> tuple[int, list[Pattern]]:
         """Return every pattern that a plan of length up to `most` can hold.
