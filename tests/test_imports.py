@@ -15,7 +15,9 @@ import pytest
 ROOT = Path(__file__).parents[1]
 PACKAGE = ROOT / "publish"
 STAGES = ("read", "grade", "draft", "cut", "write", "draw", "typeset", "proof", "deliver")
-BOTTOM = ("notes", "units", "colour", "surd")
+BOTTOM = ("notes", "units", "colour", "surd", "gtin")
+LIBRARIES = {"colour": "coloraide", "gtin": "stdnum"}
+"""What a module at the bottom may import besides the standard library."""
 FILE_LINES, FUNCTION_LINES = 300, 40
 
 Tree = tuple[str, ast.Module]
@@ -60,7 +62,7 @@ def strangers(path: str, tree: ast.AST) -> list[str]:
         elif home == "model":
             wrong = outside or other not in (None, "model", *BOTTOM)
         elif home in BOTTOM:
-            library = home == "colour" and name.startswith("coloraide")
+            library = home in LIBRARIES and name.startswith(LIBRARIES[home])
             wrong = (outside and not library) or other not in (None, *BOTTOM)
         else:
             wrong = other == "cli" and home != "__main__"
