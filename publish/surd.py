@@ -169,6 +169,17 @@ def root(square: Fraction) -> Exact | None:
     return None
 
 
+def turned(point: tuple[Length, Length], degrees: int) -> tuple[Length, Length]:
+    """Return a point turned clockwise on the page about the origin, by a multiple of 45."""
+    x, y = point
+    for _ in range(degrees // 90 % 4):
+        x, y = -y, x
+    if degrees % 90:
+        half = Surd(Fraction(0), Fraction(1, 2))
+        x, y = (x - y) * half, (x + y) * half
+    return x, y
+
+
 ROOT_2 = Surd(Fraction(0), Fraction(1))
 """The diagonal of a square of side 1."""
 

@@ -16,6 +16,7 @@ from publish.model.draft import Patch, Placement, Point
 from publish.model.pattern import Block, BorderSpec, Pattern
 from publish.model.size import Size
 from publish.notes import Note, error
+from publish.surd import Length
 
 Ring = tuple[Point, ...]
 Box = tuple[Fraction, Fraction, Fraction, Fraction]
@@ -67,14 +68,14 @@ def rectangle(box: Box) -> Ring:
     return (left, top), (right, top), (right, bottom), (left, bottom)
 
 
-def doubled_area(ring: Iterable[Point]) -> Fraction:
+def doubled_area(ring: Iterable[Point]) -> Length:
     """Return twice the area of a ring: positive when it runs clockwise on the page."""
     points = [*ring]
     pairs = pairwise([*points, points[0]])
     return sum((x * v - u * y for (x, y), (u, v) in pairs), Fraction(0))
 
 
-def edge_length(one: Point, two: Point) -> Fraction:
+def edge_length(one: Point, two: Point) -> Length:
     """Return the length of an edge: exact when upright or level, else to a billionth."""
     across, down = abs(two[0] - one[0]), abs(two[1] - one[1])
     if not across or not down:

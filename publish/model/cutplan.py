@@ -8,99 +8,16 @@ usable width, and the length to buy is never below the plan's length.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
-from shapely.geometry import MultiPolygon
-
 from publish.model.cloth import SoldAs
-
-
-@dataclass(frozen=True)
-class Piece:
-    """Pieces of one cut size from one fabric.
-
-    `width` runs across the fabric and `length` along it, before any turning; `letter`
-    names the piece in tables, steps and figures and is unique within the pattern for
-    one purpose (the same purpose keeps its letter in every size). `exact_*` are the
-    sizes before rounding up to 1/8 in, equal when nothing was rounded.
-    """
-
-    letter: str
-    name: str
-    purpose: str
-    """`ground`, `motif`, `border 1 side`, `border 1 top`, `backing`, `binding`,
-    `pillow back`, `sleeve` ..."""
-    fabric: str
-    width: Fraction
-    length: Fraction
-    count: int
-    finished_width: Fraction | None = None
-    finished_length: Fraction | None = None
-    exact_width: Fraction | None = None
-    exact_length: Fraction | None = None
-    may_turn: bool = True
-    """Whether the piece may be laid with its width along the fabric."""
-    joined_from: int = 1
-    """How many cut pieces are joined end to end to make one of these."""
-    note: str = ""
-    """For the cutting table: `trim to 18 1/2 in after appliqué`."""
-
-
-@dataclass(frozen=True)
-class Cut:
-    """Pieces cut side by side from one strip."""
-
-    letter: str
-    across: Fraction
-    """Size across the fabric."""
-    along: Fraction
-    """Size along the fabric; less than the strip's depth when trimmed."""
-    count: int
-    turned: bool = False
-
-
-@dataclass(frozen=True)
-class Placed:
-    """A shape where it is cut: inches across and along, from the corner of its stretch.
-
-    It is drawn as it lies on the wrong side of the cloth and on the paper side of web.
-    `turn` is in degrees clockwise from how the shape lies on the top.
-    """
-
-    letter: str
-    outline: MultiPolygon
-    turn: float
-
-
-@dataclass(frozen=True)
-class Strip:
-    """A strip across the usable width, cut `count` times alike.
-
-    With `placements` it is a stretch of cloth that shapes lie nested in, not rectangles
-    side by side: its cuts then give the box round each shape, and boxes may overlap.
-    """
-
-    depth: Fraction
-    """Along the fabric."""
-    cuts: tuple[Cut, ...]
-    count: int = 1
-    placements: tuple[Placed, ...] = ()
-
-    @property
-    def used(self) -> Fraction:
-        """Return the width taken by the pieces."""
-        if self.placements:
-            right = max(p.outline.bounds[2] for p in self.placements)
-            return -(-Fraction(right) * 8 // 1) / Fraction(8)
-        return sum((c.across * c.count for c in self.cuts), Fraction(0))
-
-    @property
-    def area(self) -> Fraction:
-        """Return the area of the pieces of one such strip; of shapes, to 1/8 sq in below."""
-        if self.placements:
-            return Fraction(int(8 * sum(p.outline.area for p in self.placements)), 8)
-        return sum((c.across * c.along * c.count for c in self.cuts), Fraction(0))
+from publish.model.pieces import Cut as Cut
+from publish.model.pieces import Making as Making
+from publish.model.pieces import Piece as Piece
+from publish.model.pieces import PieceTemplate as PieceTemplate
+from publish.model.pieces import Placed as Placed
+from publish.model.pieces import Strip as Strip
 
 
 @dataclass(frozen=True)
@@ -294,6 +211,10 @@ class CutPlan:
     sleeve: Piece | None
     thread: ThreadPlan
     stabiliser: WebPlan | None = None
+    sources: Mapping[str, str] = field(default_factory=dict)
+    """Letter of the piece that each patch of the top is cut from, by the patch's key."""
+    templates: tuple[PieceTemplate, ...] = ()
+    makings: tuple[Making, ...] = ()
 
     def piece(self, purpose: str) -> Piece | None:
         """Return the piece cut for a purpose, or None."""

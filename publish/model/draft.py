@@ -15,57 +15,123 @@ from fractions import Fraction
 
 from shapely.geometry import MultiLineString, MultiPolygon, Polygon
 
-Point = tuple[Fraction, Fraction]
+from publish.surd import Length
+
+Point = tuple[Length, Length]
 """Inches from the top left corner of the finished top."""
+
+Arcs = tuple[tuple[int, Point], ...]
+"""As in `PatchSpec.arcs`: `(i, through)` says that the edge from corner i to the corner
+after it is the circular arc through a point."""
 
 
 @dataclass(frozen=True)
 class Patch:
-    """One patch of the top: a simple polygon, corners clockwise on the page."""
+    """One patch of the top: corners clockwise on the page, edges straight or arcs."""
 
     key: str
     ring: tuple[Point, ...]
     fabric: str
     role: str
-    """`ground` or `border`."""
+    """`ground` for the patches of blocks, `sashing`, `cornerstone`, `setting` for the side
+    and corner triangles of blocks on point, or `border`."""
     block: str | None = None
     row: int | None = None
     column: int | None = None
+    arcs: Arcs = ()
+    home: str = ""
+    """Which block of the top holds it: `r1c2`, `between r1c1`, `round 2 block 5`; empty
+    for what belongs to no block."""
+    spec: int | None = None
+    """Its position in its block's `patches`."""
+    turn: int = 0
+    """Degrees clockwise by which its block lies turned in the top, a multiple of 45."""
 
     @property
-    def box(self) -> tuple[Fraction, Fraction, Fraction, Fraction]:
-        """Return left, top, right, bottom."""
+    def box(self) -> tuple[Length, Length, Length, Length]:
+        """Return left, top, right, bottom of its corners; an arc may bulge beyond."""
         xs, ys = zip(*self.ring, strict=True)
         return min(xs), min(ys), max(xs), max(ys)
 
 
 @dataclass(frozen=True)
 class Unit:
-    """What is on the table after some seams: one patch, or parts sewn side by side.
+    """What is on the table after some seams: one patch, one foundation, or parts joined.
 
-    `parts` are in sewing order along one direction: `across` joins them left to right
-    (vertical seams), `down` top to bottom (horizontal seams). `name` is what the steps
-    call it (`ground`, `block`, `row 2`, `centre`, `top`); units that are congruent under
-    turning, fabrics included, share a `kind`.
+    `parts` are in sewing order: `across` joins them left to right (vertical seams), `down`
+    top to bottom (horizontal seams), `slant` along seams at any other angle, `curve` along
+    an arc, `mitred` adds a border with mitred corners to the first part, `set in` joins
+    parts that no full straight seams join. `name` is what the steps call it (`ground`,
+    `block`, `row 2`, `centre`, `top`); units that are congruent under turning, fabrics
+    included, share a `kind`.
+
+    A unit that lies askew in the top is described as it lies on the table: `box`, `join`
+    and `press` are in the frame that is turned `turn` degrees clockwise with it, and
+    `surd.turned(point, -turn)` takes a point of the top into that frame.
     """
 
     kind: str
     name: str
-    box: tuple[Fraction, Fraction, Fraction, Fraction]
+    box: tuple[Length, Length, Length, Length]
     join: str | None = None
     parts: tuple[Unit, ...] = ()
     patch: Patch | None = None
     press: str = ""
     """Where the allowances of this unit's seams go: `left`, `right`, `up`, `down`,
-    `open`, or `out` for borders."""
+    `open`, or `out` for borders; of a `slant` or `curve`, `first` or `last`: towards the
+    first part or the last."""
+    turn: int = 0
+    """0 or 45."""
+    ring: tuple[Point, ...] = ()
+    """Its finished outline in the top, clockwise on the page, with `arcs`."""
+    arcs: Arcs = ()
+    section: str = ""
+    """Key of the `FoundationSection` that it is sewn on; `held` are then its patches."""
+    held: tuple[Patch, ...] = ()
+    made: str = ""
+    """How it is made quicker than from patches cut to size, in the words of `Piecing`:
+    `triangles`, `hourglasses`, `geese`, `corners` or `strips`; empty for most units."""
+    set_in: int = 0
+    """How many of its own seams are set in: pivoted at an inside corner."""
+    nests: bool = True
+    """Whether its seams lie opposite those that they meet; False where no pressing can."""
 
     @property
-    def width(self) -> Fraction:
+    def width(self) -> Length:
         return self.box[2] - self.box[0]
 
     @property
-    def height(self) -> Fraction:
+    def height(self) -> Length:
         return self.box[3] - self.box[1]
+
+    @property
+    def patches(self) -> tuple[Patch, ...]:
+        """Return every patch in it, in sewing order."""
+        if self.patch is not None:
+            return (self.patch,)
+        return self.held or tuple(p for part in self.parts for p in part.patches)
+
+
+@dataclass(frozen=True)
+class FoundationSection:
+    """Patches that are sewn, in order, onto one printed foundation.
+
+    Coordinates are inches from the top left corner of its block, which lies unturned.
+    """
+
+    key: str
+    """Unique in the size: `heron A`."""
+    letter: str
+    """A, B ... within its block; the patches are called A1, A2 ..."""
+    block: str
+    patches: tuple[Patch, ...]
+    """In sewing order. Those of the block, not of the top."""
+    ring: tuple[Point, ...]
+    """Its finished outline, clockwise on the page."""
+    seams: tuple[tuple[Point, Point], ...]
+    """The line sewn to add each patch after the first, on its finished ends."""
+    count: int
+    """How many are made at this size."""
 
 
 @dataclass(frozen=True)
@@ -119,13 +185,17 @@ class MotifShape:
 
 @dataclass(frozen=True)
 class Placement:
-    """Where a motif lies: its centre on the top."""
+    """Where a motif lies: its centre on the top, turned with its block."""
 
     motif: str
-    x: Fraction
-    y: Fraction
+    x: Length
+    y: Length
     row: int
     column: int
+    home: str = ""
+    """As in `Patch`."""
+    turn: int = 0
+    """Degrees clockwise, a multiple of 45."""
 
 
 @dataclass(frozen=True)
@@ -145,8 +215,8 @@ class Draft:
     """The finished geometry of one size."""
 
     size: str
-    width: Fraction
-    height: Fraction
+    width: Length
+    height: Length
     patches: tuple[Patch, ...]
     assembly: Unit
     """The seam tree whose root is the whole top."""
@@ -157,6 +227,7 @@ class Draft:
     """Total length of the seams inside the top, finished."""
     edge_outline: Polygon
     """The finished top's own outline."""
+    foundations: tuple[FoundationSection, ...] = ()
 
     @property
     def applique_length(self) -> float:

@@ -113,9 +113,10 @@ class TemplateSheets:
     """The full-size sheets of one template; the typesetter gives each a page."""
 
     motif: str
+    """Key of the motif, of the `PieceTemplate` or of the `FoundationSection`."""
     size: str
     part: str
-    """`wedge` or `whole`."""
+    """`wedge` or `whole` of a motif, `piece` or `foundation`."""
 
 
 Block = Paragraph | Bullets | Box | Steps | Table | FigureBlock | FigureGrid | TemplateSheets

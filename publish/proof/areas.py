@@ -19,6 +19,7 @@ from shapely.strtree import STRtree
 from publish.model.draft import Patch, Point
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
+from publish.surd import Length
 from publish.units import decimal_text
 
 CODES = {
@@ -55,7 +56,7 @@ def check(case: Case) -> Iterator[Note]:
                 )  # fmt: skip
 
 
-def area(ring: tuple[Point, ...]) -> Fraction:
+def area(ring: tuple[Point, ...]) -> Length:
     """Return a polygon's area in square inches, exactly."""
     turns = zip(ring, ring[1:] + ring[:1], strict=True)
     return abs(sum((x1 * y2 - x2 * y1 for (x1, y1), (x2, y2) in turns), Fraction(0))) / 2

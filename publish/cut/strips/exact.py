@@ -33,13 +33,15 @@ Plan = dict[Pattern, int]
 
 @dataclass(frozen=True)
 class Limits:
-    """How hard to try: patterns listed, steps of each listing, nodes of each search, and
-    how often a few strips are laid out anew when the search has ended open."""
+    """How hard to try: patterns listed, steps of each listing, nodes of each search, how
+    many searches over listed patterns, and how often a few strips are laid out anew when
+    all of that has ended open."""
 
     patterns: int = 1500
     steps: int = 60_000
     quick_nodes: int = 20
     nodes: int = 60
+    searches: int = 2
     rounds: int = 0
 
 
@@ -144,7 +146,9 @@ class _Search:
         them is longer, no plan is that short.
         """
         before = -1, -1
-        while not self.done and (self.length, self.bound) != before:
+        for _ in range(self.limits.searches):
+            if self.done or (self.length, self.bound) == before:
+                return
             before = self.length, self.bound
             most, listed = self._window(self.target)
             fresh = [p for p in listed if p not in self.patterns]
