@@ -37,11 +37,11 @@ class Limits:
     many searches over listed patterns, and how often a few strips are laid out anew when
     all of that has ended open."""
 
-    patterns: int = 1500
+    patterns: int = 800
     steps: int = 60_000
     quick_nodes: int = 20
-    nodes: int = 60
-    searches: int = 2
+    nodes: int = 40
+    searches: int = 1
     rounds: int = 0
 
 

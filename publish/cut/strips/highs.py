@@ -60,6 +60,10 @@ def solver(nodes: int | None = None) -> highspy.Highs:
         ("mip_rel_gap", 0.0),
         ("mip_abs_gap", 1e-6),
         ("presolve", "off"),  # small models: it costs more than it saves
+        # Searches near a relaxed solution took half of all time and shortened no plan of
+        # tests/benchmarks/strips.py.
+        ("mip_heuristic_run_rins", False),
+        ("mip_heuristic_run_rens", False),
     ):
         _check(highs.setOptionValue(name, value), f"option {name}")
     if nodes is not None:

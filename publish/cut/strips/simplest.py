@@ -16,7 +16,7 @@ from publish.cut.strips.problem import Pattern, Problem, length_of
 
 POOL = 160
 """Patterns looked at."""
-NODES = 20
+NODES = 10
 
 
 def simplest(
