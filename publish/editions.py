@@ -111,7 +111,8 @@ def _set(work: Work, paper: Paper, manual: Manual, artwork: Artwork, name: str,
     work.stop_on_errors()
     assert edition is not None
     progress("proof", f"measuring {edition.name}.pdf")
-    work.add(proof.measure(work.pattern, work.drafts, artwork, edition))
+    templates = {key: plan.templates for key, plan in work.plans.items()}
+    work.add(proof.measure(work.pattern, work.drafts, artwork, edition, templates=templates))
     work.editions.append(edition)
 
 

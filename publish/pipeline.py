@@ -90,7 +90,7 @@ def build(
     numbers = deliver.numbers(work.pattern, work.sizes, work.drafts, work.plans)
     files = {f"{e.name}.pdf": e.pdf for e in work.editions}
     files |= work.files
-    files |= deliver.machine_files(work.drafts.values())
+    files |= deliver.machine_files(work.drafts.values(), work.plans.values())
     files |= deliver.shop_files(work.pattern, work.manual, numbers, work.editions)
     files["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
     files["findings.json"] = as_json(work.report).encode() + b"\n"

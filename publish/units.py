@@ -18,7 +18,7 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
-from publish.surd import Exact, Surd
+from publish.surd import Exact, Surd, exact
 
 INCH_IN_MM = Fraction(254, 10)
 YARD = Fraction(36)
@@ -52,6 +52,8 @@ UNIT_WORDS: tuple[str, ...] = (*UNITS, *_SPELLINGS)
 
 _NUMBER = re.compile(r"(?:(\d+)[ -])?(\d+)/(\d+)|(\d+(?:\.\d+)?|\.\d+)")
 
+_ROOT = re.compile(r"(?:(-)?(\S+) )?(?:([+-]) ?)?(\S+)?√2")
+
 # A vulgar fraction counts as a letter in Unicode's tables, so `2½in` needs it kept out.
 _WITH_UNIT = re.compile(rf"(.*?)\s*([^\W\d_{''.join(_VULGAR)}]+|[\"'″′”])?\.?")
 
@@ -70,6 +72,18 @@ def parse_number(text: str) -> Fraction:
     if int(below) == 0:
         raise ValueError(f"{text!r} divides by zero")
     return Fraction(int(whole or 0)) + Fraction(int(above), int(below))
+
+
+def parse_exact(text: str) -> Exact:
+    """Return a number as `str` writes an exact one, `3 + 4√2` or `1/2 - √2`, or as a maker
+    writes it, `2 1/2`; raise ValueError otherwise."""
+    match = _ROOT.fullmatch(text.strip())
+    if match is None:
+        return parse_number(text)
+    below, rest, sign, times = match.groups()
+    root = parse_number(times) if times else Fraction(1)
+    whole = parse_number(rest) if rest else Fraction(0)
+    return exact(-whole if below else whole, -root if sign == "-" else root)
 
 
 def split_unit(text: str) -> tuple[str, str]:

@@ -11,15 +11,10 @@ from publish import grade, read
 from publish.read import SMALLEST
 
 ROOT = Path(__file__).parent.parent
-DEMO = ROOT / "projects" / "samphire"
-PATCHWORK = Path(__file__).parent / "data" / "patchwork"
+PROJECTS = ROOT / "projects"
+DEMO = PROJECTS / "samphire"
 FAULTS = Path(__file__).parent / "faults"
 DRAWING = (resources.files("publish") / "starter" / "motif.svg").read_text(encoding="utf-8")
-
-
-def described(name):
-    """Return the folder of a whole pattern: the demo, or one that reads but is not drafted."""
-    return DEMO if name == DEMO.name else PATCHWORK / name
 
 
 def pattern(folder, text=SMALLEST, drawings=("bulrush.svg",)):

@@ -87,6 +87,7 @@ def plan() -> CutPlan:
         BattingPlan("Cotton", f(26), f(26), None),
         BindingPlan("moss", "straight", f("2 1/4"), f(90), 3, 2, f("115 1/2")),
         None, None, None, ThreadPlan(f(180), f(150), f(600), f(200), f("2 1/2")),
+        sources={"ground": "A", "left": "C", "right": "C", "top": "D", "bottom": "D"},
     )  # fmt: skip
 
 

@@ -15,8 +15,8 @@ import pytest
 ROOT = Path(__file__).parents[1]
 PACKAGE = ROOT / "publish"
 STAGES = ("read", "grade", "draft", "cut", "write", "draw", "typeset", "proof", "deliver")
-BOTTOM = ("notes", "units", "colour", "surd", "gtin")
-LIBRARIES = {"colour": "coloraide", "gtin": "stdnum"}
+BOTTOM = ("notes", "units", "colour", "surd", "arcs", "gtin")
+LIBRARIES = {"arcs": "shapely", "colour": "coloraide", "gtin": "stdnum"}
 """What a module at the bottom may import besides the standard library."""
 FILE_LINES, FUNCTION_LINES = 300, 40
 

@@ -10,25 +10,37 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from publish.cut.codes import CODES
-from publish.cut.fabric import Lettered, checked, plan_fabric
+from publish.cut.fabric import Lettered, checked, plan_fabric, template_key
 from publish.cut.finishing import backing, batting, binding, binding_plan, pillow, sleeve
-from publish.cut.fused import Fused, fused, nested_cloth, web
+from publish.cut.fused import Fused, fused, web
 from publish.cut.letters import Letters
 from publish.cut.needs import Need, cloth_of
 from publish.cut.notes import at_hand, too_large_note, too_wide_note
-from publish.cut.patches import borders, grounds, motif_squares
+from publish.cut.patches import Top, gather, top_needs
 from publish.cut.precut import alternative, offers, ready_cut, sold_as, too_large
 from publish.cut.purchase import purchase_of
 from publish.cut.rolls import stabiliser
 from publish.cut.stock import with_stock
+from publish.cut.stretch import Nestable, nested_cloth
 from publish.cut.thread import thread
-from publish.model.cutplan import Alternative, BackingPlan, CutPlan, FabricPlan, Piece
+from publish.cut.traced import traced
+from publish.model.cutplan import (
+    Alternative,
+    BackingPlan,
+    CutPlan,
+    FabricPlan,
+    Piece,
+    PieceTemplate,
+)
 from publish.model.draft import Draft
 from publish.model.pattern import Fabric, Pattern
 from publish.model.size import Size
 from publish.notes import Note
 
 __all__ = ["CODES", "cut"]
+
+MOST_SIZES = 20
+"""Sizes of pieces in one fabric up to which it is also planned from cloth sold ready cut."""
 
 
 @dataclass(frozen=True)
@@ -38,33 +50,33 @@ class Task:
     pattern: Pattern
     size: Size
     draft: Draft
+    top: Top
     letters: Letters
 
     def needs(self, pattern: Pattern | None = None) -> list[Lettered]:
         """Return the size's needs; `pattern` may sell its fabrics another way."""
-        needs, _ = _needs(pattern or self.pattern, self.size, self.draft)
-        return [Lettered(x, n) for x, n in zip(self.letters.of(needs), needs, strict=True)]
+        needs = _needs(pattern or self.pattern, self.size, self.draft, self.top)
+        letters = self.letters.of(self.size.key, needs)
+        return [Lettered(x, n) for x, n in zip(letters, needs, strict=True)]
 
 
 def cut(
     pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft]
 ) -> tuple[dict[str, CutPlan], tuple[Note, ...]]:
-    """Return every size's plan; a purpose keeps its letter in all of them."""
+    """Return every size's plan; what is cut again in another size keeps its letter."""
     notes: list[Note] = []
     letters = Letters()
-    found = [_needs(pattern, size, drafts[key]) for key, size in sizes.items()]
-    letters.give(needs for needs, _ in found)
+    tops = {key: gather(pattern, size, drafts[key]) for key, size in sizes.items()}
+    letters.give({s.key: _needs(pattern, s, drafts[k], tops[k]) for k, s in sizes.items()})
     plans = {}
-    for (key, size), (_, wrong) in zip(sizes.items(), found, strict=True):
-        notes += wrong
-        plans[key] = _plan(Task(pattern, size, drafts[key], letters), notes)
+    for key, size in sizes.items():
+        plans[key] = _plan(Task(pattern, size, drafts[key], tops[key], letters), notes)
     return {k: p for k, p in plans.items() if p is not None}, tuple(notes)
 
 
-def _needs(pattern: Pattern, size: Size, draft: Draft) -> tuple[list[Need], list[Note]]:
-    """Return everything that is cut, with the notes on what cannot be."""
-    ground, notes = grounds(pattern, size, draft)
-    needs = [*motif_squares(pattern, size, draft), *ground, *borders(pattern, size)]
+def _needs(pattern: Pattern, size: Size, draft: Draft, top: Top) -> list[Need]:
+    """Return everything that is cut."""
+    needs = top_needs(pattern, size, draft, top)
     made, back, hung = pillow(pattern, size), backing(pattern, size), sleeve(pattern, size)
     needs += [made[1]] if made else []
     needs += [back[0]] if back else []
@@ -74,11 +86,12 @@ def _needs(pattern: Pattern, size: Size, draft: Draft) -> tuple[list[Need], list
                    if w.along > cloth.across]  # fmt: skip
         bound = binding(pattern, size, lengths)
         needs += [bound] if bound else []
-    return ([*needs, hung] if hung else needs), notes
+    return [*needs, hung] if hung else needs
 
 
 def _plan(task: Task, notes: list[Note]) -> CutPlan | None:
     pattern, size, draft = task.pattern, task.size, task.draft
+    notes += task.top.notes
     needs = task.needs()
     wrong = [note for n in needs if (note := _refused(pattern, size, n)) is not None]
     notes += wrong
@@ -108,7 +121,22 @@ def _plan(task: Task, notes: list[Note]) -> CutPlan | None:
         sleeve=next((p for p in pieces if p.purpose == "sleeve"), None),
         thread=thread(pattern, size, draft),
         stabiliser=stabiliser(pattern, draft),
+        sources={key: n.letter for n in needs for key in n.need.patches},
+        templates=_templates(needs),
+        makings=task.top.makings({n.need.key: n.letter for n in needs}),
     )
+
+
+def _templates(needs: list[Lettered]) -> tuple[PieceTemplate, ...]:
+    """Return the template of each need that is cut with one."""
+    return tuple(
+        PieceTemplate(
+            template_key(n), n.letter, n.need.fabric, n.need.count - n.need.mirrored,
+            n.need.mirrored, shape.finished, shape.cut, shape.notches, 0.0,
+        )
+        for n in sorted(needs, key=_in_order)
+        if (shape := n.need.outline) is not None
+    )  # fmt: skip
 
 
 def _in_order(lettered: Lettered) -> tuple[int, str]:
@@ -124,8 +152,10 @@ def _fabric(task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]
                 for n, way in zip(own, made.ways, strict=True)]  # fmt: skip
         return replace(checked(plan_fabric(fabric, kept, sewing)), precut=made.plan)
     plan = checked(plan_fabric(fabric, own, sewing))
-    others = [_alternative(task, sold_as(fabric, offer), plan) for offer in offers(fabric)]
-    mine = [m for m in motifs if m.motif.fabric == fabric.key]
+    # Nobody cuts so many different sizes from fat quarters to save what may be left over.
+    looked_for = offers(fabric) if len(own) <= MOST_SIZES else ()
+    others = [_alternative(task, sold_as(fabric, offer), plan) for offer in looked_for]
+    mine: list[Nestable] = [*(m for m in motifs if m.motif.fabric == fabric.key), *traced(own)]
     if mine:
         letters = {m.letter for m in mine}
         left = [n for n in own if n.letter not in letters]

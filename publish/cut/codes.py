@@ -8,7 +8,7 @@ from __future__ import annotations
 
 CODES: dict[str, str] = {
     "C401": "A piece is wider than its fabric",
-    "C402": "A patch is not a rectangle",
     "C403": "The fabric at hand is too short",
     "C404": "A piece is larger than what its fabric is sold as",
+    "C405": "A curve is tighter than its seam allowance",
 }

@@ -123,9 +123,15 @@ def piece_of(lettered: Lettered, way: Way) -> Piece:
     piece = Piece(
         lettered.letter, need.name, need.purpose, need.fabric, need.width, need.length,
         need.count, need.finished_width, need.finished_length, need.exact_width,
-        need.exact_length, way.may_turn, way.joined, need.note,
+        need.exact_length, way.may_turn, way.joined, need.note, need.shape, need.yields,
+        template_key(lettered) if need.outline else "", need.angle, need.apart,
     )  # fmt: skip
     return piece if way.made is None else replace(piece, **vars(way.made))
+
+
+def template_key(lettered: Lettered) -> str:
+    """Return the key of the template that a piece is cut with."""
+    return f"template-{lettered.letter.lower()}"
 
 
 def _choices(table: _Table, chosen: Ways) -> tuple[str, ...]:

@@ -1,23 +1,44 @@
 """Letters: a piece's short name in tables, steps and figures.
 
-In: the needs of every size. Out: a letter for each purpose and fabric.
-Invariant: the same purpose in the same fabric has one letter in every size; within one
-size no two pieces share one. I and O are left out: they read as 1 and 0.
+In: the needs of every size. Out: a letter for each of them.
+Invariant: within one size no two pieces share a letter, and in all sizes a letter stands
+for one purpose and fabric. A piece for patches keeps its letter where it is cut to the
+same shape for the same places of the same blocks; any other, where its purpose and fabric
+come again. I and O are left out: they read as 1 and 0.
 """
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 
 from publish.cut.needs import Need
 
 ALPHABET = "ABCDEFGHJKLMNPQRSTUVWXYZ"
-ORDER = ("motif", "ground", "border", "pillow back", "backing", "binding", "sleeve")
+ORDER = ("motif", "ground", "sashing", "cornerstone", "side triangle", "corner triangle",
+         "foundation", "border", "pillow back", "backing", "binding", "sleeve")  # fmt: skip
 """Purposes in the order of the letters; the first word of `border 1 side` counts."""
 
-Name = tuple[str, str, int]
-"""Purpose, fabric, and the number among pieces of that purpose in one size."""
+
+@dataclass(frozen=True)
+class Name:
+    """What has a letter: a purpose in a fabric, and a number among several such."""
+
+    purpose: str
+    fabric: str
+    number: int
+    placed: bool
+    """Whether it is told from others by the places that it serves."""
+
+
+@dataclass
+class _Group:
+    """Pieces of all sizes that serve the same places."""
+
+    name: Name
+    shape: str
+    serves: set[tuple[str, int]]
 
 
 class Letters:
@@ -25,33 +46,59 @@ class Letters:
 
     def __init__(self) -> None:
         self._known: dict[Name, str] = {}
+        self._names: dict[tuple[str, str], Name] = {}
+        self._groups: list[_Group] = []
 
-    def give(self, sizes: Iterable[Sequence[Need]]) -> None:
-        """Name every purpose in the order of making, over all sizes."""
-        names = dict.fromkeys(name for needs in sizes for name in named(needs))
-        for name in sorted(names, key=_rank):
+    def give(self, sizes: Mapping[str, Sequence[Need]]) -> None:
+        """Name every piece in the order of making, over all sizes."""
+        for size, needs in sizes.items():
+            self._place(size, needs)
+        names = dict.fromkeys(n for size, needs in sizes.items() for n in self._named(size, needs))
+        fabrics = list(dict.fromkeys(n.fabric for n in names if n.placed))
+
+        def rank(name: Name) -> tuple[int, str, int, int]:
+            first = [i for i, start in enumerate(ORDER) if name.purpose.startswith(start)]
+            border = name.purpose if name.purpose.startswith("border") else ""
+            fabric = fabrics.index(name.fabric) if name.placed else 0
+            return first[0] if first else len(ORDER), border, fabric, name.number
+
+        for name in sorted(names, key=rank):
             self._known[name] = letter(len(self._known))
 
-    def of(self, needs: Sequence[Need]) -> list[str]:
+    def of(self, size: str, needs: Sequence[Need]) -> list[str]:
         """Return the letters of one size's needs, in their order."""
-        return [self._known[name] for name in named(needs)]
+        return [self._known[name] for name in self._named(size, needs)]
 
+    def _place(self, size: str, needs: Sequence[Need]) -> None:
+        """Find the group of each piece that serves places: the one that it shares most
+        places with, each group once in a size, or a new one."""
+        free = list(self._groups)
+        for need in (n for n in needs if n.serves):
+            like = [g for g in free if (g.name.purpose, g.name.fabric, g.shape)
+                    == (need.purpose, need.fabric, need.shape)]  # fmt: skip
+            best = max(like, key=lambda g: len(g.serves & need.serves), default=None)
+            if best is None or not best.serves & need.serves:
+                key = need.purpose, need.fabric
+                number = sum((g.name.purpose, g.name.fabric) == key for g in self._groups)
+                best = _Group(Name(*key, number, placed=True), need.shape, set())
+                self._groups.append(best)
+            else:
+                free.remove(best)
+            best.serves |= need.serves
+            self._names[size, need.key] = best.name
 
-def named(needs: Sequence[Need]) -> list[Name]:
-    """Return each need's name; pieces of one purpose are numbered as they come."""
-    seen: Counter[tuple[str, str]] = Counter()
-    found = []
-    for need in needs:
-        key = need.purpose, need.fabric
-        found.append((*key, seen[key]))
-        seen[key] += 1
-    return found
-
-
-def _rank(name: Name) -> tuple[int, str, int]:
-    first = [i for i, start in enumerate(ORDER) if name[0].startswith(start)]
-    border = name[0] if name[0].startswith("border") else ""
-    return (first[0] if first else len(ORDER), border, name[2])
+    def _named(self, size: str, needs: Sequence[Need]) -> list[Name]:
+        """Return each need's name; others of one purpose are numbered as they come."""
+        seen: Counter[tuple[str, str]] = Counter()
+        found = []
+        for need in needs:
+            if need.serves:
+                found.append(self._names[size, need.key])
+                continue
+            key = need.purpose, need.fabric
+            found.append(Name(*key, seen[key], placed=False))
+            seen[key] += 1
+        return found
 
 
 def letter(index: int) -> str:

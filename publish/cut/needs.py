@@ -10,7 +10,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from publish.cut.templates import Outline
 from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER, Fabric
+from publish.surd import Length
 from publish.units import round_up
 
 
@@ -87,13 +89,28 @@ class Need:
     length: Fraction
     count: int
     ways: tuple[Way, ...]
-    finished_width: Fraction | None = None
-    finished_length: Fraction | None = None
-    exact_width: Fraction | None = None
-    exact_length: Fraction | None = None
+    finished_width: Length | None = None
+    finished_length: Length | None = None
+    exact_width: Length | None = None
+    exact_length: Length | None = None
     note: str = ""
     motif: str = ""
     """The motif that is cut from it."""
+    shape: str = "rectangle"
+    yields: int = 1
+    angle: int = 0
+    apart: Fraction | None = None
+    """As in `Piece`, all four."""
+    outline: Outline | None = None
+    """Of a template."""
+    mirrored: int = 0
+    """How many of them are cut with the template turned over."""
+    patches: tuple[str, ...] = ()
+    """Keys of the patches of the top that are cut from it."""
+    serves: frozenset[tuple[str, int]] = frozenset()
+    """The places of blocks that it is for: it keeps its letter where they come again."""
+    key: str = ""
+    """Of a piece for patches: unique in its size."""
 
 
 ALONG = "along the length, without joins"

@@ -79,7 +79,7 @@ def nest(shapes: Sequence[Shape], width: Fraction,
     if best is None:
         return None
     alone = sum(shape.count for shape in shapes) == 1
-    if not alone and buys(best.length) > buys(_bound(shapes, width)):
+    if not alone and buys(best.length) > buys(least(shapes, width)):
         for found in _layouts(shapes, width):
             if buys(found.length) < buys(best.length) and not faults(shapes, found):
                 best = found
@@ -119,7 +119,7 @@ def _lowest(shape: Shape, width: Fraction) -> tuple[float, Polygon, float] | Non
     return min(ways, key=lambda way: way[:2])[1:] if ways else None
 
 
-def _bound(shapes: Sequence[Shape], width: Fraction) -> Fraction:
+def least(shapes: Sequence[Shape], width: Fraction) -> Fraction:
     """Return a length that no layout can go below: by area, and by the deepest shape."""
     area = sum(Polygon(s.outline.exterior).area * s.count for s in shapes)
     deepest = 0.0

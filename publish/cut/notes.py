@@ -6,9 +6,12 @@ Invariant: a note stands at the value that can mend it.
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from publish.cut.needs import Need
 from publish.model.cloth import SoldAs
 from publish.model.cutplan import FabricPlan
+from publish.model.draft import Patch
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note, error, warning
@@ -38,6 +41,19 @@ def too_large_note(pattern: Pattern, size: Size, need: Need) -> Note:
         expected=f"at most {inches_text(sold.width)} × {inches_text(sold.length)}",
         received=f"{inches_text(need.width)} × {inches_text(need.length)}",
         help=f"sell `{fabric.key}` as yardage, or cut the {need.name} from another fabric",
+    )  # fmt: skip
+
+
+def too_tight_note(pattern: Pattern, size: Size, patch: Patch, allow: Fraction) -> Note:
+    """Return the error that the cut line of a curve would cross itself."""
+    assert patch.block is not None
+    item = None if patch.spec is None else pattern.blocks[patch.block].patches[patch.spec].item
+    where = ("patches", item) if item is not None else ()
+    return error(
+        "C405", pattern.place("blocks", patch.block, *where),
+        f"a curve in the {size.title} is tighter than its seam allowance",
+        expected=f"a radius above {inches_text(allow)}",
+        help="make the block larger, or the curve gentler",
     )  # fmt: skip
 
 

@@ -1,9 +1,7 @@
-"""The pieces of the top: ground patches, motif squares, borders.
+"""The pieces of the top: patches, motif squares, borders, and what is made quicker.
 
-In: pattern, size, draft. Out: needs and notes.
-Invariant: the only place where seam allowance and trimming margin are added to the
-patches of a top. Patch sizes are finished + seams, rounded up to 1/8 in; the exact size
-is kept beside the rounded one.
+In: pattern, size, draft. Out: `Top`: needs and batches.
+Invariant: every patch of the top is in exactly one need.
 
 Common practice, no source: the square for a folded motif is at least 1 1/2 in larger
 than the motif; a ground that carries appliqué is cut larger and trimmed afterwards.
@@ -13,24 +11,101 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import dataclass
-from fractions import Fraction
 
-from publish.cut.needs import Need, cloth_of, long_ways, plain
+from publish.cut.borders import borders
+from publish.cut.classify import ONCE, TWICE, rectangle, right_corner
+from publish.cut.edges import Box, Edges
+from publish.cut.forms import Form
+from publish.cut.foundations import foundation_needs, held_keys
+from publish.cut.kinds import PLAIN, Kind, Kinds
+from publish.cut.needs import Need, plain
+from publish.cut.notes import too_tight_note
+from publish.cut.quick import Batch, Quick
+from publish.cut.sized import needs_of
+from publish.model.cutplan import Making
 from publish.model.draft import Draft, Patch
 from publish.model.pattern import Pattern
 from publish.model.size import Size
-from publish.notes import Note, error
+from publish.notes import Note
 from publish.units import cm_text, inches_text, round_up
+
+SETTING = {TWICE: "side triangle", ONCE: "corner triangle"}
 
 
 @dataclass(frozen=True)
-class _Ground:
-    """A kind of ground patch: what makes two of them the same piece."""
+class Top:
+    """What the patches of a top are cut as, and what is made from it quicker."""
 
-    fabric: str
-    finished: tuple[Fraction, Fraction]
-    exact: tuple[Fraction, Fraction]
-    note: str
+    needs: tuple[Need, ...]
+    batches: tuple[Batch, ...]
+    notes: tuple[Note, ...] = ()
+    """On what cannot be cut."""
+
+    def makings(self, letters: dict[str, str]) -> tuple[Making, ...]:
+        """Return the batches with letters, given by a need's key."""
+        by_patch = {key: letters[n.key] for n in self.needs if n.key for key in n.patches}
+        found = []
+        for batch in self.batches:
+            rows: Counter[str] = Counter()
+            for kind, each in batch.pieces:
+                rows[by_patch[kind.patches[0]]] += each
+            found.append(Making(batch.method, batch.kind, tuple(rows), tuple(rows.values()),
+                                batch.batches, batch.makes, batch.count, batch.trim,
+                                batch.segment))  # fmt: skip
+        return tuple(found)
+
+
+def gather(pattern: Pattern, size: Size, draft: Draft) -> Top:
+    """Return the needs of every patch that is no border, and the batches."""
+    edges, kinds = Edges(pattern, size, draft), Kinds()
+    batches, taken = Quick(pattern, edges, kinds).batches(draft.assembly)
+    taken |= held_keys(draft.assembly)
+    notes = []
+    for patch in draft.patches:
+        if patch.role != "border" and patch.key not in taken:
+            if patch.arcs and edges.form(patch).tight:
+                widest = max(edges.allowances(patch))
+                notes.append(too_tight_note(pattern, size, patch, widest))
+            _add(pattern, size, patch, edges, kinds)
+    needs = [*needs_of(pattern, kinds), *foundation_needs(pattern, size, draft)]
+    return Top(tuple(needs), tuple(batches), tuple(dict.fromkeys(notes)))
+
+
+def _add(pattern: Pattern, size: Size, patch: Patch, edges: Edges, kinds: Kinds) -> Kind:
+    """Count a patch with its kind."""
+    directional = pattern.fabrics[patch.fabric].directional
+    form = edges.form(patch, directional)
+    if patch.role == "sashing" and rectangle(form) is None and len(form.ring) > 3:
+        form = _squared(form)
+    long_side = right_corner(form) is not None and edges.straight_long_side(patch)
+    purpose = patch.role
+    if purpose == "setting":
+        purpose = SETTING[TWICE if long_side else ONCE]
+    note = _note(pattern, size, edges.block_box(patch), form) if edges.trimmed(patch) else ""
+    kind = kinds.add_patch(patch, purpose, form, long_side, directional, note)
+    if kind.shape == PLAIN and (patch.block is None or edges.trimmed(patch)):
+        kind.name = "ground" if patch.role == "ground" else kind.name
+    return kind
+
+
+def _squared(form: Form) -> Form:
+    """Return a strip of sashing whose ends slant with its ends square: the box round it."""
+    xs, ys = zip(*form.ring, strict=True)
+    left, top, right, bottom = min(xs), min(ys), max(xs), max(ys)
+    ring = (left, top), (right, top), (right, bottom), (left, bottom)
+    return Form(ring, (max(form.allow),) * 4)
+
+
+def _note(pattern: Pattern, size: Size, box: Box, form: Form) -> str:
+    """Return what is trimmed later, of a ground that is the whole of its block."""
+    side = box[2] - box[0]
+    if form.arcs or len(form.ring) != 4 or form.box != (side, side):
+        return ""
+    # A block that is a whole pillow's front gets the pillow's own seam all round.
+    alone = size.pillow is not None and size.block_count == 1 and not size.layers
+    seam = size.pillow.seam if alone and size.pillow is not None else pattern.sewing.seam
+    trimmed = side + 2 * seam
+    return f"trim to {inches_text(trimmed)} ({cm_text(trimmed)}) square after appliqué"
 
 
 def motif_squares(pattern: Pattern, size: Size, draft: Draft) -> list[Need]:
@@ -48,128 +123,6 @@ def motif_squares(pattern: Pattern, size: Size, draft: Draft) -> list[Need]:
     return found
 
 
-def grounds(pattern: Pattern, size: Size, draft: Draft) -> tuple[list[Need], list[Note]]:
-    """Return the ground patches, like with like, the largest first."""
-    notes, kinds = [], Counter[_Ground]()
-    for patch in draft.patches:
-        if patch.role != "ground":
-            continue
-        if not _is_rectangle(patch):
-            notes.append(_not_rectangle(pattern, patch))
-            continue
-        kinds[_ground(pattern, size, patch)] += 1
-    ordered = sorted(kinds, key=lambda k: (-k.exact[0] * k.exact[1], -k.exact[0]))
-    return [_ground_need(pattern, kind, kinds[kind]) for kind in ordered], notes
-
-
-def _ground(pattern: Pattern, size: Size, patch: Patch) -> _Ground:
-    left, top, right, bottom = patch.box
-    around = [_allowance(pattern, size, patch, side) for side in range(4)]
-    finished = right - left, bottom - top
-    exact = finished[0] + around[0] + around[2], finished[1] + around[1] + around[3]
-    note = ""
-    if patch.block is not None and pattern.blocks[patch.block].motif is not None:
-        whole = finished == (size.block_side, size.block_side)
-        note = _trim_note(pattern, size, size.block_side) if whole else ""
-    return _Ground(patch.fabric, finished, exact, note)
-
-
-def _trim_note(pattern: Pattern, size: Size, finished: Fraction) -> str:
-    # A block that is a whole pillow's front gets the pillow's own seam all round.
-    alone = size.pillow is not None and size.block_count == 1 and not size.borders
-    seam = size.pillow.seam if alone and size.pillow is not None else pattern.sewing.seam
-    trimmed = finished + 2 * seam
-    return f"trim to {inches_text(trimmed)} ({cm_text(trimmed)}) square after appliqué"
-
-
-def _allowance(pattern: Pattern, size: Size, patch: Patch, side: int) -> Fraction:
-    """Return what one side of a patch gets: its seam, and margin where it is trimmed.
-
-    Sides count left, top, right, bottom. The outer edge of a pillow gets the pillow's
-    own seam; the outer edge of a block that carries a motif gets half the margin.
-    """
-    edge = patch.box[side]
-    outer = (Fraction(0), Fraction(0), size.width, size.height)[side]
-    allowance = pattern.sewing.seam
-    if size.pillow is not None and edge == outer:
-        allowance = size.pillow.seam
-    if patch.block is not None and pattern.blocks[patch.block].motif is not None:
-        assert patch.row is not None and patch.column is not None
-        cell = (patch.column, patch.row)[side % 2] + side // 2
-        inset = sum((b.width for b in size.borders), Fraction(0))
-        if edge == inset + cell * size.block_side:
-            allowance += pattern.sewing.ground_margin / 2
-    return allowance
-
-
-def _ground_need(pattern: Pattern, kind: _Ground, count: int) -> Need:
-    width, length = round_up(kind.exact[0]), round_up(kind.exact[1])
-    directional = pattern.fabrics[kind.fabric].directional
-    return Need("ground", "ground", kind.fabric, width, length, count,
-                plain(width, length, count, directional), *kind.finished, *kind.exact,
-                kind.note)  # fmt: skip
-
-
-def borders(pattern: Pattern, size: Size) -> list[Need]:
-    """Return each border's strips: sides first, then top and bottom.
-
-    Butted: the sides are as long as what they are sewn to, the top and bottom cover the
-    sides. Mitred: every strip is as long as the finished border outside, and one border
-    width more.
-    """
-    found = []
-    width, height = size.inner_width, size.inner_height
-    for number, border in enumerate(size.borders, start=1):
-        grown = width + 2 * border.width, height + 2 * border.width
-        mitred = border.corners == "mitred"
-        last = number == len(size.borders) and size.pillow is not None
-        for part, finished in (("side", height), ("top", grown[0])):
-            outside = grown[1] if part == "side" else grown[0]
-            reach = outside if mitred else finished
-            found.append(
-                _border(pattern, size, (number, part), (border.width, reach), mitred, last)
-            )
-        width, height = grown
-    return found
-
-
-def _border(pattern: Pattern, size: Size, which: tuple[int, str],
-            finished: tuple[Fraction, Fraction], mitred: bool, last: bool) -> Need:  # fmt: skip
-    number, part = which
-    spec = size.borders[number - 1]
-    seam = pattern.sewing.seam
-    outer = size.pillow.seam if last and size.pillow is not None else seam
-    width = finished[0] + seam + outer
-    ends = 2 * (outer if part == "top" or mitred else seam)
-    length = finished[1] + ends + (spec.width if mitred else 0)
-    cloth = cloth_of(pattern.fabrics[spec.fabric])
-    cut, exact = (round_up(width), round_up(length)), (width, length)
-    ways = long_ways(*cut, 2, cloth, 2 * seam, level=part == "top")
-    if cloth.directional and part == "top":  # the strip's length runs across the fabric
-        cut, exact, finished = cut[::-1], exact[::-1], finished[::-1]
-    name = {"side": "side border", "top": "top and bottom border"}[part]
-    if len(size.borders) > 1:
-        name = f"{_ordinal(number, len(size.borders))} {name}"
-    return Need(name, f"border {number} {part}", spec.fabric, *cut, 2, ways, *finished, *exact)
-
-
-def _ordinal(number: int, of: int) -> str:
-    if number == 1:
-        return "inner"
-    return "outer" if number == of else "middle" if of == 3 else f"border {number}"
-
-
-def _is_rectangle(patch: Patch) -> bool:
-    left, top, right, bottom = patch.box
-    corners = {(left, top), (right, top), (right, bottom), (left, bottom)}
-    return len(patch.ring) == 4 and set(patch.ring) == corners
-
-
-def _not_rectangle(pattern: Pattern, patch: Patch) -> Note:
-    return error(
-        "C402", pattern.place("blocks", patch.block or ""),
-        f"patch {patch.key} is not a rectangle",
-        expected="patches that are cut as squares or rectangles",
-        received=f"a patch with {len(patch.ring)} corners",
-        help="divide the block into squares and rectangles",
-    )  # fmt: skip
+def top_needs(pattern: Pattern, size: Size, draft: Draft, top: Top) -> list[Need]:
+    """Return motif squares, patches and borders; `pattern` may sell its fabrics otherwise."""
+    return [*motif_squares(pattern, size, draft), *top.needs, *borders(pattern, size, draft)]

@@ -13,6 +13,7 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
+from publish.cut.finishing import ruled
 from publish.model.cutplan import ThreadPlan
 from publish.model.draft import Draft
 from publish.model.pattern import Pattern
@@ -30,7 +31,7 @@ def thread(pattern: Pattern, size: Size, draft: Draft) -> ThreadPlan:
         edge = ceil(draft.motifs[place.motif].perimeter)
         applique += edge * (HAND_RATIO if by_hand else ratio)
     quilting = sum((Fraction(ceil(q.length)) for q in draft.quilting), Fraction(0))
-    bound = size.perimeter if size.binding is not None else Fraction(0)
+    bound = ruled(size.perimeter) if size.binding is not None else Fraction(0)
     return ThreadPlan(
         piecing=Fraction(ceil(draft.seam_length * ratio)),
         applique=applique,

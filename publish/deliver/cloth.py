@@ -7,7 +7,6 @@ yards and in metres, both from the plan.
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import Any
 
 from publish.model.cloth import SoldAs
@@ -63,9 +62,14 @@ def _piece(piece: Piece) -> Json:
         "count": piece.count,
         "joined_from": piece.joined_from,
         "may_turn": piece.may_turn,
+        "shape": piece.shape,
+        "yields": piece.yields,
+        "template": piece.template or None,
+        "angle": piece.angle or None,
+        "apart": None if piece.apart is None else exact(piece.apart),
     }
     for name in ("finished_width", "finished_length", "exact_width", "exact_length"):
-        value: Fraction | None = getattr(piece, name)
+        value: Exact | None = getattr(piece, name)
         found[name] = None if value is None else exact(value)
     return {**found, "note": piece.note}
 

@@ -1,6 +1,6 @@
-"""Files for a cutting machine: the motif's pieces as SVG and as DXF, in millimetres.
+"""Files for a cutting machine: motifs and patches' templates as SVG and DXF, in millimetres.
 
-In: motif shapes of one size. Out: file contents by name.
+In: drafts with motif shapes, plans with templates. Out: file contents by name.
 Invariant: one closed path for each piece (its holes are part of it) in two layers,
 `finished` and `cut`; nothing else is in the file that a machine could cut. Coordinates
 are written to 0.001 mm, so areas read back differ by far less than 0.01 %.
@@ -12,14 +12,15 @@ as R2010 with `$INSUNITS` 4, millimetres.
 from __future__ import annotations
 
 import io
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 import ezdxf
 from ezdxf.document import Drawing
 from shapely.geometry import MultiPolygon, Polygon
 from shapely.geometry.polygon import orient
 
-from publish.model.draft import Draft, MotifShape
+from publish.model.cutplan import CutPlan
+from publish.model.draft import Draft
 from publish.units import INCH_IN_MM
 
 MM = float(INCH_IN_MM)
@@ -29,21 +30,33 @@ LAYERS = ("finished", "cut")
 _DXF_COLOURS = {"finished": 5, "cut": 1}
 
 
-def machine_files(drafts: Iterable[Draft]) -> dict[str, bytes]:
-    """Return `cutting/MOTIF-SIZE.svg` and `.dxf` for each motif of each size."""
+Outlines = Mapping[str, MultiPolygon]
+"""Of each layer."""
+
+
+def machine_files(drafts: Iterable[Draft], plans: Iterable[CutPlan] = ()) -> dict[str, bytes]:
+    """Return `cutting/MOTIF-SIZE.svg` and `.dxf` for each motif of each size, and
+    `cutting/template-LETTER-SIZE.svg` and `.dxf` for each template."""
     files: dict[str, bytes] = {}
+    shapes: dict[str, Outlines] = {}
     for draft in drafts:
         for shape in draft.motifs.values():
-            name = f"cutting/{shape.key}-{draft.size}"
-            files[f"{name}.svg"] = _svg(shape).encode()
-            files[f"{name}.dxf"] = _dxf(shape)
+            outlines = {"finished": shape.whole, "cut": shape.cut_line}
+            shapes[f"cutting/{shape.key}-{draft.size}"] = outlines
+    for plan in plans:
+        for template in plan.templates:
+            outlines = {"finished": MultiPolygon([template.finished]),
+                        "cut": MultiPolygon([template.cut])}  # fmt: skip
+            shapes[f"cutting/{template.key}-{plan.size}"] = outlines
+    for name, found in shapes.items():
+        files[f"{name}.svg"] = _svg(found).encode()
+        files[f"{name}.dxf"] = _dxf(found)
     return files
 
 
-def _layers(shape: MotifShape) -> dict[str, list[Polygon]]:
+def _layers(outlines: Outlines) -> dict[str, list[Polygon]]:
     """Return each layer's pieces, outer rings one way round and holes the other."""
-    found: dict[str, MultiPolygon] = {"finished": shape.whole, "cut": shape.cut_line}
-    return {name: [orient(p) for p in found[name].geoms] for name in LAYERS}
+    return {name: [orient(p) for p in outlines[name].geoms] for name in LAYERS}
 
 
 def _rings(piece: Polygon) -> list[list[tuple[float, float]]]:
@@ -52,9 +65,10 @@ def _rings(piece: Polygon) -> list[list[tuple[float, float]]]:
     return [[(x * MM, y * MM) for x, y in ring.coords[:-1]] for ring in rings]
 
 
-def _svg(shape: MotifShape) -> str:
-    layers = _layers(shape)
-    left, top, right, bottom = (MM * v for v in shape.cut_line.union(shape.whole).bounds)
+def _svg(outlines: Outlines) -> str:
+    layers = _layers(outlines)
+    whole = outlines["cut"].union(outlines["finished"])
+    left, top, right, bottom = (MM * v for v in whole.bounds)
     x, y = left - MARGIN, top - MARGIN
     width, height = right - left + 2 * MARGIN, bottom - top + 2 * MARGIN
     lines = [
@@ -75,13 +89,13 @@ def _path(piece: Polygon) -> str:
     )
 
 
-def _dxf(shape: MotifShape) -> bytes:
+def _dxf(outlines: Outlines) -> bytes:
     before = ezdxf.options.write_fixed_meta_data_for_testing
     # No clock and no random identifiers: the same motif gives the same bytes.
     ezdxf.options.write_fixed_meta_data_for_testing = True
     try:
         document = ezdxf.new("R2010", setup=False, units=ezdxf.units.MM)
-        _draw_layers(document, shape)
+        _draw_layers(document, outlines)
         stream = io.StringIO()
         document.write(stream)
     finally:
@@ -89,9 +103,9 @@ def _dxf(shape: MotifShape) -> bytes:
     return stream.getvalue().encode("utf-8")
 
 
-def _draw_layers(document: Drawing, shape: MotifShape) -> None:
+def _draw_layers(document: Drawing, outlines: Outlines) -> None:
     space = document.modelspace()
-    for name, pieces in _layers(shape).items():
+    for name, pieces in _layers(outlines).items():
         document.layers.add(name, color=_DXF_COLOURS[name])
         for piece in pieces:
             for ring in _rings(piece):

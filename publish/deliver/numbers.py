@@ -16,6 +16,7 @@ from fractions import Fraction
 from typing import Any
 
 from publish.deliver.cloth import cloth, exact
+from publish.deliver.patchwork import patchwork, setting
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, MotifShape, Unit
 from publish.model.pattern import BorderSpec, Pattern
@@ -70,9 +71,11 @@ def _size(pattern: Pattern, size: Size, draft: Draft, plan: CutPlan) -> Json:
             "arrangement": [list(row) for row in size.arrangement],
         },
         "borders": [_border(b) for b in size.borders],
+        "setting": setting(size),
         "motif_span": maybe(size.motif_span),
         "motif_square": maybe(plan.motif_square),
         **cloth(plan),
+        **patchwork(draft, plan),
         "motifs": {k: _motif(s, draft, plan) for k, s in draft.motifs.items()},
         "units": _units(size, draft.assembly, seam),
         "seam_length": exact(draft.seam_length),
@@ -135,6 +138,9 @@ def _units(size: Size, root: Unit, seam: Fraction) -> list[Json]:
             "join": first[kind].join,
             "parts": len(first[kind].parts),
             "press": first[kind].press,
+            "turn": first[kind].turn,
+            "made": first[kind].made or None,
+            "section": first[kind].section or None,
             "before": _before(size, first[kind], seam),
             "after": {"width": exact(first[kind].width), "height": exact(first[kind].height)},
         }
@@ -145,7 +151,8 @@ def _units(size: Size, root: Unit, seam: Fraction) -> list[Json]:
 def _before(size: Size, unit: Unit, seam: Fraction) -> Json:
     edges = (Fraction(0), Fraction(0), size.width, size.height)
     left, top, right, bottom = (
-        size.pillow.seam if size.pillow is not None and side == edge else seam
+        # A box that lies askew is no box of the top's: none of its sides is the edge.
+        size.pillow.seam if size.pillow is not None and side == edge and not unit.turn else seam
         for side, edge in zip(unit.box, edges, strict=True)
     )
     return {

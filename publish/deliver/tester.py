@@ -13,7 +13,8 @@ from typing import Any
 from publish.deliver.markdown import bullets, rows_of, text_of
 from publish.model.pattern import Pattern
 from publish.model.words import Manual, Section, Steps
-from publish.units import cm_text, parse_number
+from publish.surd import Exact, Surd
+from publish.units import cm_text, inches_text, parse_exact
 
 Json = dict[str, Any]
 ROOM, LINE = "_" * 14, "_" * 60
@@ -100,22 +101,25 @@ def _wanted(size: Json) -> Iterator[tuple[str, str]]:
 
 
 def _rectangle(sides: Json) -> str:
-    width, height = sides["width"], sides["height"]
-    metric = f"{_cm(width)} × {_cm(height)}"
-    return _square(width) if width == height else f"{width} × {height} in ({metric})"
+    width, height = parse_exact(sides["width"]), parse_exact(sides["height"])
+    if width == height:
+        return f"{_about(width)}{inches_text(width)} ({cm_text(width)}) square"
+    inches = f"{inches_text(width)[: -len(' in')]} × {inches_text(height)}"
+    about = _about(width) or _about(height)
+    return f"{about}{inches} ({cm_text(width)} × {cm_text(height)})"
 
 
 def _square(side: str) -> str:
-    return f"{side} in ({_cm(side)}) square"
+    return _rectangle({"width": side, "height": side})
 
 
-def _side(length: str) -> str:
-    return f"{length} in ({_cm(length)})"
+def _side(text: str) -> str:
+    length = parse_exact(text)
+    return f"{_about(length)}{inches_text(length)} ({cm_text(length)})"
 
 
-def _cm(length: str) -> str:
-    """Return one of the numbers' inches in centimetres."""
-    return cm_text(parse_number(length))
+def _about(length: Exact) -> str:
+    return "about " if isinstance(length, Surd) else ""
 
 
 def _capital(text: str) -> str:

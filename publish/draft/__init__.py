@@ -13,17 +13,19 @@ from shapely.geometry import box
 
 from publish.draft.assembly import assemble
 from publish.draft.codes import CODES
+from publish.draft.foundation import sections_of
+from publish.draft.homes import homes
 from publish.draft.makeable import makeable
 from publish.draft.motif import draft_motif
 from publish.draft.quilting import Top, quilt
-from publish.draft.scope import beyond
+from publish.draft.sewn import sewn
 from publish.draft.topmap import placements, seam_length, top_patches
 from publish.model.draft import Draft, MotifShape
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note, error
 
-__all__ = ["CODES", "draft"]
+__all__ = ["CODES", "draft", "sewn"]
 
 
 def draft(pattern: Pattern, size: Size) -> tuple[Draft | None, tuple[Note, ...]]:
@@ -32,15 +34,14 @@ def draft(pattern: Pattern, size: Size) -> tuple[Draft | None, tuple[Note, ...]]
     None only when the geometry cannot be made at all; a draft may come with errors, so
     that figures can show where they are.
     """
-    outside = beyond(pattern, size)
-    if outside:
-        return None, outside
     patches, notes = top_patches(pattern, size)
     motifs, more = _motifs(pattern, size)
     notes += more
     if motifs is None or any(n.code == "D341" for n in notes):
         return None, notes
-    assembly, more = assemble(pattern, patches)
+    sections, foundations, more = sections_of(pattern, homes(size))
+    notes += more
+    assembly, more = assemble(pattern, size, patches, sections)
     notes += more
     places = placements(pattern, size)
     wholes = {key: shape.whole for key, shape in motifs.items()}
@@ -57,6 +58,7 @@ def draft(pattern: Pattern, size: Size) -> tuple[Draft | None, tuple[Note, ...]]
         quilting=lines,
         seam_length=seam_length(patches, size),
         edge_outline=box(0, 0, float(size.width), float(size.height)),
+        foundations=foundations,
     ), notes
 
 
@@ -64,7 +66,7 @@ def _motifs(pattern: Pattern, size: Size) -> tuple[dict[str, MotifShape] | None,
     """Draft and check each motif that the size's blocks use, once."""
     found: dict[str, MotifShape] = {}
     notes: tuple[Note, ...] = ()
-    used = [pattern.blocks[key].motif for line in size.arrangement for key in line]
+    used = [pattern.blocks[home.block].motif for home in homes(size)]
     keys = [key for key in dict.fromkeys(used) if key is not None]
     if keys and not _positive(size.motif_span):
         return None, (error("D360", pattern.place("sizes", size.key),

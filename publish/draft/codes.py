@@ -33,9 +33,10 @@ CODES: dict[str, str] = {
     "D335": "An inside corner is sharper than the method allows",
     "D336": "The motif comes too close to the edge of its block",
     "D337": "The motif has fewer pieces than the pattern says",
-    "D340": "Patches cannot be joined by straight seams",
+    "D340": "A patch is closed in on all sides",
     "D341": "The patches of a block do not fill it",
+    "D342": "A foundation cannot be sewn in the order that is written",
+    "D343": "No patches of a block can share a foundation",
     "D350": "Quilting lines cannot be drawn",
     "D360": "A block's motif has no size",
-    "D361": "What the pattern asks for cannot be drafted yet",
 }

@@ -5,8 +5,8 @@ length in inches, and notes.
 Invariant: no line leaves its area; echo lines are true offsets, everywhere a multiple of
 the spacing from the nearest motif, neighbouring blocks' motifs included.
 
-Areas: `motif` is the appliqué, `ground` the blocks round it, `border` everything outside
-the blocks. Styles:
+Areas: `border` is every border, `motif` the appliqué, `ground` all the rest: blocks, those
+of rounds among them, sashing and setting triangles. Styles:
 - ditch: along the motif's edge; along the seams of the ground; along the border's seams.
 - echo: round the motif outwards until the ground is full, inside the motif inwards, in
   borders round and round from the inner seam.
@@ -19,19 +19,20 @@ the blocks. Styles:
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
 import shapely
-from shapely.affinity import translate
+from shapely.affinity import rotate, translate
 from shapely.geometry import LineString, MultiLineString, MultiPolygon, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
+from publish.arcs import outline
 from publish.draft.fill import polygons
+from publish.draft.homes import Box, layer_boxes, rectangle
 from publish.draft.limits import CHORD, MAX_LINES
 from publish.draft.offset import DENSE, offset
-from publish.draft.topmap import inner_box
 from publish.draft.unfold import ray
 from publish.model.draft import Patch, Placement, QuiltingLines
 from publish.model.pattern import Pattern, QuiltingSpec
@@ -44,6 +45,9 @@ CLOSEST = Fraction(1, 16)
 
 SHORTEST = 0.1
 """Inches: a shorter line is less than a stitch or two and is left out. Common practice."""
+
+_GRID = 1e-6
+"""Inches: seams that two patches draw apart by rounding are drawn once."""
 
 _SPACED = ("echo", "parallel", "grid")
 
@@ -58,19 +62,47 @@ class Top:
     patches: tuple[Patch, ...]
 
     @property
-    def inner(self) -> Polygon:
-        return box(*(float(v) for v in inner_box(self.size)))
+    def frames(self) -> list[tuple[Box, Box]]:
+        """Return the box inside and the box round borders that follow each other."""
+        found: list[tuple[Box, Box]] = []
+        for layer, inner, outer in layer_boxes(self.size):
+            if layer.border is None:
+                continue
+            if found and found[-1][1] == inner:
+                inner = found.pop()[0]
+            found.append((inner, outer))
+        return found
 
     @property
     def frame(self) -> BaseGeometry:
-        return box(0, 0, float(self.size.width), float(self.size.height)).difference(self.inner)
+        """Return the area of all borders."""
+        return shapely.union_all([_box(outer).difference(_box(inner))
+                                  for inner, outer in self.frames])  # fmt: skip
+
+    @property
+    def whole(self) -> Polygon:
+        return box(0, 0, float(self.size.width), float(self.size.height))
+
+    @property
+    def inside(self) -> BaseGeometry:
+        """Return the area of everything but the borders."""
+        return self.whole.difference(self.frame)
 
     def placed(self, wholes: Mapping[str, BaseGeometry]) -> BaseGeometry:
         """Return one geometry of each motif's at every place of that motif, together."""
         return shapely.union_all([
-            translate(wholes[p.motif], float(p.x), float(p.y))
-            for p in self.placements if p.motif in wholes
+            _at(wholes[p.motif], p) for p in self.placements if p.motif in wholes
         ])  # fmt: skip
+
+
+def _at(shape: BaseGeometry, place: Placement) -> BaseGeometry:
+    """Return a motif's geometry turned with its block and moved to its place."""
+    turned = rotate(shape, place.turn, origin=(0, 0)) if place.turn else shape
+    return translate(turned, float(place.x), float(place.y))
+
+
+def _box(sides: Box) -> Polygon:
+    return box(*(float(v) for v in sides))
 
 
 def quilt(pattern: Pattern, top: Top) -> tuple[tuple[QuiltingLines, ...], tuple[Note, ...]]:
@@ -80,7 +112,7 @@ def quilt(pattern: Pattern, top: Top) -> tuple[tuple[QuiltingLines, ...], tuple[
     found: list[QuiltingLines] = []
     notes: list[Note] = []
     motifs = top.placed(top.wholes)
-    areas = {"motif": motifs, "ground": top.inner.difference(motifs), "border": top.frame}
+    areas = {"motif": motifs, "ground": top.inside.difference(motifs), "border": top.frame}
     for number, spec in enumerate(top.size.quilting):
         place = pattern.place(*where, number)
         area = areas[spec.area]
@@ -140,7 +172,7 @@ def _echoes(top: Top, ground: BaseGeometry, gap: float) -> BaseGeometry:
     distance, left = gap, ground
     while top.placements and not left.is_empty:
         reached = top.placed({k: offset(w, distance - done) for k, w in base.items()})
-        found.append(reached.boundary.intersection(top.inner))
+        found.append(reached.boundary.intersection(top.inside))
         left = polygons(ground.difference(reached))
         distance += gap
     return shapely.geometrycollections(found)
@@ -156,39 +188,35 @@ def _inwards(top: Top, gap: float) -> BaseGeometry:
             rings[key] += _as_lines(left.boundary).geoms
             distance += gap
     return shapely.geometrycollections([
-        translate(MultiLineString(rings[p.motif]), float(p.x), float(p.y)) for p in top.placements
+        _at(MultiLineString(rings[p.motif]), p) for p in top.placements
     ])  # fmt: skip
 
 
 def _seams(top: Top, area: str, region: BaseGeometry) -> BaseGeometry:
-    """Return the seams inside an area; a border's seam with the blocks is the border's."""
-    role = "border" if area == "border" else "ground"
-    edges = shapely.union_all([
-        Polygon([(float(x), float(y)) for x, y in p.ring]).boundary
-        for p in top.patches if p.role == role
-    ])  # fmt: skip
-    if role == "ground":
-        return edges.difference(top.inner.boundary).intersection(region)
-    outline = box(0, 0, float(top.size.width), float(top.size.height)).boundary
-    return edges.difference(outline)
+    """Return the seams inside an area; a border's seam with its neighbours is the border's."""
+    border = area == "border"
+    patches = [p for p in top.patches if (p.role == "border") == border]
+    edges = shapely.union_all([shape.boundary for shape in _outlines(patches)], grid_size=_GRID)
+    if border:
+        return edges.difference(top.whole.boundary)
+    inside = edges.difference(top.inside.boundary.buffer(_GRID)).intersection(region)
+    return shapely.line_merge(inside)  # the pieces of a curve are no lines of their own
 
 
 def _round(top: Top, gap: float, angle: float) -> BaseGeometry:
-    """Return the lines of the border, side by side, mitred where the sides meet."""
-    a, b, c, d = (float(v) for v in inner_box(top.size))
-    width, height = float(top.size.width), float(top.size.height)
-    corners = [(0.0, 0.0), (width, 0.0), (width, height), (0.0, height)]
-    inner = [(a, b), (c, b), (c, d), (a, d)]
+    """Return the lines of the borders, side by side, mitred where the sides meet."""
     found: list[BaseGeometry] = []
-    for i in range(4):
-        k = (i + 1) % 4
-        side = Polygon([corners[i], corners[k], inner[k], inner[i]])
-        anchor = ((inner[i][0] + inner[k][0]) / 2, (inner[i][1] + inner[k][1]) / 2)
-        lines = _rows(side, gap, angle + 90 * i, anchor)
-        if angle % 180 == 0:
-            seams = top.frame.boundary.buffer(1e-9)
-            lines = [line for line in lines if not seams.covers(line)]
-        found += lines
+    for inside, outside in top.frames:
+        inner, outer = ([(float(x), float(y)) for x, y in rectangle(b)] for b in (inside, outside))
+        seams = _box(outside).difference(_box(inside)).boundary.buffer(1e-9)
+        for i in range(4):
+            k = (i + 1) % 4
+            side = Polygon([outer[i], outer[k], inner[k], inner[i]])
+            anchor = ((inner[i][0] + inner[k][0]) / 2, (inner[i][1] + inner[k][1]) / 2)
+            lines = _rows(side, gap, angle + 90 * i, anchor)
+            if angle % 180 == 0:
+                lines = [line for line in lines if not seams.covers(line)]
+            found += lines
     return shapely.line_merge(MultiLineString(found))
 
 
@@ -220,3 +248,7 @@ def _as_lines(geometry: object) -> MultiLineString:
         elif part.geom_type in ("MultiLineString", "GeometryCollection"):
             found += _as_lines(part).geoms
     return MultiLineString(found)
+
+
+def _outlines(patches: Iterable[Patch]) -> list[Polygon]:
+    return [outline(p.ring, p.arcs) for p in patches]

@@ -37,6 +37,9 @@ from publish.draft.fill import polygons
 from publish.draft.limits import GRID
 from publish.model.draft import FoldEdge
 
+SPECK = 1e-9
+"""Square inches: a piece no larger than this came off a tip when it was laid on the grid."""
+
 _GRIDS = (GRID, 1.7 * GRID, 0.7 * GRID, 5 * GRID)
 
 Contact = tuple[tuple[float, float], ...]
@@ -78,7 +81,8 @@ def unfold(wedge: BaseGeometry, folds: int, symmetry: str) -> MultiPolygon:
     every = [moved(wedge, m) for m in images(folds, symmetry)]
     for grid in _GRIDS:
         try:
-            return polygons(shapely.union_all(every, grid_size=grid))
+            whole = polygons(shapely.union_all(every, grid_size=grid))
+            return MultiPolygon([part for part in whole.geoms if part.area > SPECK])
         except shapely.errors.GEOSException:
             # A hole so thin that the grid closes it in part; another grid rounds it otherwise.
             continue

@@ -8,37 +8,17 @@ to the caller.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
-from publish.draw.canvas import Canvas
-from publish.draw.layout import Laid, size_of
+from shapely.geometry import Polygon
+
+from publish.draw.bench_cuts import draw_cuts, shape_of
+from publish.draw.bench_table import Bench as Bench
+from publish.draw.layout import Laid, piece_of, size_of
 from publish.draw.letters import set_number, text_width
-from publish.draw.style import HEAD, SMALL, Stroke, edge_of, readable_on
-from publish.model.cutplan import Cut, FabricPlan
-
-
-@dataclass(frozen=True)
-class Bench:
-    """The cloth on the page: its frame, and whether it runs down or across."""
-
-    frame: Canvas
-    down: bool
-    plan: FabricPlan
-    colour: str
-
-    def at(self, along: Fraction | float, across: Fraction | float) -> tuple[float, float]:
-        a, b = float(along), float(across)
-        return (b, a) if self.down else (a, b)
-
-    def rect(self, along: Fraction, across: Fraction, length: Fraction, width: Fraction,
-             fill: str | None, stroke: Stroke | None) -> None:  # fmt: skip
-        (x, y), (w, h) = self.at(along, across), self.at(length, width)
-        self.frame.rect(x, y, w, h, fill, stroke)
-
-    def printed(self, length: Fraction | float) -> float:
-        """Return a length of cloth in points of the page."""
-        return float(length) * self.frame.unit
+from publish.draw.piecing import letter_inside
+from publish.draw.style import HEAD, PAPER, SMALL, Stroke, edge_of, mix, readable_on
+from publish.model.cutplan import Cut
 
 
 def firsts(laid: tuple[Laid, ...]) -> list[tuple[Laid, bool]]:
@@ -52,16 +32,46 @@ def firsts(laid: tuple[Laid, ...]) -> list[tuple[Laid, bool]]:
     return found
 
 
-def draw_piece(bench: Bench, piece: Laid, first: bool) -> Laid | None:
-    """Draw a piece and its label; return it when it is too small to hold its letter."""
-    bench.rect(piece.along, piece.across, piece.length, piece.width, bench.colour,
-               Stroke(edge_of(bench.colour), 0.5))  # fmt: skip
-    centre = bench.at(piece.along + piece.length / 2, piece.across + piece.width / 2)
-    wide, high = (bench.printed(v) for v in bench.at(piece.length, piece.width))
+def piece_words(bench: Bench, piece: Laid) -> tuple[str, ...]:
+    """Return what may stand under a piece's letter, the most telling first."""
     a, b = size_of(bench.plan, Cut(piece.letter, piece.width, piece.length, 1))
     words = f"{set_number(a)} × {set_number(b)} in"
-    letter, size = text_width(piece.letter, HEAD, "semibold"), text_width(words, SMALL)
-    if first:
+    cut = piece_of(bench.plan, piece.letter)
+    if cut is None or not cut.shape.endswith("triangle") or cut.yields < 2:
+        return (words,)
+    return f"{words}, {cut.yields} triangles", words
+
+
+def draw_piece(bench: Bench, piece: Laid, first: bool) -> Laid | None:
+    """Draw a piece and its label; return it when it is too small to hold its letter."""
+    cut = piece_of(bench.plan, piece.letter)
+    template = bench.templates.get(cut.template) if cut is not None else None
+    ground = bench.colour if template is None else mix(bench.colour, PAPER, 0.55)
+    bench.rect(piece.along, piece.across, piece.length, piece.width, ground,
+               Stroke(edge_of(bench.colour), 0.5))  # fmt: skip
+    if template is not None:
+        return _shaped(bench, piece, shape_of(bench, piece, template), first)
+    if cut is not None and cut.shape != "rectangle":
+        draw_cuts(bench, piece, cut)
+    return _labelled(bench, piece, first)
+
+
+def _shaped(bench: Bench, piece: Laid, shape: Polygon, first: bool) -> Laid | None:
+    """Draw a piece that is cut with a template, its letter inside its own outline."""
+    bench.frame.shape(shape, bench.colour, Stroke(edge_of(bench.colour), 0.5))
+    ink = readable_on(bench.colour)
+    if letter_inside(bench.frame, shape, piece.letter, ink):
+        return None
+    return piece if first else None
+
+
+def _labelled(bench: Bench, piece: Laid, first: bool) -> Laid | None:
+    """Set a rectangle's letter, and with the first of a kind its size."""
+    centre = bench.at(piece.along + piece.length / 2, piece.across + piece.width / 2)
+    wide, high = (bench.printed(v) for v in bench.at(piece.length, piece.width))
+    letter = text_width(piece.letter, HEAD, "semibold")
+    for words in piece_words(bench, piece) if first else ():
+        size = text_width(words, SMALL)
         for angle, run, rise in ((0.0, wide, high), (-90.0, high, wide)):
             if rise >= 24 and run >= size + 5:
                 _stacked(bench, centre, (piece.letter, words), angle)
@@ -73,8 +83,17 @@ def draw_piece(bench: Bench, piece: Laid, first: bool) -> Laid | None:
         return piece if first else None
     type_size = HEAD if min(wide, high) >= 10 else SMALL
     ink = readable_on(bench.colour)
-    bench.frame.text(centre, piece.letter, type_size, "semibold", "middle", "middle", ink)
+    halo = _halo(bench, piece.letter)
+    bench.frame.text(centre, piece.letter, type_size, "semibold", "middle", "middle", ink,
+                     halo=halo)  # fmt: skip
     return None
+
+
+def _halo(bench: Bench, letter: str) -> str | None:
+    """Return the colour behind words that cuts would run through."""
+    cut = piece_of(bench.plan, letter)
+    crossed = cut is not None and cut.shape not in ("rectangle", "oversize", "template")
+    return bench.colour if crossed else None
 
 
 def _stacked(bench: Bench, centre: tuple[float, float], words: tuple[str, str],
@@ -87,7 +106,7 @@ def _stacked(bench: Bench, centre: tuple[float, float], words: tuple[str, str],
         (words[1], SMALL, "regular", 6.0),
     ):
         at = (x, y + by) if not angle else (x + by, y)
-        page.text(at, text, size, face, "middle", "middle", ink, angle)
+        page.text(at, text, size, face, "middle", "middle", ink, angle, _halo(bench, words[0]))
 
 
 def _run(bench: Bench, centre: tuple[float, float], words: tuple[str, str],
@@ -101,4 +120,4 @@ def _run(bench: Bench, centre: tuple[float, float], words: tuple[str, str],
         (words[1], SMALL, "regular", -half + widths[0] + 6),
     ):
         at = (x + start, y) if not angle else (x, y - start)
-        page.text(at, text, size, face, "start", "middle", ink, angle)
+        page.text(at, text, size, face, "start", "middle", ink, angle, _halo(bench, words[0]))

@@ -42,7 +42,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     if index >= len(size.borders):
         raise CannotDrawError(f"there is no border {asked!r} at this size")
     strips, done = split(size, draft, index)
-    inner = together(done, "top")
+    inner = together(done, "top", askew=False)
     seam = context.pattern.sewing.seam
     wide, high = laid_size(inner, (seam,) * 4)
     deep = size.borders[index].width + 2 * seam
@@ -62,9 +62,10 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
 
 def split(size: Size, draft: Draft, index: int) -> tuple[dict[str, Patch], list[Patch]]:
     """Return a border's patches by side, and every patch sewn before it."""
-    outside = sum((b.width for b in size.borders[index + 1 :]), Fraction(0))
+    layer = [r for r in size.layers if r.border is not None][index]
+    across, down = (size.width - layer.width) / 2, (size.height - layer.height) / 2
+    outer = (across, down, size.width - across, size.height - down)
     width = size.borders[index].width
-    outer = (outside, outside, size.width - outside, size.height - outside)
     inner = (outer[0] + width, outer[1] + width, outer[2] - width, outer[3] - width)
     strips: dict[str, Patch] = {}
     done = []
@@ -72,6 +73,8 @@ def split(size: Size, draft: Draft, index: int) -> tuple[dict[str, Patch], list[
         left, top, right, bottom = patch.box
         if left >= inner[0] and top >= inner[1] and right <= inner[2] and bottom <= inner[3]:
             done.append(patch)
+        elif patch.role != "border":
+            continue
         elif left >= outer[0] and top >= outer[1] and right <= outer[2] and bottom <= outer[3]:
             strips[_side(patch, inner)] = patch
     return strips, done

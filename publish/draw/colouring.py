@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from publish.draw.canvas import Canvas
 from publish.draw.context import Context
+from publish.draw.shapes import polygon_of
 from publish.draw.style import INK, PAPER, TEXT_COLUMN, Stroke
-from publish.draw.top import fit, placed, polygon_of
+from publish.draw.top import fit, placed
 from publish.draw.words import plain_size
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec

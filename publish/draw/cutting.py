@@ -13,7 +13,7 @@ from publish.draw.bench import Bench, draw_piece, firsts
 from publish.draw.canvas import Canvas
 from publish.draw.cloth import hatch, sheet
 from publish.draw.context import CannotDrawError, Context
-from publish.draw.layout import Group, Laid, groups, lay, size_of, spread
+from publish.draw.layout import Group, Laid, groups, lay, piece_of, size_of, spread
 from publish.draw.letters import set_inches, set_yards, text_width
 from publish.draw.marks import dimension, disc
 from publish.draw.outlines import draw_stretches, nested_words, web
@@ -32,7 +32,7 @@ from publish.draw.style import (
 )
 from publish.draw.top import fit
 from publish.draw.words import counted, listed
-from publish.model.cutplan import FabricPlan
+from publish.model.cutplan import FabricPlan, Piece
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
 from publish.units import POINTS_PER_INCH, fraction_text, inches_text, yards_text
@@ -63,19 +63,23 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         return draw_sheets(context, spec, plan, plan.precut)
     bought = max(plan.buy, plan.length)
     down = bought <= plan.usable_width * Fraction(13, 10)
+    down = down or _named(plan) > ACROSS_ROOM[0] * POINTS_PER_INCH
     canvas, frame = _set_out(plan, bought, down)
-    bench = Bench(frame, down, plan, context.colour(plan.fabric))
+    templates = {t.key: t for t in context.plan(spec).templates}
+    bench = Bench(frame, down, plan, context.colour(plan.fabric), templates)
     _cloth(bench, bought)
     outside = [draw_piece(bench, laid, first) for laid, first in firsts(lay(plan))]
     draw_stretches(bench)
-    _order(bench, [o for o in outside if o is not None])
-    _measures(bench, bought)
+    beyond = _order(bench, [o for o in outside if o is not None])
+    canvas.width += _measures(bench, bought, beyond) / POINTS_PER_INCH
     return canvas.figure(spec, _alt(context, spec, plan))
 
 
 def _set_out(plan: FabricPlan, bought: Fraction, down: bool) -> tuple[Canvas, Canvas]:
     if not down:
         scale = fit(bought, plan.usable_width, ACROSS_ROOM)
+        least = min(_named(plan) / POINTS_PER_INCH, ACROSS_ROOM[0]) / float(bought)
+        scale = max(scale, least)
         canvas = Canvas(0.3 + float(bought) * scale + 0.12, 9.0)
         return canvas, canvas.frame(0.3, 0.8, scale)
     thinnest = min((float(s.depth) for s in plan.strips), default=1.0)
@@ -89,6 +93,12 @@ def _set_out(plan: FabricPlan, bought: Fraction, down: bool) -> tuple[Canvas, Ca
     return canvas, canvas.frame(LEFT, 0.8, wide / float(plan.usable_width))
 
 
+def _named(plan: FabricPlan) -> float:
+    """Return the points that the words of all strips need side by side."""
+    words = [w for g in groups(plan) for w in _strip_words(g)]
+    return (max((text_width(w, SMALL) for w in words), default=0.0) + 7) * len(groups(plan))
+
+
 def _cloth(bench: Bench, bought: Fraction) -> None:
     """Draw the cloth as bought: all of it spare until pieces are laid on it."""
     width = bench.plan.usable_width
@@ -98,8 +108,11 @@ def _cloth(bench: Bench, bought: Fraction) -> None:
     bench.frame.shape(whole, None, Stroke(SOFT, 0.5))
 
 
-def _order(bench: Bench, outside: list[Laid]) -> None:
-    """Number the strips in cutting order beside the first edge, and draw their cuts."""
+def _order(bench: Bench, outside: list[Laid]) -> float:
+    """Number the strips in cutting order beside the first edge, and draw their cuts.
+
+    Return how far beyond the far selvage letters stand, in points.
+    """
     found = groups(bench.plan)
     width = bench.plan.usable_width
     for group in found:
@@ -115,7 +128,7 @@ def _order(bench: Bench, outside: list[Laid]) -> None:
     places = spread(middles, gap, low, high)
     for number, (group, place, words) in enumerate(zip(found, places, labels, strict=True), 1):
         _number(bench, group, place, words, number)
-    _letters(bench, outside, found)
+    return _letters(bench, outside, found)
 
 
 def _number(bench: Bench, group: Group, place: float, words: tuple[str, str], number: int) -> None:
@@ -149,8 +162,11 @@ def _strip_words(group: Group) -> tuple[str, str]:
     return counted(group.strip.count, "strip"), set_inches(group.strip.depth)
 
 
-def _letters(bench: Bench, outside: list[Laid], found: tuple[Group, ...]) -> None:
-    """Name, beyond the far selvage, pieces that are too small to hold their letter."""
+def _letters(bench: Bench, outside: list[Laid], found: tuple[Group, ...]) -> float:
+    """Name, beyond the far selvage, pieces that are too small to hold their letter.
+
+    Return how far their letters reach, in points.
+    """
     frame, width = bench.frame, bench.plan.usable_width
     numbers = sorted({piece.group for piece in outside})
     middles = [bench.printed(found[n].start + found[n].length / 2) for n in numbers]
@@ -167,23 +183,40 @@ def _letters(bench: Bench, outside: list[Laid], found: tuple[Group, ...]) -> Non
         shift = (2.0, 0.0) if bench.down else (0.0, 1.5)
         anchor, level = ("start", "middle") if bench.down else ("middle", "top")
         frame.text(bench.at(at, far), text, HEAD, "semibold", anchor, level, shift=shift)
+    return (16 + widest if bench.down else 16 + HEAD) if words else 0.0
 
 
 def _to_buy(bought: Fraction) -> str:
     return f"buy {set_yards(bought)}"
 
 
-def _measures(bench: Bench, bought: Fraction) -> None:
-    """Dimension the usable width and the length to buy."""
+def _measures(bench: Bench, bought: Fraction, beyond: float) -> float:
+    """Dimension the usable width and the length to buy, clear of what stands `beyond`.
+
+    Return how many points wider than planned the figure has become.
+    """
     frame, width = bench.frame, bench.plan.usable_width
     wide = f"{set_inches(width)} usable width"
     long = _to_buy(bought)
     if bench.down:
         dimension(frame, (0, 0), (width, 0), wide, 14)
-        dimension(frame, (width, 0), (width, bought), long, 26)
-    else:
-        dimension(frame, (0, width), (0, 0), wide, 12)
-        dimension(frame, (bought, width), (0, width), long, 24)
+        off = max(26.0, beyond + 7)
+        dimension(frame, (width, 0), (width, bought), long, off)
+        return off - 26.0
+    dimension(frame, (0, width), (0, 0), wide, 12)
+    dimension(frame, (bought, width), (0, width), long, max(24.0, beyond + 9))
+    return 0.0
+
+
+def shape_words(piece: Piece | None) -> str:
+    """Return what a rectangle is cut into: `, cut once into 2 triangles`."""
+    if piece is None or piece.shape in ("rectangle", "oversize"):
+        return ""
+    if piece.shape == "template":
+        return " round the template"
+    times = {"once-cut triangle": "once ", "twice-cut triangle": "twice "}.get(piece.shape, "")
+    noun = "triangle" if piece.shape.endswith("triangle") else piece.shape
+    return f", cut {times}into {counted(piece.yields, noun)}"
 
 
 def _alt(context: Context, spec: FigureSpec, plan: FabricPlan) -> str:
@@ -197,7 +230,10 @@ def _alt(context: Context, spec: FigureSpec, plan: FabricPlan) -> str:
         cuts = []
         for cut in strip.cuts:
             a, b = size_of(plan, cut)
-            cuts.append(f"{cut.count} {cut.letter} of {fraction_text(a)} × {fraction_text(b)} in")
+            becomes = shape_words(piece_of(plan, cut.letter))
+            cuts.append(
+                f"{cut.count} {cut.letter} of {fraction_text(a)} × {fraction_text(b)} in{becomes}"
+            )
         parts.append(
             f"cut {number}: {counted(strip.count, 'strip')} {inches_text(strip.depth)} deep, "
             f"{'each ' if strip.count > 1 else ''}giving {listed(cuts)}"

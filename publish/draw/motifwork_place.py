@@ -12,6 +12,7 @@ from shapely import affinity
 from shapely.geometry import LineString, MultiLineString, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
+from publish.arcs import corners
 from publish.colour import contrast
 from publish.draw.canvas import Canvas
 from publish.draw.cloth import fabric
@@ -155,8 +156,8 @@ def _ground(frame: Canvas, context: Context, block: Block, side: float) -> None:
     for patch in block.patches:
         colour = context.colour(patch.fabric)
         ring = [
-            (float(x / block.columns) * side - side / 2, float(y / block.rows) * side - side / 2)
-            for x, y in patch.ring
+            (x / block.columns * side - side / 2, y / block.rows * side - side / 2)
+            for x, y in corners(patch.ring, patch.arcs)
         ]
         fabric(frame, Polygon(ring), colour)
 

@@ -39,6 +39,7 @@ def draw_sheets(context: Context, spec: FigureSpec, plan: FabricPlan,
     scale = SIDE / float(sold.width)
     canvas = Canvas(STEP_WIDTH, 9.0)
     colour = context.colour(plan.fabric)
+    templates = {t.key: t for t in context.plan(spec).templates}
     top = TITLE
     for number, kind in enumerate(precut.sheets, start=1):
         disc(canvas, (LEFT + 0.06, top - 0.1), str(number))
@@ -46,7 +47,7 @@ def draw_sheets(context: Context, spec: FigureSpec, plan: FabricPlan,
         words += set_inches(sold.width)
         canvas.text((LEFT + 0.2, top - 0.1), words, LABEL, level="middle")
         frame = canvas.frame(LEFT, top, scale)
-        _one(Bench(frame, True, plan, colour), precut, kind)
+        _one(Bench(frame, True, plan, colour, templates), precut, kind)
         top += float(sold.length) * scale + TITLE + GAP
     name = context.pattern.fabrics[plan.fabric].name
     return canvas.figure(spec, _alt(name, context.size(spec).title, precut))

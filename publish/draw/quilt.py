@@ -12,8 +12,10 @@ from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import set_inches
 from publish.draw.marks import dimension, leader
+from publish.draw.shapes import bounds_of, polygon_of
 from publish.draw.top import fit, paint_top
 from publish.draw.words import plain_size, top_words
+from publish.model.draft import Draft
 from publish.model.figure import Figure
 from publish.model.size import Size
 from publish.model.words import FigureSpec
@@ -39,25 +41,52 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     frame = canvas.frame(margin["left"] + edge, margin["top"] + edge, scale)
     paint_top(frame, context, size.key, quilting=True)
     if measured:
-        _dimensions(frame, size)
+        _dimensions(frame, context.draft(spec), size)
     return canvas.figure(spec, _alt(context, size))
 
 
-def _dimensions(frame: Canvas, size: Size) -> None:
+def _dimensions(frame: Canvas, draft: Draft, size: Size) -> None:
     width, height = size.width, size.height
-    edge = sum((b.width for b in size.borders), Fraction(0))
     dimension(frame, (0, 0), (width, 0), set_inches(width), 12)
     dimension(frame, (0, height), (0, 0), set_inches(height), 12)
-    right = edge + size.block_side
-    dimension(frame, (right, height), (edge, height), f"block {set_inches(size.block_side)}", 13)
+    left, _, right, _ = _block_box(draft)
+    words = f"block {set_inches(size.block_side)}"
+    if not size.on_point:
+        dimension(frame, (right, height), (left, height), words, 13)
     outer = Fraction(0)
-    for number, border in reversed(list(enumerate(size.borders))):
-        y = float(height) * 0.16 + frame.inches(15) * number
-        label = "border" if len(size.borders) == 1 else f"border {number + 1}:"
-        target = (width - outer - border.width / 2, y)
-        beside = (float(width) + frame.inches(13), y)
-        leader(frame, target, beside, f"{label} {set_inches(border.width)}", halo=None)
-        outer += border.width
+    layers = [r for r in size.layers if r.border is not None]
+    number = len(layers)
+    for layer in reversed(size.layers):
+        deep = (layer.width - layer.inner_width) / 2
+        if layer.border is not None:
+            y = float(height) * 0.16 + frame.inches(15) * (number - 1)
+            label = "border" if len(layers) == 1 else f"border {number}:"
+            target = (width - outer - deep / 2, y)
+            beside = (float(width) + frame.inches(13), y)
+            leader(frame, target, beside, f"{label} {set_inches(layer.border.width)}", halo=None)
+            number -= 1
+        outer += deep
+    if size.on_point:
+        y = float(height) * 0.16 + frame.inches(15) * len(layers)
+        beside = (float(width) + frame.inches(13), max(y, float(height) / 2))
+        leader(frame, _last_block(draft), beside, words, halo=None)
+
+
+def _block_box(draft: Draft) -> tuple[float, float, float, float]:
+    """Return the box of the first block of the last row, or of the top without blocks."""
+    blocks = [p for p in draft.patches if p.row is not None and p.column is not None]
+    last = [p for p in blocks if p.row == max(q.row or 0 for q in blocks)]
+    first = [p for p in last if p.column == min(q.column or 0 for q in last)]
+    return bounds_of(polygon_of(p) for p in first or draft.patches)
+
+
+def _last_block(draft: Draft) -> tuple[float, float]:
+    """Return the middle of a block at the right edge, half way down."""
+    blocks = [p for p in draft.patches if p.row is not None and p.column is not None]
+    right = [p for p in blocks if p.column == max(q.column or 0 for q in blocks)]
+    rows = sorted({p.row or 0 for p in right})
+    box = bounds_of(polygon_of(p) for p in right if (p.row or 0) == rows[len(rows) // 2])
+    return (box[0] + box[2]) / 2, (box[1] + box[3]) / 2
 
 
 def _alt(context: Context, size: Size) -> str:

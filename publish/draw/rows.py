@@ -11,8 +11,10 @@ from itertools import accumulate
 
 from publish.draw.canvas import Canvas
 from publish.draw.context import CannotDrawError, Context
+from publish.draw.exploded import setting
 from publish.draw.marks import disc
-from publish.draw.piecing import holds, margins, paint_raw, press_arrows, together
+from publish.draw.piecing import holds, margins, paint_raw, together
+from publish.draw.pressing import press_arrows
 from publish.draw.style import STEP_WIDTH
 from publish.draw.top import units_of
 from publish.draw.words import counted, listed
@@ -45,7 +47,9 @@ def row_units(draft: Draft) -> tuple[Unit, ...]:
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw the rows one under the other with their numbers and pressing arrows."""
-    draft = context.draft(spec)
+    draft, size = context.draft(spec), context.size(spec)
+    if size.on_point or size.sashing is not None:
+        return setting(context, spec)
     rows = row_units(draft)
     if not rows:
         raise CannotDrawError("this size has no blocks")

@@ -15,6 +15,7 @@ from shapely.geometry.base import BaseGeometry
 from publish.draw.canvas import Canvas
 from publish.draw.marks import arrow
 from publish.draw.sheet_labels import Room, size_of, text_box, words
+from publish.draw.sheet_names import names
 from publish.draw.sheet_page import metric_square
 from publish.draw.sheet_template import Fold, Template, polar
 from publish.draw.style import (
@@ -36,6 +37,7 @@ FINE = 0.02
 """Points: how far a printed template line may be thinned (7 micrometres)."""
 JOIN = Stroke(SOFT, 0.45, (9.0, 3.0))
 GRAIN = Stroke(INK, 0.7)
+NOTCH = Stroke(INK, 0.9)
 FOLD_NAMES = {"single": "single fold", "multiple": "multiple folds"}
 CENTRE = 5.0
 """Points: the radius of the centre mark."""
@@ -73,13 +75,17 @@ def draw_window(
     for mark in tiling.marks_on(window):
         room.take(Point(frame.point((mark.x, mark.y))).buffer(MARK * 72 + 8))
         _diamond(frame, mark.x, mark.y, mark.number)
-    _centre(frame, room, window)
+    if template.of_motif:
+        _centre(frame, room, window)
     _join_words(frame, room, joins)
-    squared = metric_square(canvas, room)
+    off = None if template.of_motif else frame.to_page(template.cut_body.intersection(window.area))
+    squared = metric_square(canvas, room, off)
+    names(frame, room, template, window)
     for fold in template.folds:
         _fold_words(frame, room, fold, template, window)
     _openings(frame, room, template, window)
-    _grain(frame, room, template, window)
+    if template.part != "foundation":
+        _grain(frame, room, template, window)
     return squared
 
 
@@ -90,6 +96,8 @@ def _lines(frame: Canvas, template: Template, area: BaseGeometry) -> None:
         frame.lines(fold.line.intersection(area), FOLD, smooth=0)
     frame.lines(template.cut.intersection(area), CUT, smooth=FINE)
     frame.lines(template.finished.intersection(area), FINISHED, smooth=FINE)
+    if not template.ticks.is_empty:
+        frame.lines(template.ticks.intersection(area), NOTCH, smooth=0)
 
 
 def _join_lines(

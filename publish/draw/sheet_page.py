@@ -11,6 +11,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from shapely.geometry.base import BaseGeometry
+
 from publish.draw.canvas import Canvas
 from publish.draw.letters import text_width
 from publish.draw.sheet_labels import Room, text_box
@@ -62,6 +64,8 @@ class Heading:
     turned: bool
     """Whether the edge is turned under, so that finished and cut line differ."""
     folds: bool
+    legend: tuple[tuple[Stroke, str], ...] = ()
+    """The lines and what they mean, where they are not those of a motif."""
 
 
 def window_size(paper: Paper) -> tuple[float, float]:
@@ -99,10 +103,14 @@ def strip(canvas: Canvas, paper: Paper, heading: Heading, bar: bool) -> None:
     canvas.line((MARGIN, base), (paper.width - MARGIN, base), Stroke(HAIR, 0.4))
 
 
-def metric_square(canvas: Canvas, room: Room) -> bool:
-    """Draw the 5 cm square where the window is free, a corner first; False without room."""
+def metric_square(canvas: Canvas, room: Room, off: BaseGeometry | None = None) -> bool:
+    """Draw the 5 cm square where the window is free, a corner first; False without room.
+
+    `off` is a shape that it must keep off as well.
+    """
     side = FIVE_CM * 72
-    spot = room.corner(side, side, 7.0) or room.spot(side + 14, side + 14)
+    free = room if off is None else Room(room.area, room.taken.union(off), room.margin)
+    spot = free.corner(side, side, 7.0) or free.spot(side + 14, side + 14)
     if spot is None:
         return False
     corner = ((spot[0] - side / 2) / 72, (spot[1] - side / 2) / 72)
@@ -112,6 +120,15 @@ def metric_square(canvas: Canvas, room: Room) -> bool:
 
 
 def _legend(page: Canvas, at: tuple[float, float], heading: Heading) -> None:
+    entries = list(heading.legend) or _motif_legend(heading)
+    x, y = at
+    for stroke, words in entries:
+        page.line((x, y), (x + 20, y), stroke)
+        page.text((x + 23, y), words, SMALL, level="middle")
+        x += 23 + text_width(words, SMALL) + 9
+
+
+def _motif_legend(heading: Heading) -> list[tuple[Stroke, str]]:
     entries = [(FINISHED, "finished line")]
     if heading.turned:
         entries.append((CUT, "cut line"))
@@ -119,11 +136,7 @@ def _legend(page: Canvas, at: tuple[float, float], heading: Heading) -> None:
         entries.append((FOLD, "fold" if heading.turned else "wedge edge"))
     else:
         entries.append((CREASE, "centre line"))
-    x, y = at
-    for stroke, words in entries:
-        page.line((x, y), (x + 20, y), stroke)
-        page.text((x + 23, y), words, SMALL, level="middle")
-        x += 23 + text_width(words, SMALL) + 9
+    return entries
 
 
 def _square(canvas: Canvas, left: float, top: float, side: float, measure: str) -> None:

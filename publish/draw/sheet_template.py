@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 import shapely
 from shapely import affinity
@@ -50,13 +50,22 @@ class Fold:
 
 
 @dataclass(frozen=True)
+class Name:
+    """Words that stand inside a shape of the template: the first line large, if it fits."""
+
+    shape: Polygon
+    lines: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class Template:
     """The lines of one template, in inches with the motif's centre at the origin.
 
     `turn` (degrees clockwise) after `mirrored` (left for right) takes the motif's own
     coordinates to these; `grain` is the angle of the straight grain; `body` is the
     finished shape and `cut_body` the shape with its turn-under; `guides` are the centre
-    lines of a template that is not laid on folds.
+    lines of a template that is not laid on folds. `ticks` are notches, and `names` what
+    stands inside the patches of a foundation or on a piece.
     """
 
     part: str
@@ -70,6 +79,8 @@ class Template:
     grain: float
     turn: float
     mirrored: bool
+    ticks: MultiLineString = field(default_factory=MultiLineString)
+    names: tuple[Name, ...] = ()
 
     @property
     def cover(self) -> BaseGeometry:
@@ -79,7 +90,13 @@ class Template:
     @property
     def lines(self) -> BaseGeometry:
         folds = [f.line for f in self.folds]
-        return unary_union([self.finished, self.cut, self.guides, *folds])
+        ticks = [] if self.ticks.is_empty else [self.ticks]
+        return unary_union([self.finished, self.cut, self.guides, *folds, *ticks])
+
+    @property
+    def of_motif(self) -> bool:
+        """Return whether it is a motif's, and not a pieced patch's or a foundation's."""
+        return self.part in ("wedge", "whole")
 
     def turned(self, degrees: float) -> Template:
         """Return the template turned clockwise about the centre."""
@@ -100,6 +117,8 @@ class Template:
             openings=tuple(_spun(p, degrees) for p in self.openings),
             grain=self.grain + degrees,
             turn=self.turn + degrees,
+            ticks=spin(self.ticks),
+            names=tuple(replace(n, shape=spin(n.shape)) for n in self.names),
         )
 
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from publish.draw.canvas import Canvas
 from publish.draw.context import CannotDrawError, Context
-from publish.draw.letters import set_inches
+from publish.draw.sheet_heading import Asked, alt_words, heading, piece_of, section_of
 from publish.draw.sheet_marks import FOLD_NAMES, draw_window, grain_words
 from publish.draw.sheet_page import (
     Heading,
@@ -22,6 +22,7 @@ from publish.draw.sheet_page import (
     window_corner,
     window_size,
 )
+from publish.draw.sheet_piece import foundation_template, piece_template
 from publish.draw.sheet_template import Template, template_of
 from publish.draw.style import INK, LABEL, PAPER, STEP_WIDTH, Stroke
 from publish.draw.tiling import SIDES, Tiling, Window, tile
@@ -32,21 +33,37 @@ from publish.model.words import FigureSpec
 
 WEDGE_TURNS = (0.0, 15.0, -15.0, 30.0, -30.0, 45.0, -45.0, 60.0, -60.0, 75.0, -75.0, 90.0, -90.0)
 """Turns tried for a wedge, in degrees; upright as in the figures wins among equals."""
-PARTS = {"wedge": "wedge", "whole": "whole motif"}
 WHOLE_TURNS = (0.0, 90.0, 45.0)
+SMALL_PARTS = {
+    "piece": (0.0, 90.0, 45.0, -45.0, 30.0, -30.0, 60.0, -60.0),
+    "foundation": (0.0, 90.0),
+}
+"""The turns tried for templates of pieced patches and for foundations."""
 
 
 def template_sheets(
     context: Context, motif: str, size: str, part: str, paper: Paper
 ) -> tuple[Sheet, ...]:
     """Return the sheets of one template, in the order in which they are joined."""
-    shape = context.drafts[size].motifs.get(motif)
-    if shape is None:
-        raise CannotDrawError(f"there is no motif {motif!r} at this size")
-    template, tiling = laid_out(shape, part, paper)
-    return tuple(
-        _sheet(context, shape, size, template, tiling, window, paper) for window in tiling.windows
-    )
+    asked = (motif, size, part)
+    template, tiling = spread(context, asked, paper)
+    return tuple(_sheet(context, asked, template, tiling, w, paper) for w in tiling.windows)
+
+
+def spread(context: Context, asked: Asked, paper: Paper) -> tuple[Template, Tiling]:
+    """Return any template as it lies on its sheets, and the sheets."""
+    key, size, part = asked
+    if part not in SMALL_PARTS:
+        shape = context.drafts[size].motifs.get(key)
+        if shape is None:
+            raise CannotDrawError(f"there is no motif {key!r} at this size")
+        return laid_out(shape, part, paper)
+    if part == "piece":
+        template = piece_template(context.pattern, piece_of(context, key, size))
+    else:
+        template = foundation_template(context.pattern, section_of(context, key, size))
+    tiling = tile(template.cover, window_size(paper), SMALL_PARTS[part])
+    return template.turned(tiling.turn), tiling
 
 
 def laid_out(shape: MotifShape, part: str, paper: Paper) -> tuple[Template, Tiling]:
@@ -58,23 +75,24 @@ def laid_out(shape: MotifShape, part: str, paper: Paper) -> tuple[Template, Tili
 
 
 def _sheet(
-    context: Context, shape: MotifShape, size: str, template: Template, tiling: Tiling,
-    window: Window, paper: Paper,
+    context: Context, asked: Asked, template: Template, tiling: Tiling, window: Window,
+    paper: Paper,
 ) -> Sheet:  # fmt: skip
-    heading = _heading(context, shape, size, template, tiling, window)
+    key_, size, _ = asked
+    said = heading(context, asked, template, tiling, window)
     canvas = Canvas(paper.width, paper.height)
     corner = window_corner()
     squared = draw_window(canvas, corner, template, tiling, window)
-    strip(canvas, paper, heading, bar=not squared)
+    strip(canvas, paper, said, bar=not squared)
     if len(tiling.windows) > 1:
         key(canvas, paper, template, tiling, window)
-    alt = _alt(heading, template, tiling, window)
+    alt = _alt(said, template, tiling, window)
     left, top, right, bottom = window.box
     return Sheet(
-        key=f"{shape.key}-{size}-{template.part}-{window.label.lower()}",
+        key=f"{key_.replace(' ', '-')}-{size}-{template.part}-{window.label.lower()}",
         svg=canvas.svg(alt),
-        title=f"{heading.name}, sheet {window.label}",
-        motif=shape.key,
+        title=f"{said.name}, sheet {window.label}",
+        motif=key_,
         size=size,
         part=template.part,
         row=window.row,
@@ -92,34 +110,10 @@ def _sheet(
     )
 
 
-def _heading(
-    context: Context, shape: MotifShape, size: str, template: Template, tiling: Tiling,
-    window: Window,
-) -> Heading:  # fmt: skip
-    pattern = context.pattern
-    motif = pattern.motifs[shape.key]
-    count = sum(p.motif == shape.key for p in context.drafts[size].placements)
-    name = f"{motif_name(shape.key)} {PARTS[template.part]}, {context.sizes[size].title}"
-    at = list(tiling.windows).index(window) + 1
-    turned = not template.cut.is_empty
-    lines = [
-        f"Cut {count} from {pattern.fabrics[motif.fabric].name}",
-        f"Finished motif {set_inches(shape.span)} across",
-        f"Sheet {window.label}, {at} of {len(tiling.windows)}",
-    ]
-    if turned:
-        lines.insert(2, f"Turn-under {set_inches(motif.turn_under)}")
-    return Heading(pattern.title, name, tuple(lines), turned, bool(template.folds))
-
-
-def motif_name(key: str) -> str:
-    """Return a motif's key as words: `Sea lavender`."""
-    words = key.replace("_", " ").replace("-", " ")
-    return words[:1].upper() + words[1:]
-
-
 def _alt(heading: Heading, template: Template, tiling: Tiling, window: Window) -> str:
     lines = "Finished line solid, cut line dashed" if heading.turned else "Finished line solid"
+    if not template.of_motif:
+        lines = f"{alt_words(template, heading)} {lines}"
     folds = " and ".join(f"{FOLD_NAMES[f.kind]} ({grain_words(f)})" for f in template.folds)
     edges = f" Fold edges dash-dot: {folds}." if folds else ""
     if folds and not heading.turned:
@@ -138,8 +132,13 @@ def _alt(heading: Heading, template: Template, tiling: Tiling, window: Window) -
 
 def tile_map(context: Context, spec: FigureSpec) -> Figure:
     """Draw how the sheets of one template join."""
-    _, shape = context.motif(spec)
-    template, tiling = laid_out(shape, spec.get("part", "wedge"), context.paper)
+    part = spec.get("part", "wedge")
+    if part in SMALL_PARTS:
+        size = context.size(spec).key
+        template, tiling = spread(context, (spec.get("motif"), size, part), context.paper)
+    else:
+        _, shape = context.motif(spec)
+        template, tiling = laid_out(shape, part, context.paper)
     left, top, right, bottom = extent(tiling)
     room = min(STEP_WIDTH - 0.9, 1.15)
     scale = room / max(right - left, bottom - top)

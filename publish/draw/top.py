@@ -11,13 +11,14 @@ from __future__ import annotations
 from collections.abc import Iterable
 from fractions import Fraction
 
-from shapely.affinity import translate
+from shapely.affinity import rotate, translate
 from shapely.geometry import MultiLineString, MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import unary_union
 
 from publish.draw.canvas import Canvas
 from publish.draw.context import Context
+from publish.draw.shapes import polygon_of
 from publish.draw.style import INK, PAPER, Stroke, edge_of, mix, readable_on
 from publish.model.draft import Draft, Patch, Placement, Unit
 
@@ -30,16 +31,9 @@ def fit(width: Fraction | float, height: Fraction | float, room: tuple[float, fl
     return min(room[0] / float(width), room[1] / float(height))
 
 
-def polygon_of(patch: Patch) -> Polygon:
-    """Return a patch as a shapely polygon."""
-    return Polygon([(float(x), float(y)) for x, y in patch.ring])
-
-
 def patches_of(unit: Unit) -> tuple[Patch, ...]:
     """Return the patches in a unit, in sewing order."""
-    if unit.patch is not None:
-        return (unit.patch,)
-    return tuple(patch for part in unit.parts for patch in patches_of(part))
+    return unit.patches
 
 
 def units_of(unit: Unit) -> Iterable[Unit]:
@@ -51,7 +45,10 @@ def units_of(unit: Unit) -> Iterable[Unit]:
 
 def placed(draft: Draft, place: Placement) -> MultiPolygon:
     """Return a motif where it lies on the top."""
-    return translate(draft.motifs[place.motif].whole, float(place.x), float(place.y))
+    whole = draft.motifs[place.motif].whole
+    if place.turn:
+        whole = rotate(whole, place.turn, origin=(0, 0))
+    return translate(whole, float(place.x), float(place.y))
 
 
 def paint_patches(frame: Canvas, context: Context, patches: Iterable[Patch],

@@ -57,14 +57,24 @@ def top_words(context: Context, size: Size) -> str:
     fabric = context.pattern.fabrics
     draft = context.drafts[size.key]
     grounds = dict.fromkeys(p.fabric for p in draft.patches if p.role == "ground")
-    parts = [f"{counted(size.columns * size.rows, 'block')} of {inches_text(size.block_side)}"]
+    parts = [f"{counted(size.block_count, 'block')} of {inches_text(size.block_side)}"]
+    parts[0] += " set on point" if size.on_point else ""
     parts[0] += f" in {listed([fabric[f].name for f in grounds])}"
+    if size.setting_fabric:
+        parts.append(f"setting triangles in {fabric[size.setting_fabric].name}")
+    if size.sashing is not None:
+        sashing = size.sashing
+        parts.append(f"sashing of {inches_text(sashing.width)} in {fabric[sashing.fabric].name}")
     for key in dict.fromkeys(p.motif for p in draft.placements):
         motif = context.pattern.motifs[key]
         number = sum(p.motif == key for p in draft.placements)
         named = counted(number, f"{motif.folds}-fold motif")
         parts.append(f"{named} in {fabric[motif.fabric].name}")
-    parts += [
-        f"a border of {inches_text(b.width)} in {fabric[b.fabric].name}" for b in size.borders
-    ]
+    for layer in size.layers:
+        if layer.border is not None:
+            border = layer.border
+            parts.append(f"a border of {inches_text(border.width)} in {fabric[border.fabric].name}")
+        elif layer.block_side is not None:
+            blocks = counted(len(layer.blocks), "block")
+            parts.append(f"a round of {blocks} of {inches_text(layer.block_side)}")
     return listed(parts)

@@ -15,14 +15,9 @@ from fractions import Fraction
 
 from shapely.geometry import MultiLineString, MultiPolygon, Polygon
 
+from publish.arcs import Arcs as Arcs
+from publish.arcs import Point as Point
 from publish.surd import Length
-
-Point = tuple[Length, Length]
-"""Inches from the top left corner of the finished top."""
-
-Arcs = tuple[tuple[int, Point], ...]
-"""As in `PatchSpec.arcs`: `(i, through)` says that the edge from corner i to the corner
-after it is the circular arc through a point."""
 
 
 @dataclass(frozen=True)
@@ -78,8 +73,10 @@ class Unit:
     patch: Patch | None = None
     press: str = ""
     """Where the allowances of this unit's seams go: `left`, `right`, `up`, `down`,
-    `open`, or `out` for borders; of a `slant` or `curve`, `first` or `last`: towards the
-    first part or the last."""
+    `open`, `out` for borders and wherever the outer of several parts lie round a middle:
+    away from the middle, or `sashing`: each seam towards the strip of sashing that it
+    joins; of a `slant`, `curve` or `set in`, `first` or `last`: towards the first part or
+    the last."""
     turn: int = 0
     """0 or 45."""
     ring: tuple[Point, ...] = ()

@@ -50,6 +50,10 @@ class Piece:
     """Patches that each rectangle gives: 2 from a square cut once on the diagonal."""
     template: str = ""
     """Key of the `PieceTemplate` that it is cut with."""
+    angle: int = 0
+    """Of shapes from strips: degrees at which the strip is cut across; 0 for all others."""
+    apart: Fraction | None = None
+    """Of parallelograms and diamonds: between two cuts, measured square to them."""
 
 
 @dataclass(frozen=True)

@@ -189,13 +189,18 @@ class Manual:
         return replace(self, sections=tuple(kept))
 
     def whole_templates(self) -> Manual:
-        """Return the template sections with each motif's whole outline in place of parts."""
+        """Return the template sections with each motif's whole outline in place of parts.
+
+        Templates of pieces and foundations are left out.
+        """
         kept = []
         for section in self.templates_only().sections:
             sheets = dict.fromkeys(
-                replace(b, part="whole") for b in section.blocks if isinstance(b, TemplateSheets)
-            )
-            kept.append(replace(section, blocks=tuple(sheets)))
+                replace(b, part="whole") for b in section.blocks
+                if isinstance(b, TemplateSheets) and b.part in ("wedge", "whole")
+            )  # fmt: skip
+            if sheets:
+                kept.append(replace(section, blocks=tuple(sheets)))
         return replace(self, sections=tuple(kept))
 
 

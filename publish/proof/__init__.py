@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from publish.model.book import Edition
-from publish.model.cutplan import CutPlan
+from publish.model.cutplan import CutPlan, PieceTemplate
 from publish.model.draft import Draft
 from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
@@ -118,11 +118,14 @@ def measure(
     artwork: Artwork,
     edition: Edition,
     plans: Mapping[str, CutPlan] | None = None,
+    templates: Mapping[str, tuple[PieceTemplate, ...]] | None = None,
 ) -> tuple[Note, ...]:
     """Return every finding about a finished PDF.
+
+    `templates` are those of the plans, by size: sheets of pieces are measured by them.
 
     With `plans`, the numbers a maker buys and cuts by are looked for in the booklet's
     text; template-only editions carry no tables and are not searched.
     """
-    with Printed(pattern, drafts, artwork, edition, plans or {}) as printed:
+    with Printed(pattern, drafts, artwork, edition, plans or {}, templates or {}) as printed:
         return tuple(note for each in MEASUREMENTS for note in each(printed))

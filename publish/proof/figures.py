@@ -59,7 +59,7 @@ def _says(figure: FigureSpec) -> str:
 def _subject(case: Case, figure: FigureSpec) -> Iterator[Note]:
     known = {
         "size": set(case.keys),
-        "motif": set(case.pattern.motifs),
+        "motif": {*case.pattern.motifs, *_templates(case)},
         "block": set(case.pattern.blocks),
         "fabric": set(case.pattern.fabrics),
     }
@@ -70,3 +70,9 @@ def _subject(case: Case, figure: FigureSpec) -> Iterator[Note]:
                 f"the figure {figure.key!r} shows a {name} that the pattern does not have",
                 expected=" or ".join(sorted(known[name])), received=value,
             )  # fmt: skip
+
+
+def _templates(case: Case) -> set[str]:
+    """Return the keys of piece templates and foundations: they are on sheets as motifs are."""
+    pieces = {t.key for key in case.keys for t in case.plans[key].templates}
+    return pieces | {f.key for key in case.keys for f in case.drafts[key].foundations}

@@ -20,7 +20,8 @@ from publish.model.cutplan import CutPlan, Piece
 from publish.model.draft import Unit
 from publish.proof.case import Case, units
 from publish.proof.pieces import Kind, is_patch, patch_kind
-from publish.units import UNITS, parse_number
+from publish.surd import Exact, Surd
+from publish.units import UNITS, maker_inches, parse_number
 
 NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
 _SAID = re.compile(rf"(?<![\d./-])({NUMBER})[ \u00a0](in|ft|yd|mm|cm|m)\b")
@@ -43,7 +44,7 @@ class Said:
     unit: str
 
 
-Settled = tuple[set[Fraction], set[float]]
+Settled = tuple[set[Exact], set[float]]
 """Exact lengths, and lengths of curves and of thread, in inches."""
 
 
@@ -56,7 +57,7 @@ def said(text: str) -> Iterator[Said]:
 
 def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
     """Return the exact lengths, and those of curves, of some sizes and of the pattern."""
-    exact: set[Fraction] = set()
+    exact: set[Exact] = set()
     curved: set[float] = set()
     parts: list[object] = [case.pattern.sewing, *case.pattern.fabrics.values()]
     parts += case.pattern.motifs.values()
@@ -71,11 +72,12 @@ def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
         curved.update(float(v) for v in (*_values(thread), thread.total))
     for part in parts:
         for value in _values(part):
-            if isinstance(value, Fraction):
-                exact.add(value)
-            else:
+            if isinstance(value, float):
                 curved.add(value)
-    return exact, curved
+            else:
+                exact.add(value)
+    # A length on the diagonal is told to the nearest 1/8 in, and in centimetres as it is.
+    return exact | {maker_inches(v) for v in exact}, curved
 
 
 def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
@@ -90,7 +92,9 @@ def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
         yield size.block_side - size.motif_span
         yield (size.block_side - size.motif_span) / 2
     if size.pillow is not None:
-        yield from (side + 2 * size.pillow.seam for side in (size.width, size.height))
+        for side in (size.width, size.height):
+            whole = side + 2 * size.pillow.seam
+            yield from (whole, whole + case.pattern.sewing.ground_margin)
     for border in size.borders:
         yield border.width + 2 * case.seam
 
@@ -138,9 +142,9 @@ def _in_words(plan: CutPlan) -> Iterator[Fraction]:
         yield from map(Fraction, re.findall(r"\d+", plan.batting.package))
 
 
-def _values(part: object) -> Iterator[Fraction | float]:
+def _values(part: object) -> Iterator[Exact | float]:
     """Yield every number inside a value of the model, geometries left out."""
-    if isinstance(part, Fraction | float):
+    if isinstance(part, Fraction | Surd | float):
         yield part
     elif isinstance(part, str | bytes | int | BaseGeometry) or part is None:
         return

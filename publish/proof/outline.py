@@ -1,7 +1,7 @@
-"""Whether a template's printed outline is the motif's, at its true size and place.
+"""Whether a template's printed outline is the drafted one, at its true size and place.
 
 In: a printed edition. Out: notes.
-Invariant: along the motif's finished outline as drafted, the PDF has ink; the ink's
+Invariant: along the finished outline as drafted, the PDF has ink; the ink's
 distances from it, taken square to the line, show no change of size beyond `TOLERANCE`
 and no shift beyond `SHIFT`.
 
@@ -19,13 +19,14 @@ from dataclasses import dataclass
 
 import numpy as np
 from shapely import affinity
-from shapely.geometry import LineString, box
+from shapely.geometry import box
 from shapely.geometry.base import BaseGeometry
 
 from publish.model.draft import MotifShape
 from publish.model.figure import Sheet
 from publish.notes import Note, error
 from publish.proof.case import Code
+from publish.proof.drafted import lines_of, motif_lines
 from publish.proof.paper import DARK, DPI, Floats, Printed, Raster
 
 CODES = {
@@ -45,6 +46,8 @@ FEWEST = 40
 """Samples below which a sheet shows too little to be judged."""
 FOUND = 0.9
 """Share of the samples that must have ink: letters may interrupt a line."""
+BLIND = 0.05
+"""Share of the best told direction below which a change along another is not judged."""
 TILE = 8.0
 """Inches: side of the part of a page that is turned into dots at once."""
 EDGE = 0.06
@@ -67,10 +70,10 @@ class Fit:
 def measure(printed: Printed) -> Iterator[Note]:
     """Yield a note for each sheet whose outline is missing, shifted or of another size."""
     for sheet, page in printed.sheets():
-        shape = _shape(printed, sheet)
-        if shape is None or sheet.at is None:
+        lines = lines_of(printed, sheet)
+        if lines is None or sheet.at is None:
             continue
-        fit = fit_of(printed, sheet, page, shape)
+        fit = fit_along(printed, sheet, page, lines)
         if fit is None:
             continue
         where = f"{sheet.title}, page {page + 1} of {printed.edition.name}"
@@ -88,14 +91,14 @@ def measure(printed: Printed) -> Iterator[Note]:
             )  # fmt: skip
 
 
-def _shape(printed: Printed, sheet: Sheet) -> MotifShape | None:
-    draft = printed.drafts.get(sheet.size)
-    return None if draft is None else draft.motifs.get(sheet.motif)
-
-
 def fit_of(printed: Printed, sheet: Sheet, page: int, shape: MotifShape) -> Fit | None:
-    """Return how a sheet's outline lies; None when the sheet shows too little of it."""
-    points, across = _samples(_outline(shape, sheet))
+    """Return how a motif's outline lies; None when the sheet shows too little of it."""
+    return fit_along(printed, sheet, page, motif_lines(shape, sheet.part))
+
+
+def fit_along(printed: Printed, sheet: Sheet, page: int, lines: BaseGeometry) -> Fit | None:
+    """Return how drafted lines lie on a sheet; None when it shows too little of them."""
+    points, across = _samples(_on_page(lines, sheet))
     if len(points) < FEWEST:
         return None
     off = _offsets(printed, page, points, across)
@@ -104,8 +107,11 @@ def fit_of(printed: Printed, sheet: Sheet, page: int, shape: MotifShape) -> Fit 
         return Fit(len(points), float(seen.mean()), math.nan, math.nan)
     points, across, off = points[seen], across[seen], off[seen]
     about = points.mean(axis=0)
-    columns = np.column_stack([((points - about) * across).sum(axis=1), across])
-    (size, x, y), *_ = np.linalg.lstsq(columns, off, rcond=None)
+    far = float(np.sqrt(((points - about) ** 2).sum(axis=1).mean())) or 1.0
+    columns = np.column_stack([((points - about) * across).sum(axis=1) / far, across])
+    # Lines that all run one way tell nothing of a shift along them: that part stays 0.
+    (size, x, y), *_ = np.linalg.lstsq(columns, off, rcond=BLIND)
+    size /= far
     return Fit(len(seen), float(seen.mean()), float(size), math.hypot(x, y))
 
 
@@ -125,16 +131,9 @@ def _offsets(printed: Printed, page: int, points: Floats, across: Floats) -> Flo
     return off
 
 
-def _outline(shape: MotifShape, sheet: Sheet) -> BaseGeometry:
-    """Return the finished outline as it lies on the page, within the sheet's window.
-
-    Stretches on a wedge's fold edges are left out: no finished line is drawn there.
-    """
+def _on_page(outline: BaseGeometry, sheet: Sheet) -> BaseGeometry:
+    """Return drafted lines as they lie on the page, within the sheet's window."""
     assert sheet.at is not None
-    if sheet.part == "wedge":
-        outline = shape.wedge.boundary.difference(_folds(shape).buffer(1e-3))
-    else:
-        outline = shape.whole.boundary
     if sheet.mirrored:
         outline = affinity.scale(outline, -1, 1, origin=(0, 0))
     outline = affinity.rotate(outline, sheet.turn, origin=(0, 0))
@@ -143,15 +142,6 @@ def _outline(shape: MotifShape, sheet: Sheet) -> BaseGeometry:
     wide, high = sheet.window
     window = box(left + EDGE, top + EDGE, left + wide - EDGE, top + high - EDGE)
     return outline.intersection(window)
-
-
-def _folds(shape: MotifShape) -> BaseGeometry:
-    far = 2 * float(shape.span)
-    rays = [
-        LineString([(0, 0), (far * math.cos(a), far * math.sin(a))])
-        for a in (math.radians(edge.angle) for edge in shape.edges or ())
-    ]
-    return rays[0].union(rays[-1]) if rays else LineString()
 
 
 def _samples(outline: BaseGeometry) -> tuple[Floats, Floats]:

@@ -1,14 +1,14 @@
 """Whether the pieces that are cut are the pieces that are sewn.
 
 In: a case. Out: notes.
-Invariant: for each fabric and finished size there are as many cut pieces as patches in
-the seam tree; as many motif squares as motifs on the top; a letter names one thing.
+Invariant: every patch of the seam tree has a piece of its fabric, and there are as many
+pieces as their patches need; as many motif squares as motifs on the top; a letter names one thing.
 """
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from publish.model.cutplan import Piece
@@ -35,6 +35,8 @@ CODES = {
 Kind = tuple[str, Fraction, Fraction]
 """Fabric and finished size, the shorter side first."""
 
+_NO_PATCH = ("motif", "backing", "binding", "pillow back", "sleeve")
+
 
 def check(case: Case) -> Iterator[Note]:
     """Yield a note for each kind of piece whose count or size cannot be right."""
@@ -47,7 +49,7 @@ def check(case: Case) -> Iterator[Note]:
 
 def is_patch(piece: Piece) -> bool:
     """Return whether a piece becomes a patch of the top."""
-    return piece.purpose.split()[0] in ("ground", "border")
+    return not piece.purpose.startswith(_NO_PATCH)
 
 
 def _kind(fabric: str, width: Fraction, height: Fraction) -> Kind:
@@ -70,24 +72,54 @@ def patch_kind(patch: Patch) -> Kind | None:
 
 
 def _counts(case: Case, size: str) -> Iterator[Note]:
-    patches = [u.patch for u in units(case.drafts[size].assembly) if u.patch is not None]
-    kinds = [patch_kind(patch) for patch in patches]
-    sewn = Counter(kind for kind in kinds if kind is not None)
-    cut: Counter[Kind] = Counter()
-    for piece in filter(is_patch, case.plans[size].pieces):
-        if piece.finished_width is not None and piece.finished_length is not None:
-            kind = _kind(piece.fabric, piece.finished_width, piece.finished_length)
-            cut[kind] += piece.count
-    # Beside patches of other shapes a piece may be cut that is none of the rectangles.
-    counted = {*sewn, *cut} if None not in kinds else set(sewn)
-    for kind in sorted(counted):
-        if sewn[kind] != cut[kind]:
-            fabric, shorter, longer = kind
+    """Every patch of the seam tree has a piece of its fabric, and every piece its patches."""
+    plan = case.plans[size]
+    pieces = {piece.letter: piece for piece in plan.pieces}
+    sewn: Counter[str] = Counter()
+    for patch in case.drafts[size].assembly.patches:
+        piece = pieces.get(plan.sources.get(patch.key, ""))
+        if piece is None or piece.fabric != patch.fabric:
+            other = "none" if piece is None else f"{piece.letter}, of {case.name(piece.fabric)}"
+            yield error(
+                "P811", case.size_place(size), f"the patch {patch.key} is cut from no piece",
+                expected=f"a piece of {case.name(patch.fabric)}", received=other,
+            )  # fmt: skip
+        else:
+            sewn[piece.letter] += 1
+    at_once = {letter for making in plan.makings for letter in making.letters}
+    for piece in filter(is_patch, plan.pieces):
+        needed = -(-sewn[piece.letter] // piece.yields)
+        if piece.letter not in at_once and piece.count != needed:
             yield error(
                 "P811", case.size_place(size),
-                f"{case.name(fabric)} patches of {inches_text(shorter)} × {inches_text(longer)} "
-                f"are not cut as often as they are sewn",
-                expected=f"{sewn[kind]} sewn", received=f"{cut[kind]} cut",
+                f"{case.name(piece.fabric)} pieces {piece.letter}, {piece.name}, are not cut as "
+                "often as they are sewn",
+                expected=f"{needed} sewn", received=f"{piece.count} cut",
+            )  # fmt: skip
+    yield from _at_once(case, size, pieces)
+
+
+def _at_once(case: Case, size: str, pieces: Mapping[str, Piece]) -> Iterator[Note]:
+    """Units made several at once: enough batches for the tree's units, cloth for each batch."""
+    made = Counter(unit.kind for unit in units(case.drafts[size].assembly))
+    wanted: Counter[str] = Counter()
+    for making in case.plans[size].makings:
+        batches = -(-made[making.kind] // making.each_batch)
+        if (making.count, making.batches) != (made[making.kind], batches):
+            yield error(
+                "P811", case.size_place(size),
+                f"{making.method} are not made as often as they are sewn",
+                expected=f"{batches} batches for {made[making.kind]}",
+                received=f"{making.batches} batches for {making.count}",
+            )  # fmt: skip
+        for letter, each in zip(making.letters, making.each, strict=True):
+            wanted[letter] += making.batches * each
+    for letter, count in wanted.items():
+        if letter not in pieces or pieces[letter].count < count:
+            yield error(
+                "P811", case.size_place(size), f"piece {letter} is not cut for every batch",
+                expected=f"at least {count}",
+                received=f"{pieces[letter].count if letter in pieces else 0}",
             )  # fmt: skip
 
 

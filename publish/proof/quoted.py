@@ -15,7 +15,16 @@ from publish.notes import Note, warning
 from publish.proof.case import Case, Code
 from publish.proof.lengths import NEAR, Said, Settled, said, settled
 from publish.proof.words import Passage, passages
-from publish.units import INCH_IN_MM, UNITS, YARD, decimal_text, fraction_text, parse_length
+from publish.surd import Exact
+from publish.units import (
+    INCH_IN_MM,
+    UNITS,
+    YARD,
+    decimal_text,
+    fraction_text,
+    maker_inches,
+    parse_length,
+)
 
 CODES = {
     "P861": Code(
@@ -38,7 +47,8 @@ _PRACTICE = {
 PRACTICE = frozenset(Fraction(*map(int, n.split("/"))) for n in _PRACTICE)
 """Inches that the booklet may name without computing them: common practice."""
 PRACTICE_METRIC = frozenset(
-    parse_length(text) for text in ("5 cm", "2.5 mm", "3 mm", "4 mm", "45 mm", "200 m", "59 m")
+    parse_length(text)
+    for text in ("5 cm", "1.5 mm", "2.5 mm", "3 mm", "4 mm", "45 mm", "200 m", "59 m")
 )
 """Inches: the check bar, stitch lengths, a rotary blade, a spool of thread, a bobbin of it."""
 PRACTICE_YARDS = frozenset({64 * YARD})
@@ -66,7 +76,7 @@ def _union(known: Mapping[str, Settled], keys: tuple[str, ...]) -> Settled:
     return exact, {v for k in keys for v in known[k][1]}
 
 
-def _accounted(length: Said, exact: set[Fraction], curved: set[float]) -> bool:
+def _accounted(length: Said, exact: set[Exact], curved: set[float]) -> bool:
     value, unit = length.inches, length.unit
     if unit in ("mm", "cm", "m"):
         number = length.text.split(" ")[0]
@@ -88,18 +98,18 @@ def _run(told: float, length: float) -> bool:
     return nearest or (told % YARD == 0 and 0 <= told - length < YARD)
 
 
-def _number(inches: Fraction, unit: str) -> str:
+def _number(inches: Exact, unit: str) -> str:
     if unit in ("in", "ft", "yd"):
-        return fraction_text(inches / UNITS[unit])
+        return fraction_text(maker_inches(inches) / UNITS[unit])
     return _metric(inches, unit, {"mm": 0, "cm": 1, "m": 2}[unit])
 
 
-def _metric(inches: Fraction, unit: str, places: int) -> str:
+def _metric(inches: Exact, unit: str, places: int) -> str:
     scale = {"mm": 1, "cm": 10, "m": 1000}[unit]
     return decimal_text(inches * INCH_IN_MM / scale, places)
 
 
-def _note(case: Case, passage: Passage, length: Said, exact: set[Fraction]) -> Note:
+def _note(case: Case, passage: Passage, length: Said, exact: set[Exact]) -> Note:
     nearest = min(exact, key=lambda v: (abs(v - length.inches), v))
     perhaps = f"{_number(nearest, length.unit)} {length.unit}"
     return warning(

@@ -1,9 +1,9 @@
 """Whether the units can be sewn: parts of one height side by side, each patch used once.
 
 In: a case. Out: notes.
-Invariant: parts joined across or down tile the unit's box in that direction, others fill
-it together; units of one kind have one size; the root is the top; every patch hangs on
-the tree exactly once.
+Invariant: rectangles joined across or down tile the unit's box in that direction, other
+parts reach as far as it together, all as the unit lies on the table; units of one kind
+have one size; the root is the top; every patch hangs on the tree exactly once.
 """
 
 from __future__ import annotations
@@ -14,7 +14,9 @@ from fractions import Fraction
 
 from publish.model.draft import Unit
 from publish.notes import Note, error
+from publish.proof.areas import area
 from publish.proof.case import Case, Code, units
+from publish.surd import Length, turned
 from publish.units import inches_text
 
 CODES = {
@@ -23,7 +25,7 @@ CODES = {
     "P825": Code("Units of one kind differ in size", "the steps make them as if they were alike"),
 }
 
-Box = tuple[Fraction, Fraction, Fraction, Fraction]
+Box = tuple[Length, Length, Length, Length]
 """Left, top, right, bottom."""
 
 
@@ -42,9 +44,9 @@ def check(case: Case) -> Iterator[Note]:
 
 
 def _fit(case: Case, size: str, unit: Unit) -> Iterator[Note]:
-    if unit.patch is not None and unit.patch.box != unit.box:
-        yield _misfit(case, size, unit, "its patch", unit.patch.box)
-    if unit.join in ("across", "down"):
+    if not unit.parts and unit.patches and _around(unit, unit.turn) != unit.box:
+        yield _misfit(case, size, unit, "its patches", _around(unit, unit.turn))
+    if unit.join in ("across", "down") and all(map(_rectangular, unit.parts)):
         yield from _edge_to_edge(case, size, unit)
     elif unit.parts:
         yield from _inside(case, size, unit)
@@ -54,20 +56,40 @@ def _edge_to_edge(case: Case, size: str, unit: Unit) -> Iterator[Note]:
     """Parts side by side: one height, each beginning where the one before it ends."""
     along, across = ((0, 2), (1, 3)) if unit.join == "across" else ((1, 3), (0, 2))
     at = unit.box[along[0]]
-    for part in sorted(unit.parts, key=lambda p: p.box[along[0]]):
-        if part.box[along[0]] != at or any(part.box[i] != unit.box[i] for i in across):
-            yield _misfit(case, size, unit, f"its part {part.name}", part.box)
-        at = part.box[along[1]]
+    boxes = [(part, _seen(part, unit.turn)) for part in unit.parts]
+    for part, box in sorted(boxes, key=lambda b: b[1][along[0]]):
+        if box[along[0]] != at or any(box[i] != unit.box[i] for i in across):
+            yield _misfit(case, size, unit, f"its part {part.name}", box)
+        at = box[along[1]]
     if at != unit.box[along[1]]:
-        yield _misfit(case, size, unit, "the last of its parts", unit.parts[-1].box)
+        yield _misfit(case, size, unit, "the last of its parts", boxes[-1][1])
 
 
 def _inside(case: Case, size: str, unit: Unit) -> Iterator[Note]:
     """Parts joined by other seams: mitred corners, slanting, set in. Together as large."""
-    lefts, tops, rights, bottoms = zip(*(p.box for p in unit.parts), strict=True)
+    boxes = [_seen(part, unit.turn) for part in unit.parts]
+    lefts, tops, rights, bottoms = zip(*boxes, strict=True)
     whole = min(lefts), min(tops), max(rights), max(bottoms)
     if whole != unit.box:
         yield _misfit(case, size, unit, "its parts together", whole)
+
+
+def _rectangular(part: Unit) -> bool:
+    """Return whether a part fills its box: others may lean over the seam that joins them."""
+    covered = sum((area(patch.ring) for patch in part.patches), Fraction(0))
+    return not part.patches or covered == part.width * part.height
+
+
+def _seen(unit: Unit, turn: int) -> Box:
+    """Return a unit's box in the frame of what it is sewn into."""
+    return unit.box if unit.turn == turn else _around(unit, turn)
+
+
+def _around(unit: Unit, turn: int) -> Box:
+    """Return the box round a unit's patches as they lie when turned back by `turn` degrees."""
+    points = [turned(point, -turn) for patch in unit.patches for point in patch.ring]
+    xs, ys = [x for x, _ in points], [y for _, y in points]
+    return min(xs), min(ys), max(xs), max(ys)
 
 
 def _misfit(case: Case, size: str, unit: Unit, other: str, box: Box) -> Note:
@@ -85,7 +107,7 @@ def _box(box: Box) -> str:
 
 def _once(case: Case, size: str) -> Iterator[Note]:
     draft = case.drafts[size]
-    sewn = Counter(u.patch.key for u in units(draft.assembly) if u.patch is not None)
+    sewn = Counter(p.key for p in draft.assembly.patches)
     known = Counter(p.key for p in draft.patches)
     for key in sorted({*sewn, *known}):
         if sewn[key] != 1 or known[key] != 1:

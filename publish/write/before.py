@@ -14,7 +14,7 @@ from publish.write.context import Book
 from publish.write.phrase import listed, measure, stitch, to_buy
 from publish.write.practice import PIECING_STITCH
 from publish.write.steps import StepList
-from publish.write.templates import add_printing
+from publish.write.templates import add_printing, printed
 
 _ABBREVIATIONS = (
     ("in", "inch", re.compile(r"\d in\b")),
@@ -30,12 +30,12 @@ _ABBREVIATIONS = (
 def section(book: Book, others: str) -> Section:
     """Return the section; `others` is the text of all the other sections."""
     steps = StepList(book, "before-you-start")
-    if book.motifs:
+    if printed(book):
         add_printing(book, steps)
     blocks: list[Block] = []
     printing = steps.block()
     if printing.items:
-        blocks += [Paragraph("**Printing the templates**"), printing]
+        blocks += [Paragraph("**Printing at full size**"), printing]
     blocks.append(Box("note", "Seams", _seams(book)))
     blocks.append(Box("note", "Usable width", _width()))
     blocks.append(Box("note", "Pressing", _pressing()))

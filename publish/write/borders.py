@@ -1,6 +1,6 @@
 """Sewing borders round the centre: measured through the middle, sides first, or mitred.
 
-In: sizes with borders, their plans. Out: the section, or nothing.
+In: sizes with borders or rounds, their plans. Out: the section, or nothing.
 Invariant: each border's size before and after is the running size of the top; a border
 strip's length comes from the plan.
 """
@@ -8,11 +8,13 @@ strip's length comes from the plan.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from publish.model.cutplan import Piece
 from publish.model.pattern import BorderSpec
 from publish.model.words import Section
+from publish.surd import Length
+from publish.write import rounds
+from publish.write.bench import Bench
 from publish.write.by_size import per_size
 from publish.write.context import Book
 from publish.write.phrase import counted, listed, measure, number, ordinal, rectangle
@@ -33,22 +35,29 @@ def border_name(index: int, count: int) -> str:
 
 def sections(book: Book) -> tuple[Section, ...]:
     """Return the sections on borders; none when no size has any."""
-    keys = [k for k in book.keys if book.sizes[k].borders]
+    keys = [k for k in book.keys if book.sizes[k].layers]
     lead = (
         "Measure the top through its middle, not along its edges, and cut the border to that "
         "measure: it keeps the top square."
     )
-    return per_size(book, "borders", "Adding the borders", lead, keys, _steps)
+    blocks = any(book.sizes[k].rounds for k in keys)
+    title = "Adding the borders and rounds" if blocks else "Adding the borders"
+    return per_size(book, "borders", title, lead, keys, _steps)
 
 
 def _steps(book: Book, key: str, steps: StepList) -> None:
     size = book.sizes[key]
-    width, height = size.inner_width, size.inner_height
-    for index, border in enumerate(size.borders):
+    if size.rounds:
+        rounds.add_overview(book, key, steps)
+    index = 0
+    for number_, layer in enumerate(size.layers, 1):
+        if layer.border is None:
+            rounds.add_blocks(Bench(book, key), steps, number_, layer)
+            continue
         name = border_name(index, len(size.borders))
-        writer = _mitred if border.corners == "mitred" else _butted
-        writer(book, key, steps, index, name, border, width, height)
-        width, height = width + 2 * border.width, height + 2 * border.width
+        writer = _mitred if layer.border.corners == "mitred" else _butted
+        writer(book, key, steps, index, name, layer.border, layer.inner_width, layer.inner_height)
+        index += 1
 
 
 def _join(book: Book, key: str, steps: StepList, index: int, name: str,
@@ -74,16 +83,16 @@ def _measures(pieces: Sequence[Piece]) -> str:
     return listed([f"**{p.letter}** measures {rectangle(p.width, p.length)}" for p in pieces])
 
 
-def _beyond(book: Book, key: str, index: int) -> Fraction:
+def _beyond(book: Book, key: str, index: int) -> Length:
     """Return what a border's outer edges hold beyond the finished size, both together."""
     size = book.sizes[key]
-    last = index == len(size.borders) - 1
+    last = index == len(size.borders) - 1 and size.layers[-1].border is not None
     seam = size.pillow.seam if last and size.pillow is not None else book.pattern.sewing.seam
     return 2 * seam
 
 
 def _butted(book: Book, key: str, steps: StepList, index: int, name: str, border: BorderSpec,
-            width: Fraction, height: Fraction) -> None:  # fmt: skip
+            width: Length, height: Length) -> None:  # fmt: skip
     sides = book.pieces(key, f"border {index + 1} side")
     ends = book.pieces(key, f"border {index + 1} top")
     _join(book, key, steps, index, name, [*sides, *ends])
@@ -93,10 +102,11 @@ def _butted(book: Book, key: str, steps: StepList, index: int, name: str, border
     spare = measure(RULER_SPARE.value)
     steps.add(
         f"sides-{index + 1}",
-        f"The {name} is {fabric}. Measure the top from top to bottom through the middle: it should "
-        f"be {measure(raw(height))}. Trim the two side strips{_letters(sides)} to your measure if "
-        f"it differs by more than {spare}. Pin one to each side, ends and middles first, ease the "
-        "rest between the pins, and sew. Press towards the border.",
+        f"{_opening(book, key, border, name)} is {fabric}. Measure the top from top to bottom "
+        f"through the middle: it should be {measure(raw(height))}. Trim the two side "
+        f"strips{_letters(sides)} to your measure if it differs by more than {spare}. Pin one to "
+        "each side, ends and middles first, ease the rest between the pins, and sew. Press towards "
+        "the border.",
         sizes=[key],
         right=f"The top now measures {rectangle(wide, raw(height))} and lies flat.",
         figure=figure("borders", key, f"{book.title(key)}: the {name}, sides first.",
@@ -112,13 +122,22 @@ def _butted(book: Book, key: str, steps: StepList, index: int, name: str, border
     )
 
 
+def _opening(book: Book, key: str, border: BorderSpec, name: str) -> str:
+    """Return `The inner border`, or, in a medallion, `The fourth round, the third border,`."""
+    size = book.sizes[key]
+    if not size.rounds:
+        return f"The {name}"
+    place = next(n for n, layer in enumerate(size.rounds, 1) if layer.border is border)
+    return f"The {ordinal(place)} round, the {name},"
+
+
 def _letters(pieces: Sequence[Piece]) -> str:
     marks = list(dict.fromkeys(f"**{p.letter}**" for p in pieces))
     return f" {listed(marks)}" if marks else ""
 
 
 def _mitred(book: Book, key: str, steps: StepList, index: int, name: str, border: BorderSpec,
-            width: Fraction, height: Fraction) -> None:  # fmt: skip
+            width: Length, height: Length) -> None:  # fmt: skip
     pieces = book.pieces(key, f"border {index + 1}")
     _join(book, key, steps, index, name, pieces)
     raw, seam = book.raw, book.pattern.sewing.seam
@@ -126,10 +145,11 @@ def _mitred(book: Book, key: str, steps: StepList, index: int, name: str, border
     outer = [side + 2 * border.width + beyond for side in (width, height)]
     steps.add(
         f"pin-{index + 1}",
-        f"The {name} is {book.fabric(border.fabric)} with mitred corners. Measure the top through "
-        f"the middle both ways: it should be {rectangle(raw(width), raw(height))}. Fold each of "
-        f"the {number(4)} strips{_letters(pieces)} in half to find its middle, pin it to the "
-        "middle of its side, and pin outwards; the ends stick out beyond the corners.",
+        f"{_opening(book, key, border, name)} is {book.fabric(border.fabric)} with mitred "
+        "corners. Measure the top through the middle both ways: it should be "
+        f"{rectangle(raw(width), raw(height))}. Fold each of the {number(4)} "
+        f"strips{_letters(pieces)} in half to find its middle, pin it to the middle of its side, "
+        "and pin outwards; the ends stick out beyond the corners.",
         sizes=[key],
         right="Each strip reaches past both corners by at least its finished width.",
         figure=figure("borders", key, f"{book.title(key)}: the {name}, mitred.",

@@ -7,6 +7,7 @@ the pattern's order; the only sums made here are finished size plus seams (`raw`
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -15,6 +16,7 @@ from publish.model.cutplan import CutPlan, Piece
 from publish.model.draft import Draft, MotifShape
 from publish.model.pattern import Block, Motif, Pattern
 from publish.model.size import Size
+from publish.surd import Length
 from publish.write.phrase import listed
 
 
@@ -72,11 +74,11 @@ class Book:
         return max(self.keys, key=lambda k: self.sizes[k].width * self.sizes[k].height,
                    default=None)  # fmt: skip
 
-    def raw(self, finished: Fraction) -> Fraction:
+    def raw(self, finished: Length) -> Length:
         """Return a finished length with a seam allowance at both ends."""
         return finished + 2 * self.pattern.sewing.seam
 
-    def front(self, key: str) -> tuple[Fraction, Fraction]:
+    def front(self, key: str) -> tuple[Length, Length]:
         """Return a pillow front as trimmed: the cover with the closing seam all round."""
         size = self.sizes[key]
         assert size.pillow is not None
@@ -85,12 +87,27 @@ class Book:
     # Blocks and motifs
 
     def blocks(self, key: str) -> dict[str, int]:
-        """Return the blocks of a size and how many of each, in order of appearance."""
-        counts: dict[str, int] = {}
-        for row in self.sizes[key].arrangement:
-            for block in row:
-                counts[block] = counts.get(block, 0) + 1
-        return counts
+        """Return the blocks of a size and how many of each, in order of appearance.
+
+        Those between the rows of blocks on point and those of rounds count as well.
+        """
+        size = self.sizes[key]
+        found = [b for row in (*size.arrangement, *size.alternates) for b in row]
+        found += [b.block for r in size.rounds for b in r.blocks]
+        return dict(Counter(found))
+
+    def on_foundations(self, key: str, block: str) -> bool:
+        """Return whether every patch of a block is sewn on a foundation."""
+        held = sum(len(f.patches) for f in self.drafts[key].foundations if f.block == block)
+        return held == len(self.block(block).patches)
+
+    def side(self, key: str, block: str) -> Fraction:
+        """Return the finished side of a block; of one in several sizes, the first's."""
+        size = self.sizes[key]
+        if any(block in row for row in (*size.arrangement, *size.alternates)):
+            return size.block_side
+        sides = [r.block_side for r in size.rounds if any(b.block == block for b in r.blocks)]
+        return next((s for s in sides if s is not None), size.block_side)
 
     def block(self, key: str) -> Block:
         return self.pattern.blocks[key]

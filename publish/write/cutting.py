@@ -12,7 +12,8 @@ from fractions import Fraction
 from publish.model.cutplan import Cut, FabricPlan, Piece, PrecutPlan, Strip
 from publish.model.words import Block, Paragraph, Row, Section, Table
 from publish.write.context import Book
-from publish.write.phrase import capital, counted, listed, measure, number, plural, rectangle
+from publish.write.cutting_shapes import add_steps, afterwards, becomes, exact_notes
+from publish.write.phrase import capital, counted, listed, measure, number, rectangle
 from publish.write.practice import RULER_SPARE
 from publish.write.precut import sheet_steps, sold, source
 from publish.write.steps import StepList, figure
@@ -66,6 +67,7 @@ def _general(book: Book, steps: StepList) -> None:
         right=f"Each piece is within {measure(RULER_SPARE.value)} of its cut size.",
         tip="Measure the first piece of each letter before you cut the rest.",
     )
+    add_steps(book, steps)
 
 
 def _size(book: Book, key: str, steps: StepList) -> list[Block]:
@@ -87,20 +89,22 @@ def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList
     )
     steps.add(
         fabric,
-        "\n\n".join([f"**{book.fabric(fabric)}.** {strips[0]}", *strips[1:]]),
+        "\n\n".join([f"**{book.fabric(fabric)}.** {strips[0]}", *strips[1:],
+                     *afterwards(book.plans[key], plan)]),
         sizes=[key],
         figure=figure("cutting-layout", key, caption, fabric=fabric),
-    )
+    )  # fmt: skip
 
 
 def _ready_cut(book: Book, key: str, fabric: str, plan: PrecutPlan, steps: StepList) -> None:
     """Add the one step that cuts a fabric bought as fat quarters, squares or strips."""
     bought = sold(plan.used, plan.sold_as, sizes=False)
     caption = f"{book.title(key)}, {book.fabric(fabric)}: how {bought} are cut."
+    more = afterwards(book.plans[key], book.plans[key].fabrics[fabric])
     steps.add(
         fabric,
         "\n\n".join([f"**{book.fabric(fabric)}.** {first}" if at == 0 else first
-                     for at, first in enumerate(sheet_steps(plan))]),
+                     for at, first in enumerate([*sheet_steps(plan), *more])]),
         sizes=[key],
         figure=figure("cutting-layout", key, caption, fabric=fabric),
     )  # fmt: skip
@@ -113,7 +117,7 @@ def _table(book: Book, key: str) -> Table:
         rows.append(Row((book.fabric(fabric),), "group", fabric=fabric))
         rows += [Row(_row(book, key, piece, plan)) for piece in plan.pieces]
         notes += [f"{book.fabric(fabric)}: {choice}." for choice in plan.choices]
-    rounded = _rounded(book, key)
+    rounded = exact_notes(book.plans[key].pieces)
     return Table(f"cutting-{key}", f"Pieces for the {book.title(key)}", _HEAD, tuple(rows),
                  "lllrl", (*notes, *rounded))  # fmt: skip
 
@@ -122,9 +126,10 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
     name = capital(piece.name)
     if piece.joined_from > 1:
         name += f", joined from {number(piece.joined_from)}"
-    note = trim_note(book, key) if piece.note and piece.purpose == "ground" else piece.note
-    if note:
-        name += f"; {note}"
+    trimmed = piece.note.startswith("trim to") and piece.purpose == "ground"
+    note = trim_note(book, key) if trimmed else piece.note
+    shape = becomes(book.plans[key], piece)
+    name += "".join(f"; {words}" for words in (shape, note) if words)
     strips: dict[Fraction, int] = {}
     for strip in plan.strips:
         if any(c.letter == piece.letter for c in strip.cuts):
@@ -134,20 +139,6 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
         from_ = source(plan.precut, piece.letter)
     cut = rectangle(piece.width, piece.length)
     return f"**{piece.letter}**", name, cut, str(piece.count), capital(from_) or "–"
-
-
-def _rounded(book: Book, key: str) -> list[str]:
-    """Say which pieces were rounded up to what a ruler shows."""
-    letters = [
-        f"**{p.letter}**"
-        for p in book.plans[key].pieces
-        if (p.exact_width not in (None, p.width)) or (p.exact_length not in (None, p.length))
-    ]
-    if not letters:
-        return []
-    which = plural(len(letters), "Piece", "Pieces")
-    are = plural(len(letters), "is", "are")
-    return [f"{which} {listed(letters)} {are} rounded up to the next eighth of an inch."]
 
 
 def _strip(plan: FabricPlan, strip: Strip, at: int) -> str:

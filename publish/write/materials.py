@@ -68,8 +68,14 @@ def uses(book: Book, key: str) -> tuple[str, ...]:
         plan = book.plans[size].fabrics.get(key)
         for piece in plan.pieces if plan is not None else ():
             found[use_of(book, size, piece.purpose)] = None
-    order = ("ground", "motif", "border", "backing", "binding", "pillow back", "sleeve")
-    return tuple(sorted(found, key=lambda u: next((i for i, o in enumerate(order) if o in u), 9)))
+    last = len(_ORDER)
+    return tuple(
+        sorted(found, key=lambda u: next((i for i, o in enumerate(_ORDER) if o in u), last))
+    )
+
+
+_ORDER = ("ground", "blocks", "foundation", "motif", "sashing", "cornerstone", "triangle",
+          "border", "backing", "binding", "pillow back", "sleeve")  # fmt: skip
 
 
 def use_of(book: Book, size: str, purpose: str) -> str:
@@ -79,7 +85,19 @@ def use_of(book: Book, size: str, purpose: str) -> str:
         return border_name(int(words[1]) - 1, len(book.sizes[size].borders))
     if purpose.startswith("pillow back"):
         return "pillow back"
+    if purpose.startswith(_OF_TOP):
+        return {"ground": _blocks(book), "foundation": "foundation piecing"}.get(
+            purpose, f"{purpose}s" if not purpose.endswith("ing") else purpose
+        )
     return words[0]
+
+
+_OF_TOP = ("ground", "foundation", "sashing", "cornerstone", "side triangle", "corner triangle")
+
+
+def _blocks(book: Book) -> str:
+    """Return what blocks are cut from is for: a ground where a motif lies on it."""
+    return "ground" if book.motifs else "blocks"
 
 
 def _fabrics(book: Book) -> Table:
@@ -147,7 +165,7 @@ def thread_rows(book: Book) -> list[tuple[str, Callable[[CutPlan], Fraction]]]:
     return [
         ("Piecing, in a quiet neutral", lambda p: p.thread.piecing),
         (f"Appliqué, to match {motifs}", lambda p: p.thread.applique),
-        ("Quilting, to match the ground or to stand out", lambda p: p.thread.quilting),
+        (f"Quilting, to match the {_blocks(book)} or to stand out", lambda p: p.thread.quilting),
         (f"Binding, to match {bindings}", lambda p: p.thread.binding),
     ]
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
 from publish.write.context import Book
 from publish.write.folding import SEQUENCE, folded, share
+from publish.write.foundation import on_foundations
 from publish.write.phrase import capital, counted, listed, measure, number, rectangle, run
 from publish.write.steps import figure
 
@@ -73,11 +74,29 @@ def _grounds(book: Book) -> list[str]:
     if not pieced:
         return []
     if not book.motifs:
-        return ["The blocks are pieced by machine."]
+        return _patchwork(book)
     if tuple(pieced) == book.keys:
         return ["The grounds are pieced by machine before the motif goes on."]
     return [f"The ground of the {book.titles(pieced)} is pieced by machine before the motif goes "
             "on; the others have a ground of whole cloth."]  # fmt: skip
+
+
+def _patchwork(book: Book) -> list[str]:
+    """Return sentences on how blocks without motifs are made and set."""
+    sewn = [k for k in book.keys if not all(book.on_foundations(k, b) for b in book.blocks(k))]
+    said = []
+    paper = on_foundations(book)
+    if paper:
+        names = list(dict.fromkeys(f.block for k in paper for f in book.drafts[k].foundations))
+        which = listed([f"the {book.block_name(b)}" for b in names])
+        said.append(f"{capital(which)} {'is' if len(names) == 1 else 'are'} sewn on printed "
+                    "foundations.")  # fmt: skip
+    if sewn:
+        said.append(f"The {'other ' if paper else ''}blocks are pieced by machine.")
+    pointed = [k for k in book.keys if book.sizes[k].on_point]
+    if pointed:
+        said.append(f"The blocks of the {book.titles(pointed)} are set on point.")
+    return said
 
 
 def _finishes(book: Book) -> list[str]:
@@ -120,8 +139,16 @@ def table(book: Book) -> Table:
 def _blocks(book: Book, key: str) -> str:
     size = book.sizes[key]
     side = measure(size.block_side)
+    counts = book.blocks(key)
+    if len(counts) > 1:
+        return capital("; ".join(
+            f"{counted(n, book.block_name(b))}, {measure(book.side(key, b))}"
+            for b, n in counts.items()
+        ))  # fmt: skip
     if size.block_count == 1:
         return f"One, {side}"
+    if size.on_point:
+        return f"{capital(number(size.block_count))} on point, each {side}"
     grid = f"{number(size.columns)} by {number(size.rows)}"
     return f"{capital(number(size.block_count))}, {grid}, each {side}"
 

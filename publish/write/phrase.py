@@ -11,12 +11,14 @@ import re
 from collections.abc import Sequence
 from fractions import Fraction
 
+from publish.surd import Length, Surd
 from publish.units import (
     INCH_IN_MM,
     YARD,
     cm_text,
     decimal_text,
     inches_text,
+    maker_inches,
     metres_text,
     mm_text,
     round_near,
@@ -91,22 +93,33 @@ def article(phrase: str) -> str:
     return f"{'an' if vowel else 'a'} {phrase}"
 
 
-def metric(length: Fraction) -> str:
-    """Return a length in inches as `6 mm` below one inch and `47.0 cm` above."""
-    return mm_text(length) if length < 1 else cm_text(length)
+def metric(length: Length) -> str:
+    """Return a length in inches as `6 mm` below one inch and `47.0 cm` above.
+
+    A length on the diagonal is that of the inches beside it, so that the two agree.
+    """
+    read = maker_inches(length)
+    return mm_text(read) if read < 1 else cm_text(read)
 
 
-def measure(length: Fraction) -> str:
-    """Return `18 1/2 in (47.0 cm)`; below one inch, `1/4 in (6 mm)`."""
-    return f"{inches_text(length)} ({metric(length)})"
+def measure(length: Length) -> str:
+    """Return `18 1/2 in (47.0 cm)`; below one inch, `1/4 in (6 mm)`.
+
+    A length on the diagonal is rounded and said to be: `about 17 in (43.2 cm)`.
+    """
+    return f"{_about(length)}{inches_text(length)} ({metric(length)})"
 
 
-def rectangle(width: Fraction, length: Fraction) -> str:
+def rectangle(width: Length, length: Length) -> str:
     """Return `12 in × 18 in (30.5 cm × 45.7 cm)`; a square as `18 in (45.7 cm) square`."""
     if width == length:
         return f"{measure(width)} square"
-    inches = f"{inches_text(width)} × {inches_text(length)}"
+    inches = f"{_about(width, length)}{inches_text(width)} × {inches_text(length)}"
     return f"{inches} ({metric(width)} × {metric(length)})"
+
+
+def _about(*lengths: Length) -> str:
+    return "about " if any(isinstance(length, Surd) for length in lengths) else ""
 
 
 def to_buy(yards: Fraction, metres: Fraction) -> str:

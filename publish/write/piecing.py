@@ -1,106 +1,250 @@
 """Sewing patches into grounds and pieced blocks, before any appliqué.
 
-In: seam trees, plans. Out: the section, one child for each size when several are pieced.
+In: seam trees, plans. Out: a section, one for each size, or one for each block of a size.
 Invariant: every unit below a block is made once, with its count; the size that a unit
-should measure is the sum of its cut pieces less the seams.
+should measure is the sum of its cut pieces less the seams, or what it is trimmed to.
 """
 
 from __future__ import annotations
 
 from publish.model.draft import Unit
-from publish.model.words import Section
-from publish.write.by_size import per_size
+from publish.model.words import Block, FigureBlock, FigureSpec, Paragraph, Section
+from publish.surd import Length
+from publish.write import quick
+from publish.write.bench import Bench
 from publish.write.context import Book
-from publish.write.phrase import capital, measure, number, rectangle, stitch
+from publish.write.joins import curve_sewn, sewn
+from publish.write.nouns import HALF_SQUARE
+from publish.write.phrase import article, capital, listed, measure, number, rectangle, stitch
 from publish.write.practice import PIECING_STITCH
+from publish.write.pressing import press_text
+from publish.write.sewn import is_box, making_of, rounded_up, sewn_size, trimmed_size
 from publish.write.steps import StepList, figure
-from publish.write.tree import Group, at_level, numbered, parts_text, patches, press_text, sewn_size
+from publish.write.tree import Group
+
+_LOCK = ", so that they lock where neighbours meet"
+_CHAIN = 4
+"""From so many alike on, feeding one after another saves thread and time."""
+_MANY = 5
+"""A block of so many patches is shown before its parts are sewn."""
 
 
 def sections(book: Book) -> tuple[Section, ...]:
     """Return the sections on piecing; none when every ground is whole cloth."""
-    keys = [k for k in book.keys if at_level(book.drafts[k].assembly, "block")]
+    benches = [b for k in book.keys if blocks_of(b := Bench(book, k))]
+    if not benches:
+        return ()
+    title = "Piecing the ground" if book.motifs else "Piecing the blocks"
     lead = (
         f"Sew with a {measure(book.pattern.sewing.seam)} seam and a stitch about "
         f"{stitch(PIECING_STITCH.value)} long, and press each seam before it is crossed by "
         "another."
     )
-    title = "Piecing the ground" if book.motifs else "Piecing the blocks"
-    return per_size(book, "piecing", title, lead, keys, _steps)
+    several = any(len(blocks_of(b)) > 1 for b in benches)
+    intro = _intro(benches)
+    if len(benches) == 1 and not several:
+        bench = benches[0]
+        only = book.only([bench.key])
+        first = (Paragraph(f"This part is for the {book.titles(only)} only."),) if only else ()
+        blocks = (*first, *intro, *_block(bench, blocks_of(bench)[0], "piecing"))
+        return (Section("piecing", title, blocks, lead, sizes=only),)
+    found = [Section("piecing", title, intro, lead)]
+    found += [_section(bench, b, title) for bench in benches for b in blocks_of(bench)]
+    return tuple(found)
 
 
-def _steps(book: Book, key: str, steps: StepList) -> None:
-    for group in at_level(book.drafts[key].assembly, "block"):
-        _unit(book, key, group, steps)
+def blocks_of(bench: Bench) -> list[str]:
+    """Return the blocks of a size that have seams other than on foundations."""
+    return [b for b in bench.book.blocks(bench.key) if any(map(_mine, bench.of_block(b)))]
 
 
-_LAID = {
-    "across": "side by side, from left to right",
-    "down": "one below the other, from the top",
-    "slant": "along their slanting edges",
-}
-_LOCK = ", so that they lock where neighbours meet"
-_SET_IN = (
-    " Where the patches meet at an inside corner, sew each seam from point to point, stop one "
-    "seam allowance from the corner, turn the cloth and go on with the next side."
-)
+def _mine(group: Group) -> bool:
+    """Return whether a group is told here: it holds more than foundation sections."""
+    return not any(u.section for u in _leaves(group.unit))
 
 
-def _unit(book: Book, key: str, group: Group, steps: StepList) -> None:
+def _leaves(unit: Unit) -> list[Unit]:
+    return [leaf for p in unit.parts for leaf in _leaves(p)] if unit.parts else [unit]
+
+
+def _section(bench: Bench, block: str, title: str) -> Section:
+    book, key = bench.book, bench.key
+    many = len(blocks_of(bench)) > 1
+    name = f"piecing-{key}-{block}" if many else f"piecing-{key}"
+    headed = f"Piecing the {book.block_name(block)}" if many else title
+    return Section(name, f"{headed}: {book.title(key)}", _block(bench, block, name),
+                   sizes=(key,), parent="piecing")  # fmt: skip
+
+
+def _intro(benches: list[Bench]) -> tuple[Block, ...]:
+    """Say what holds for all units: numbers, counts, sewing many in a chain."""
+    said = []
+    if any(b.called(g.unit).startswith("unit ") for b in benches for g in b.inner):
+        said.append(
+            "Blocks are sewn from units. Each kind of unit has a number in its size, and is made "
+            "as often as its step says before the next one is begun. A step's picture shows the "
+            "parts as they are laid out, and the unit from the right side."
+        )
+    if any(len(g.units) >= _CHAIN for b in benches for g in b.inner):
+        said.append(
+            "Where many units are alike, sew them as a chain: feed the next pair under the presser "
+            "foot as the last one leaves it, without cutting the thread, and snip them apart when "
+            "all are sewn. Sew and measure one by itself first."
+        )
+    return (Paragraph(" ".join(said)),) if said else ()
+
+
+def _block(bench: Bench, block: str, section: str) -> tuple[Block, ...]:
+    """Return what one block's section holds."""
+    book, key = bench.book, bench.key
+    steps = StepList(book, section, [key])
+    told = _told_before(bench, block)
+    seams: dict[str, str] = {}
+    for group in filter(_mine, bench.of_block(block)):
+        making = making_of(book, key, group.unit)
+        if making is not None:
+            quick.add(bench, group, making, steps, again=making.method in told)
+            told.add(making.method)
+        else:
+            _unit(bench, group, steps, seams)
+    opening: list[Block] = []
+    if len(blocks_of(bench)) > 1 or len(book.block(block).patches) >= _MANY:
+        opening.append(Paragraph(_opening(bench, block)))
+    if len(book.block(block).patches) >= _MANY:
+        caption = f"The {book.block_name(block)}, with the letters of its pieces."
+        opening.append(FigureBlock(figure("block", key, caption, block=block), "half"))
+    return (*opening, steps.block())
+
+
+def _told_before(bench: Bench, block: str) -> set[str]:
+    """Return the quicker methods that the size's earlier blocks have told in full."""
+    order = list(bench.book.blocks(bench.key))
+    earlier = order[: order.index(block)]
+    return {g.unit.made for b in earlier for g in bench.of_block(b) if g.unit.made}
+
+
+def _opening(bench: Bench, block: str) -> str:
+    """Return what the block is called in the trade, how large it is and how many to make."""
+    book, key = bench.book, bench.key
+    spec = book.block(block)
+    name = book.block_name(block)
+    trade = f" Quilters call it *{spec.traditional}*." if spec.traditional else ""
+    side = measure(book.side(key, block))
+    count = book.blocks(key)[block]
+    make = f"make {number(count)}" if count > 1 else "make one"
+    before = [
+        bench.called(g.unit) for g in bench.inner
+        if block in g.blocks and bench.place(g) < list(book.blocks(key)).index(block)
+    ]  # fmt: skip
+    have = f" It also takes {listed(before)}, which you have made by now." if before else ""
+    return f"The {name} finishes {side} square: {make}.{trade}{have}"
+
+
+def _unit(bench: Bench, group: Group, steps: StepList, seams: dict[str, str]) -> None:
     unit = group.unit
     many = len(group.units)
-    how = _LAID.get(unit.join or "", "as in the picture")
-    make = f" Make {number(many)}." if many > 1 else ""
-    size = sewn_size(book, key, unit)
-    name = unit.name if numbered(unit) else f"the {unit.name}"
-    measures = f"{capital(name)} measures {rectangle(*size)}." if size is not None else ""
-    set_in = _SET_IN if unit.join == "set in" else ""
-    after = " It is trimmed after the appliqué." if _carries_motif(book, key, unit) else ""
+    make = f" Make {number(many)}.{_shared(bench, group)}" if many > 1 else ""
+    full = unit.join in ("curve", "set in") and unit.join not in seams
+    laid = capital(f"{_opener(bench, group)}lay out {sewn(bench, unit, seams)}")
+    if full and unit.join == "curve":
+        laid = _pinned(bench, unit, steps, laid)
     steps.add(
-        unit.kind,
-        f"{_block(book, key, group)} {parts_text(book, key, unit)} {how}. {_turned(unit)}"
-        f"Put {_first(len(unit.parts))} right sides together, edges level, and sew"
-        f"{_onwards(len(unit.parts))}.{set_in} {press_text(book, group, _LOCK)}{make}",
-        sizes=[key],
-        right=f"{measures}{after}".strip(),
-        figure=figure(
-            "units", key, f"{capital(unit.name)}: the parts, and how they look when joined.",
-            unit=unit.kind,
-        ),
+        bench.step_key(unit),
+        f"{laid} {press_text(bench, group, _LOCK)}{_trim(bench, unit, seams)}{make}",
+        sizes=[bench.key],
+        right=_right(bench, unit),
+        figure=_shown(bench, unit, full=full),
+    )
+
+
+def _pinned(bench: Bench, unit: Unit, steps: StepList, laid: str) -> str:
+    """Add the step that pins a curved seam; return the words of the one that sews it."""
+    name = capital(bench.called(unit))
+    steps.add(
+        f"{bench.step_key(unit)} pin",
+        laid,
+        sizes=[bench.key],
+        right="The edges lie level all along the curve. The pieces do not lie flat yet: they will "
+        "when the seam is opened.",
+        figure=figure("curve", bench.key, f"{name}: the curve clipped and pinned.",
+                      unit=unit.kind, stage="pin"),
     )  # fmt: skip
+    return curve_sewn(bench, unit)
 
 
-def _block(book: Book, key: str, group: Group) -> str:
-    """Return the first words of a step, naming the block where a size has several."""
-    pieced = [b for b in book.blocks(key) if book.pieced(b)]
-    homes = {p.block for unit in group.units for p in patches(unit) if p.block is not None}
-    if len(pieced) < 2 or len(homes) > 1:
-        return "Lay out"
-    return f"For the {book.block_name(homes.pop())}, lay out"
+def _shown(bench: Bench, unit: Unit, *, full: bool) -> FigureSpec:
+    """Return the picture of a unit's step; of a seam told in full, the seam itself."""
+    name = capital(bench.called(unit))
+    if full and unit.join == "curve":
+        return figure("curve", bench.key, f"{name}: sewn and pressed.", unit=unit.kind,
+                      stage="press")  # fmt: skip
+    if full:
+        return figure("set-in", bench.key, f"{name}: the corner set in.", unit=unit.kind)
+    return figure("units", bench.key, f"{name}: the parts, and how they look when joined.",
+                  unit=unit.kind)  # fmt: skip
 
 
-def _turned(unit: Unit) -> str:
-    """Say that like parts are turned, where the same unit lies in two ways."""
-    lying: dict[str, set[frozenset[object]]] = {}
-    for part in unit.parts:
-        left, top, _, _ = part.box
-        spots = frozenset((p.fabric, p.box[0] - left, p.box[1] - top) for p in patches(part))
-        lying.setdefault(part.kind, set()).add(spots)
-    turned = any(len(ways) > 1 for ways in lying.values())
-    return "Turn them as in the picture. " if turned else ""
+def _opener(bench: Bench, group: Group) -> str:
+    """Return the first words of a step: `For **unit 3**, a four-patch, `, or nothing."""
+    unit = group.unit
+    name = bench.called(unit)
+    kind = bench.trade(unit)
+    if name.startswith("unit "):
+        return f"For **{name}**, {article(kind)}, " if kind else f"For **{name}**, "
+    if bench.is_block(unit) and (len(blocks_of(bench)) > 1 or len(bench.inner) > 1):
+        return f"For the {name}, "
+    return ""
 
 
-def _first(parts: int) -> str:
-    return "the first two" if parts > 2 else "them"
+def _shared(bench: Bench, group: Group) -> str:
+    """Say how many of a unit each block takes, where several blocks share it."""
+    counts: dict[str, int] = {}
+    for unit in group.units:
+        block = unit.patches[0].block
+        if block is not None:
+            counts[block] = counts.get(block, 0) + 1
+    if len(counts) < 2:
+        return ""
+    told = [f"{number(n)} for the {bench.book.block_name(b)}s" for b, n in counts.items()]
+    return f" That is {listed(told)}."
 
 
-def _onwards(parts: int) -> str:
-    return ", then add the next in the same way until the last is on" if parts > 2 else ""
+def _trim(bench: Bench, unit: Unit, told: dict[str, str]) -> str:
+    """Ask for trimming where pieces were cut a little large and seams do not run straight."""
+    if unit.join in ("across", "down") or not rounded_up(bench.book, bench.key, unit):
+        return ""
+    if not is_box(unit):
+        return ""
+    size = rectangle(*trimmed_size(bench.book, bench.key, unit))
+    kind = "trim half" if bench.trade(unit) == HALF_SQUARE else "trim"
+    before = told.setdefault(kind, bench.the(unit))
+    if before != bench.the(unit):
+        return f" Trim it to {size}, as you trimmed {before}."
+    if kind == "trim half":
+        return (
+            f" Its pieces were cut a little large: trim it to {size}, with the 45-degree line of "
+            "the ruler on the seam, so that the seam ends in two corners."
+        )
+    return (
+        f" Its pieces were cut a little large: trim it to {size}, leaving "
+        f"{measure(bench.pattern_seam)} beyond each point that ends at its edge."
+    )
 
 
-def _carries_motif(book: Book, key: str, unit: Unit) -> bool:
+def right_size(bench: Bench, unit: Unit) -> tuple[Length, Length] | None:
+    """Return what a unit measures when it is sewn, or None where it is no rectangle."""
+    return sewn_size(bench.book, bench.key, unit) if is_box(unit) else None
+
+
+def _right(bench: Bench, unit: Unit) -> str:
+    size = right_size(bench, unit)
+    measures = f"{capital(bench.the(unit))} measures {rectangle(*size)}." if size else ""
+    after = " It is trimmed after the appliqué." if _carries_motif(bench, unit) else ""
+    return f"{measures}{after}".strip()
+
+
+def _carries_motif(bench: Bench, unit: Unit) -> bool:
     """Return whether a unit is the whole ground of a block that carries a motif."""
-    side = book.sizes[key].block_side
-    block = patches(unit)[0].block
-    whole = (unit.width, unit.height) == (side, side)
-    return whole and block is not None and book.block(block).motif is not None
+    block = unit.patches[0].block
+    whole = block is not None and bench.is_block(unit)
+    return whole and bench.book.block(block or "").motif is not None

@@ -50,7 +50,7 @@ def _spec(book: Book, key: str) -> PillowSpec:
 def _front(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
     single = all(book.sizes[k].block_count == 1 for k in keys)
     middle = "the centre of the motif in the middle" if single and book.motifs else (
-        "the same width of ground left on every side")  # fmt: skip
+        f"the same width of {'ground' if book.motifs else 'cloth'} left on every side")  # fmt: skip
     only = [k for k in keys if book.motif_blocks(k)]
     spec = figure("trim", keys[0], "Trimming the quilted front.", "front",
                   block=next(iter(book.blocks(keys[0]))))  # fmt: skip

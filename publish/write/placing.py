@@ -16,8 +16,8 @@ from publish.write.context import Book
 from publish.write.marking import flat
 from publish.write.phrase import measure
 from publish.write.practice import BASTE_FROM_EDGE
+from publish.write.sewn import ground_letter
 from publish.write.steps import StepList, figure
-from publish.write.tree import ground_letter
 
 
 def centre_seams(block: Block) -> tuple[bool, bool]:

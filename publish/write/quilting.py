@@ -23,7 +23,7 @@ from publish.write.phrase import (
     run,
 )
 from publish.write.practice import BACKING_SEAM, BASTING_ROWS
-from publish.write.quilting_lines import AREAS, add_quilting
+from publish.write.quilting_lines import add_quilting, area_name
 from publish.write.steps import StepList, figure
 
 
@@ -102,7 +102,7 @@ def _layer(book: Book, steps: StepList, keys: Sequence[str]) -> None:
     steps.add(
         "top",
         "Press the finished top a last time and clip loose threads from the back: a dark thread "
-        "shows through a pale ground for good.",
+        f"shows through a pale {'ground' if book.motifs else 'cloth'} for good.",
     )
     steps.add(
         "layer",
@@ -158,7 +158,7 @@ def _table(book: Book) -> Table:
             rows.append(Row((book.title(key),), "group"))
         for lines in drafted:
             length = run(lines.length) if lines.length > 0 else "–"
-            cells = (capital(AREAS.get(lines.area, lines.area)), capital(style_text(lines)),
+            cells = (capital(area_name(book, lines.area)), capital(style_text(lines)),
                      _spacing(lines), length)  # fmt: skip
             rows.append(Row(cells))
         total = book.drafts[key].quilting_length

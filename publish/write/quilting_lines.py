@@ -16,8 +16,13 @@ from publish.write.steps import StepList
 AREAS = {"motif": "the motif", "ground": "the ground", "border": "the borders"}
 
 
+def area_name(book: Book, area: str) -> str:
+    """Return what an area is called; without motifs the ground is the patchwork."""
+    return "the patchwork" if area == "ground" and not book.motifs else AREAS[area]
+
+
 def add_quilting(book: Book, steps: StepList) -> None:
-    """Add the steps that quilt, from the motif outwards."""
+    """Add the steps that quilt, from the middle outwards."""
     steps.add(
         "begin",
         "Fit a walking foot, a new needle and a stitch about "
@@ -66,7 +71,7 @@ def _area(book: Book, steps: StepList, area: str, style: str, angle: int) -> Non
     edge = "the edge of the motif" if book.motifs else "the edge they follow"
     steps.add(
         f"{area}-{style}-{angle}" if angle else f"{area}-{style}",
-        text.format(where=AREAS[area], apart=told, edge=edge,
+        text.format(where=area_name(book, area), apart=told, edge=edge,
                     lines=_direction(area, style, angle)),
         sizes=keys,
         right=right,

@@ -1,19 +1,27 @@
 """The full-size templates: how to print them, how sheets join, and the sheets.
 
-In: motifs by size. Out: a section with a child for each size, or one section.
+In: motifs, piece templates and foundations by size. Out: a section with a child for each
+size, or one section.
 Invariant: every motif has the template that its method asks for at every size; a wedge
-for motifs that mirror, the whole motif for those that turn.
+for motifs that mirror, the whole motif for those that turn. Every piece template and
+every foundation of a size has its sheets.
 """
 
 from __future__ import annotations
 
+from publish.model.cutplan import PieceTemplate
 from publish.model.pattern import Motif
 from publish.model.words import Block, FigureBlock, Paragraph, Section, TemplateSheets
 from publish.units import INCH_IN_MM, decimal_text, inches_text
 from publish.write.context import Book
-from publish.write.phrase import capital, measure
+from publish.write.phrase import capital, counted, measure, number
 from publish.write.practice import SCALE_CM, SCALE_INCH
 from publish.write.steps import StepList, figure
+
+_ONE_SHEET = (6.5, 8.5)
+"""Inches: what surely fits on one sheet of any paper, with its margins and its heading."""
+_ALIKE = 1e-6
+"""Inches by which the corners of two like templates may differ."""
 
 
 def part_of(motif: Motif) -> str:
@@ -25,7 +33,7 @@ def add_printing(book: Book, steps: StepList) -> None:
     """Add the steps that print a template sheet true to size."""
     steps.add(
         "print",
-        f"Print the template sheets{book.your_size} single-sided at **100 %**, or *actual size*. "
+        f"Print the {_sheets(book)}{book.your_size} single-sided at **100 %**, or *actual size*. "
         "Switch off *fit to page*, *shrink* and every other scaling.",
         tip="Print one sheet first and check it before you print the rest.",
     )
@@ -40,32 +48,66 @@ def add_printing(book: Book, steps: StepList) -> None:
     )
 
 
+def _sheets(book: Book) -> str:
+    """Return what is printed: template sheets, foundation sheets, or both."""
+    templates = bool(book.motifs) or any(book.plans[k].templates for k in book.keys)
+    paper = any(book.drafts[k].foundations for k in book.keys)
+    kinds = (("template",) if templates else ()) + (("foundation",) if paper else ())
+    return f"{' and '.join(kinds)} sheets"
+
+
+def printed(book: Book) -> bool:
+    """Return whether anything is printed at full size: motifs, pieces or foundations."""
+    return bool(book.motifs) or any(_patchwork(book, k) for k in book.keys)
+
+
+def _patchwork(book: Book, key: str) -> bool:
+    return bool(book.plans[key].templates or book.drafts[key].foundations)
+
+
 def sections(book: Book) -> tuple[Section, ...]:
-    """Return the sections that hold the template sheets; none without motifs."""
-    if not book.motifs:
+    """Return the sections that hold the template sheets; none where nothing is printed."""
+    if not printed(book):
         return ()
     lead = "Full size. Print at 100 % and check the square on every sheet before you cut the paper."
-    fused = [m.method == "fusible" for m in book.motifs]
-    lines = (
-        "The solid line is the finished edge and the dashed line is the cut edge. "
-        if not all(fused)
-        else ""
-    ) + ("A motif with a raw edge has one line only, its edge. " if any(fused) else "")
-    intro: list[Block] = [Paragraph(
-        f"{lines}Where a template takes more than one sheet, cut a sheet on the line that is "
-        "marked for cutting, lay it on its neighbour so that the round marks meet, and tape the "
-        "two together, in the order of the small plan."
-    )]  # fmt: skip
+    intro: list[Block] = [Paragraph(" ".join(_how_to_read(book)))]
     if len(book.keys) == 1:
         return (Section("templates", "Templates", (*intro, *_size(book, book.keys[0])), lead,
                         new_page=True),)  # fmt: skip
     found = [Section("templates", "Templates", tuple(intro), lead, new_page=True)]
+    laid = book.with_motif(*(m.key for m in book.motifs))
     found += [
         Section(f"templates-{key}", f"Templates: {book.title(key)}", tuple(_size(book, key)),
                 sizes=(key,), parent="templates")
-        for key in book.with_motif(*(m.key for m in book.motifs))
+        for key in book.keys if key in laid or _patchwork(book, key)
     ]  # fmt: skip
     return tuple(found)
+
+
+def _how_to_read(book: Book) -> list[str]:
+    """Say what the lines on the sheets mean, and how sheets are joined."""
+    said = []
+    fused = [m.method == "fusible" for m in book.motifs]
+    if book.motifs and not all(fused):
+        said.append("The solid line is the finished edge and the dashed line is the cut edge.")
+    if any(fused):
+        said.append("A motif with a raw edge has one line only, its edge.")
+    if any(book.plans[k].templates for k in book.keys):
+        said.append(
+            "A piece template has its seam allowance: cut it out on the outer line; the inner line "
+            "is the seam. Short lines across an edge are notches, and the arrow is the grain line."
+        )
+    if any(book.drafts[k].foundations for k in book.keys):
+        said.append(
+            "A foundation is printed as a mirror image of the finished block: solid lines are sewn "
+            "on, and the dashed line is where it is trimmed."
+        )
+    said.append(
+        "Where a template takes more than one sheet, cut a sheet on the line that is "
+        "marked for cutting, lay it on its neighbour so that the round marks meet, and tape the "
+        "two together, in the order of the small plan."
+    )
+    return said
 
 
 def _size(book: Book, key: str) -> list[Block]:
@@ -83,4 +125,56 @@ def _size(book: Book, key: str) -> list[Block]:
                    part=part), "half",
         ))  # fmt: skip
         blocks.append(TemplateSheets(motif.key, key, part))
+    return [*blocks, *_pieces(book, key), *_foundations(book, key)]
+
+
+def _pieces(book: Book, key: str) -> list[Block]:
+    """Return the templates of pieces, each after its letter, fabric and count."""
+    blocks: list[Block] = []
+    for template in book.plans[key].templates:
+        over = f" and {number(template.mirrored)} turned over" if template.mirrored else ""
+        like = _same_before(book, key, template)
+        same = (
+            f" It is the same as that of the {book.titles(like)}: one print serves both."
+            if like else ""
+        )  # fmt: skip
+        blocks.append(Paragraph(
+            f"Template **{template.letter}** for the **{book.title(key)}**: cut "
+            f"{number(template.count)}{over} from {book.fabric(template.fabric)}.{same}"
+        ))  # fmt: skip
+        left, top, right, bottom = template.cut.bounds
+        blocks += _map(key, template.key, "piece", (right - left, bottom - top))
+        blocks.append(TemplateSheets(template.key, key, "piece"))
+    return blocks
+
+
+def _map(key: str, name: str, part: str, box: tuple[float, float]) -> list[Block]:
+    """Return the small plan of a template that may need more than one sheet."""
+    if min(box) <= _ONE_SHEET[0] and max(box) <= _ONE_SHEET[1]:
+        return []
+    caption = f"How the sheets of the {'template' if part == 'piece' else part} join."
+    return [FigureBlock(figure("tile-map", key, caption, motif=name, part=part), "half")]
+
+
+def _same_before(book: Book, key: str, template: PieceTemplate) -> list[str]:
+    """Return the sizes before this one that have the same template."""
+    earlier = book.keys[: book.keys.index(key)]
+    return [
+        k for k in earlier
+        if any(t.letter == template.letter and t.cut.equals_exact(template.cut, _ALIKE)
+               for t in book.plans[k].templates)
+    ]  # fmt: skip
+
+
+def _foundations(book: Book, key: str) -> list[Block]:
+    blocks: list[Block] = []
+    for found in book.drafts[key].foundations:
+        name = book.block_name(found.block)
+        blocks.append(Paragraph(
+            f"Foundation of section {found.letter} of the {name} for the **{book.title(key)}**: "
+            f"print {counted(found.count, 'copy', 'copies')}."
+        ))  # fmt: skip
+        xs, ys = zip(*((float(x), float(y)) for x, y in found.ring), strict=True)
+        blocks += _map(key, found.key, "foundation", (max(xs) - min(xs), max(ys) - min(ys)))
+        blocks.append(TemplateSheets(found.key, key, "foundation"))
     return blocks

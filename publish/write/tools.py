@@ -12,6 +12,7 @@ from publish.write.applique import by_method
 from publish.write.binding import bound
 from publish.write.context import Book
 from publish.write.folding import folded
+from publish.write.foundation import on_foundations
 from publish.write.marking import flat
 
 
@@ -23,19 +24,52 @@ def section(book: Book) -> Section:
     ]
     if book.motifs:
         blocks += [Paragraph("**For the motif**"), Bullets(_motif(book), check=True)]
+    paper = _paper(book)
+    if paper:
+        blocks += [Paragraph("**For templates and foundations**"), Bullets(paper, check=True)]
     blocks += [Paragraph("**For quilting and finishing**"), Bullets(_finish(book), check=True)]
     return Section("tools", "Tools", tuple(blocks), "Lay them out before you begin.")
 
 
 def _machine(book: Book) -> tuple[str, ...]:
     seam = inches_text(book.pattern.sewing.seam)
+    marked = (
+        ("A fine pencil or a removable marker for lines on the wrong side",)
+        if any(book.plans[k].makings or book.plans[k].templates for k in book.keys) else ()
+    )  # fmt: skip
+    angled = any(p.shape != "rectangle" for k in book.keys for p in book.plans[k].pieces)
+    line = " with a line at 45 degrees" if angled else ""
     return (
         "Rotary cutter with a fresh blade, self-healing mat and a long quilter's ruler",
-        "A large square ruler for trimming",
+        f"A large square ruler{line} for trimming",
         f"Sewing machine in good order, a new needle, and a foot or guide for a {seam} seam",
         "Iron, a firm pressing surface and a thick towel",
         "Straight pins, seam ripper and scissors for thread",
+        *marked,
     )
+
+
+def _paper(book: Book) -> tuple[str, ...]:
+    """Return what templates of pieces and foundations ask for."""
+    cut = any(book.plans[k].templates for k in book.keys)
+    paper = bool(on_foundations(book))
+    if not cut and not paper:
+        return ()
+    items = [] if book.motifs else ["A printer and plain paper"]
+    if cut:
+        items.append("Thin card or template plastic, and scissors for paper")
+    if _curved(book):
+        items.append("Many fine pins for curved seams")
+    if paper:
+        items += [
+            "Thin paper for foundations that tears easily and may go through the printer",
+            "A stout machine needle, such as size 90/14, and tweezers",
+        ]
+    return tuple(items)
+
+
+def _curved(book: Book) -> bool:
+    return any(p.arcs for k in book.keys for p in book.drafts[k].patches)
 
 
 def _motif(book: Book) -> tuple[str, ...]:

@@ -9,6 +9,7 @@ blocks at the edge of a pillow keep the pillow's own seam there.
 from __future__ import annotations
 
 from publish.model.pattern import Motif
+from publish.model.size import Size
 from publish.write.context import Book
 from publish.write.phrase import measure, rectangle
 from publish.write.steps import StepList, figure
@@ -17,13 +18,19 @@ from publish.write.steps import StepList, figure
 def left_large(book: Book, key: str) -> bool:
     """Return whether a size's only block is the whole front of a pillow."""
     size = book.sizes[key]
-    return size.pillow is not None and size.block_count == 1 and not size.borders
+    return size.pillow is not None and size.block_count == 1 and _bare(size)
 
 
 def reaches_edge(book: Book, key: str) -> bool:
     """Return whether some of a pillow's blocks end in its closing seam."""
     size = book.sizes[key]
-    return size.pillow is not None and size.block_count > 1 and not size.borders
+    return size.pillow is not None and size.block_count > 1 and _bare(size)
+
+
+def _bare(size: Size) -> bool:
+    """Return whether blocks lie at the edge of a top, with nothing round them."""
+    outer = size.sashing is not None and size.sashing.outer
+    return not size.layers and not outer and not size.on_point
 
 
 def trim_note(book: Book, key: str) -> str:

@@ -65,7 +65,7 @@ def _size(book: Book, key: str) -> Values:
         "height": measure(size.height),
         "perimeter": measure(size.perimeter),
         "block": measure(size.block_side),
-        "blocks": number(size.block_count),
+        "blocks": number(sum(book.blocks(key).values())),
         "columns": number(size.columns),
         "rows": number(size.rows),
         "border": {str(n): measure(b.width) for n, b in enumerate(size.borders, 1)},

@@ -15,9 +15,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from publish.cut import finishing
+from publish.cut.borders import borders
 from publish.cut.fabric import Lettered, piece_of
 from publish.cut.needs import Cloth, equal_lengths, long_ways
-from publish.cut.patches import borders
 from publish.cut.thread import thread
 from publish.model.pattern import BackingSpec, BindingSpec, BorderSpec, PillowSpec
 from publish.units import YARD, yards_text

@@ -18,6 +18,7 @@ from hypothesis import strategies as st
 from publish import cut as cut_stage
 from publish.cut.fabric import Lettered, plan_fabric
 from publish.cut.order import cutting_order
+from publish.cut.patches import gather
 from publish.model.cutplan import Cut, Strip
 from publish.model.pattern import BindingSpec
 
@@ -71,7 +72,8 @@ def test_a_plan_is_in_cutting_order():
 def test_the_way_chosen_buys_no_more_than_any_other_way_alone(size):
     """Each need cut in each of its ways by itself never beats the plan."""
     made = pattern()
-    needs = cut_stage._needs(made, framed(*size), reedmace.draft())[0]
+    size, draft = framed(*size), reedmace.draft()
+    needs = cut_stage._needs(made, size, draft, gather(made, size, draft))
     for key in ("linen", "sandbar", "moss"):
         own = [Lettered(chr(65 + i), n) for i, n in enumerate(needs) if n.fabric == key]
         best = plan_fabric(made.fabrics[key], own, made.sewing)

@@ -73,3 +73,20 @@ def test_dxf_read_back_has_the_same_area_and_units(files):
 
 def test_the_same_motif_gives_the_same_bytes(files):
     assert machine_files([OneDraft]) == files
+
+
+def test_templates_of_patches_have_files_of_their_own():
+    template = SimpleNamespace(
+        key="template-b", finished=Polygon([(0, 0), (3, 0), (0, 2)]),
+        cut=Polygon([(-0.25, -0.25), (3.6, -0.25), (-0.25, 2.4)]),
+    )  # fmt: skip
+    plan = SimpleNamespace(size="throw", templates=(template,))
+    files = machine_files([], [plan])
+    assert set(files) == {"cutting/template-b-throw.svg", "cutting/template-b-throw.dxf"}
+    document = ezdxf.read(io.StringIO(files["cutting/template-b-throw.dxf"].decode()))
+    areas = {
+        line.dxf.layer: Polygon([p[:2] for p in line.get_points()]).area / MM2
+        for line in document.modelspace()
+    }
+    assert areas["finished"] == pytest.approx(3.0, rel=1e-4)
+    assert areas["cut"] == pytest.approx(template.cut.area, rel=1e-4)

@@ -66,7 +66,7 @@ def test_echo_round_a_square_until_the_block_is_full():
     touching = 16 + math.tau * 3  # at 3 in it runs along the block's edge
     arc = 4 * 4 * (math.pi / 2 - 2 * math.acos(3 / 4))
     assert found.length == pytest.approx(whole + touching + arc, rel=2e-3)
-    assert top.inner.buffer(1e-9).covers(found.lines)
+    assert top.inside.buffer(1e-9).covers(found.lines)
 
 
 @given(st.sampled_from([1, 2, 3]), st.floats(0, 90), st.sampled_from([F(1, 2), F(3, 4), F(1)]))
@@ -80,7 +80,7 @@ def test_echoes_are_true_offsets_of_all_motifs_together(columns, turn, gap):
     rounds = shapely.distance(points, motifs) / float(gap)
     assert np.abs(rounds - np.round(rounds)).max() * float(gap) <= 2 * CHORD
     assert rounds.min() > 0.9
-    assert top.inner.buffer(1e-9).covers(found.lines)
+    assert top.inside.buffer(1e-9).covers(found.lines)
 
 
 def test_echoes_fill_holes_and_the_whole_ground():
@@ -88,7 +88,7 @@ def test_echoes_fill_holes_and_the_whole_ground():
     found, _, top = lines(QuiltingSpec("ground", "echo", F(1, 2)), whole=ring)
     inside = [line for line in found.lines.geoms if Point(5, 5).buffer(2.9).covers(line)]
     assert sorted(round(line.length / math.tau, 2) for line in inside) == [0.5, 1, 1.5, 2, 2.5]
-    ground = top.inner.difference(top.placed(top.wholes))
+    ground = top.inside.difference(top.placed(top.wholes))
     reach = offset(found.lines.union(top.placed(top.wholes).boundary), 0.51)
     assert ground.difference(reach).area < 0.01
 
@@ -118,9 +118,9 @@ def test_parallel_lines_cover_their_area_evenly(angle, eighths):
     """Lines a distance apart have a total length of about the area over the distance."""
     gap = F(eighths, 8)
     found, _, top = lines(QuiltingSpec("ground", "parallel", gap, angle), 2, whole=None)
-    area = top.inner.area / float(gap)
+    area = top.inside.area / float(gap)
     assert abs(found.length - area) <= 45
-    assert top.inner.buffer(1e-9).covers(found.lines)
+    assert top.inside.buffer(1e-9).covers(found.lines)
 
 
 def test_grid_is_two_sets_on_the_diagonal():

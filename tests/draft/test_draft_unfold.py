@@ -31,6 +31,14 @@ def wedges(draw):
     return folds, Polygon([*outer, *middle])
 
 
+def test_no_speck_comes_off_a_tip():
+    """A tip on a fold whose image, laid on a grid, once left a piece of 1e-14 square inches."""
+    shape = [polar(5.676, 0, 6), polar(3, 0.5, 6), polar(3, 0.75, 6), polar(3, 1, 6), (0.0, 0.0)]
+    for reach in np.linspace(5.4, 6.0, 100):
+        whole = unfold(Polygon([(reach, 0), *shape[1:]]), 6, "mirror")
+        assert len(whole.geoms) == 1
+
+
 @given(wedges(), st.sampled_from(["mirror", "turning"]))
 def test_the_whole_is_folds_times_the_wedge(made, symmetry):
     folds, wedge = made

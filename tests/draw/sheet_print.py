@@ -27,6 +27,11 @@ FACES = (
 
 def printed(svg: str, width: float, height: float) -> pypdfium2.PdfDocument:
     """Return a PDF whose one page, in inches, is filled by an SVG at its own size."""
+    return pypdfium2.PdfDocument(page_pdf(svg, width, height))
+
+
+def page_pdf(svg: str, width: float, height: float) -> bytes:
+    """Return the same PDF as bytes."""
     faces = "".join(
         f"@font-face {{ font-family: 'Source Sans Pro'; font-weight: {weight}; "
         f"font-style: {style}; src: url('{(FOLDER / f'SourceSansPro-{name}.otf').as_uri()}') }}"
@@ -36,7 +41,9 @@ def printed(svg: str, width: float, height: float) -> pypdfium2.PdfDocument:
     page = f"@page {{ size: {width}in {height}in; margin: 0 }} body {{ margin: 0 }}"
     image = f'<img style="display: block" src="data:image/svg+xml;base64,{data}">'
     html = f"<style>{faces} {page}</style>{image}"
-    return pypdfium2.PdfDocument(weasyprint.HTML(string=html).write_pdf())
+    pdf = weasyprint.HTML(string=html).write_pdf()
+    assert pdf is not None
+    return pdf
 
 
 def raster(document: pypdfium2.PdfDocument, dpi: int) -> np.ndarray:

@@ -90,7 +90,8 @@ def test_every_kind_has_a_drawing() -> None:
         "quilt", "sizes", "swatches", "layers", "fold", "wedge-baste", "wedge-align", "wedge-mark",
         "wedge-cut", "unfold", "crease-ground", "place-motif", "stitch", "cutting-layout", "units",
         "rows", "borders", "sandwich", "quilting", "trim", "binding", "sleeve", "pillow",
-        "colouring", "tile-map", "scale",
+        "colouring", "tile-map", "scale", "block", "quick", "curve", "set-in", "foundation",
+        "sections", "setting", "press", "rounds",
     }  # fmt: skip
     assert kinds <= set(DRAWINGS)
 

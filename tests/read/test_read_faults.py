@@ -4,7 +4,7 @@ import re
 from pathlib import Path
 
 import pytest
-from helpers import FAULTS, announced, assert_no_notes, changed, described, notes_of
+from helpers import FAULTS, PROJECTS, announced, assert_no_notes, changed, notes_of
 
 from publish import grade, read
 from publish.notes import Severity
@@ -66,7 +66,7 @@ def test_ten_faults_have_the_columns_of_their_values():
 
 @pytest.mark.parametrize("name", ["samphire", "towpath", "millrace", "heronry"])
 def test_a_demo_pattern_has_no_findings(name):
-    pattern, notes, _ = read.load(described(name))
+    pattern, notes, _ = read.load(PROJECTS / name)
     assert_no_notes(notes)
     for key in pattern.sizes:
         assert_no_notes(grade.grade(pattern, key)[1])

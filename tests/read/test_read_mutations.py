@@ -1,7 +1,7 @@
 """Whatever the bytes: notes, never an exception (property tests)."""
 
 import pytest
-from helpers import DRAWING, described
+from helpers import DRAWING, PROJECTS
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
@@ -9,7 +9,7 @@ from publish import grade, read
 from publish.notes import Severity
 
 DEMOS = {
-    name: (described(name) / "pattern.yaml").read_text(encoding="utf-8")
+    name: ((PROJECTS / name) / "pattern.yaml").read_text(encoding="utf-8")
     for name in ("samphire", "towpath", "millrace", "heronry")
 }
 TRAPS = ["no", "1:30", "~", "none", "[", "]", "{", "}", "*x", "&x ", "!x ", "<<: ", "\t", "- ",

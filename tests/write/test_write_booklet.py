@@ -33,6 +33,9 @@ KINDS = {
     "sandwich": set(), "quilting": set(), "trim": {"unit", "block"}, "binding": {"detail"},
     "sleeve": {"detail"}, "pillow": {"detail"}, "colouring": set(),
     "tile-map": {"motif", "part"}, "scale": set(), "pairs": set(), "colourways": set(),
+    "block": {"block"}, "sections": {"block"}, "quick": {"method", "unit", "stage"},
+    "curve": {"unit", "stage"}, "set-in": {"unit"}, "foundation": {"section", "stage"},
+    "setting": set(), "press": {"unit"}, "rounds": set(),
 }  # fmt: skip
 DETAILS = {
     "stitch": {"edge", "tip", "corner", "hole"},

@@ -12,7 +12,8 @@ from write_cases import made_for, manual, section, step, steps
 from publish.units import inches_text
 from publish.write.context import Book
 from publish.write.folding import SEQUENCE
-from publish.write.tree import at_level, every, groups, level, piece_of, sewn_size
+from publish.write.sewn import piece_of, sewn_size
+from publish.write.tree import at_level, every, groups, level
 
 
 def test_the_folds_of_each_way_multiply_to_its_layers() -> None:

@@ -1,0 +1,81 @@
+"""The strips of borders: of a plain top, and those among a medallion's rounds.
+
+In: pattern, size, draft. Out: needs.
+Invariant: butted, the sides are as long as what they are sewn to, and the top and bottom
+cover the sides; mitred, every strip is as long as the finished border outside, and one
+border width more. A length on the diagonal is kept exact and cut rounded up.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from publish.cut.needs import Need, cloth_of, long_ways
+from publish.model.draft import Draft
+from publish.model.pattern import BorderSpec, Pattern
+from publish.model.size import Round, Size
+from publish.surd import Length
+from publish.units import round_up
+
+NAMES = {"side": "side border", "top": "top and bottom border"}
+ENDS = {"left": "side", "right": "side", "top": "top", "bottom": "top"}
+"""Which strips a border patch is cut from, by the last word of its key."""
+
+
+def borders(pattern: Pattern, size: Size, draft: Draft | None = None) -> list[Need]:
+    """Return each border's strips: sides first, then top and bottom.
+
+    With a draft, each need knows the patches that are cut from it.
+    """
+    found = []
+    layers = [layer for layer in size.layers if layer.border is not None]
+    for number, layer in enumerate(layers, start=1):
+        assert layer.border is not None
+        for part in ("side", "top"):
+            keys = _patches(draft, number, part) if draft else ()
+            found.append(_border(pattern, size, layer, (number, part), keys, len(layers)))
+    return found
+
+
+def _border(pattern: Pattern, size: Size, layer: Round, which: tuple[int, str],
+            keys: tuple[str, ...], of: int) -> Need:  # fmt: skip
+    (number, part), spec, seam = which, layer.border, pattern.sewing.seam
+    assert spec is not None
+    mitred = spec.corners == "mitred"
+    outer = size.pillow.seam if size.pillow is not None and layer is size.layers[-1] else seam
+    reach = _reach(layer, spec, part, mitred)
+    exact: tuple[Length, Length] = (
+        spec.width + seam + outer,
+        reach + 2 * (outer if part == "top" or mitred else seam) + (spec.width if mitred else 0),
+    )
+    cut, finished = (round_up(exact[0]), round_up(exact[1])), (spec.width, reach)
+    cloth = cloth_of(pattern.fabrics[spec.fabric])
+    ways = long_ways(*cut, 2, cloth, 2 * seam, level=part == "top")
+    if cloth.directional and part == "top":  # the strip's length runs across the fabric
+        cut, exact, finished = cut[::-1], exact[::-1], finished[::-1]
+    name = NAMES[part] if of == 1 else f"{_ordinal(number, of)} {NAMES[part]}"
+    return Need(name, f"border {number} {part}", spec.fabric, *cut, 2, ways, *finished, *exact,
+                patches=keys)  # fmt: skip
+
+
+def _reach(layer: Round, spec: BorderSpec, part: str, mitred: bool) -> Length:
+    """Return the finished length of a strip."""
+    inside = layer.inner_height if part == "side" else layer.inner_width
+    return inside + (2 * spec.width if mitred or part == "top" else Fraction(0))
+
+
+def _ordinal(number: int, of: int) -> str:
+    if number == 1:
+        return "inner"
+    return "outer" if number == of else "middle" if of == 3 else f"border {number}"
+
+
+def _patches(draft: Draft, number: int, part: str) -> tuple[str, ...]:
+    """Return the keys of a border's patches on the sides, or at top and bottom."""
+    found = []
+    for patch in draft.patches:
+        words = patch.key.split()
+        own = int(words[1]) if len(words) == 3 and words[1].isdigit() else 1
+        if patch.role == "border" and own == number and ENDS.get(words[-1]) == part:
+            found.append(patch.key)
+    return tuple(found)

@@ -1,0 +1,208 @@
+"""From kinds of patches to needs: sizes rounded up, rectangles counted, names given.
+
+In: the kinds of one size, its pattern. Out: `Need`s, the largest of a purpose first.
+Invariant: a cut size is the exact one rounded up to 1/8 in, and the exact one is kept
+beside it where it is a number a + b√2; the rectangles give at least the patches wanted.
+
+Where √2 comes in, handbooks multiply by 1.414 and add 7/8 or 1 1/4 in; where that and the
+exact size are not rounded to the same 1/8 in, the larger is cut.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from fractions import Fraction
+
+from publish.cut.classify import FROM_STRIPS, ONCE, OVER_ROOT_3, TWICE, Cutting
+from publish.cut.forms import FINE
+from publish.cut.kinds import PLAIN, Kind
+from publish.cut.needs import Need, cloth_of, long_ways, plain
+from publish.cut.templates import FLAT, Outline, outline
+from publish.model.pattern import Fabric, Pattern
+from publish.surd import ROOT_2, Length, parts
+from publish.units import cm_text, fraction_text, inches_text, round_up
+
+PURPOSES = ("ground", "sashing", "cornerstone", "side triangle", "corner triangle", "foundation")
+NAMES = {
+    ("cornerstone", PLAIN): "cornerstone", ("cornerstone", TWICE): "half cornerstone",
+    ("cornerstone", ONCE): "quarter cornerstone", ("sashing", PLAIN): "sashing strip",
+    ("side triangle", TWICE): "side triangle", ("corner triangle", ONCE): "corner triangle",
+    ("ground", "template"): "patch from a template",
+}  # fmt: skip
+NEARLY = "cut as a regular one, less than 0.005 in off the drawing"
+SIZES = {2: ("large", "small"), 3: ("large", "medium", "small")}
+
+
+def needs_of(pattern: Pattern, kinds: Iterable[Kind]) -> list[Need]:
+    """Return a need for each kind, by purpose, fabric and size."""
+    made = [_need(pattern, kind) for kind in kinds]
+    fabrics = list(pattern.fabrics)
+    ordered = sorted(
+        made,
+        key=lambda n: (PURPOSES.index(n.purpose), fabrics.index(n.fabric), -n.width * n.length,
+                       -n.width),
+    )  # fmt: skip
+    named = _told_apart(ordered)
+    return [replace(n, key=f"{n.purpose} {i}") for i, n in enumerate(named, start=1)]
+
+
+def _need(pattern: Pattern, kind: Kind) -> Need:
+    fabric = pattern.fabrics[kind.fabric]
+    cutting = kind.cutting
+    if cutting is None:
+        assert kind.form is not None
+        return _template(kind, outline(kind.form), fabric)
+    if cutting.shape in FROM_STRIPS:
+        return _from_strips(kind, cutting, fabric)
+    if kind.purpose == "sashing" and not fabric.directional:
+        cutting = _upright(cutting)
+    width, length, said = _rounded(cutting)
+    if cutting.near:
+        said = NEARLY
+    elif fabric.directional and cutting.yields > 1:
+        said = said or "the print runs another way in each triangle"
+    count = kind.wholes + -(-kind.single // cutting.yields)
+    ways = plain(width, length, count, fabric.directional)
+    if kind.purpose == "sashing":
+        short, long = sorted((width, length))
+        ways = long_ways(short, long, count, cloth_of(fabric), 2 * pattern.sewing.seam,
+                         level=width > length)  # fmt: skip
+    finished = known(cutting.finished[0]), known(cutting.finished[1])
+    return _filled(
+        Need(_name(kind), kind.purpose, kind.fabric, width, length, count, ways, *finished,
+             note=kind.note or said, shape=cutting.shape, yields=cutting.yields),
+        kind, _exact(cutting),
+    )  # fmt: skip
+
+
+def _upright(cutting: Cutting) -> Cutting:
+    """Return a strip with its length along the fabric, as long strips are cut."""
+    if cutting.shape != PLAIN or cutting.width <= cutting.length:
+        return cutting
+    return replace(cutting, width=cutting.length, length=cutting.width,
+                   finished=cutting.finished[::-1])  # fmt: skip
+
+
+def _rounded(cutting: Cutting) -> tuple[Fraction, Fraction, str]:
+    """Return the cut size, and what is said where the handbooks' rule cuts larger."""
+    width, length = round_up(cutting.width), round_up(cutting.length)
+    book = None if cutting.handbook is None else round_up(cutting.handbook)
+    if book is None or book <= width:
+        return width, length, ""
+    return book, book, "a step larger than the exact size, by the handbooks' 1.414"
+
+
+def _exact(cutting: Cutting) -> tuple[Length | None, Length | None]:
+    """Return the exact size where all that goes into it is known exactly."""
+    if cutting.angle == 60:
+        return None, None
+    return known(cutting.width), known(cutting.length)
+
+
+def known(length: Length | None) -> Length | None:
+    """Return a length, or None for one that `length_of` had to round to a billionth."""
+    if length is None or max(part.denominator for part in parts(length)) > FINE // 1000:
+        return None
+    return length
+
+
+def _filled(need: Need, kind: Kind, exact: tuple[Length | None, Length | None]) -> Need:
+    return replace(
+        need, exact_width=exact[0], exact_length=exact[1], mirrored=kind.mirrored,
+        patches=tuple(kind.patches),
+        serves=frozenset() if kind.name == "ground" else frozenset(kind.serves),
+    )  # fmt: skip
+
+
+def _template(kind: Kind, shape: Outline, fabric: Fabric) -> Need:
+    width, length = shape.box
+    count = kind.single
+    assert kind.form is not None
+    finished = kind.form.box
+    left, top, right, bottom = shape.finished.bounds
+    bulges = right - left > float(finished[0]) + FLAT or bottom - top > float(finished[1]) + FLAT
+    sides: tuple[Length | None, Length | None] = (None, None) if bulges else finished
+    need = Need(_name(kind), kind.purpose, kind.fabric, width, length, count,
+                plain(width, length, count, fabric.directional), *sides, note=kind.note,
+                shape="template", outline=shape)  # fmt: skip
+    return _filled(need, kind, (None, None))
+
+
+def _from_strips(kind: Kind, cutting: Cutting, fabric: Fabric) -> Need:
+    """Return strips across the fabric that shapes with slanting ends are cut from.
+
+    Cuts lie `apart`; each uses up that much and its slant of the strip, and the ends of
+    the strip are lost to the slant once.
+    """
+    strip, apart = round_up(cutting.length), round_up(cutting.apart)
+    steep = cutting.angle == 45
+    step: Length = apart * ROOT_2 if steep else apart * 2 * OVER_ROOT_3
+    spare: Length = strip if steep else strip * OVER_ROOT_3
+    if cutting.shape == "equilateral triangle":
+        step = spare
+    most = max(1, int((cloth_of(fabric).reach - spare) // step))
+    count = -(-kind.single // most)
+    each = -(-kind.single // count)
+    width = round_up(each * step + spare)
+    note = f"cut into {each} at {cutting.angle}°, {inches_text(apart)} ({cm_text(apart)}) apart"
+    between: Fraction | None = apart
+    if cutting.shape == "equilateral triangle":
+        between = None
+        note = f"cut into {each} at {cutting.angle}° to both sides in turn"
+    if cutting.near:
+        note += f"; {NEARLY}"
+    need = Need(_name(kind), kind.purpose, kind.fabric, width, strip, count,
+                plain(width, strip, count, fabric.directional), note=note, shape=cutting.shape,
+                yields=each, angle=cutting.angle, apart=between)  # fmt: skip
+    return _filled(need, kind, (None, None))
+
+
+def _name(kind: Kind) -> str:
+    if kind.name:
+        return kind.name
+    cutting = kind.cutting
+    known = NAMES.get((kind.purpose, kind.shape))
+    if known is not None or cutting is None:
+        return known or f"{kind.purpose} from a template"
+    if kind.purpose != "ground":
+        return kind.purpose
+    if cutting.shape == PLAIN:
+        return "square" if cutting.width == cutting.length else "rectangle"
+    if cutting.hand:
+        return f"parallelogram leaning {'left' if cutting.hand > 0 else 'right'}"
+    return cutting.shape
+
+
+def _told_apart(needs: Sequence[Need]) -> list[Need]:
+    """Return needs whose names differ within a purpose and a fabric, largest first."""
+    groups: dict[tuple[str, str, str], list[Need]] = {}
+    for need in needs:
+        groups.setdefault((need.purpose, need.fabric, need.name), []).append(need)
+    given: Counter[tuple[str, str, str]] = Counter()
+    found = []
+    for need in needs:
+        name = _longer(need, groups[need.purpose, need.fabric, need.name])
+        given[need.purpose, need.fabric, name] += 1
+        times = given[need.purpose, need.fabric, name]
+        # Different shapes may lie in boxes of one size.
+        found.append(replace(need, name=name if times == 1 else f"{name}, number {times}"))
+    return found
+
+
+def _longer(need: Need, like: Sequence[Need]) -> str:
+    """Return a name with what tells it from those of needs that are called the same."""
+    sizes = list(dict.fromkeys(n.width * n.length for n in like))
+    words = SIZES.get(len(like)) if len(sizes) == len(like) else None
+    if len(like) == 1:
+        return need.name
+    if words is None or need.name.startswith(words):
+        return f"{need.name}, {_size(need)}"
+    return f"{words[sizes.index(need.width * need.length)]} {need.name}"
+
+
+def _size(need: Need) -> str:
+    if need.width == need.length:
+        return f"{fraction_text(need.width)} in"
+    return f"{fraction_text(need.width)} × {fraction_text(need.length)} in"

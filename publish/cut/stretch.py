@@ -1,0 +1,121 @@
+"""A stretch of cloth that shapes are nested in, where boxes round them would waste it.
+
+In: outlines with their letters, a fabric's plan in boxes. Out: the plan that buys less.
+Invariant: the nested layout is kept only where it buys less than boxes; it has been
+looked at again by `nest.faults`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from fractions import Fraction
+from typing import Protocol
+
+from shapely.geometry import MultiPolygon
+
+from publish.cut.nest import Nest, Shape, least, nest, place
+from publish.cut.order import cutting_order
+from publish.cut.purchase import Purchase
+from publish.cut.words import to_buy
+from publish.model.cutplan import Cut, FabricPlan, Piece, Placed, Strip
+from publish.units import round_down, round_up
+
+
+class Nestable(Protocol):
+    """A shape to nest, as it lies on the wrong side of the cloth."""
+
+    @property
+    def name(self) -> str:
+        """Unique among the shapes of one stretch."""
+
+    @property
+    def letter(self) -> str:
+        """Of its piece."""
+
+    @property
+    def outline(self) -> MultiPolygon:
+        """What is cut out."""
+
+    @property
+    def count(self) -> int:
+        """How many are cut."""
+
+    @property
+    def called(self) -> str:
+        """What its piece is called once it is nested; empty to keep its name."""
+
+    def shape(self, turns: Sequence[int]) -> Shape:
+        """Return what it takes of the cloth, and the turns it may lie in."""
+
+
+def nested_cloth(motifs: Sequence[Nestable], boxes: FabricPlan, rest: FabricPlan | None,
+                 purchase: Purchase, directional: bool) -> FabricPlan:  # fmt: skip
+    """Return the fabric's plan with its shapes nested, or `boxes` where that buys no more.
+
+    `rest` is the plan of everything else that is cut from the fabric.
+    """
+    before = Fraction(0) if rest is None else rest.length
+    turns = (0,) if directional else (0, 90, 180, 270)
+    shapes = [m.shape(turns) for m in motifs]
+    if purchase.buy(before + least(shapes, boxes.usable_width)) >= boxes.buy:
+        return boxes
+    made = nest(shapes, boxes.usable_width, lambda length: purchase.buy(before + length))
+    if made is None or purchase.buy(before + made.length) >= boxes.buy:
+        return boxes
+    length = before + made.length
+    strip = _stretch(motifs, made)
+    strips = cutting_order((strip, *(rest.strips if rest else ())), boxes.usable_width)
+    taken = sum((s.area * s.count for s in strips), Fraction(0))
+    pieces = {p.letter: p for p in rest.pieces} if rest else {}
+    called = {m.letter: m.called for m in motifs}
+    pieces |= {c.letter: _outlined(boxes, c, called[c.letter]) for c in strip.cuts}
+    said = rest.choices if rest else ()
+    return replace(
+        boxes,
+        pieces=tuple(pieces[p.letter] for p in boxes.pieces),
+        strips=strips,
+        length=length,
+        needed=purchase.needed(length),
+        buy=purchase.buy(length),
+        buy_metric=purchase.buy_metric(length),
+        bound=round_down(taken / boxes.usable_width),
+        waste=1 - taken / (length * boxes.usable_width),
+        choices=(*said, _words(boxes, purchase, length, strip)),
+    )
+
+
+def _words(boxes: FabricPlan, purchase: Purchase, length: Fraction, strip: Strip) -> str:
+    letters = " and ".join(c.letter for c in strip.cuts)
+    whole = all(p.shape != "template" for p in boxes.pieces if p.letter in letters.split(" and "))
+    of = "squares" if whole else "the boxes round them"
+    saved = to_buy(boxes.buy - purchase.buy(length),
+                   boxes.buy_metric - purchase.buy_metric(length))  # fmt: skip
+    return f"{letters} nested: buys {saved} less than {of}"
+
+
+def _outlined(boxes: FabricPlan, cut: Cut, called: str) -> Piece:
+    """Return the piece that a nested shape is: the box round its outline."""
+    piece = next(p for p in boxes.pieces if p.letter == cut.letter)
+    return replace(piece, name=called or piece.name, width=cut.across, length=cut.along,
+                   exact_width=None, exact_length=None, may_turn=False)  # fmt: skip
+
+
+def _stretch(motifs: Sequence[Nestable], made: Nest) -> Strip:
+    """Return the stretch of cloth that nested shapes take."""
+    cuts: dict[str, Cut] = {}
+    for motif in motifs:
+        left, top, right, bottom = motif.outline.bounds
+        wide, high = (round_up(Fraction(v).limit_denominator(10**6))
+                      for v in (right - left, bottom - top))  # fmt: skip
+        before = cuts[motif.letter].count if motif.letter in cuts else 0
+        cuts[motif.letter] = Cut(motif.letter, wide, high, before + motif.count)
+    return Strip(made.length, tuple(cuts.values()), 1, placed(motifs, made))
+
+
+def placed(motifs: Sequence[Nestable], made: Nest) -> tuple[Placed, ...]:
+    """Return every shape's outline where it lies."""
+    known = {m.name: m for m in motifs}
+    return tuple(
+        Placed(known[s.name].letter, place(known[s.name].outline, s), s.turn) for s in made.spots
+    )

@@ -1,0 +1,112 @@
+"""What a template sheet says at its head: what it is, how many, of what.
+
+In: the context and which template. Out: `Heading`, and the words for who cannot see it.
+Invariant: counts and sizes are the draft's and the plan's own.
+"""
+
+from __future__ import annotations
+
+from publish.draw.context import CannotDrawError, Context
+from publish.draw.letters import set_inches
+from publish.draw.sheet_page import Heading
+from publish.draw.sheet_template import Template
+from publish.draw.style import CUT, FINISHED
+from publish.draw.tiling import Tiling, Window
+from publish.draw.words import listed
+from publish.model.cutplan import PieceTemplate
+from publish.model.draft import FoundationSection
+
+Asked = tuple[str, str, str]
+"""The key of a motif, piece template or foundation section; a size; the part."""
+PARTS = {"wedge": "wedge", "whole": "whole motif"}
+PIECE_LINES = ((FINISHED, "sewing line"), (CUT, "cut line"))
+FOUNDATION_LINES = ((FINISHED, "sewing line"), (CUT, "trim line"))
+
+
+def piece_of(context: Context, key: str, size: str) -> PieceTemplate:
+    """Return a size's piece template by its key."""
+    for template in context.plans[size].templates:
+        if template.key == key:
+            return template
+    raise CannotDrawError(f"there is no piece template {key!r} at this size")
+
+
+def section_of(context: Context, key: str, size: str) -> FoundationSection:
+    """Return a size's foundation section by its key."""
+    for section in context.drafts[size].foundations:
+        if section.key == key:
+            return section
+    raise CannotDrawError(f"there is no foundation {key!r} at this size")
+
+
+def heading(
+    context: Context, asked: Asked, template: Template, tiling: Tiling, window: Window
+) -> Heading:
+    """Return the words at the head of one sheet."""
+    at = list(tiling.windows).index(window) + 1
+    sheet = f"Sheet {window.label}, {at} of {len(tiling.windows)}"
+    if template.part == "piece":
+        return _piece(context, asked, sheet)
+    if template.part == "foundation":
+        return _foundation(context, asked, sheet)
+    return _motif(context, asked, template, sheet)
+
+
+def _motif(context: Context, asked: Asked, template: Template, sheet: str) -> Heading:
+    key, size, _ = asked
+    pattern = context.pattern
+    motif, shape = pattern.motifs[key], context.drafts[size].motifs[key]
+    count = sum(p.motif == key for p in context.drafts[size].placements)
+    name = f"{motif_name(key)} {PARTS[template.part]}, {context.sizes[size].title}"
+    turned = not template.cut.is_empty
+    lines = [
+        f"Cut {count} from {pattern.fabrics[motif.fabric].name}",
+        f"Finished motif {set_inches(shape.span)} across",
+        sheet,
+    ]
+    if turned:
+        lines.insert(2, f"Turn-under {set_inches(motif.turn_under)}")
+    return Heading(pattern.title, name, tuple(lines), turned, bool(template.folds))
+
+
+def _piece(context: Context, asked: Asked, sheet: str) -> Heading:
+    piece = piece_of(context, asked[0], asked[1])
+    fabric = context.pattern.fabrics[piece.fabric].name
+    over = f", and {piece.mirrored} with the template turned over" if piece.mirrored else ""
+    notches = ("Short lines across the sewing line are notches",) if piece.notches else ()
+    lines = (
+        f"Cut {piece.count} from {fabric}{over}",
+        f"Seam allowance {set_inches(context.pattern.sewing.seam)}, from line to line",
+        *notches,
+        sheet,
+    )
+    name = f"Template {piece.letter}, {context.sizes[asked[1]].title}"
+    return Heading(context.pattern.title, name, lines, True, False, PIECE_LINES)
+
+
+def _foundation(context: Context, asked: Asked, sheet: str) -> Heading:
+    section = section_of(context, asked[0], asked[1])
+    seam = set_inches(context.pattern.sewing.seam)
+    prints = "Print once" if section.count == 1 else f"Print {section.count} times"
+    lines = (
+        f"{prints}. This side is the mirror image of the block",
+        f"Sew on the lines in the order {section.letter}1, {section.letter}2 ...",
+        f"Trim {seam} outside the outer line",
+        sheet,
+    )
+    block = motif_name(section.block)
+    name = f"{block}, foundation {section.letter}, {context.sizes[asked[1]].title}"
+    return Heading(context.pattern.title, name, lines, True, False, FOUNDATION_LINES)
+
+
+def alt_words(template: Template, said: Heading) -> str:
+    """Return what a piece or foundation sheet holds besides its lines."""
+    names = listed([" ".join(n.lines[:2]) for n in template.names])
+    what = "Mirrored, with patches" if template.part == "foundation" else "Piece"
+    return f"{what} {names}. {said.lines[0]}."
+
+
+def motif_name(key: str) -> str:
+    """Return a motif's key as words: `Sea lavender`."""
+    words = key.replace("_", " ").replace("-", " ")
+    return words[:1].upper() + words[1:]

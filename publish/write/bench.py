@@ -1,0 +1,244 @@
+"""What is sewn at one size: the groups of its seam tree, and what the text calls them.
+
+In: a book, a size. Out: `Bench`: groups by level, blocks, names of units.
+Invariant: a name stands for one kind of unit in its size. Units inside blocks keep the
+draft's own names where these are few and differ, and are numbered otherwise.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+
+from publish.model.cutplan import Piece
+from publish.model.draft import Unit
+from publish.write.context import Book
+from publish.write.nouns import noun
+from publish.write.phrase import article, counted, listed, number, plural
+from publish.write.sewn import piece_of
+from publish.write.tree import BLOCK, Group, groups, home_of, level, numbered, runs
+
+_JOINED = "joined sections"
+_FEW = 3
+"""So many units that have names of their own are called by them."""
+
+
+@dataclass
+class Bench:
+    """One size on the table."""
+
+    book: Book
+    key: str
+
+    @property
+    def pattern_seam(self) -> Fraction:
+        return self.book.pattern.sewing.seam
+
+    @cached_property
+    def groups(self) -> tuple[Group, ...]:
+        return groups(self.book.drafts[self.key].assembly)
+
+    @cached_property
+    def _levels(self) -> dict[str, tuple[Group, ...]]:
+        found: dict[str, list[Group]] = {}
+        for group in self.groups:
+            found.setdefault(level(group.unit), []).append(group)
+        return {where: tuple(groups_) for where, groups_ in found.items()}
+
+    def at(self, where: str) -> tuple[Group, ...]:
+        """Return the groups that are made at one level."""
+        return self._levels.get(where, ())
+
+    @cached_property
+    def homes(self) -> dict[str, frozenset[str]]:
+        """Return the keys of the patches of each block of the top."""
+        found: dict[str, set[str]] = {}
+        for patch in self.book.drafts[self.key].patches:
+            found.setdefault(home_of(patch), set()).add(patch.key)
+        return {home: frozenset(keys) for home, keys in found.items() if home}
+
+    def is_block(self, unit: Unit) -> bool:
+        """Return whether a unit is a whole block of the top."""
+        found = unit.patches
+        return len(found) == len(self.homes.get(home_of(found[0]), ())) and level(unit) == BLOCK
+
+    @cached_property
+    def inner(self) -> tuple[Group, ...]:
+        """Return the groups made inside blocks that are no whole block, block by block."""
+        found = [g for g in self.at(BLOCK) if not self.is_block(g.unit)]
+        return tuple(sorted(found, key=self.place))
+
+    def place(self, group: Group) -> int:
+        """Return the place, among the size's blocks, of the first that needs a group."""
+        order = list(self.book.blocks(self.key))
+        return min((order.index(b) for b in group.blocks if b in order), default=len(order))
+
+    def of_block(self, block: str) -> tuple[Group, ...]:
+        """Return the groups that are made for a block and for none before it."""
+        place = list(self.book.blocks(self.key)).index(block)
+        return tuple(g for g in self.at(BLOCK) if self.place(g) == place)
+
+    @cached_property
+    def _called(self) -> dict[str, str]:
+        """Return what each kind of inner unit is called."""
+        joined = [g for g in self.inner if not _on_foundations(g.unit)]
+        own = {g.unit.kind: g.unit.name for g in joined}
+        plain = len(set(own.values())) == len(own) <= _FEW and not any(
+            "column" in name or name == "unit" for name in own.values()
+        )
+        names = own if plain else {kind: f"unit {at}" for at, kind in enumerate(own, 1)}
+        sections = {
+            g.unit.kind: listed(_letters(self.book, self.key, g.unit))
+            for g in self.inner if _on_foundations(g.unit)
+        }  # fmt: skip
+        return {**names, **{kind: f"{_JOINED} {letters}" for kind, letters in sections.items()}}
+
+    def called(self, unit: Unit) -> str:
+        """Return what the text calls a unit: `unit 3`, `half ground`, `lock block`, `row 2`."""
+        if self.is_block(unit):
+            return self.block_name(unit)
+        if unit.section:
+            return f"section {self.section_letter(unit)}"
+        return self._called.get(unit.kind, unit.name)
+
+    def step_key(self, unit: Unit) -> str:
+        """Return the key of a unit's step: the number that it is called by, or its kind."""
+        name = self._called.get(unit.kind, "")
+        return name if name.startswith("unit ") else unit.kind
+
+    def the(self, unit: Unit) -> str:
+        """Return a unit's name with its article: `unit 3`, `the half ground`."""
+        name = self.called(unit)
+        return name if _ends_in_mark(name) and not name.startswith(_JOINED) else f"the {name}"
+
+    def block_name(self, unit: Unit) -> str:
+        """Return `block` or `lock block`; a ground that waits for its motif is a ground."""
+        block = unit.patches[0].block
+        if block is None or (unit.name == "ground" and len(self.book.blocks(self.key)) == 1):
+            return unit.name
+        return self.book.block_name(block)
+
+    def trade(self, unit: Unit) -> str:
+        """Return the trade's noun for a unit inside a block, where it has one."""
+        return "" if self.is_block(unit) else noun(unit)
+
+    def block_mark(self, block: str | None) -> str:
+        """Return the letter of a block that is one piece of cloth, or nothing."""
+        if block is None or self.book.block(block).motif or self.book.pieced(block):
+            return ""
+        found = (p for p in self.book.drafts[self.key].patches if p.block == block)
+        piece = piece_of(self.book, self.key, next(found))
+        return f" **{piece.letter}**" if piece is not None else ""
+
+    def section_letter(self, unit: Unit) -> str:
+        found = self.book.drafts[self.key].foundations
+        return next((f.letter for f in found if f.key == unit.section), unit.section)
+
+    def piece(self, unit: Unit) -> Piece | None:
+        """Return the piece that a unit of one patch is cut as."""
+        return piece_of(self.book, self.key, unit.patch) if unit.patch is not None else None
+
+    def part_name(self, part: Unit, count: int, *, blocks: bool) -> str:
+        """Return `two Salt linen pieces **A**`, `a lock block`, `two of unit 3`.
+
+        `blocks` says that the parts are whole blocks or larger, so that a block of a single
+        patch is called a block and not a piece of cloth.
+        """
+        if part.patch is not None and not (blocks and part.patch.role == "ground"):
+            return self._leaf(part, count)
+        name = self.called(part)
+        if blocks and self.is_block(part):
+            mark = self.block_mark(part.patches[0].block)
+            return (article(name) if count == 1 else counted(count, name)) + mark
+        if name.startswith(_JOINED) and count == 1:
+            return f"the {name}"
+        if _ends_in_mark(name):
+            return name if count == 1 else f"{number(count)} of {name}"
+        return article(name) if count == 1 else counted(count, name)
+
+    def _leaf(self, part: Unit, count: int) -> str:
+        assert part.patch is not None
+        piece = self.piece(part)
+        mark = f" **{piece.letter}**" if piece is not None else ""
+        noun_ = plural(count, word_for(piece, part))
+        named = f"{self.book.fabric(part.patch.fabric)} {noun_}{mark}"
+        return article(named) if count == 1 else f"{number(count)} {named}"
+
+    def _by_turns(self, unit: Unit) -> str:
+        """Return `three cornerstones **K** and two sashing strips **L** by turns`, where two
+        kinds of part follow each other in turn; empty where they do not."""
+        first, second = unit.parts[::2], unit.parts[1::2]
+        if len(second) < 2 or len({p.kind for p in first}) > 1 or len({p.kind for p in second}) > 1:
+            return ""
+        both = [self._some(p[0], len(p), unit) for p in (first, second)]
+        ends = "beginning and ending with" if len(first) > len(second) else "beginning with"
+        word = self._some(first[0], 1, unit)
+        return f"{both[0]} and {both[1]}, by turns, {ends} {word},"
+
+    def _some(self, part: Unit, count: int, unit: Unit) -> str:
+        """Return a part with its count; `two rows` for numbered ones."""
+        if numbered(part) and level(unit) != BLOCK:
+            base = part.name.rsplit(" ", 1)[0]
+            return article(base) if count == 1 else counted(count, base)
+        return self.part_name(part, count, blocks=level(unit) != BLOCK)
+
+    def parts_text(self, unit: Unit) -> str:
+        """Return the parts of a unit in order: `a Linen piece **A** and a Moss piece **B**`.
+
+        Numbered parts that come in order are taken together: `rows 1 to 3`.
+        """
+        above = level(unit) != BLOCK
+        first, count = unit.parts[0].name.rsplit(" ", 1)[0], len(unit.parts)
+        if (
+            count > 2
+            and all(map(numbered, unit.parts))
+            and [p.name for p in unit.parts] == [f"{first} {n + 1}" for n in range(count)]
+        ):
+            return f"{first}s 1 to {count}"
+        if above and count == 2 and all(map(numbered, unit.parts)):
+            return listed([p.name for p in unit.parts])
+        turns = self._by_turns(unit)
+        if turns:
+            return turns
+        return listed([self.part_name(p, n, blocks=above) for p, n in runs(unit)])
+
+
+_ROLES = {"sashing": "sashing strip", "cornerstone": "cornerstone"}
+
+
+def word_for(piece: Piece | None, part: Unit) -> str:
+    """Return what a cut patch is called: `triangle`, `diamond`, `piece`."""
+    assert part.patch is not None
+    if part.patch.role in _ROLES:
+        return _ROLES[part.patch.role]
+    if part.patch.role == "setting":
+        return part.patch.key.rstrip("0123456789 ") or "setting triangle"
+    shape = piece.shape if piece is not None else ""
+    if "triangle" in shape:
+        return "triangle"
+    if shape in ("diamond", "hexagon", "parallelogram"):
+        return shape
+    corners = len(part.patch.ring)
+    return "triangle" if corners == 3 and not part.patch.arcs and shape != "rectangle" else "piece"
+
+
+def _ends_in_mark(name: str) -> bool:
+    """Return whether a name ends in a number or a letter, as `unit 3` and `section A` do."""
+    last = name.split(" ")[-1]
+    return last.isdigit() or (len(last) <= 2 and last.isupper())
+
+
+def _on_foundations(unit: Unit) -> bool:
+    """Return whether a unit is joined from nothing but foundation sections."""
+    if unit.section:
+        return True
+    return bool(unit.parts) and all(_on_foundations(p) for p in unit.parts)
+
+
+def _letters(book: Book, key: str, unit: Unit) -> list[str]:
+    """Return the letters of the foundation sections in a unit, in sewing order."""
+    if unit.section:
+        found = book.drafts[key].foundations
+        return [next((f.letter for f in found if f.key == unit.section), unit.section)]
+    return [letter for part in unit.parts for letter in _letters(book, key, part)]

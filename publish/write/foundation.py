@@ -1,0 +1,276 @@
+"""Foundation piecing: sewing on printed lines, section by section, and joining sections.
+
+In: foundation sections, seam trees, plans. Out: a section, with a child for each size.
+Invariant: sections, patches, counts and the order in which sections are joined are the
+draft's; the size of each piece of cloth is the plan's.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+
+from publish.model.draft import FoundationSection, Unit
+from publish.model.words import Block, Box, FigureBlock, Paragraph, Row, Section, Table
+from publish.write.bench import Bench
+from publish.write.context import Book
+from publish.write.phrase import capital, counted, listed, measure, number, rectangle, stitch
+from publish.write.piecing import right_size
+from publish.write.practice import FOUNDATION_SPARE, FOUNDATION_STITCH
+from publish.write.pressing import press_text
+from publish.write.sewn import piece_of
+from publish.write.steps import StepList, figure
+from publish.write.tree import BLOCK, Group, every
+
+_HEAD = ("Patch", "Fabric", "Piece", "Cut size")
+
+
+def on_foundations(book: Book) -> tuple[str, ...]:
+    """Return the sizes that have something sewn on foundations."""
+    return tuple(k for k in book.keys if book.drafts[k].foundations)
+
+
+def sections(book: Book) -> tuple[Section, ...]:
+    """Return the sections on foundation piecing; none when nothing is sewn on paper."""
+    keys = on_foundations(book)
+    if not keys:
+        return ()
+    steps = StepList(book, "foundation", keys)
+    _how(book, keys, steps)
+    lead = "Cloth is sewn to printed paper, line by line in the order of the numbers."
+    intro: list[Block] = [_mirror(), steps.block()]
+    if len(keys) == 1:
+        blocks = (*intro, *_size(Bench(book, keys[0]), "foundation-joining"))
+        return (Section("foundation", _TITLE, blocks, lead, sizes=book.only(keys)),)
+    found = [Section("foundation", _TITLE, tuple(intro), lead)]
+    for key in keys:
+        child = f"foundation-{key}"
+        found.append(Section(child, f"{_TITLE}: {book.title(key)}", _size(Bench(book, key), child),
+                             sizes=(key,), parent="foundation"))  # fmt: skip
+    return tuple(found)
+
+
+_TITLE = "Foundation piecing"
+
+
+def _mirror() -> Box:
+    return Box("note", "The printed side is a mirror image", (
+        "The lines are printed on the side that you sew on. The cloth lies on the other, blank "
+        "side, so the finished block is the mirror image of the print: what is on the left of "
+        "the paper comes out on the right of the block.",
+        "The number of a patch says when it is sewn. The letter before it is its section's; the "
+        "letters in bold are those of the pieces that you cut.",
+    ))  # fmt: skip
+
+
+def _first(book: Book, keys: tuple[str, ...]) -> tuple[str, FoundationSection]:
+    """Return a section to show: of the first size, the first with three patches or more."""
+    found = book.drafts[keys[0]].foundations
+    return keys[0], next((f for f in found if len(f.patches) > 2), found[0])
+
+
+def _how(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
+    """Add the steps that hold for every section."""
+    _prepare(book, keys, steps)
+    _sew(book, keys, steps)
+    key, shown = _first(book, keys)
+    seam = measure(book.pattern.sewing.seam)
+    steps.add(
+        "on",
+        "Go on in the order of the numbers: each next patch is laid over the line that it shares "
+        "with what is sewn already, sewn on that line, trimmed and pressed open.",
+        right="The blank side of the paper is covered, and cloth reaches past the outer line all "
+        "round.",
+    )
+    steps.add(
+        "trim",
+        "Lay the section printed side up. With ruler and rotary cutter cut through paper and cloth "
+        f"on the dashed outer line, {seam} outside the finished line.",
+        right="The edges are straight and every edge has its allowance.",
+        figure=figure("foundation", key, f"Section {shown.letter}, trimmed and from its right "
+                      "side.", section=shown.key, stage="done"),
+    )  # fmt: skip
+
+
+def _prepare(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
+    spare = measure(FOUNDATION_SPARE.value)
+    steps.add(
+        "print",
+        f"Print the foundations{book.your_size} at **100 %** on thin paper that tears easily, one "
+        "for each section that you sew, and measure the check square on every sheet. Cut them "
+        f"apart about {spare} outside the dashed line. If you copy a sheet, measure the square on "
+        "the copy as well.",
+        right="Both check squares measure true, and each section has its letter.",
+    )
+    steps.add(
+        "machine",
+        f"Set the stitch to about {stitch(FOUNDATION_STITCH.value)}, shorter than for other seams, "
+        "and put in a new needle of a stout size, such as 90/14. Close stitches and a stout needle "
+        "perforate the paper, so that it tears away without pulling the seam.",
+        caution="Paper dulls needles and blades: change both before you sew or cut cloth alone.",
+    )
+
+
+def _sew(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
+    key, shown = _first(book, keys)
+    name, seam = shown.letter, measure(book.pattern.sewing.seam)
+    spare = measure(FOUNDATION_SPARE.value)
+    steps.add(
+        "place",
+        "Hold a foundation with the blank side towards you, against the light. Lay the cloth of "
+        f"patch 1 on it, wrong side on the paper, so that it covers area 1 and reaches at least "
+        f"{spare} past its lines on every side. Pin it flat.",
+        right="Against the light, area 1 lies within its cloth.",
+        figure=figure("foundation", key, f"Section {name}: patches 1 and 2 in place on the blank "
+                      "side.", section=shown.key, stage="place"),
+    )  # fmt: skip
+    steps.add(
+        "sew",
+        f"Lay the cloth of patch 2 on patch 1, right sides together, its edge about {seam} past "
+        "the line between areas 1 and 2. Fold it over along that line as a trial: it must cover "
+        "area 2 with an allowance all round. Lay it back, turn everything over, and sew on the "
+        "printed line, from a few stitches before it to a few stitches past it.",
+        right="The stitches lie on the line and hold both patches.",
+        figure=figure("foundation", key, f"Section {name}: sewn on the line, from the printed "
+                      "side.", section=shown.key, stage="sew"),
+    )  # fmt: skip
+    steps.add(
+        "flip",
+        f"Fold the paper back along the line that you have sewn and trim both allowances to {seam} "
+        "beyond it, without cutting the paper. Unfold the paper, open patch 2 over area 2 and "
+        "press it flat from the cloth side with a dry iron.",
+        right="Patch 2 covers area 2, and there is no pleat in the seam.",
+        caution="Keep the iron off the print: hot toner or ink can smear. Keep your fingers behind "
+        "the ruler when you trim.",
+        figure=figure("foundation", key, f"Section {name}: the paper folded back and the "
+                      "allowances trimmed.", section=shown.key, stage="trim"),
+    )  # fmt: skip
+
+
+def _size(bench: Bench, section: str) -> tuple[Block, ...]:
+    """Return what one size needs: how many, from what, and how sections are joined."""
+    book, key = bench.book, bench.key
+    blocks: list[Block] = [Paragraph(_counts(bench))]
+    by_block: dict[str, list[FoundationSection]] = {}
+    for found in book.drafts[key].foundations:
+        by_block.setdefault(found.block, []).append(found)
+    for block, those in by_block.items():
+        if len(those) > 1:
+            caption = f"The {book.block_name(block)}: its sections, and how they are joined."
+            blocks.append(FigureBlock(figure("sections", key, caption, block=block), "half"))
+        blocks.append(_table(bench, block, those))
+    steps = StepList(book, section, [key])
+    for block in by_block:
+        _join(bench, block, steps)
+    _remove(bench, steps)
+    return (*blocks, steps.block())
+
+
+def _counts(bench: Bench) -> str:
+    book, key = bench.book, bench.key
+    made: dict[tuple[str, int], list[str]] = {}
+    for found in book.drafts[key].foundations:
+        made.setdefault((found.block, found.count), []).append(found.letter)
+    sole = Counter(f.block for f in book.drafts[key].foundations)
+    told = [
+        f"{_each(letters, count)} for the {book.block_name(block)}{'s' if count > 1 else ''}"
+        f"{', whole on one foundation' if sole[block] == 1 else ''}"
+        for (block, count), letters in made.items()
+    ]
+    return f"Sew {listed(told)}."
+
+
+def _each(letters: list[str], count: int) -> str:
+    """Return `section A three times`, `sections A to G once each`."""
+    often = {1: "once", 2: "twice"}.get(count, f"{number(count)} times")
+    if len(letters) == 1:
+        return f"section {letters[0]} {often}"
+    run = [chr(ord(letters[0]) + n) for n in range(len(letters))] if len(letters[0]) == 1 else []
+    named = f"{letters[0]} to {letters[-1]}" if len(letters) > 2 and letters == run else (
+        listed(letters))  # fmt: skip
+    return f"sections {named} {often} each"
+
+
+def _table(bench: Bench, block: str, those: list[FoundationSection]) -> Table:
+    book, key = bench.book, bench.key
+    rows: list[Row] = []
+    for found in those:
+        times = f"make {number(found.count)}"
+        rows.append(Row((f"Section {found.letter}: {times}",), "group"))
+        rows += [
+            Row((f"{found.letter}{at}", *_cloth(bench, found, at - 1)), fabric=patch.fabric)
+            for at, patch in enumerate(found.patches, 1)
+        ]
+    notes = ("Cloth for a foundation is cut larger than its patch and is trimmed as it is sewn.",)
+    return Table(f"foundation-{key}-{block}",
+                 f"Cloth for the {book.block_name(block)} of the {book.title(key)}", _HEAD,
+                 tuple(rows), "llll", notes)  # fmt: skip
+
+
+def _cloth(bench: Bench, found: FoundationSection, at: int) -> tuple[str, str, str]:
+    """Return the fabric, letter and cut size of a section's patch, by its place."""
+    book, key = bench.book, bench.key
+    fabric = book.fabric(found.patches[at].fabric)
+    unit = next((u for u in every(book.drafts[key].assembly) if u.section == found.key), None)
+    held = unit.patches if unit is not None else ()
+    piece = piece_of(book, key, held[at]) if at < len(held) else None
+    if piece is None:
+        return fabric, "–", "–"
+    return fabric, f"**{piece.letter}**", rectangle(piece.width, piece.length)
+
+
+def _join(bench: Bench, block: str, steps: StepList) -> None:
+    mine = [g for g in bench.at(BLOCK) if block in g.blocks[:1] and _holds_section(g.unit)]
+    for at, group in enumerate(mine):
+        _joined(bench, group, steps, at > 0)
+
+
+def _holds_section(unit: Unit) -> bool:
+    return bool(unit.section) or any(_holds_section(p) for p in unit.parts)
+
+
+def _joined(bench: Bench, group: Group, steps: StepList, again: bool) -> None:
+    unit, many = group.unit, len(group.units)
+    name = bench.the(unit)
+    make = f" Make {number(many)}." if many > 1 else ""
+    whole = f"This is the {bench.called(unit)}. " if bench.is_block(unit) else ""
+    size = right_size(bench, unit)
+    measures = f"{capital(name)} {'measure' if 'sections' in name else 'measures'} " + (
+        f"{rectangle(*size)}." if size is not None else "")  # fmt: skip
+    steps.add(
+        unit.kind,
+        f"{_together(bench, unit, again)} {whole}{press_text(bench, group)} Tear the paper off the "
+        f"allowances of {'this seam' if len(unit.parts) == 2 else 'these seams'} only.{make}",
+        sizes=[bench.key],
+        right=measures if size is not None else "The points meet at the seam.",
+    )
+
+
+def _together(bench: Bench, unit: Unit, again: bool) -> str:
+    """Return how sections are sewn to each other; in short after the first time."""
+    parts = bench.parts_text(unit)
+    onwards = ", then sew on the next in the same way until the last is on"
+    more = onwards if len(unit.parts) > 2 else ""
+    first = "the first two" if more else "them"
+    blocks = dict.fromkeys(f.block for f in bench.book.drafts[bench.key].foundations)
+    block = unit.patches[0].block
+    which = f"For the {bench.book.block_name(block)}, join" if len(blocks) > 1 and block else "Join"
+    if again:
+        return f"{which} {parts} as before, points matched with pins{more}."
+    return (
+        f"{which} {parts}: lay {first} right sides together. Push a pin straight through both ends "
+        "of the finished line and wherever seams meet, from paper to paper; when it stands upright "
+        f"the points match. Pin, take the upright pins out, and sew on the printed line{more}."
+    )
+
+
+def _remove(bench: Bench, steps: StepList) -> None:
+    count = counted(sum(f.count for f in bench.book.drafts[bench.key].foundations), "foundation")
+    steps.add(
+        "paper",
+        "Leave the rest of the paper in until all sides of a block are sewn to their neighbours: "
+        "it keeps edges cut off the straight grain from stretching. Then crease it along the "
+        "stitches, hold the seam with a thumbnail and tear the paper away, the last patch first. "
+        "Pick small bits out with tweezers.",
+        sizes=[bench.key],
+        right=f"The paper of all {count} is out, and no stitch is pulled.",
+    )
