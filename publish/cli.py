@@ -62,6 +62,8 @@ def _parser() -> argparse.ArgumentParser:
     steps.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
     steps.set_defaults(run=_steps)
 
+    _add_kits(commands)
+
     preview = commands.add_parser("preview", help="a local page that rebuilds after each save")
     preview.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
     preview.add_argument("--port", type=int, default=0, help="port on this machine (a free one)")
@@ -83,8 +85,17 @@ def _add_check(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     check.set_defaults(run=_check)
 
 
+def _add_kits(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    kits = commands.add_parser("kits", help="the sheet by which a fabric shop cuts kits")
+    kits.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
+    kits.add_argument("wanted", nargs="+", metavar="SIZE=COUNT", help="such as mini=25")
+    kits.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
+    kits.set_defaults(run=_kits)
+
+
 def _build(arguments: argparse.Namespace) -> int:
     from publish import pipeline
+    from publish.editions import PREFLIGHT
     from publish.model.book import PAPERS
     from publish.notes import PublishError
 
@@ -102,8 +113,10 @@ def _build(arguments: argparse.Namespace) -> int:
             )  # fmt: skip
     except PublishError as stopped:
         _print_report(stopped.report, sys.stderr)
+        print(stopped.files.get(PREFLIGHT, b"").decode(), end="")
         return ERRORS
     _print_report(work.report, sys.stderr)
+    print(work.files.get(PREFLIGHT, b"").decode(), end="")
     names = ", ".join(f"{e.name}.pdf" for e in work.editions)
     print(f"{target}: {names}, numbers.json ({time.monotonic() - started:.1f} s)")
     return CLEAN
@@ -167,6 +180,31 @@ def _steps(arguments: argparse.Namespace) -> int:
     print(write.step_list(write.generated(*made)))
     for name, text in write.value_list(*made):
         print(f"{{{{ {name} }}}}  {text}")
+    return CLEAN
+
+
+def _kits(arguments: argparse.Namespace) -> int:
+    from publish import pipeline
+    from publish.notes import PublishError
+
+    wanted: dict[str, int] = {}
+    for item in arguments.wanted:
+        size, _, count = item.partition("=")
+        if not (count.isascii() and count.isdigit() and 0 < int(count) < 100_000):
+            print(f"foldwork: write {item!r} as SIZE=COUNT, such as mini=25", file=sys.stderr)
+            return USAGE
+        wanted[size] = wanted.get(size, 0) + int(count)
+    try:
+        with _Progress() as progress:
+            work, target = pipeline.kits(arguments.pattern, wanted, arguments.out, progress.show)
+    except ValueError as problem:
+        print(f"foldwork: {problem}", file=sys.stderr)
+        return USAGE
+    except PublishError as stopped:
+        _print_report(stopped.report, sys.stderr)
+        return ERRORS
+    names = ", ".join(f"{e.name}.pdf" for e in work.editions)
+    print(f"{target}: {names}, kits.md, kits.json")
     return CLEAN
 
 

@@ -24,6 +24,11 @@ from publish.notes import Note, PublishError, Report
 EDITIONS = ("booklet", "templates", "full-size", "press")
 """What `--only` may name. `press` brings the print shop's single pages and spreads."""
 
+PRESS_SHEETS = "press sheets"
+"""What a whole paper brings of a half-size booklet's print-shop files."""
+PREFLIGHT = "preflight.txt"
+"""Of the results: what was measured in the finished PDFs."""
+
 Progress = Callable[[str, str], None]
 """Called with a stage's name and what it is about to do."""
 
@@ -45,9 +50,19 @@ class Work:
     files: dict[str, bytes] = field(default_factory=dict)
     """Other results, by name."""
     report: Report = field(default_factory=Report)
+    preflight: list[proof.Preflight] = field(default_factory=list)
+    """What was measured in each finished PDF, in the order of their making."""
 
     def add(self, notes: Iterable[Note]) -> None:
         self.report = self.report.plus(notes)
+
+    def measured(self, artwork: Artwork, edition: Edition, notes: tuple[Note, ...]) -> None:
+        """Add what measuring an edition found; the files say so even when the build fails."""
+        self.add(notes)
+        made = (self.pattern, self.drafts, artwork, edition)
+        self.preflight.append(proof.preflight(*made, notes))
+        self.files[PREFLIGHT] = proof.preflight_text(self.preflight).encode()
+        self.editions.append(edition)
 
     def stop_on_errors(self, strict: bool = False) -> None:
         """Raise PublishError when a stage found something that cannot be built."""
@@ -65,9 +80,11 @@ def print_editions(
     for paper in chosen if wanted != ("full-size",) else ():
         _print_on(work, paper, work.manual, wanted, progress)
     # A half-size booklet has no room for template sheets: they come on the whole paper.
+    alone = {"templates": "templates", "press": PRESS_SHEETS}
+    sheets = [alone[name] for name in wanted if name in alone]
     parents = dict.fromkeys(full_size(p) for p in chosen if full_size(p) not in chosen)
-    for paper in parents if "templates" in wanted else ():
-        _print_on(work, paper, work.manual, ("templates",), progress)
+    for paper in parents if sheets else ():
+        _print_on(work, paper, work.manual, sheets, progress)
     whole = work.manual.whole_templates()
     if "full-size" in wanted and whole.sections:
         for paper in (A0, roll(_roll_length(work))):
@@ -86,51 +103,69 @@ def _print_on(
 ) -> None:
     """Draw once for a paper, then set and measure each edition on it."""
     progress("draw", f"figures and template sheets for {paper.name}")
-    manual = write.half_size(manual, paper)
-    artwork, notes = draw.draw(
-        work.pattern, work.sizes, work.drafts, work.plans, manual, full_size(paper)
-    )
+    artwork, notes = draw.draw(work.pattern, work.sizes, work.drafts, work.plans, manual, paper)
     work.add(notes)
     work.stop_on_errors()
-    sheets = manual.templates_only()
+    sheets = manual.templates_only() if not paper.parent else replace(manual, sections=())
     if "booklet" in wanted:
-        _set(work, paper, manual, artwork, "booklet", progress)
+        booklet = write.half_size(manual, paper)
+        set_edition(work, paper, booklet, artwork, "booklet", progress)
+        _fold_at_home(work, paper)
     if "templates" in wanted and sheets.sections:
-        _set(work, paper, sheets, artwork, "templates", progress)
+        set_edition(work, paper, sheets, artwork, "templates", progress)
     if "full-size" in wanted and paper.key not in PAPERS:
-        _set(work, paper, manual, artwork, "full-size", progress)
+        set_edition(work, paper, manual, artwork, "full-size", progress)
     if "press" in wanted:
-        _for_the_press(work, paper, manual, artwork, progress)
+        _for_the_press(work, paper, write.for_print_shop(manual), artwork, "booklet", progress)
+        _as_spreads(work, paper)
+    if sheets.sections and not {"press", PRESS_SHEETS}.isdisjoint(wanted):
+        _for_the_press(work, paper, sheets, artwork, "templates", progress)
 
 
-def _set(work: Work, paper: Paper, manual: Manual, artwork: Artwork, name: str,
+def set_edition(work: Work, paper: Paper, manual: Manual, artwork: Artwork, name: str,
          progress: Progress) -> None:  # fmt: skip
+    """Set one edition and measure it."""
     progress("typeset", f"{name} on {paper.name}")
     edition, notes = typeset.typeset(work.pattern, manual, artwork, paper, name)
     work.add(notes)
     work.stop_on_errors()
     assert edition is not None
     progress("proof", f"measuring {edition.name}.pdf")
-    templates = {key: plan.templates for key, plan in work.plans.items()}
-    work.add(proof.measure(work.pattern, work.drafts, artwork, edition, templates=templates))
-    work.editions.append(edition)
+    made = (work.pattern, work.drafts, artwork, edition)
+    work.measured(artwork, edition, proof.measure(*made, work.plans))
 
 
-def _for_the_press(
-    work: Work, paper: Paper, manual: Manual, artwork: Artwork, progress: Progress
-) -> None:
-    """Make the print shop's pages, and the same pages as spreads to fold and staple."""
-    progress("typeset", f"print-shop pages for {paper.name}")
-    raw, notes = typeset.typeset(work.pattern, manual, artwork, paper, "booklet", trimmed=True)
+def _for_the_press(work: Work, paper: Paper, manual: Manual, artwork: Artwork, name: str,
+                   progress: Progress) -> None:  # fmt: skip
+    """Make one edition as a print shop takes it, and measure that."""
+    progress("typeset", f"{name} for a print shop on {paper.name}")
+    raw, notes = typeset.typeset(work.pattern, manual, artwork, paper, name, trimmed=True)
     work.add(notes)
     work.stop_on_errors()
     assert raw is not None
     shop = replace(raw, pdf=deliver.press(work.pattern, raw))
     progress("proof", f"measuring {shop.name}.pdf")
-    work.add(proof.measure_press(work.pattern, work.drafts, artwork, shop))
-    work.editions.append(shop)
-    pages = deliver.page_count(shop.pdf)
-    kept = [n for n in range(1, pages + 1) if n not in shop.sheet_pages.values()]
-    made = deliver.impose(shop.pdf, deliver.SPREADS[paper.key], kept)
-    work.files[f"spreads-{paper.key}.pdf"] = made.pdf
-    work.files[f"spreads-{paper.key}.txt"] = made.said.encode() + b"\n"
+    found = proof.measure_press(work.pattern, work.drafts, artwork, shop)
+    work.measured(artwork, shop, found)
+
+
+def _as_spreads(work: Work, paper: Paper) -> None:
+    """Lay the print shop's booklet, just made, out on sheets to fold and staple."""
+    thickness = work.pattern.publication.paper_thickness
+    made = deliver.impose(work.editions[-1].pdf, deliver.SPREADS[paper.key], thickness=thickness)
+    work.files |= _imposed(f"spreads-{paper.key}", made)
+
+
+def _fold_at_home(work: Work, paper: Paper) -> None:
+    """Lay the half-size booklet, just made, out two to a side of its whole paper, for a
+    home printer that prints both sides."""
+    if paper.parent:
+        made = deliver.impose(
+            work.editions[-1].pdf, deliver.HALVES[paper.parent], marks=False,
+            thickness=work.pattern.publication.paper_thickness,
+        )  # fmt: skip
+        work.files |= _imposed(f"folded-{paper.parent}", made)
+
+
+def _imposed(name: str, made: deliver.Imposed) -> dict[str, bytes]:
+    return {f"{name}.pdf": made.pdf, f"{name}.txt": made.said.encode() + b"\n"}

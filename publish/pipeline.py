@@ -8,11 +8,12 @@ made, and nothing is made from a pattern whose report holds errors.
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 
 from publish import cut, deliver, draft, draw, grade, proof, read, typeset, write
-from publish.editions import Progress, Work, print_editions, silent
+from publish.editions import Progress, Work, print_editions, set_edition, silent
+from publish.model.book import PAPERS, full_size
 from publish.notes import PublishError, Report
 from publish.report import as_json
 
@@ -83,6 +84,7 @@ def build(
     work = prepare(path, progress)
     work.stop_on_errors(strict)
     print_editions(work, papers or work.pattern.papers, only, progress)
+    work.add(deliver.picture_notes(work.pattern, work.editions[0]))
     work.stop_on_errors(strict)
     assert work.manual is not None
     preview = draw.colour_preview(work.pattern, work.sizes, work.drafts, work.plans, work.manual)
@@ -95,6 +97,34 @@ def build(
     files["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
     files["findings.json"] = as_json(work.report).encode() + b"\n"
     target = (out or Path("build")) / work.pattern.key
+    progress("deliver", str(target))
+    deliver.deliver(target, files)
+    return work, target
+
+
+def kits(path: Path, wanted: Mapping[str, int], out: Path | None = None,
+         progress: Progress = silent) -> tuple[Work, Path]:  # fmt: skip
+    """Make the sheet by which a fabric shop cuts `wanted` kits, by size key.
+
+    It goes into a folder of its own beside the pattern's, as Markdown, JSON and one PDF for
+    each whole paper. Raises ValueError for a size that is not there and PublishError as
+    `build` does.
+    """
+    work = prepare(path, progress)
+    work.stop_on_errors()
+    assert work.manual is not None
+    found = deliver.kits(work.pattern, work.plans, wanted)
+    files = deliver.kit_files(found)
+    manual = deliver.kit_manual(work.manual, found)
+    for paper in dict.fromkeys(full_size(PAPERS[key]) for key in work.pattern.papers):
+        progress("draw", f"swatches for {paper.name}")
+        made = (work.pattern, work.sizes, work.drafts, work.plans, manual, paper)
+        artwork, notes = draw.draw(*made)
+        work.add(notes)
+        set_edition(work, paper, manual, artwork, "kits", progress)
+    work.stop_on_errors()
+    files |= {f"{e.name}.pdf": e.pdf for e in work.editions}
+    target = (out or Path("build")) / f"{work.pattern.key}-kits"
     progress("deliver", str(target))
     deliver.deliver(target, files)
     return work, target

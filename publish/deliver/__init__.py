@@ -11,10 +11,12 @@ from __future__ import annotations
 
 from publish.deliver.folder import deliver, recover
 from publish.deliver.impose import HALVES, SPREADS, Imposed, impose, page_count
+from publish.deliver.kit_pages import kit_manual
+from publish.deliver.kits import kits
 from publish.deliver.machine import machine_files
 from publish.deliver.numbers import numbers
 from publish.deliver.press import press
-from publish.deliver.shop import kit_files, pictures, shop_files
+from publish.deliver.shop import kit_files, picture_notes, pictures, shop_files
 
 __all__ = [
     "CODES",
@@ -24,9 +26,12 @@ __all__ = [
     "deliver",
     "impose",
     "kit_files",
+    "kit_manual",
+    "kits",
     "machine_files",
     "numbers",
     "page_count",
+    "picture_notes",
     "pictures",
     "press",
     "recover",
@@ -37,4 +42,6 @@ CODES: dict[str, str] = {
     "X901": "A file of the results has a name that cannot be used",
     "X902": "The folder for the results holds files that were not made here",
     "X903": "The results cannot be written",
+    "X904": "A page to picture is not in the booklet",
+    "X905": "A picture would give a template away",
 }

@@ -23,13 +23,17 @@ import pikepdf
 
 from publish.deliver.fillers import NOTES, filler_page
 from publish.deliver.marks import LENGTH, Box, crop_marks, fold_marks, number
-from publish.units import INCH_IN_MM, POINTS_PER_INCH
+from publish.units import INCH_IN_MM, POINTS_PER_INCH, decimal_text
 
 PAGES_PER_SHEET = 4
 THICKNESS = Fraction(5, 1000)
 """Inches: the stock of the published example above."""
 GAP = 9.0
 """Points between what is cut and the marks where there is no bleed."""
+
+
+CLOSE = 1e-5
+"""Share by which a page may miss the size of its half sheet and count as that size."""
 
 
 @dataclass(frozen=True)
@@ -149,7 +153,7 @@ def _said(sheet: Stock, creep: Sequence[Fraction], fillers: int, kind: str, scal
     if scale < 1:
         parts.append(f"Pages are reduced to {scale * 100:.1f} %.")
     if creep[-1]:
-        moved = number(float(creep[-1] * INCH_IN_MM))
+        moved = decimal_text(creep[-1] * INCH_IN_MM, 1)
         parts.append(f"Creep is allowed for: the innermost pages are {moved} mm nearer the fold.")
     return " ".join(parts)
 
@@ -168,7 +172,9 @@ class _Press:
         self._trims: dict[int, Box] = {}
         left, bottom, right, top = _box(book.pages[first - 1], "/TrimBox")
         self._size = (right - left, top - bottom)
-        self.scale = min(1.0, self._half / self._size[0], self._height / self._size[1])
+        share = min(self._half / self._size[0], self._height / self._size[1])
+        # Sizes in millimetres are rounded on their way into the PDF.
+        self.scale = share if share < 1 - CLOSE else 1.0
         bleed = left - _box(book.pages[first - 1], "/BleedBox")[0]
         self._bleed = bleed * self.scale if marks else 0.0
         self._filler = filler_page(filler, *self._size)

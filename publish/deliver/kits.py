@@ -11,7 +11,8 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import Any
 
-from publish.deliver.markdown import rows_of, text_of
+from publish.deliver.kit_pages import batting, bolt_table, counted, size_tables
+from publish.deliver.markdown import table_of, text_of
 from publish.model.cutplan import CutPlan, FabricPlan, Piece, Strip
 from publish.model.pattern import Pattern
 from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text
@@ -51,36 +52,12 @@ def kits(pattern: Pattern, plans: Mapping[str, CutPlan], wanted: Mapping[str, in
 def kits_text(found: Mapping[str, Any]) -> str:
     """Return a kit sheet as Markdown: the bolts, then a section for each size."""
     lines = [f"# {found['title']}: kits to cut", "", "## From the bolts", ""]
-    bolts = [(b["name"], _both(b)) for b in found["bolts"].values()]
-    lines += [*rows_of(("Fabric", "For all kits"), bolts, "lr"), ""]
+    lines += table_of(bolt_table(found))
     for size in found["sizes"].values():
-        lines += _size_text(size)
+        lines += [f"## {size['title']}: {counted(size)}", ""]
+        lengths, *others = (table_of(table) for table in size_tables(size))
+        lines += [*lengths, batting(size), "", *(line for table in others for line in table)]
     return text_of(lines)
-
-
-def _size_text(size: Mapping[str, Any]) -> list[str]:
-    """Return the section of one size: lengths, the plan of one kit, pieces."""
-    fabrics, pieces = size["fabrics"].values(), size["pieces"]
-    lengths = [
-        (f["name"], _both(f["one_kit"]), _both(f["all_kits"]), f"{f['usable_width']} in")
-        for f in fabrics
-    ]
-    strips = [(f["name"], "; ".join(f["strips"])) for f in fabrics]
-    cut = [
-        (p["letter"], p["name"], p["fabric"], p["size"], str(p["one_kit"]), str(p["all_kits"]))
-        for p in pieces
-    ]
-    batting = f"Batting for each kit: {size['batting']}." if size["batting"] else "No batting."
-    return [
-        f"## {size['title']}: {size['kits']} {'kit' if size['kits'] == 1 else 'kits'}", "",
-        *rows_of(("Fabric", "One kit", "All kits", "Usable width"), lengths, "lrrr"), "",
-        batting, "",
-        "### The plan of one kit", "",
-        *rows_of(("Fabric", "Strips across the width, in order"), strips), "",
-        "### Pieces, where they are cut for the maker", "",
-        *rows_of(("Piece", "Name", "Fabric", "Width × length", "One kit", "All kits"), cut,
-                 "llllrr"), "",
-    ]  # fmt: skip
 
 
 def _bought(plan: CutPlan) -> dict[str, FabricPlan]:
@@ -89,7 +66,7 @@ def _bought(plan: CutPlan) -> dict[str, FabricPlan]:
 
 
 def _size(pattern: Pattern, key: str, plan: CutPlan, count: int) -> Json:
-    batting = plan.batting
+    wadding = plan.batting
     return {
         "title": pattern.sizes[key].title,
         "kits": count,
@@ -103,8 +80,8 @@ def _size(pattern: Pattern, key: str, plan: CutPlan, count: int) -> Json:
             }
             for name, fabric in _bought(plan).items()
         },
-        "batting": batting
-        and f"{batting.name}, {fraction_text(batting.width)} × {fraction_text(batting.height)} in",
+        "batting": wadding
+        and f"{wadding.name}, {fraction_text(wadding.width)} × {fraction_text(wadding.height)} in",
         "pieces": [_piece(pattern, p, count) for p in plan.pieces],
     }
 
@@ -116,10 +93,6 @@ def _lengths(inches: Fraction, metric: Fraction) -> Json:
         "yards": fraction_text(inches / YARD),
         "metres": decimal_text(metric * INCH_IN_MM / 1000, 2),
     }
-
-
-def _both(length: Mapping[str, str]) -> str:
-    return f"{length['yards']} yd ({length['metres']} m)"
 
 
 def _strip(strip: Strip) -> str:

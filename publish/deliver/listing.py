@@ -75,6 +75,8 @@ def included(manual: Manual, editions: Sequence[Edition]) -> list[str]:
     """Return what a buyer gets, counted in the editions and the manual."""
     found = []
     for edition in editions:
+        if edition.name.startswith("press"):  # for a print shop, and not sold to makers
+            continue
         pages, sheets = page_count(edition), len(edition.sheet_pages)
         kind = edition.name.removesuffix(f"-{edition.paper.key}").replace("-", " ")
         words = f"{_capital(kind)}, {_counted(pages, 'page')}, for {edition.paper.name}"
@@ -82,7 +84,7 @@ def included(manual: Manual, editions: Sequence[Edition]) -> list[str]:
             words += f", with {_counted(sheets, 'full-size template sheet')}"
         found.append(words)
     steps = sum(len(b.items) for s in manual.sections for b in s.blocks if isinstance(b, Steps))
-    figures = manual.figures()
+    figures = [f for f in manual.figures() if f.kind != "barcode"]
     if steps:
         found.append(f"{_counted(steps, 'numbered step')}, {_counted(len(figures), 'drawing')}")
     for kind, one in (("cutting-layout", "cutting layout"), ("colouring", "colouring page")):

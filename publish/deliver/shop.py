@@ -14,23 +14,24 @@ from typing import Any
 
 import pypdfium2
 
-from publish.deliver.kits import kits, kits_text
-from publish.deliver.listing import listing, listing_text
+from publish.deliver.kits import kits_text
+from publish.deliver.listing import listing, listing_text, page_count
 from publish.deliver.tester import tester_form
 from publish.model.book import Edition
-from publish.model.cutplan import CutPlan
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
+from publish.notes import Note, error
 
 Json = dict[str, Any]
 FOLDER = "shop"
-SIDES = (2000, 600)
-"""Pixels on the longer side of a picture: for a shop's page, and for its list."""
 COVERS = {"cover": 1, "back": -1}
+SHOWN = ("materials",)
+"""Keys of the sections that are shown, besides the first, where the designer names no
+pages."""
 
 
 def pictures(
-    edition: Edition, pages: Mapping[str, int] | None = None, sides: Sequence[int] = SIDES
+    edition: Edition, sides: Sequence[int], pages: Mapping[str, int] | None = None
 ) -> dict[str, bytes]:
     """Return PNG files of pages: `shop/cover-2000.png`.
 
@@ -52,6 +53,51 @@ def pictures(
     return files
 
 
+def shown_pages(pattern: Pattern, manual: Manual, edition: Edition) -> tuple[int, ...]:
+    """Return which pages inside a booklet a shop shows, numbered from 1.
+
+    Where the designer names none: the first pages of the opening section and of the
+    materials, as the booklet's own bookmarks say.
+    """
+    if not edition.is_booklet or pattern.shop.pages:
+        return pattern.shop.pages if edition.is_booklet else ()
+    keys = {s.key: s.title for s in manual.sections}
+    titles = [next(iter(keys.values()), ""), *(keys.get(key, "") for key in SHOWN)]
+    document = pypdfium2.PdfDocument(edition.pdf)
+    try:
+        starts: dict[str, int] = {}
+        for bookmark in document.get_toc():
+            target = bookmark.get_dest()
+            if target is not None:
+                starts.setdefault(bookmark.get_title(), target.get_index() + 1)
+    finally:
+        document.close()
+    return tuple(dict.fromkeys(starts[title] for title in titles if title in starts))
+
+
+def picture_notes(pattern: Pattern, edition: Edition) -> tuple[Note, ...]:
+    """Return a note for each page to be shown that is not there or would be given away."""
+    if not edition.is_booklet:
+        return ()
+    count, sheets = page_count(edition), edition.sheet_pages.values()
+    notes = []
+    for at, number in enumerate(pattern.shop.pages):
+        place = pattern.place("shop", "pictures", "pages", at)
+        if number > count:
+            notes.append(error(
+                "X904", place, f"{edition.name} has no such page to picture",
+                expected=f"a page from 1 to {count}", received=str(number),
+                help="name a page of the booklet on the pattern's first paper",
+            ))  # fmt: skip
+        elif number in sheets:
+            notes.append(error(
+                "X905", place, "a picture of a template sheet would give the pattern away",
+                expected="a page without a template", received=f"page {number}",
+                help="name another page",
+            ))  # fmt: skip
+    return tuple(notes)
+
+
 def _picture(page: pypdfium2.PdfPage, side: int) -> bytes:
     """Return a page as PNG, its longer side exactly `side` pixels."""
     longest = max(page.get_size())
@@ -63,30 +109,26 @@ def _picture(page: pypdfium2.PdfPage, side: int) -> bytes:
 
 
 def shop_files(
-    pattern: Pattern,
-    manual: Manual,
-    numbers: Json,
-    editions: Sequence[Edition],
-    sides: Sequence[int] = SIDES,
+    pattern: Pattern, manual: Manual, numbers: Json, editions: Sequence[Edition]
 ) -> dict[str, bytes]:
-    """Return pictures of the first edition's covers, the listing and the tester's form."""
+    """Return pictures of the first edition, the listing and the tester's form.
+
+    `picture_notes` must have found nothing.
+    """
     said = listing(pattern, manual, numbers, editions)
-    files = pictures(editions[0], sides=sides)
+    first, wanted = editions[0], pattern.shop
+    files = pictures(first, wanted.cover)
+    inside = {f"page-{n:02}": n for n in shown_pages(pattern, manual, first)}
+    files |= pictures(first, wanted.page, inside)
     files[f"{FOLDER}/listing.json"] = _json(said)
     files[f"{FOLDER}/listing.md"] = listing_text(manual, said).encode()
     files[f"{FOLDER}/tester-form.md"] = tester_form(pattern, manual, numbers).encode()
     return files
 
 
-def kit_files(
-    pattern: Pattern, plans: Mapping[str, CutPlan], wanted: Mapping[str, int]
-) -> dict[str, bytes]:
-    """Return the kit sheet for `wanted` kits, by size key, as JSON and Markdown."""
-    found = kits(pattern, plans, wanted)
-    return {
-        f"{FOLDER}/kits.json": _json(found),
-        f"{FOLDER}/kits.md": kits_text(found).encode(),
-    }
+def kit_files(found: Json) -> dict[str, bytes]:
+    """Return a kit sheet, as `kits` found it, as JSON and Markdown."""
+    return {"kits.json": _json(found), "kits.md": kits_text(found).encode()}
 
 
 def _json(data: Json) -> bytes:

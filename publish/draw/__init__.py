@@ -45,7 +45,7 @@ from publish.draw import (
 from publish.draw.context import CannotDrawError, Context, Drawing
 from publish.draw.finding import finding_figures
 from publish.draw.style import palette
-from publish.model.book import LETTER, Paper
+from publish.model.book import LETTER, Paper, full_size
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
 from publish.model.figure import Artwork, Figure, Sheet
@@ -110,7 +110,8 @@ DRAWINGS: dict[str, Drawing] = {
 def draw(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft],
          plans: Mapping[str, CutPlan], manual: Manual,
          paper: Paper) -> tuple[Artwork, tuple[Note, ...]]:  # fmt: skip
-    """Draw every figure and template sheet of a manual for one paper."""
+    """Draw every figure of a manual for one paper, and its template sheets; those of a
+    half-size paper are drawn for the whole one."""
     context = Context(pattern, sizes, drafts, plans, manual, paper, palette(pattern))
     figures: dict[str, Figure] = {}
     notes: list[Note] = []
@@ -124,7 +125,7 @@ def draw(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft
     for asked in _templates(manual):
         key = (asked.motif, asked.size, asked.part)
         try:
-            printed[key] = sheets.template_sheets(context, *key, paper)
+            printed[key] = sheets.template_sheets(context, *key, full_size(paper))
         except (CannotDrawError, KeyError) as reason:
             notes.append(_no_sheets(context, asked, reason))
     return Artwork(figures, printed), tuple(notes)

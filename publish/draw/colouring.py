@@ -9,7 +9,7 @@ from __future__ import annotations
 from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.shapes import polygon_of
-from publish.draw.style import INK, PAPER, TEXT_COLUMN, Stroke
+from publish.draw.style import INK, PAPER, Stroke
 from publish.draw.top import fit, placed
 from publish.draw.words import plain_size
 from publish.model.figure import Figure
@@ -25,7 +25,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     seam = float(context.pattern.sewing.seam)
     tall = context.paper.height - ABOVE_AND_BELOW
     scale = fit(float(size.width) + 2 * seam, float(size.height) + 2 * seam,
-                (TEXT_COLUMN - 0.04, tall))  # fmt: skip
+                (context.column - 0.04, tall))  # fmt: skip
     wide = (float(size.width) + 2 * seam) * scale + 0.04
     canvas = Canvas(wide, tall)
     frame = canvas.frame(seam * scale + 0.02, seam * scale + 0.02, scale)

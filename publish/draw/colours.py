@@ -14,7 +14,7 @@ from publish.colour import VISIONS, grey, lightness, lightness_step, seen_by, sh
 from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import wrap
-from publish.draw.style import HEAD, INK, LABEL, SMALL, SOFT, TEXT_COLUMN, Stroke, edge_of
+from publish.draw.style import HEAD, INK, LABEL, SMALL, SOFT, Stroke, edge_of
 from publish.draw.swatches import uses
 from publish.draw.top import paint_top
 from publish.draw.words import listed, plain_size
@@ -40,8 +40,8 @@ def pairs(context: Context, spec: FigureSpec) -> Figure:
     """
     used = [f for f in context.pattern.fabrics.values() if uses(context, f.key)]
     order = sorted(used, key=lambda f: (-lightness(f.colour), f.key))
-    side = min(SIDE, (TEXT_COLUMN - HEADS) / len(order))
-    canvas = Canvas(TEXT_COLUMN, side * len(order))
+    side = min(SIDE, (context.column - HEADS) / len(order))
+    canvas = Canvas(context.column, side * len(order))
     for column, fabric in enumerate(order):
         x = HEADS + column * side + side / 2
         for i, line in enumerate(reversed(wrap(fabric.name, LABEL, side * 68, "semibold"))):
@@ -125,10 +125,10 @@ def _row(context: Context, spec: FigureSpec, looks: Mapping[str, Mapping[str, st
     """Draw the same top once for each look, up to four in a row, names beneath."""
     size = context.size(spec)
     columns = min(len(looks), 4)
-    wide = (TEXT_COLUMN - GAP * (columns - 1)) / columns
+    wide = (context.column - GAP * (columns - 1)) / columns
     scale = min(wide / float(size.width), 2.2 / float(size.height))
     high = float(size.height) * scale
-    canvas = Canvas(TEXT_COLUMN, high)
+    canvas = Canvas(context.column, high)
     for i, (name, colours) in enumerate(looks.items()):
         x = (i % columns) * (wide + GAP) + (wide - float(size.width) * scale) / 2
         y = (i // columns) * (high + 0.42)

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
-from publish.draw.style import Palette
+from publish.draw.style import NARROW_COLUMN, TEXT_COLUMN, Palette
 from publish.model.book import Paper
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, MotifShape
@@ -34,6 +34,11 @@ class Context:
     manual: Manual
     paper: Paper
     palette: Palette
+
+    @property
+    def column(self) -> float:
+        """Return the printed width of a full figure on this paper, in inches."""
+        return NARROW_COLUMN if self.paper.parent else TEXT_COLUMN
 
     def size(self, spec: FigureSpec) -> Size:
         """Return the figure's size, or the pattern's first where it names none."""

@@ -26,7 +26,6 @@ from publish.draw.style import (
     SMALL,
     SOFT,
     STEP_WIDTH,
-    TEXT_COLUMN,
     TINT,
     Stroke,
 )
@@ -45,8 +44,8 @@ BEYOND = 0.09
 """Inches more where the words are longer than the length and stand beyond its line."""
 DOWN_WIDTHS = (STEP_WIDTH - LEFT - RIGHT, 1.9, 2.6, 3.2, 3.9)
 """Inches for the cloth's width when it runs down the page: the least that is legible."""
-ACROSS_ROOM = (TEXT_COLUMN - 0.5, 1.85)
-"""Inches for the cloth when it runs across the page."""
+ACROSS = (0.5, 1.85)
+"""Inches: how much less than the column, and how deep, cloth is that runs across the page."""
 LEGIBLE = 10.5
 """Points: a strip this deep holds a letter and its size in one line."""
 
@@ -63,8 +62,9 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         return draw_sheets(context, spec, plan, plan.precut)
     bought = max(plan.buy, plan.length)
     down = bought <= plan.usable_width * Fraction(13, 10)
-    down = down or _named(plan) > ACROSS_ROOM[0] * POINTS_PER_INCH
-    canvas, frame = _set_out(plan, bought, down)
+    room = context.column - ACROSS[0], ACROSS[1]
+    down = down or _named(plan) > room[0] * POINTS_PER_INCH
+    canvas, frame = _set_out(room, plan, bought, down)
     templates = {t.key: t for t in context.plan(spec).templates}
     bench = Bench(frame, down, plan, context.colour(plan.fabric), templates)
     _cloth(bench, bought)
@@ -75,10 +75,11 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     return canvas.figure(spec, _alt(context, spec, plan))
 
 
-def _set_out(plan: FabricPlan, bought: Fraction, down: bool) -> tuple[Canvas, Canvas]:
+def _set_out(room: tuple[float, float], plan: FabricPlan, bought: Fraction,
+             down: bool) -> tuple[Canvas, Canvas]:  # fmt: skip
     if not down:
-        scale = fit(bought, plan.usable_width, ACROSS_ROOM)
-        least = min(_named(plan) / POINTS_PER_INCH, ACROSS_ROOM[0]) / float(bought)
+        scale = fit(bought, plan.usable_width, room)
+        least = min(_named(plan) / POINTS_PER_INCH, room[0]) / float(bought)
         scale = max(scale, least)
         canvas = Canvas(0.3 + float(bought) * scale + 0.12, 9.0)
         return canvas, canvas.frame(0.3, 0.8, scale)

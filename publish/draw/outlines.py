@@ -30,7 +30,6 @@ from publish.draw.style import (
     SMALL,
     SOFT,
     STEP_WIDTH,
-    TEXT_COLUMN,
     TINT,
     Stroke,
     edge_of,
@@ -46,8 +45,9 @@ from publish.units import fraction_text, inches_text
 BESIDE = 0.6
 """Inches beside the web for its width."""
 ROOM_DOWN = (STEP_WIDTH - BESIDE, 2.6)
-ROOM_ACROSS = (TEXT_COLUMN - BESIDE, 2.0)
-"""Inches for a length of web, running down the page or across it."""
+"""Inches for a length of web that runs down the page."""
+DEPTH_ACROSS = 2.0
+"""Inches for the roll's width where it runs across."""
 CROSS = 4.0
 """Points: half the length of a centre mark's arms."""
 
@@ -89,7 +89,7 @@ def web(context: Context, spec: FigureSpec) -> Figure:
         raise CannotDrawError("no motifs are nested on web at this size")
     down = plan.length <= plan.width * Fraction(13, 10)
     sides = (plan.width, plan.length) if down else (plan.length, plan.width)
-    scale = fit(*sides, ROOM_DOWN if down else ROOM_ACROSS)
+    scale = fit(*sides, ROOM_DOWN if down else (context.column - BESIDE, DEPTH_ACROSS))
     canvas = Canvas(float(sides[0]) * scale + BESIDE, 9.0)
     frame = canvas.frame(0.3, 0.5, scale)
     roll = sheet(0, 0, *sides)

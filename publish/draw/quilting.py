@@ -16,7 +16,9 @@ from publish.model.draft import QuiltingLines
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
 
-ROOM = (4.0, 3.4)
+ROOM = (3.5, 3.2)
+LOW = 2.5
+"""Inches for the quilting, and how tall it is on half-size paper: two go on a page."""
 PALE = 0.62
 STROKES = (
     Stroke(RED_BROWN, 0.7),
@@ -34,7 +36,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     if not draft.quilting:
         raise CannotDrawError("this size has no quilting")
     seam = float(context.pattern.sewing.seam)
-    room = (ROOM[0] - 0.02, ROOM[1])
+    room = (ROOM[0] - 0.02, LOW if context.paper.parent else ROOM[1])
     scale = fit(float(size.width) + 2 * seam, float(size.height) + 2 * seam, room)
     wide = (float(size.width) + 2 * seam) * scale
     canvas = Canvas(ROOM[0], 8.0)

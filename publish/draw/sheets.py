@@ -26,7 +26,7 @@ from publish.draw.sheet_piece import foundation_template, piece_template
 from publish.draw.sheet_template import Template, template_of
 from publish.draw.style import INK, LABEL, PAPER, STEP_WIDTH, Stroke
 from publish.draw.tiling import SIDES, Tiling, Window, tile
-from publish.model.book import Paper
+from publish.model.book import Paper, full_size
 from publish.model.draft import MotifShape
 from publish.model.figure import Figure, Sheet
 from publish.model.words import FigureSpec
@@ -132,13 +132,14 @@ def _alt(heading: Heading, template: Template, tiling: Tiling, window: Window) -
 
 def tile_map(context: Context, spec: FigureSpec) -> Figure:
     """Draw how the sheets of one template join."""
+    paper = full_size(context.paper)
     part = spec.get("part", "wedge")
     if part in SMALL_PARTS:
         size = context.size(spec).key
-        template, tiling = spread(context, (spec.get("motif"), size, part), context.paper)
+        template, tiling = spread(context, (spec.get("motif"), size, part), paper)
     else:
         _, shape = context.motif(spec)
-        template, tiling = laid_out(shape, part, context.paper)
+        template, tiling = laid_out(shape, part, paper)
     left, top, right, bottom = extent(tiling)
     room = min(STEP_WIDTH - 0.9, 1.15)
     scale = room / max(right - left, bottom - top)

@@ -12,7 +12,7 @@ from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import about, set_number, text_width
 from publish.draw.marks import TICK
-from publish.draw.style import DIMENSION, HEAD, LABEL, SOFT, TEXT_COLUMN
+from publish.draw.style import DIMENSION, HEAD, LABEL, SOFT
 from publish.draw.top import paint_top
 from publish.draw.words import listed, plain_size
 from publish.model.figure import Figure
@@ -22,38 +22,50 @@ from publish.units import POINTS_PER_INCH, cm_text, round_near
 
 PER_ROW = 4
 GAP = 0.28
-TALLEST = 3.5
+TALLEST = 2.65
 BELOW = 0.52
-"""Inches: between tops, of the tallest top, and under a row for its words."""
+EDGE = 0.06
+"""Inches: between tops, of the tallest top, under a row for its words, and for the outlines
+of the outermost where there are none."""
 
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
-    """Draw every size with its name and finished size, up to four in a row."""
+    """Draw every size with its name and finished size, up to four in a row.
+
+    With `labels=no` there are no words, for where they stand beside the figure or where
+    it is made so small that nobody could read them.
+    """
+    labels = spec.get("labels") != "no"
     sizes = list(context.sizes.values())
     shelves = [sizes[i : i + PER_ROW] for i in range(0, len(sizes), PER_ROW)]
-    scale = min(_scale(shelf) for shelf in shelves)
-    canvas = Canvas(TEXT_COLUMN, 9.0)
+    scale = min(_scale(shelf, context.column) for shelf in shelves)
+    column = context.column if labels else max(_wide(shelf, scale) for shelf in shelves) + EDGE
+    canvas = Canvas(column, 9.0)
     base = 0.0
     for shelf in shelves:
         base += float(max(s.height for s in shelf)) * scale
-        _shelf(canvas, context, shelf, scale, base)
-        base += BELOW
-    _bar(canvas, scale, base + 0.1)
+        _shelf(canvas, context, shelf, scale, (column, base), labels)
+        base += BELOW if labels else GAP
+    if labels:
+        _bar(canvas, column / 2, scale, base + 0.1)
     return canvas.figure(spec, _alt(sizes))
 
 
-def _shelf(canvas: Canvas, context: Context, sizes: list[Size], scale: float, base: float) -> None:
-    """Draw sizes side by side on one base line."""
+def _shelf(canvas: Canvas, context: Context, sizes: list[Size], scale: float,
+           place: tuple[float, float], labels: bool) -> None:  # fmt: skip
+    """Draw sizes side by side in the middle of a column, on a base line."""
     columns = [_column(size, scale) for size in sizes]
-    left = (TEXT_COLUMN - sum(columns) - GAP * (len(sizes) - 1)) / 2
+    column, base = place
+    left = (column - _wide(sizes, scale)) / 2
     for size, column in zip(sizes, columns, strict=True):
         centre = left + column / 2
         frame = canvas.frame(centre - float(size.width) * scale / 2,
                              base - float(size.height) * scale, scale)  # fmt: skip
         paint_top(frame, context, size.key)
-        canvas.text((centre, base), size.title, HEAD, "semibold", "middle", shift=(0, 17))
-        canvas.text((centre, base), _label(size), LABEL, "regular", "middle", fill=SOFT,
-                    shift=(0, 28))  # fmt: skip
+        if labels:
+            canvas.text((centre, base), size.title, HEAD, "semibold", "middle", shift=(0, 17))
+            canvas.text((centre, base), _label(size), LABEL, "regular", "middle", fill=SOFT,
+                        shift=(0, 28))  # fmt: skip
         left += column + GAP
 
 
@@ -62,15 +74,20 @@ def _label(size: Size) -> str:
     return about(size.width, size.height) + both
 
 
+def _wide(sizes: list[Size], scale: float) -> float:
+    """Return the printed width of sizes side by side."""
+    return sum(_column(s, scale) for s in sizes) + GAP * (len(sizes) - 1)
+
+
 def _column(size: Size, scale: float) -> float:
     """Return the printed width a size takes: its top or its label, whichever is wider."""
     label = max(text_width(size.title, HEAD, "semibold"), text_width(_label(size), LABEL))
     return max(float(size.width) * scale, label / POINTS_PER_INCH)
 
 
-def _scale(sizes: list[Size]) -> float:
+def _scale(sizes: list[Size], column: float) -> float:
     """Return the greatest scale at which the row fits the column and the height."""
-    room = TEXT_COLUMN - 0.1 - GAP * (len(sizes) - 1)
+    room = column - 0.1 - GAP * (len(sizes) - 1)
     low, high = 0.0, TALLEST / float(max(s.height for s in sizes))
     if sum(_column(s, high) for s in sizes) <= room:
         return high
@@ -81,12 +98,11 @@ def _scale(sizes: list[Size]) -> float:
     return low
 
 
-def _bar(canvas: Canvas, scale: float, y: float) -> None:
+def _bar(canvas: Canvas, middle: float, scale: float, y: float) -> None:
     """Draw the scale bar: the largest of 6, 12, 24 or 36 in that stays under 1 1/2 in."""
     lengths = [Fraction(n) for n in (36, 24, 12, 6) if n * scale <= 1.5]
     length = lengths[0] if lengths else round_near(Fraction(3), Fraction(1))
     half = float(length) * scale / 2
-    middle = TEXT_COLUMN / 2
     tick = TICK / POINTS_PER_INCH
     canvas.line((middle - half, y), (middle + half, y), DIMENSION)
     for x in (middle - half, middle + half):

@@ -22,6 +22,9 @@ HEAD = 9.0
 
 TEXT_COLUMN = 6.5
 """Inches: the printed width of a full figure."""
+NARROW_COLUMN = 4.69
+"""The same on half-size paper, whose figures are drawn for it: reduced, their words could
+not be read."""
 STEP_WIDTH = 2.6
 """Inches: the printed width of a figure beside a step."""
 

@@ -12,7 +12,7 @@ from shapely.geometry import Polygon
 from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import wrap
-from publish.draw.style import HEAD, LABEL, SOFT, TEXT_COLUMN, Stroke, edge_of, readable_on
+from publish.draw.style import HEAD, LABEL, SOFT, Stroke, edge_of, readable_on
 from publish.draw.words import listed
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -36,8 +36,8 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw the fabrics that some size cuts, in the pattern's order."""
     keys = [k for k in context.pattern.fabrics if uses(context, k)]
     columns = max(min(PER_ROW, len(keys)), 3)
-    wide = (TEXT_COLUMN - 2 * EDGE - GAP * (columns - 1)) / columns
-    canvas = Canvas(TEXT_COLUMN, 1.0)
+    wide = (context.column - 2 * EDGE - GAP * (columns - 1)) / columns
+    canvas = Canvas(context.column, 1.0)
     row_height = HIGH + 0.55
     for i, key in enumerate(keys):
         x, y = EDGE + (i % columns) * (wide + GAP), (i // columns) * row_height

@@ -37,6 +37,16 @@ class Photo:
 
 
 @dataclass(frozen=True)
+class ShopPictures:
+    """Pictures of pages for a shop: pixels on the longer side of each, for the covers and
+    for pages inside; `pages` are numbered from 1, none for those that are chosen."""
+
+    cover: tuple[int, ...] = (2000, 600)
+    page: tuple[int, ...] = (1200,)
+    pages: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True)
 class StepChange:
     """One change to the generated steps.
 

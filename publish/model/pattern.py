@@ -19,6 +19,7 @@ from publish.model.block import Piecing as Piecing
 from publish.model.cloth import Fabric as Fabric
 from publish.model.cloth import SoldAs as SoldAs
 from publish.model.house import Photo as Photo
+from publish.model.house import ShopPictures as ShopPictures
 from publish.model.house import StepChange as StepChange
 from publish.model.house import Style as Style
 from publish.notes import Place
@@ -233,6 +234,10 @@ class Publication:
     contact: str
     skill: str
     blurb: str
+    barcode: str = ""
+    """`EAN-13 6291041500213`: kind and all digits, as `gtin.parse_gtin` reads; may be empty."""
+    paper_thickness: Fraction = Fraction(5, 1000)
+    """Of one sheet of a folded booklet; the stock of the published example in `impose`."""
 
 
 @dataclass(frozen=True)
@@ -266,6 +271,7 @@ class Pattern:
     colourways: Mapping[str, Colourway] = field(default_factory=dict)
     style: Style = field(default_factory=Style)
     photos: tuple[Photo, ...] = ()
+    shop: ShopPictures = field(default_factory=ShopPictures)
     steps: tuple[StepChange, ...] = ()
     """In the order in which they are made."""
 

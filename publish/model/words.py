@@ -158,6 +158,8 @@ class BackCover:
     contact: str
     figure: FigureSpec
     materials: tuple[str, ...] = ()
+    barcode: FigureSpec | None = None
+    """Printed at its own size, whatever the layout."""
 
 
 @dataclass(frozen=True)
@@ -177,6 +179,8 @@ class Manual:
                 for spec in _specs(block):
                     found.setdefault(spec.key, spec)
         found.setdefault(self.back.figure.key, self.back.figure)
+        if self.back.barcode is not None:
+            found.setdefault(self.back.barcode.key, self.back.barcode)
         return tuple(found.values())
 
     def templates_only(self) -> Manual:

@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from publish.model.book import Edition
-from publish.model.cutplan import CutPlan, PieceTemplate
+from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
 from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
@@ -23,29 +23,44 @@ from publish.proof import (
     abbreviations,
     agreement,
     areas,
+    barcode,
     bookmarks,
     bought,
+    crowding,
     edges,
     figures,
     finishing,
+    folios,
     metric,
     outline,
     pages,
     pieces,
     press,
     printed_fonts,
+    printed_pictures,
     purchase,
     quoted,
     scale,
     strips,
     textlayer,
     tree,
+    type_size,
 )
 from publish.proof.case import Case, Check, Code
 from publish.proof.paper import Measurement, Printed
+from publish.proof.preflight import Preflight, preflight, preflight_text
 from publish.proof.press import measure_press
 
-__all__ = ["CODES", "REASONS", "check", "measure", "measure_press"]
+__all__ = [
+    "CODES",
+    "REASONS",
+    "Preflight",
+    "check",
+    "measure",
+    "measure_press",
+    "preflight",
+    "preflight_text",
+]
 
 CHECKS: tuple[Check, ...] = (
     bought.check,
@@ -66,6 +81,11 @@ MEASUREMENTS: tuple[Measurement, ...] = (
     printed_fonts.measure,
     edges.measure,
     bookmarks.measure,
+    barcode.measure,
+    type_size.measure,
+    crowding.measure,
+    folios.measure,
+    printed_pictures.measure,
     scale.measure,
     outline.measure,
     textlayer.measure,
@@ -87,6 +107,11 @@ _DECLARED: tuple[Mapping[str, Code], ...] = (
     printed_fonts.CODES,
     edges.CODES,
     bookmarks.CODES,
+    barcode.CODES,
+    type_size.CODES,
+    crowding.CODES,
+    folios.CODES,
+    printed_pictures.CODES,
     scale.CODES,
     outline.CODES,
     textlayer.CODES,
@@ -118,14 +143,11 @@ def measure(
     artwork: Artwork,
     edition: Edition,
     plans: Mapping[str, CutPlan] | None = None,
-    templates: Mapping[str, tuple[PieceTemplate, ...]] | None = None,
 ) -> tuple[Note, ...]:
     """Return every finding about a finished PDF.
-
-    `templates` are those of the plans, by size: sheets of pieces are measured by them.
 
     With `plans`, the numbers a maker buys and cuts by are looked for in the booklet's
     text; template-only editions carry no tables and are not searched.
     """
-    with Printed(pattern, drafts, artwork, edition, plans or {}, templates or {}) as printed:
+    with Printed(pattern, drafts, artwork, edition, plans or {}) as printed:
         return tuple(note for each in MEASUREMENTS for note in each(printed))

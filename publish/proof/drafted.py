@@ -21,7 +21,7 @@ from publish.proof.paper import Printed
 def lines_of(printed: Printed, sheet: Sheet) -> BaseGeometry | None:
     """Return the lines that a sheet is one window on; None where they are not known."""
     if sheet.part == "piece":
-        held = printed.templates.get(sheet.size, ())
+        held = printed.plans[sheet.size].templates if sheet.size in printed.plans else ()
         return next((t.finished.boundary for t in held if t.key == sheet.motif), None)
     draft = printed.drafts.get(sheet.size)
     if draft is None:

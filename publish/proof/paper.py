@@ -11,7 +11,7 @@ from __future__ import annotations
 import io
 import math
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cached_property
 from types import TracebackType
 
@@ -21,7 +21,7 @@ import pikepdf
 import pypdfium2
 
 from publish.model.book import Edition
-from publish.model.cutplan import CutPlan, PieceTemplate
+from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
 from publish.model.figure import Artwork, Sheet
 from publish.model.pattern import Pattern
@@ -66,8 +66,6 @@ class Printed:
     artwork: Artwork
     edition: Edition
     plans: Mapping[str, CutPlan]
-    templates: Mapping[str, tuple[PieceTemplate, ...]] = field(default_factory=dict)
-    """Of pieces, by size: what their sheets are measured against."""
 
     def __enter__(self) -> Printed:
         return self

@@ -19,14 +19,19 @@ from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
 from publish.notes import Note
 from publish.proof import (
+    barcode,
+    crowding,
     edges,
+    folios,
     outline,
     pages,
     press_boxes,
     press_colours,
     press_identity,
     printed_fonts,
+    printed_pictures,
     scale,
+    type_size,
 )
 from publish.proof.case import Code
 from publish.proof.paper import Measurement, Printed
@@ -36,10 +41,15 @@ AT_THE_SHOP: tuple[Measurement, ...] = (
     press_boxes.measure,
     press_identity.measure,
     printed_fonts.measure,
+    printed_pictures.coarse,
 )
 AFTER_TRIMMING: tuple[Measurement, ...] = (
     pages.measure,
     edges.measure,
+    barcode.measure,
+    type_size.measure,
+    crowding.measure,
+    folios.measure,
     scale.measure,
     outline.measure,
 )

@@ -39,6 +39,16 @@ def measure(printed: Printed) -> Iterator[Note]:
         )  # fmt: skip
 
 
+def names(book: pikepdf.Pdf) -> set[str]:
+    """Return the names of all fonts that a file may use; parts of one font count once."""
+    seen: set[tuple[int, int]] = set()
+    return {
+        str(font.get("/BaseFont", "")).lstrip("/").split("+")[-1]
+        for page in book.pages
+        for font in _fonts(page.get("/Resources"), seen)
+    }
+
+
 def _fonts(
     resources: pikepdf.Object | None, seen: set[tuple[int, int]]
 ) -> Iterator[pikepdf.Object]:

@@ -33,6 +33,7 @@ from publish.model.pattern import (
     RoundSpec,
     SashingSpec,
     Sewing,
+    ShopPictures,
     SizeSpec,
     SoldAs,
     Style,
@@ -64,7 +65,7 @@ from publish.read.schema_design import (
     SIZE,
     TURN_UNDER,
 )
-from publish.read.schema_house import PHOTO_SECTION, STYLE
+from publish.read.schema_house import PHOTO_SECTION, PICTURES, STYLE
 from publish.units import parse_length
 
 Values = Mapping[str, Any]
@@ -93,6 +94,7 @@ def build_pattern(
         colourways={k: _colourway(k, v, top) for k, v in (top["colourways"] or {}).items()},
         style=_style(top["style"] or {}),
         photos=tuple(_photo(v) for v in top["photos"] or ()),
+        shop=_shop((top["shop"] or {}).get("pictures") or {}),
         steps=tuple(map(change_of, top["steps"] or ())),
     )
 
@@ -133,9 +135,15 @@ def _photo(values: Values) -> Photo:
     return Photo(filled["file"], filled["caption"], filled["place"], filled["alt"] or "")
 
 
+def _shop(values: Values) -> ShopPictures:
+    filled = fill(PICTURES, values)
+    return ShopPictures(**{name: tuple(found or ()) for name, found in filled.items()})
+
+
 def _publication(values: Values) -> Publication:
     filled = fill(PUBLICATION, values)
-    return Publication(**{**filled, "year": filled["year"] or 0})
+    blank = {"year": filled["year"] or 0, "barcode": filled["barcode"] or ""}
+    return Publication(**{**filled, **blank})
 
 
 def _motif(key: str, values: Values) -> Motif:

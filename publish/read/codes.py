@@ -35,6 +35,7 @@ CODES: dict[str, str] = {
     "R131": "A file is not there",
     "R132": "A file lies outside the pattern's folder",
     "R133": "A file is not of the kind that is asked for",
+    "R134": "The number of a barcode is not one",
     "R140": "Keys stand together that exclude each other",
     "R141": "The rows of a ground are of unequal length",
     "R142": "A motif is larger than its block",

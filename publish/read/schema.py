@@ -21,8 +21,9 @@ from publish.read.schema_cloth import (
     SEWING,
 )
 from publish.read.schema_design import MOTIF, SIZE
-from publish.read.schema_house import PHOTO_SECTION, STEP, STYLE
+from publish.read.schema_house import PHOTO_SECTION, SHOP, STEP, STYLE
 from publish.read.sections import Key, Many, Named, Section
+from publish.read.special import Barcode, Length
 
 PUBLICATION = Section(
     "publication",
@@ -41,6 +42,13 @@ PUBLICATION = Section(
             "Confident beginner", default='""'),
         Key("blurb", Text(1200, lines=True), "A paragraph for the back cover.",
             "Samphire grows where the tide comes in twice a day.", default='""'),
+        Key("barcode", Barcode(), "The number of the barcode on the back cover, from whoever "
+            "gives out your numbers. It is printed at its nominal size, 37.3 mm wide.",
+            "6291041500213", default="none"),
+        Key("paper_thickness", Length("0 in", "0.05 in"), "Of the paper that the booklet is "
+            "printed on: inner sheets of a folded booklet push out at the fold by as much, and "
+            "their pages move inwards. The default is a common text paper's.", "0.1 mm",
+            default="0.005 in"),
     ),
 )  # fmt: skip
 
@@ -62,6 +70,8 @@ PATTERN = Section(
             "pages.", "[{file: throw.jpg, place: cover}]", derived="no photographs"),
         Key("publication", PUBLICATION, "Who publishes it, and what the covers say.",
             "{studio: Hollow Fen Studio, year: 2026}", derived="its keys' defaults"),
+        Key("shop", SHOP, "What the shop's page shows.", "{pictures: {cover: [2000]}}",
+            derived="its keys' defaults"),
         Key("fabrics", Named(FABRIC, "fabric"), "The fabrics.",
             '{linen: {name: Pale linen, colour: "#f4efe6"}}', required=True),
         Key("colourways", Named(COLOURWAY, "colourway", 12), "Other palettes over the same "

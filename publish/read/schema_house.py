@@ -8,7 +8,7 @@ Invariant: declarations only. What stands together in a change of a step is chec
 from __future__ import annotations
 
 from publish.read.files import FONT, LOGO, PHOTO
-from publish.read.forms import Choice, Text
+from publish.read.forms import Choice, Text, Whole
 from publish.read.sections import Key, Many, Section
 from publish.read.special import Colour, Ref
 
@@ -61,6 +61,51 @@ PHOTO_SECTION = Section(
             "The throw over a gate, reeds behind it.", derived="the caption"),
     ),
 )  # fmt: skip
+
+_SIDE = Whole(200, 6000, unit="pixels on the longer side")
+
+PICTURES = Section(
+    "pictures",
+    "Pictures of pages for a shop: PNG files in `shop/`, each named after its page and its "
+    "size, such as `cover-2000.png`.",
+    (
+        Key(
+            "cover",
+            Many(_SIDE, 1, 6, distinct=True),
+            "Sizes of the two covers.",
+            "[2000, 600]",
+            default="[2000, 600]",
+        ),
+        Key(
+            "page",
+            Many(_SIDE, 1, 6, distinct=True),
+            "Sizes of the pages inside.",
+            "[1200]",
+            default="[1200]",
+        ),
+        Key(
+            "pages",
+            Many(Whole(1, 999), 1, 12, distinct=True),
+            "Which pages inside are shown, as numbered in the booklet on the first paper.",
+            "[3, 4]",
+            derived="the first pages of the opening section and of the materials",
+        ),
+    ),
+)
+
+SHOP = Section(
+    "shop",
+    "What the shop's page shows.",
+    (
+        Key(
+            "pictures",
+            PICTURES,
+            "Sizes of its pictures, and which pages they show.",
+            "{cover: [2000], page: [1200]}",
+            derived="its keys' defaults",
+        ),
+    ),
+)
 
 _STEP = Text(120, blank=False)
 _OTHER = "another kind of change"

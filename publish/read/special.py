@@ -1,4 +1,4 @@
-"""Forms with a little more to them: lengths, colours, references.
+"""Forms with a little more to them: lengths, colours, references, barcodes.
 
 In: the text of one YAML scalar. Out: its value, or an `Unfit`.
 Invariant: as in `forms`.
@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
+from publish.gtin import parse_gtin
 from publish.read.forms import NUMBER_PATTERN, Form, Hint, Unfit, nearest, signed
 from publish.units import UNIT_WORDS, UNITS, parse_length, split_unit
 
@@ -133,3 +134,24 @@ class Ref(Form):
 
     def read(self, text: str, hint: Hint) -> Any:
         return text
+
+
+@dataclass(frozen=True)
+class Barcode(Form):
+    """The number under a barcode; its value is `EAN-13 6291041500213`, check digit proved."""
+
+    @property
+    def words(self) -> str:
+        return "an EAN-13, UPC-A or ISBN, with or without its check digit"
+
+    def json(self) -> dict[str, Any]:
+        # Bare digits are a number to an editor; whether the last one fits it cannot tell.
+        return {"type": ["string", "number"]}
+
+    def read(self, text: str, hint: Hint) -> Any:
+        try:
+            found = parse_gtin(text)
+        except ValueError as reason:
+            return Unfit("R134", "is not a number for a barcode", f"{reason}; such as "
+                         f"`{hint.example}`")  # fmt: skip
+        return f"{found.kind} {found.digits}"

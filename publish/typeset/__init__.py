@@ -87,13 +87,21 @@ def typeset(
     if _errors(notes):
         return None, tuple(notes)
     edition = Edition(
-        name=f"{'press' if trimmed else name}-{paper.key}",
+        name=_file(name, paper, trimmed),
         paper=paper,
         pdf=printed.pdf,
         html=composed.html,
         sheet_pages=printed.sheet_pages,
     )
     return edition, tuple(notes)
+
+
+def _file(name: str, paper: Paper, trimmed: bool) -> str:
+    """Return the edition's file name: `booklet-a4`; for a print shop `press-a4`, and
+    `press-templates-a4`."""
+    if not trimmed:
+        return f"{name}-{paper.key}"
+    return f"press-{paper.key}" if name == "booklet" else f"press-{name}-{paper.key}"
 
 
 def _errors(notes: list[Note]) -> bool:

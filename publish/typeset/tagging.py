@@ -3,11 +3,12 @@
 In: WeasyPrint's document and the objects of its PDF. Out: the same objects, changed.
 Invariant: nothing that is seen on a page changes.
 
-WeasyPrint leaves three things that ISO 14289-1 (PDF/UA-1; from memory) asks otherwise:
+WeasyPrint leaves four things that ISO 14289-1 (PDF/UA-1; from memory) asks otherwise:
 words in the margins, such as a running foot, are marked but in no structure, where they
-should be artifacts (7.1); the headings of tables do not say what they head (7.5); and a
-box that WeasyPrint makes for itself repeats the tag of the one that it stands in, so that
-a heading holds a heading.
+should be artifacts (7.1); the headings of tables do not say what they head (7.5); a box
+that WeasyPrint makes for itself repeats the tag of the one that it stands in, so that a
+heading holds a heading; and each box inside a link is made a link again, one over the
+other, and not all in the structure as links (7.18.5).
 """
 
 from __future__ import annotations
@@ -30,6 +31,7 @@ def finish(_: object, pdf: Any) -> None:
         return
     claimed: dict[bytes, set[int]] = {}
     for element, parents in _below(roots[0], (), found):
+        _once(element, parents, found)
         _plain(element, parents)
         _scope(element, parents)
         numbers = [kid for kid in element["K"] if isinstance(kid, int)]
@@ -48,6 +50,22 @@ def _below(
         inner = found.get(kid) if isinstance(kid, bytes) else None
         if isinstance(inner, dict) and "S" in inner:
             yield from _below(inner, (*parents, element), found)
+
+
+def _once(element: Element, parents: tuple[Element, ...], found: dict[bytes, Any]) -> None:
+    """Take away a link that lies on a part of the link that it stands in."""
+    if not any(_links(p, found) for p in parents if p["S"] == "/Link"):
+        return
+    for reference in _links(element, found):
+        shown = found[reference]
+        element["K"].remove(reference)
+        found[shown["Pg"]]["Annots"].remove(shown["Obj"])
+
+
+def _links(element: Element, found: dict[bytes, Any]) -> list[bytes]:
+    """Return the references by which an element holds links."""
+    held = [kid for kid in element["K"] if isinstance(kid, bytes) and kid in found]
+    return [k for k in held if isinstance(found[k], dict) and found[k].get("Type") == "/OBJR"]
 
 
 def _plain(element: Element, parents: tuple[Element, ...]) -> None:

@@ -6,9 +6,9 @@ its source in `practice`; nothing is typed twice.
 """
 
 from publish.write.checks import CODES
-from publish.write.half_size import half_size
+from publish.write.half_size import for_print_shop, half_size
 from publish.write.manual import generated, write
 from publish.write.value_list import value_list
 from publish.write.voice import step_list
 
-__all__ = ["CODES", "generated", "half_size", "step_list", "value_list", "write"]
+__all__ = ["CODES", "for_print_shop", "generated", "half_size", "step_list", "value_list", "write"]

@@ -16,7 +16,7 @@ from publish.write.phrase import metric
 from publish.write.terms import TERMS
 
 _INCHES = re.compile(r"(?<![\d/.])((?:\d+ )?\d+/\d+|\d+) in\b")
-_PAIRS = 3
+_PAIRS = 4
 """Pairs of columns in the metric table."""
 
 

@@ -1,8 +1,8 @@
-"""A booklet on half-size paper: its template sheets come separately, at full size.
+"""A booklet without template sheets: they come separately, at full size.
 
-In: a manual, a half-size paper. Out: the same manual without template sheets, its
-templates section saying where they are.
-Invariant: nothing else changes; on other papers nothing changes at all.
+In: a manual; a half-size paper, or any paper for a print shop. Out: the same manual without
+template sheets, its templates section saying where they are.
+Invariant: nothing else changes; a booklet for whole paper at home does not change at all.
 """
 
 from __future__ import annotations
@@ -12,35 +12,45 @@ from dataclasses import replace
 from publish.model.book import Paper, full_size
 from publish.model.words import Box, Manual, Section, TemplateSheets
 
+TITLE = "The sheets come separately"
+
 
 def half_size(manual: Manual, paper: Paper) -> Manual:
     """Return the manual for a paper: on half-size paper, one without template sheets."""
     if not paper.parent:
         return manual
+    whole = full_size(paper)
+    return _sheetless(manual, Box("note", TITLE, (
+        "The template sheets are at full size and too large for this booklet. They are in the "
+        f"file **templates-{whole.key}**, for {whole.name} paper. Print them from there at "
+        "100 %.",
+    )))  # fmt: skip
+
+
+def for_print_shop(manual: Manual) -> Manual:
+    """Return the manual of a booklet that a print shop folds and trims, which would spoil
+    template sheets: they are printed beside it."""
+    return _sheetless(manual, Box("note", TITLE, (
+        "The template sheets lie loose beside this booklet, printed at full size. Measure the "
+        "check square on each before you cut.",
+    )))  # fmt: skip
+
+
+def _sheetless(manual: Manual, where: Box) -> Manual:
     holding = [s for s in manual.sections if any(_is_sheets(b) for b in s.blocks)]
     if not holding:
         return manual
     first = holding[0].parent or holding[0].key
-    sections = tuple(_without(s, first, paper) for s in manual.sections)
-    return replace(manual, sections=sections)
+    return replace(manual, sections=tuple(_without(s, first, where) for s in manual.sections))
 
 
 def _is_sheets(block: object) -> bool:
     return isinstance(block, TemplateSheets)
 
 
-def _without(section: Section, first: str, paper: Paper) -> Section:
+def _without(section: Section, first: str, where: Box) -> Section:
     """Return a section without sheets; the one with the key `first` says where they are."""
     blocks = tuple(b for b in section.blocks if not _is_sheets(b))
     if section.key == first:
-        blocks = (_where(paper), *blocks)
+        blocks = (where, *blocks)
     return replace(section, blocks=blocks)
-
-
-def _where(paper: Paper) -> Box:
-    whole = full_size(paper)
-    return Box("note", "The sheets come separately", (
-        "The template sheets are at full size and too large for this booklet. They are in the "
-        f"file **templates-{whole.key}**, for {whole.name} paper. Print them from there at "
-        "100 %.",
-    ))  # fmt: skip

@@ -131,7 +131,9 @@ def _back(book: Book) -> BackCover:
     out = book.pattern.publication
     named = ", ".join(t for t in (out.edition, str(out.year or "")) if t)
     return BackCover(out.blurb, _sizes(book), out.stock_number, named, out.licence, out.contact,
-                     figure("sizes", None, "", "back"), materials.short_list(book))  # fmt: skip
+                     figure("sizes", None, "", labels="no"), materials.short_list(book),
+                     figure("barcode", None, "", digits=out.barcode) if out.barcode else None,
+                     )  # fmt: skip
 
 
 def _foot(pattern: Pattern) -> str:

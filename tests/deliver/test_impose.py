@@ -236,5 +236,5 @@ def test_what_was_done_is_said_in_words() -> None:
     assert made.said == (
         "2 sheets of A4, both sides, turned on the short edge, folded and stapled in the fold. "
         "Pages are reduced to 70.7 %. "
-        "Creep is allowed for: the innermost pages are 0.127 mm nearer the fold."
+        "Creep is allowed for: the innermost pages are 0.1 mm nearer the fold."
     )

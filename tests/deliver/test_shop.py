@@ -10,6 +10,7 @@ import json
 from dataclasses import replace
 from fractions import Fraction
 
+import bulrush
 import numpy as np
 import pypdfium2
 import pytest
@@ -18,10 +19,12 @@ from pressed import pressed
 from reedmace import draft, pattern, size
 from reedmace_case import manual, pillow_case, plan
 
-from publish.deliver import kit_files, numbers, pictures, shop_files, tester
+from publish.deliver import kit_files, numbers, picture_notes, pictures, shop_files, tester
 from publish.deliver.kits import kits, kits_text
 from publish.deliver.listing import included, listing, listing_text
+from publish.deliver.shop import shown_pages
 from publish.model.cutplan import CutPlan
+from publish.model.house import ShopPictures
 from publish.model.words import BackCover, FigureSpec, Manual
 
 MINI = "20 in × 20 in"
@@ -59,7 +62,7 @@ def test_pictures_have_the_pixels_asked_for() -> None:
 
 def test_a_picture_is_the_page() -> None:
     booklet = pressed("letter").booklet
-    data = pictures(booklet, {"third": 3}, (800,))["shop/third-800.png"]
+    data = pictures(booklet, (800,), {"third": 3})["shop/third-800.png"]
     page = pypdfium2.PdfDocument(booklet.pdf)[2].render(scale=799.99 / 792).to_numpy()
     dots = np.array(Image.open(io.BytesIO(data)))
     assert dots.shape[:2] == page.shape[:2]
@@ -69,7 +72,7 @@ def test_a_picture_is_the_page() -> None:
 @pytest.mark.parametrize("number", [0, 400, -400])
 def test_a_page_that_is_not_there_is_refused(number: int) -> None:
     with pytest.raises(ValueError, match="has no page"):
-        pictures(pressed("letter").booklet, {"cover": number})
+        pictures(pressed("letter").booklet, (100,), {"cover": number})
 
 
 def test_the_listing_says_what_the_model_says() -> None:
@@ -109,6 +112,7 @@ def test_what_is_included_is_counted() -> None:
     assert found[0] == (f"Booklet, {pages} pages, for US Letter, with 3 full-size template sheets")
     assert found[1] == "1 numbered step, 3 drawings"
     assert len(found) == 2
+    assert included(manual(), [booklet, pressed("letter").delivered]) == found, "not for makers"
 
 
 def test_kits_are_one_plan_many_times() -> None:
@@ -175,12 +179,39 @@ def test_a_pillow_is_asked_about_its_back() -> None:
     assert "Binding" not in form
 
 
+def test_a_shop_shows_the_opening_and_the_materials_unless_told() -> None:
+    made = pressed("letter")
+    book = pypdfium2.PdfDocument(made.booklet.pdf)
+    shown = shown_pages(pattern(), bulrush.manual(), made.booklet)
+    sections = {s.key: s.title for s in bulrush.manual().sections}
+    titles = [next(iter(sections.values())), sections["materials"]]
+    assert len(shown) == 2
+    for number, title in zip(shown, titles, strict=True):
+        assert title in book[number - 1].get_textpage().get_text_bounded()
+    told = replace(pattern(), shop=ShopPictures(pages=(4, 2)))
+    assert shown_pages(told, bulrush.manual(), made.booklet) == (4, 2)
+    templates = replace(made.booklet, name="templates-letter")
+    assert shown_pages(told, bulrush.manual(), templates) == ()
+
+
+def test_pages_that_must_not_be_pictured_are_told() -> None:
+    booklet = pressed("letter").booklet
+    sheet = min(booklet.sheet_pages.values())
+    told = replace(pattern(), shop=ShopPictures(pages=(2, 400, sheet)))
+    found = picture_notes(told, booklet)
+    assert [(n.code, n.received) for n in found] == [("X904", "400"), ("X905", f"page {sheet}")]
+    assert picture_notes(replace(told, shop=ShopPictures(pages=(2,))), booklet) == ()
+    assert picture_notes(told, replace(booklet, name="templates-letter")) == ()
+
+
 def test_everything_as_files() -> None:
-    files = shop_files(pattern(), sold(), computed(), [pressed("letter").booklet], (100,))
-    files |= kit_files(pattern(), {"mini": plan()}, {"mini": 3})
+    shown = replace(pattern(), shop=ShopPictures((100,), (80, 60), (3,)))
+    files = shop_files(shown, sold(), computed(), [pressed("letter").booklet])
+    files |= kit_files(kits(pattern(), {"mini": plan()}, {"mini": 3}))
     assert sorted(files) == [
-        "shop/back-100.png", "shop/cover-100.png", "shop/kits.json", "shop/kits.md",
-        "shop/listing.json", "shop/listing.md", "shop/tester-form.md",
+        "kits.json", "kits.md", "shop/back-100.png", "shop/cover-100.png",
+        "shop/listing.json", "shop/listing.md", "shop/page-03-60.png", "shop/page-03-80.png",
+        "shop/tester-form.md",
     ]  # fmt: skip
     assert json.loads(files["shop/listing.json"])["title"] == "Reedmace"
-    assert json.loads(files["shop/kits.json"])["kits"] == {"mini": 3}
+    assert json.loads(files["kits.json"])["kits"] == {"mini": 3}

@@ -26,8 +26,8 @@ def found(key: str, part: str, draft: Draft = DRAFT, template: PieceTemplate = T
     pdf = page_pdf(sheet.svg, LETTER.width, LETTER.height)
     edition = Edition("templates-letter", LETTER, pdf, "", {sheet.key: 1})
     artwork = Artwork({}, {(key, SIZE, part): (sheet,)})
-    notes = proof.measure(CONTEXT.pattern, {SIZE: draft}, artwork, edition,
-                          templates={SIZE: (template,)})  # fmt: skip
+    plans = {SIZE: replace(CONTEXT.plans[SIZE], templates=(template,))}
+    notes = proof.measure(CONTEXT.pattern, {SIZE: draft}, artwork, edition, plans)
     return [n for n in notes if n.code in ("P876", "P877", "P879")]
 
 

@@ -62,10 +62,10 @@ def test_all_sizes_share_one_scale() -> None:
     ratios = [w / s for w, s in zip(widths, spans, strict=True)]
     assert max(ratios) / min(ratios) == pytest.approx(1, abs=0.01)
     bar = [e for e in texts(svg) if "cm)" in e.text]
-    assert [e.text for e in bar] == ["24 in (61.0 cm)"]
+    assert [e.text for e in bar] == ["36 in (91.4 cm)"]
     lines = [rings(e)[0] for e in elements(svg) if e.tag == "path" and len(rings(e)[0]) == 2]
     lengths = [abs(b[0] - a[0]) for a, b in lines]
-    assert any(n == pytest.approx(24 * ratios[0], rel=0.02) for n in lengths)
+    assert any(n == pytest.approx(36 * ratios[0], rel=0.02) for n in lengths)
 
 
 def test_the_check_squares_are_true() -> None:

@@ -174,10 +174,10 @@ def test_a_sheet_without_a_page() -> None:
 
 def test_numbers_in_the_text_layer() -> None:
     lines = [text(words, 40, 100 + 30 * at) for at, words in enumerate(NUMBERS)]
-    whole = pdf_of([page_svg("".join(lines))])
+    whole = pdf_of([page_svg("".join(lines))], ())
     assert codes(findings(whole, (), "booklet-letter")) == []
     lines[1] = text("1 3/8 yd, 1/4 yd", 40, 130)
-    note = only(findings(pdf_of([page_svg("".join(lines))]), (), "booklet-letter"), "P878")
+    note = only(findings(pdf_of([page_svg("".join(lines))], ()), (), "booklet-letter"), "P878")
     assert note.what == "3/4 yd, what to buy of moss, is not in booklet-letter"
     assert codes(findings(pdf_of([page_svg(lines[0])]), ())) == [], "templates carry no tables"
 

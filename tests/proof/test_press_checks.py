@@ -66,6 +66,12 @@ def state(**values: object) -> Spoil:
     return spoil
 
 
+def few_dots(book: pikepdf.Pdf) -> None:
+    """Print one dot of the right inks two inches wide."""
+    picture("/DeviceCMYK", 4)(book)
+    book.pages[2].contents_add(b"q 144 0 0 144 200 200 cm /Spoil Do Q")
+
+
 def box(name: str, *values: float) -> Spoil:
     def spoil(book: pikepdf.Pdf) -> None:
         book.pages[2].obj[name] = pikepdf.Array(values)
@@ -133,8 +139,9 @@ SPOILED: dict[str, tuple[str, Spoil]] = {
     "too much ink": ("P882", adding(b"q 1 1 1 0.4 k 9 9 9 9 re f Q")),
     "text in rich black": ("P883", adding(TEXT.format("0.6 0.4 0.4 1 k").encode())),
     "outlined text in rich black": (
-        "P883", adding(b"q 0.6 0.4 0.4 1 K BT 1 Tr /F 12 Tf (a) Tj ET Q"),
+        "P883", adding(b"q 0.6 0.4 0.4 1 K BT 1 Tr /F 12 Tf 200 99 Td (a) Tj ET Q"),
     ),
+    "a picture of few dots": ("P892", few_dots),
     "an area seen through": ("P884", state(ca=0.5)),
     "a line seen through": ("P884", state(CA=0.5)),
     "a blend": ("P884", state(BM=pikepdf.Name.Multiply)),

@@ -1,9 +1,11 @@
 """The designer's own look and voice as they are read: style, photos, steps, papers."""
 
+from fractions import Fraction
+
 from helpers import SMALLEST, assert_no_notes, loaded, notes_of, pattern
 
 from publish import read
-from publish.model.pattern import Photo, StepChange, Style
+from publish.model.pattern import Photo, ShopPictures, StepChange, Style
 
 LOOK = """\
 papers: [half-letter, a5]
@@ -52,6 +54,29 @@ def test_style_and_photos_are_paths_in_the_patterns_folder(tmp_path):
     assert (
         made.place("photos", 1, "file").line == 10 + LOOK[: LOOK.rindex("- {file")].count("\n") + 1
     )
+
+
+def test_a_barcode_keeps_its_kind_and_gets_its_check_digit(tmp_path):
+    # GS1, How to calculate a check digit manually; crifan.com docbook on UPC
+    for written_as, kept in (("EAN 629104150021", "EAN-13 6291041500213"),
+                             ('"036000291452"', "UPC-A 036000291452")):  # fmt: skip
+        made = loaded(tmp_path, SMALLEST + f"publication: {{barcode: {written_as}}}\n")
+        assert made.publication.barcode == kept
+    found = notes_of(tmp_path, SMALLEST + "publication:\n  barcode: 6291041500214\n")
+    assert [n.code for n in found] == ["R134"]
+    assert str(found[0].place).endswith(f"pattern.yaml:{SMALLEST.count(chr(10)) + 2}:12")
+    assert "it should be 3" in found[0].help
+
+
+def test_paper_and_pictures_have_plain_defaults(tmp_path):
+    made = loaded(tmp_path)
+    assert made.publication.barcode == ""
+    assert made.publication.paper_thickness == Fraction(5, 1000)
+    assert made.shop == ShopPictures((2000, 600), (1200,), ())
+    text = "publication: {paper_thickness: 0.1 mm}\nshop: {pictures: {page: [900], pages: [4]}}\n"
+    made = loaded(tmp_path, SMALLEST + text)
+    assert made.publication.paper_thickness == Fraction(1, 254)
+    assert made.shop == ShopPictures((2000, 600), (900,), (4,))
 
 
 def test_changes_of_steps_are_read_in_their_order(tmp_path):

@@ -90,6 +90,8 @@ def walk(element: object, parent: str, roles: dict[str, str], page: object, tags
     kind = str(element.get("/Type", "/StructElem"))
     if kind == "/MCR":
         claim(element.get("/Pg", page), int(element.MCID), tags)
+    if kind == "/OBJR" and element.Obj.get("/Subtype") == "/Link" and parent != "Link":
+        tags.faults.append(f"a link stands in {parent}")  # ISO 14289-1, 7.18.5
     if kind in ("/MCR", "/OBJR"):
         return
     page = element.get("/Pg", page)

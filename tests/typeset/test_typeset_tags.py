@@ -1,6 +1,8 @@
 """A booklet for readers who cannot see it: PDF/UA-1 (ISO 14289-1), read independently.
 
-The checks and their clauses are in `tagged`; each is shown here to find its fault.
+The checks and their clauses are in `tagged`; each is shown here to find its fault. A second
+opinion is page-validation's, a validator of PDF/UA-1 written in Rust and held to the corpus
+of the veraPDF consortium.
 """
 
 from __future__ import annotations
@@ -10,6 +12,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
 
+import page
 import pikepdf
 import pytest
 from finished import Book, made
@@ -51,6 +54,7 @@ def test_the_demo_is_tagged_without_a_fault(layout: str, paper: object) -> None:
     assert notes == () and edition is not None
     tags = read_tags(edition.pdf)
     assert tags.faults == []
+    assert rules(edition.pdf) == set()
     assert tags.figures >= len(manual.figures()) - 1  # the back cover may have no room for one
     assert tags.tables >= tables(manual)
     assert tags.headings.count("H1") == 1 + sum(not s.parent for s in manual.sections)
@@ -59,6 +63,14 @@ def test_the_demo_is_tagged_without_a_fault(layout: str, paper: object) -> None:
 def test_every_layout_and_paper_is_tagged_without_a_fault(book: Book, small: Book) -> None:
     for one in (book, small):
         assert read_tags(one.edition.pdf).faults == []
+        assert rules(one.edition.pdf) == set()
+
+
+def rules(pdf: bytes) -> set[str]:
+    """Return the rules of PDF/UA-1 that a file breaks."""
+    found = page.validate_pdf_bytes(pdf, profile=page.ValidationProfile.PDF_UA_1)
+    assert found.rules.total > 100
+    return {failure.rule_id for failure in found.failures}
 
 
 def spoilt(pdf: bytes, spoil: Callable[[pikepdf.Pdf], None]) -> Tags:
@@ -119,6 +131,14 @@ def link_out_of_order(file: pikepdf.Pdf) -> None:
     del page.obj["/Annots"][0]["/StructParent"]
 
 
+def link_in_a_link(file: pikepdf.Pdf) -> None:
+    """Let a part of a link be a link again, as WeasyPrint makes it."""
+    link = every(file, "/Link")[0]
+    held = next(k for k in link["/K"] if isinstance(k, pikepdf.Dictionary) and "/Obj" in k)
+    part = next(k for k in link["/K"] if isinstance(k, pikepdf.Dictionary) and "/S" in k)
+    part["/K"] = pikepdf.Array([held])
+
+
 def heads_of_pages_as_words(file: pikepdf.Pdf) -> None:
     """Mark a running foot as words again, in no structure."""
     page = file.pages[2]
@@ -130,6 +150,16 @@ def heads_of_pages_as_words(file: pikepdf.Pdf) -> None:
             mark = [pikepdf.Name("/P"), pikepdf.Dictionary(MCID=9999)]
             steps[at] = pikepdf.ContentStreamInstruction(mark, pikepdf.Operator("BDC"))
     page.obj["/Contents"] = pikepdf.Stream(file, pikepdf.unparse_content_stream(steps))
+
+
+def test_the_other_validator_finds_faults_too() -> None:
+    pdf = made("tideline-letter").edition.pdf
+    for spoil in (no_tree, no_language, no_identity, no_alt, title_hidden):
+        stream = io.BytesIO()
+        with pikepdf.open(io.BytesIO(pdf)) as file:
+            spoil(file)
+            file.save(stream)
+        assert rules(stream.getvalue()), spoil
 
 
 @pytest.mark.parametrize(
@@ -146,6 +176,7 @@ def heads_of_pages_as_words(file: pikepdf.Pdf) -> None:
         (loose_line, "neither tagged nor artifacts"),
         (heads_of_pages_as_words, "neither tagged nor artifacts"),
         (link_out_of_order, "a link is not in the structure"),
+        (link_in_a_link, "a link stands in Span"),
     ],
 )
 def test_each_check_finds_its_fault(spoil: Callable[[pikepdf.Pdf], None], said: str) -> None:

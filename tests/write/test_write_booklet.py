@@ -24,7 +24,7 @@ from publish.write.terms import TERMS
 
 # The kinds of figure that stage 6 draws, with the values each understands.
 KINDS = {
-    "quilt": {"dimensions"}, "sizes": set(), "swatches": set(), "layers": set(),
+    "quilt": {"dimensions"}, "sizes": {"labels"}, "swatches": set(), "layers": set(),
     "fold": {"stage", "motif"}, "wedge-baste": {"motif"}, "wedge-align": {"motif"},
     "wedge-mark": {"motif"}, "wedge-cut": {"motif"}, "unfold": {"motif"},
     "crease-ground": {"block"}, "place-motif": {"motif", "block"}, "stitch": {"detail"},
@@ -36,6 +36,7 @@ KINDS = {
     "block": {"block"}, "sections": {"block"}, "quick": {"method", "unit", "stage"},
     "curve": {"unit", "stage"}, "set-in": {"unit"}, "foundation": {"section", "stage"},
     "setting": set(), "press": {"unit"}, "rounds": set(),
+    "barcode": {"digits"},
 }  # fmt: skip
 DETAILS = {
     "stitch": {"edge", "tip", "corner", "hole"},
@@ -255,7 +256,7 @@ def test_a_term_that_is_not_used_is_not_explained(name: str) -> None:
 def test_the_metric_table_holds_every_length_of_the_booklet(name: str) -> None:
     text = "\n".join(t for where, t in strings(manual(name)) if where != "cover")
     table = tables(manual(name))["metric"]
-    listed = [row.cells[i] for row in table.rows for i in (0, 2, 4) if row.cells[i]]
+    listed = [row.cells[i] for row in table.rows for i in (0, 2, 4, 6) if row.cells[i]]
     assert sorted(listed) == sorted(fraction_text(v) for v in lengths(text))
 
 
