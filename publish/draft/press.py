@@ -9,7 +9,8 @@ everything else is free to follow what it meets.
 
 The homes of a block are pressed alike if that lets all seams nest; otherwise each home
 follows its neighbours. What is cut from strip sets is pressed alike wherever it goes.
-Where nesting leaves both ways open, most seams go towards the darker fabric.
+Where nesting leaves both ways open, most seams go towards the darker fabric, or towards
+the single patch that is sewn to a unit.
 """
 
 from __future__ import annotations
@@ -115,7 +116,7 @@ def _settle(parts: list[Part], cloth: Cloth, together: bool) -> tuple[dict[Part,
         else:
             first = BEGINS.get(part.join or "", TOWARDS_LAST)
             pressing.begins.setdefault(choice, first * sign)
-            pressing.votes[choice] += _darker(part, cloth) * sign
+            pressing.votes[choice] += _better(part, cloth) * sign
     meetings = _meetings(seams)
     for one, two, differ in meetings:
         differ = differ == (one.sign == two.sign)
@@ -139,11 +140,17 @@ def _decided(part: Part, cloth: Cloth, together: bool) -> Decided:
     return part, 1
 
 
-def _darker(part: Part, cloth: Cloth) -> int:
-    """Return towards which of two patches a part is better pressed, 0 where it is no matter."""
+def _better(part: Part, cloth: Cloth) -> int:
+    """Return towards which of two parts a part is better pressed, 0 where it is no matter:
+    of two patches the darker, of a patch and what it is sewn to the patch, which has no
+    seams that would lie double."""
     patches = [p.patch for p in part.parts]
-    if len(patches) != 2 or patches[0] is None or patches[1] is None:
+    if len(patches) != 2:
         return 0
+    if patches[0] is None or patches[1] is None:
+        return (
+            0 if patches[0] is patches[1] else TOWARDS_LAST if patches[0] is None else TOWARDS_FIRST
+        )
     first, last = (cloth.lightness[p.fabric] for p in patches if p is not None)
     if abs(first - last) < DARKER:
         return 0

@@ -67,21 +67,34 @@ def _inside(bounds: tuple[float, float, float, float], unit: Unit) -> bool:
 def margins(context: Context, draft: Draft, unit: Unit, trimmed: bool) -> Margins:
     """Return how far a unit's raw edges lie beyond its finished ones.
 
-    A seam allowance, and on the outer edges of a ground that is still to be trimmed half
-    the ground's margin as well.
+    A seam allowance, the pillow's own on the edge of its cover, and on the outer edges of
+    a ground that is still to be trimmed half the ground's margin as well.
     """
-    seam = context.pattern.sewing.seam
+    seams = _seams(context, draft, unit)
     patches = patches_of(unit)
     blocks = {p.block for p in patches if p.block is not None}
     carries = any(context.pattern.blocks[b].motif for b in blocks)
     if trimmed or not carries:
-        return seam, seam, seam, seam
+        return seams
     first = patches[0]
     mates = [q for q in draft.patches if (home_of(q), q.role) == (home_of(first), first.role)]
     outer = box_of(mates, unit.turn)
     extra = context.pattern.sewing.ground_margin / 2
     left, top, right, bottom = (
-        seam + (extra if mine == its else 0) for mine, its in zip(unit.box, outer, strict=True)
+        seam + (extra if mine == its else 0)
+        for seam, mine, its in zip(seams, unit.box, outer, strict=True)
+    )
+    return left, top, right, bottom
+
+
+def _seams(context: Context, draft: Draft, unit: Unit) -> Margins:
+    """Return the seam allowance at each side of a unit."""
+    seam, pillow = context.pattern.sewing.seam, context.sizes[draft.size].pillow
+    if pillow is None or unit.turn:
+        return seam, seam, seam, seam
+    edges = Fraction(0), Fraction(0), draft.width, draft.height
+    left, top, right, bottom = (
+        pillow.seam if side == edge else seam for side, edge in zip(unit.box, edges, strict=True)
     )
     return left, top, right, bottom
 

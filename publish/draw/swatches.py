@@ -30,6 +30,8 @@ USES = (
     ("backing", "backing"), ("pillow back", "pillow back"), ("sleeve", "sleeve"),
 )  # fmt: skip
 """First word of a piece's purpose, and what a swatch calls it."""
+PIECED = (("ground", "blocks"), ("foundation", "blocks"))
+"""The same where nothing is laid on the blocks."""
 
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
@@ -48,13 +50,14 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
 
 def uses(context: Context, fabric: str) -> list[str]:
     """Return what a fabric is used for over all sizes, in the order of sewing."""
+    pieced = () if context.pattern.motifs else PIECED
     found = set()
     for plan in context.plans.values():
         for piece in plan.pieces:
             if piece.fabric == fabric:
-                known = [name for start, name in USES if piece.purpose.startswith(start)]
+                known = [u for start, u in (*pieced, *USES) if piece.purpose.startswith(start)]
                 found.add(known[0] if known else piece.purpose)
-    order = [name for _, name in USES]
+    order = [name for _, name in (*PIECED, *USES)]
     return sorted(found, key=lambda u: (order.index(u) if u in order else len(order), u))
 
 
