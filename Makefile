@@ -19,7 +19,7 @@ help:
 	@echo 'make test       run the tests'
 	@echo 'make lint       check style            make types   check types'
 	@echo 'make check      style, types and tests'
-	@echo 'make reference  write projects/REFERENCE.md and pattern.schema.json again'
+	@echo 'make reference  write REFERENCE.md, CHECKS.md and pattern.schema.json again'
 	@echo 'make lock       choose package versions again'
 	@echo 'make clean      remove what was built and installed here'
 	@echo 'Another pattern: make booklet PATTERN=projects/NAME'

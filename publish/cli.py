@@ -1,6 +1,7 @@
-"""The `foldwork` command: arguments, printing, exit codes.
+"""The `foldwork` command: printing and exit codes.
 
-In: the command line. Out: text, and exit code 0 (clean), 1 (errors found) or 2 (usage).
+In: the command line. Out: text, and exit code 0 (clean), 1 (errors found, or editions that
+differ) or 2 (usage).
 Invariant: the only module that prints or exits. Stages are imported when a command needs
 them, so that `--help` is instant.
 """
@@ -15,17 +16,26 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from publish.arguments import parser
+
 if TYPE_CHECKING:
     from publish.notes import Report
 
 CLEAN, ERRORS, USAGE = 0, 1, 2
+UNPRINTED = (
+    "publish.typeset.press", "publish.report_page", "publish.compare", "publish.web", "ezdxf",
+    "pikepdf", "pypdfium2", "spyrrow",
+)  # fmt: skip
+"""Modules that only pages and files need, and that take long to load."""
+CHANGED = 1
+"""Of `compare`, whose codes are those of POSIX diff: 0 the same, 1 changed, 2 trouble."""
 
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Run one command and return its exit code."""
-    arguments = _parser().parse_args(argv)
+    arguments = parser().parse_args(argv)
     try:
-        result: int = arguments.run(arguments)
+        result: int = RUN[arguments.run](arguments)
     except KeyboardInterrupt:
         print("stopped", file=sys.stderr)
         return 130
@@ -33,64 +43,6 @@ def main(argv: Sequence[str] | None = None) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return CLEAN
     return result
-
-
-def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(
-        prog="foldwork",
-        description="One YAML file per pattern in; every deliverable of a quilt pattern out.",
-    )
-    commands = parser.add_subparsers(required=True, metavar="COMMAND")
-
-    build = commands.add_parser("build", help="make every deliverable of a pattern")
-    build.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
-    build.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
-    build.add_argument("--paper", help="papers, such as letter,a4 (the pattern's own)")
-    build.add_argument(
-        "--only", choices=("booklet", "templates", "full-size", "press"), help="one edition"
-    )
-    build.add_argument("--strict", action="store_true", help="let a warning stop the build")
-    build.set_defaults(run=_build)
-
-    _add_check(commands)
-
-    new = commands.add_parser("new", help="start a small complete pattern")
-    new.add_argument("name", type=Path, help="the folder to make")
-    new.set_defaults(run=_new)
-
-    steps = commands.add_parser("steps", help="list the keys of the steps, and the values")
-    steps.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
-    steps.set_defaults(run=_steps)
-
-    _add_kits(commands)
-
-    preview = commands.add_parser("preview", help="a local page that rebuilds after each save")
-    preview.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
-    preview.add_argument("--port", type=int, default=0, help="port on this machine (a free one)")
-    preview.add_argument("--paper", default="letter", choices=("letter", "a4", "half-letter", "a5"))
-    preview.set_defaults(run=_preview)
-
-    reference = commands.add_parser("reference", help="write the reference of every key")
-    reference.add_argument("--out", type=Path, default=Path("projects"), metavar="DIR")
-    reference.set_defaults(run=_reference)
-    return parser
-
-
-def _add_check(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
-    check = commands.add_parser("check", help="print every finding and build nothing")
-    check.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
-    check.add_argument("--json", action="store_true", help="print the findings as JSON")
-    check.add_argument("--strict", action="store_true", help="count warnings as errors")
-    check.add_argument("--figures", type=Path, metavar="DIR", help="draw findings, as SVG files")
-    check.set_defaults(run=_check)
-
-
-def _add_kits(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
-    kits = commands.add_parser("kits", help="the sheet by which a fabric shop cuts kits")
-    kits.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
-    kits.add_argument("wanted", nargs="+", metavar="SIZE=COUNT", help="such as mini=25")
-    kits.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
-    kits.set_defaults(run=_kits)
 
 
 def _build(arguments: argparse.Namespace) -> int:
@@ -123,21 +75,22 @@ def _build(arguments: argparse.Namespace) -> int:
 
 
 def _check(arguments: argparse.Namespace) -> int:
+    from publish.later import later
+
+    later(*UNPRINTED)
     from publish import pipeline
-    from publish.notes import PublishError
     from publish.report import as_json
 
+    examined = pipeline.examine(arguments.pattern)
+    report = examined.report
     try:
-        work = pipeline.prepare(arguments.pattern)
-        report, files = work.report, work.files
-    except PublishError as stopped:
-        report, files = stopped.report, stopped.files
-    if arguments.figures is not None:
-        try:
-            _write_figures(arguments.figures, files, pipeline.FINDINGS)
-        except OSError as problem:
-            print(f"foldwork: {problem}", file=sys.stderr)
-            return USAGE
+        if arguments.figures is not None:
+            _write(arguments.figures, examined.files, pipeline.FINDINGS)
+        if arguments.report is not None:
+            _write(arguments.report, {pipeline.REPORT: examined.page().encode()})
+    except OSError as problem:
+        print(f"foldwork: {problem}", file=sys.stderr)
+        return USAGE
     if arguments.json:
         print(as_json(report))
     else:
@@ -145,12 +98,37 @@ def _check(arguments: argparse.Namespace) -> int:
     return ERRORS if report.errors or (arguments.strict and report.warnings) else CLEAN
 
 
-def _write_figures(folder: Path, files: Mapping[str, bytes], among: str) -> None:
+def _write(folder: Path, files: Mapping[str, bytes], among: str = "") -> None:
     """Write the files whose names begin with `among`, which they lose."""
     folder.mkdir(parents=True, exist_ok=True)
     for name, content in files.items():
         if name.startswith(among):
             (folder / name.removeprefix(among)).write_bytes(content)
+
+
+def _compare(arguments: argparse.Namespace) -> int:
+    import json
+
+    from publish import compare, comparing
+    from publish.notes import PublishError
+
+    try:
+        old, new = comparing.opened(arguments.old), comparing.opened(arguments.new)
+    except PublishError as stopped:
+        _print_report(stopped.report, sys.stderr)
+        return USAGE
+    changes = compare.compare(old, new)
+    if arguments.out is not None:
+        try:
+            _write(arguments.out, comparing.files(old, new, changes))
+        except OSError as problem:
+            print(f"foldwork: {problem}", file=sys.stderr)
+            return USAGE
+    if arguments.json:
+        print(json.dumps(compare.data(old, new, changes), indent=2, ensure_ascii=False))
+    else:
+        print("\n".join(compare.lines(old, new, changes)))
+    return CHANGED if changes else CLEAN
 
 
 def _new(arguments: argparse.Namespace) -> int:
@@ -235,13 +213,20 @@ def _preview(arguments: argparse.Namespace) -> int:
 def _reference(arguments: argparse.Namespace) -> int:
     import json
 
-    from publish import read
+    from publish import checks, read
 
     arguments.out.mkdir(parents=True, exist_ok=True)
     schema = json.dumps(read.json_schema(), indent=2, ensure_ascii=False) + "\n"
     (arguments.out / "pattern.schema.json").write_text(schema, encoding="utf-8")
     (arguments.out / "REFERENCE.md").write_text(read.reference(), encoding="utf-8")
+    (arguments.out / "CHECKS.md").write_text(checks.reference(), encoding="utf-8")
     return CLEAN
+
+
+RUN = {
+    "build": _build, "check": _check, "compare": _compare, "kits": _kits, "new": _new,
+    "preview": _preview, "reference": _reference, "steps": _steps,
+}  # fmt: skip
 
 
 def _print_report(report: Report, stream: object, always: bool = False) -> None:
@@ -256,7 +241,7 @@ def _print_report(report: Report, stream: object, always: bool = False) -> None:
         text = Text(marked(note, report.sources))
         text.highlight_words([f"{note.severity.value} {note.code}"], styles[note.severity.value])
         console.print(text)
-    if always or report.notes:
+    if always or report.notes or report.accepted:
         console.print(summary(report))
 
 

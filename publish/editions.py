@@ -52,6 +52,10 @@ class Work:
     report: Report = field(default_factory=Report)
     preflight: list[proof.Preflight] = field(default_factory=list)
     """What was measured in each finished PDF, in the order of their making."""
+    looked: frozenset[str] = frozenset()
+    """Codes of the findings that have been looked for so far."""
+    figures: dict[Note, str] = field(default_factory=dict)
+    """SVG of the findings that are about a point on a motif."""
 
     def add(self, notes: Iterable[Note]) -> None:
         self.report = self.report.plus(notes)
@@ -131,8 +135,8 @@ def set_edition(work: Work, paper: Paper, manual: Manual, artwork: Artwork, name
     work.stop_on_errors()
     assert edition is not None
     progress("proof", f"measuring {edition.name}.pdf")
-    made = (work.pattern, work.drafts, artwork, edition)
-    work.measured(artwork, edition, proof.measure(*made, work.plans))
+    made = (work.pattern, work.drafts, artwork, edition, work.plans, manual, work.sizes)
+    work.measured(artwork, edition, proof.measure(*made))
 
 
 def _for_the_press(work: Work, paper: Paper, manual: Manual, artwork: Artwork, name: str,

@@ -1,6 +1,6 @@
 """The shape of a problem: where it is, what was expected, what was found, how to mend it.
 
-In: nothing. Out: `Place`, `Note`, `Report`, `PublishError`.
+In: nothing. Out: `Place`, `Note`, `Acceptance`, `Report`, `PublishError`.
 Invariant: nothing here prints, exits or raises for a designer's mistake; stages return
 their notes beside their result, and only `cli.py` renders them.
 
@@ -12,7 +12,7 @@ X9xx delivering.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import Enum
 
 
@@ -72,12 +72,41 @@ class Note:
 
 
 @dataclass(frozen=True)
+class Acceptance:
+    """A warning that the designer has weighed and keeps, with the reason.
+
+    `at` is the way through the YAML to a value, such as `sizes.throw`: warnings at it and
+    below it are accepted; an empty one accepts the code everywhere.
+    """
+
+    code: str
+    reason: str
+    place: Place
+    """Where the acceptance itself stands."""
+    at: str = ""
+
+    def covers(self, note: Note) -> bool:
+        """Return whether a note is of this code and at this place."""
+        spots = [note.place.path]
+        if note.spot is not None:
+            spots += [f"sizes.{note.spot.size}", f"motifs.{note.spot.motif}"]
+        inside = any(s == self.at or s.startswith(f"{self.at}.") for s in spots)
+        return note.code == self.code and (not self.at or inside)
+
+
+@dataclass(frozen=True)
 class Report:
-    """Every note of one run, in the order of their places."""
+    """Every note of one run, in the order of their places.
+
+    Warnings that one of `accepts` covers are not among the notes but in `accepted`, with
+    the acceptance that holds them back. An error is never held back.
+    """
 
     notes: tuple[Note, ...] = ()
     sources: dict[str, str] = field(default_factory=dict, compare=False, hash=False)
     """Text of each file that a note points into, for showing the line."""
+    accepts: tuple[Acceptance, ...] = ()
+    accepted: tuple[tuple[Note, Acceptance], ...] = ()
 
     @property
     def errors(self) -> tuple[Note, ...]:
@@ -92,9 +121,24 @@ class Report:
 
     def plus(self, more: Iterable[Note], sources: dict[str, str] | None = None) -> Report:
         """Return a report with `more` notes added, sorted by place, repeats dropped."""
-        merged = dict.fromkeys([*self.notes, *more])
+        merged = dict.fromkeys([*self.notes, *(n for n, _ in self.accepted), *more])
         ordered = sorted(merged, key=lambda n: (n.place, n.code, n.what))
-        return Report(tuple(ordered), {**self.sources, **(sources or {})})
+        held = {n: a for n in ordered if (a := self._acceptance(n)) is not None}
+        return Report(
+            tuple(n for n in ordered if n not in held),
+            {**self.sources, **(sources or {})},
+            self.accepts,
+            tuple(held.items()),
+        )
+
+    def accepting(self, accepts: Iterable[Acceptance]) -> Report:
+        """Return the report with what is accepted held back."""
+        return replace(self, accepts=tuple(accepts)).plus(())
+
+    def _acceptance(self, note: Note) -> Acceptance | None:
+        if note.severity is Severity.ERROR:
+            return None
+        return next((a for a in self.accepts if a.covers(note)), None)
 
 
 class PublishError(Exception):

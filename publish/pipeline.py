@@ -7,18 +7,40 @@ made, and nothing is made from a pattern whose report holds errors.
 
 from __future__ import annotations
 
+import contextlib
 import json
 from collections.abc import Iterable, Mapping
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass
+from itertools import repeat
 from pathlib import Path
+from typing import Any
 
-from publish import cut, deliver, draft, draw, grade, proof, read, typeset, write
+from publish import (
+    compare,
+    cut,
+    deliver,
+    draft,
+    draw,
+    grade,
+    proof,
+    read,
+    report_page,
+    typeset,
+    write,
+)
+from publish.accepting import judge
+from publish.catalogue import BY_STAGE, INSPECTED, PRINTED, PROOFED
 from publish.editions import Progress, Work, print_editions, set_edition, silent
+from publish.marked import marked
 from publish.model.book import PAPERS, full_size
-from publish.notes import PublishError, Report
+from publish.notes import Note, PublishError, Report
 from publish.report import as_json
 
-STAGES = ("read", "grade", "draft", "cut", "write", "draw", "typeset", "proof", "deliver")
+STAGES = tuple(BY_STAGE)
 
+REPORT = "report.html"
+"""Of the results: the report as a page."""
 FINDINGS = "findings/"
 """Of the results: the folder of the figures that show findings on a motif."""
 
@@ -29,42 +51,130 @@ def prepare(path: Path, progress: Progress = silent) -> Work:
     Findings on a motif are drawn, as `findings/*.svg` in the files. Raises PublishError,
     carrying every finding and these files, when a stage cannot go on.
     """
+    work = opened(path, progress)
+    proceed(work, progress)
+    return work
+
+
+def opened(path: Path, progress: Progress = silent) -> Work:
+    """Run stage 1. Raises PublishError when there is no pattern to go on with."""
     progress("read", str(path))
     pattern, notes, sources = read.load(path)
     report = Report().plus(notes, sources)
     if pattern is None:
         raise PublishError(report)
-    work = Work(pattern, report=report)
-    work.add(typeset.inspect(pattern))
-    for key in pattern.sizes:
-        _measure(work, key, progress)
-    shown = draw.finding_figures(pattern, work.drafts, work.report)
+    report = report.accepting(pattern.accepts)
+    return Work(pattern, report=report, looked=frozenset(BY_STAGE["read"]))
+
+
+def proceed(work: Work, progress: Progress = silent) -> None:
+    """Run stages 2 to 5 and the checks before typesetting on an opened pattern.
+
+    Raises PublishError as `prepare` does; `work` then holds what was made before.
+    """
+    try:
+        _design(work, progress)
+        _explain(work, progress)
+    except PublishError:
+        work.add(judge(work.report, work.looked))
+        raise PublishError(work.report, work.files) from None
+    work.add(judge(work.report, work.looked))
+
+
+def _design(work: Work, progress: Progress) -> None:
+    """Grade and draft every size, and look at the pattern's own files."""
+    work.add(typeset.inspect(work.pattern))
+    _measure(work, progress)
+    work.looked |= {*BY_STAGE["grade"], *BY_STAGE["draft"], *INSPECTED}
+    found = (*work.report, *(note for note, _ in work.report.accepted))
+    shown = draw.finding_figures(work.pattern, work.drafts, found)
     work.files |= {f"{FINDINGS}{name}.svg": svg.encode() for name, svg in shown.items()}
+    work.figures = dict(zip((n for n in found if _drawn(work, n)), shown.values(), strict=True))
     work.stop_on_errors()
+
+
+def _drawn(work: Work, note: Note) -> bool:
+    """Return whether a finding is about a point on a drafted motif."""
+    spot = note.spot
+    return spot is not None and spot.size in work.drafts and (
+        spot.motif in work.drafts[spot.size].motifs)  # fmt: skip
+
+
+def _explain(work: Work, progress: Progress) -> None:
+    """Cut, write and proof what was drafted."""
     progress("cut", "pieces, strips and lengths to buy")
-    work.plans, notes = cut.cut(pattern, work.sizes, work.drafts)
+    made = (work.pattern, work.sizes, work.drafts)
+    work.plans, notes = cut.cut(*made)
     work.add(notes)
+    work.looked |= set(BY_STAGE["cut"])
     work.stop_on_errors()
     progress("write", "steps and tables")
-    work.manual, notes = write.write(pattern, work.sizes, work.drafts, work.plans)
+    work.manual, notes = write.write(*made, work.plans)
     work.add(notes)
-    work.add(proof.check(pattern, work.sizes, work.drafts, work.plans, work.manual))
-    return work
+    work.add(proof.check(*made, work.plans, work.manual))
+    work.looked |= {*BY_STAGE["write"], *PROOFED}
 
 
-def _measure(work: Work, key: str, progress: Progress) -> None:
-    """Grade and draft one size."""
-    progress("grade", key)
-    size, notes = grade.grade(work.pattern, key)
-    work.add(notes)
-    if size is None:
-        return
-    work.sizes[key] = size
-    progress("draft", key)
-    drafted, notes = draft.draft(work.pattern, size)
-    work.add(notes)
-    if drafted is not None:
-        work.drafts[key] = drafted
+def _measure(work: Work, progress: Progress) -> None:
+    """Grade and draft every size; drafting is mostly geometry, which runs side by side."""
+    for key in work.pattern.sizes:
+        progress("grade", key)
+        size, notes = grade.grade(work.pattern, key)
+        work.add(notes)
+        if size is not None:
+            work.sizes[key] = size
+    progress("draft", ", ".join(work.sizes))
+    with ThreadPoolExecutor() as pool:
+        drafted = list(pool.map(draft.draft, repeat(work.pattern), work.sizes.values()))
+    for key, (shapes, notes) in zip(work.sizes, drafted, strict=True):
+        work.add(notes)
+        if shapes is not None:
+            work.drafts[key] = shapes
+
+
+@dataclass(frozen=True)
+class Examined:
+    """What checking a pattern found, however far it got. `work` is None when it was not read."""
+
+    path: Path
+    report: Report
+    work: Work | None = None
+
+    @property
+    def files(self) -> dict[str, bytes]:
+        return self.work.files if self.work is not None else {}
+
+    def page(self) -> str:
+        """Return the report as a page."""
+        if self.work is None:
+            subject = report_page.Subject(
+                self.path.stem, str(self.path), frozenset(BY_STAGE["read"])
+            )
+            return report_page.page(self.report, subject)
+        return report_page.page(self.report, _subject(self.work))
+
+
+def examine(path: Path) -> Examined:
+    """Check a pattern as `prepare` does; findings that stop it are in the report."""
+    try:
+        work = opened(path)
+    except PublishError as stopped:
+        return Examined(path, stopped.report)
+    with contextlib.suppress(PublishError):  # its report is the work's
+        proceed(work)
+    return Examined(path, work.report, work)
+
+
+def _subject(work: Work) -> report_page.Subject:
+    """Return what the page says of a run, with a picture for each finding that has a place."""
+    pictures: dict[Note, report_page.Picture] = {}
+    for note in (*work.report, *(n for n, _ in work.report.accepted)):
+        if note in work.figures:
+            pictures[note] = "Where it is on the motif", note.what, work.figures[note]
+        elif (top := marked(work.pattern, work.drafts, note.place.path)) is not None:
+            pictures[note] = f"Where it is on the {top[0]}", f"The top of the {top[0]}", top[1]
+    source = work.pattern.places[""].file
+    return report_page.Subject(work.pattern.title, source, work.looked, pictures)
 
 
 def build(
@@ -85,6 +195,9 @@ def build(
     work.stop_on_errors(strict)
     print_editions(work, papers or work.pattern.papers, only, progress)
     work.add(deliver.picture_notes(work.pattern, work.editions[0]))
+    if only is None and papers is None:
+        work.looked |= PRINTED
+        work.add(judge(work.report, work.looked))
     work.stop_on_errors(strict)
     assert work.manual is not None
     preview = draw.colour_preview(work.pattern, work.sizes, work.drafts, work.plans, work.manual)
@@ -95,6 +208,8 @@ def build(
     files |= deliver.machine_files(work.drafts.values(), work.plans.values())
     files |= deliver.shop_files(work.pattern, work.manual, numbers, work.editions)
     files["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
+    files["edition.json"] = json.dumps(described(work), ensure_ascii=False).encode() + b"\n"
+    files[REPORT] = report_page.page(work.report, _subject(work)).encode()
     files["findings.json"] = as_json(work.report).encode() + b"\n"
     target = (out or Path("build")) / work.pattern.key
     progress("deliver", str(target))
@@ -128,3 +243,9 @@ def kits(path: Path, wanted: Mapping[str, int], out: Path | None = None,
     progress("deliver", str(target))
     deliver.deliver(target, files)
     return work, target
+
+
+def described(work: Work) -> dict[str, Any]:
+    """Return what later editions are compared with, for `edition.json`."""
+    assert work.manual is not None
+    return compare.record(work.pattern, work.drafts, work.plans, work.manual)

@@ -38,15 +38,24 @@ def marked(note: Note, sources: dict[str, str]) -> str:
 
 
 def summary(report: Report) -> str:
-    """Return `2 errors, 1 warning` or `no findings`."""
+    """Return `2 errors, 1 warning`, or `no findings; 1 warning accepted`."""
     counts = [(len(report.errors), "error"), (len(report.warnings), "warning")]
-    said = [f"{n} {word}{'s' if n != 1 else ''}" for n, word in counts if n]
-    return ", ".join(said) or "no findings"
+    said = ", ".join(_counted(n, word) for n, word in counts if n) or "no findings"
+    held = len(report.accepted)
+    return f"{said}; {_counted(held, 'warning')} accepted" if held else said
+
+
+def _counted(count: int, word: str) -> str:
+    return f"{count} {word}{'s' if count != 1 else ''}"
 
 
 def as_json(report: Report) -> str:
-    """Return the report as JSON: a list of findings in the order of their places."""
-    return json.dumps({"findings": [_plain(n) for n in report]}, indent=2, ensure_ascii=False)
+    """Return the report as JSON: findings, and accepted ones, in the order of their places."""
+    plain = {
+        "findings": [_plain(n) for n in report],
+        "accepted": [{**_plain(n), "reason": a.reason} for n, a in report.accepted],
+    }
+    return json.dumps(plain, indent=2, ensure_ascii=False)
 
 
 def _plain(note: Note) -> dict[str, Any]:

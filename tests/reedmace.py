@@ -170,9 +170,9 @@ def draft() -> Draft:
         "top", "top", "down",
         leaf(top, "end", "top border"), centre, leaf(bottom, "end", "bottom border"),
     )  # fmt: skip
-    lines = MultiLineString([[(0, 1), (20, 1)]])
+    lines = MultiLineString([[(0, y), (20, y)] for y in range(1, 13)])
     return Draft(
         "mini", f(20), f(20), (ground, left, right, top, bottom), root, {"reedmace": shape()},
         (Placement("reedmace", f(10), f(10), 0, 0),),
-        (QuiltingLines("border", "parallel", f(1), lines, 20.0),), f(72), box(0, 0, 20, 20),
+        (QuiltingLines("border", "parallel", f(1), lines, 240.0),), f(72), box(0, 0, 20, 20),
     )  # fmt: skip

@@ -10,6 +10,7 @@ from fractions import Fraction
 from typing import Any
 
 from reedmace import draft, f, pattern, size
+from reedmace_words import manual
 
 from publish.model.cutplan import (
     BackingPlan,
@@ -24,19 +25,6 @@ from publish.model.cutplan import (
     ThreadPlan,
 )
 from publish.model.pattern import PillowSpec
-from publish.model.words import (
-    BackCover,
-    Cover,
-    FigureBlock,
-    FigureSpec,
-    Manual,
-    Paragraph,
-    Row,
-    Section,
-    Step,
-    Steps,
-    Table,
-)
 from publish.notes import Note
 from publish.proof.case import Case
 
@@ -88,33 +76,6 @@ def plan() -> CutPlan:
         BindingPlan("moss", "straight", f("2 1/4"), f(90), 3, 2, f("115 1/2")),
         None, None, None, ThreadPlan(f(180), f(150), f(600), f(200), f("2 1/2")),
         sources={"ground": "A", "left": "C", "right": "C", "top": "D", "bottom": "D"},
-    )  # fmt: skip
-
-
-def manual(text: str = "Lay **A** out, 17 1/2 in (44.5 cm) square.") -> Manual:
-    figure = FigureSpec("cover", "quilt", "mini")
-    steps = Steps((Step("lay", 1, text, figure=FigureSpec("lay", "fold", "mini")),))
-    materials = Table("materials", "What to buy", ("Fabric", "Mini"), tuple(
-        Row((name, yards), fabric=key) for key, name, yards in (
-            ("linen", "Pale linen", "1 3/8 yd (1.20 m)"),
-            ("sandbar", "Sandbar", "1/4 yd (0.20 m)"),
-            ("moss", "Deep moss", "3/4 yd (0.60 m)"),
-        )
-    ))  # fmt: skip
-    short = Table("abbreviations", "Short forms", ("Short", "Long"), (
-        Row(("in", "inch")), Row(("cm, mm, m", "metric")), Row(("yd", "yard")),
-        Row(("WOF", "width of fabric")),
-    ))  # fmt: skip
-    sections = (
-        Section("materials", "Materials", (materials, short)),
-        Section("making", "Making", (
-            Paragraph("Sew with a 1/4 in (6 mm) seam."), steps,
-            FigureBlock(FigureSpec("quilting", "quilting", "mini", caption="The quilting.")),
-        )),
-    )  # fmt: skip
-    return Manual(
-        Cover("Reedmace", "", "Hollow Fen Studio", "", (("Mini", "20 in × 20 in"),), figure),
-        sections, BackCover("", (), "", "", "", "", figure), "Reedmace",
     )  # fmt: skip
 
 

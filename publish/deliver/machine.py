@@ -13,15 +13,18 @@ from __future__ import annotations
 
 import io
 from collections.abc import Iterable, Mapping
+from typing import TYPE_CHECKING
 
 import ezdxf
-from ezdxf.document import Drawing
 from shapely.geometry import MultiPolygon, Polygon
 from shapely.geometry.polygon import orient
 
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
 from publish.units import INCH_IN_MM
+
+if TYPE_CHECKING:
+    from ezdxf.document import Drawing
 
 MM = float(INCH_IN_MM)
 MARGIN = 5.0

@@ -166,7 +166,7 @@ def _in_part(search: Search, part: _Part, radius: float) -> list[Narrow]:
     slack = max(_RIPPLE, 0.02 * radius)
     copy = part.fine if radius <= FIRST else part.coarse
     shrunk = polygons(copy.buffer(-radius, quad_segs=8))
-    lobes = [p for p in shrunk.geoms if not p.buffer(-slack, quad_segs=2).is_empty]
+    lobes = [p for p in shrunk.geoms if _holds_disc(p, slack)]
     if not lobes:
         return [part.roundest]
     open_area = MultiPolygon(lobes).buffer(radius + slack / 2, quad_segs=8)
@@ -176,6 +176,13 @@ def _in_part(search: Search, part: _Part, radius: float) -> list[Narrow]:
     left = left[np.argsort(-shapely.area(left), kind="stable")][:_PIECES]
     found = [_measured(part, _middle(p), radius) for p in left if not _is_tip(p, open_area)]
     return found + _hourglasses(search, part, copy, lobes, radius)
+
+
+def _holds_disc(area: Polygon, radius: float) -> bool:
+    """Return whether a disc fits in an area; a point well inside settles it for most."""
+    if area.boundary.distance(area.representative_point()) > 1.2 * radius:
+        return True
+    return not area.buffer(-radius, quad_segs=2).is_empty
 
 
 def _is_tip(left: Polygon, open_area: BaseGeometry) -> bool:

@@ -177,11 +177,17 @@ def _setting_alt(size: Size, parts: Sequence[Unit]) -> str:
 
 
 def rounds(context: Context, spec: FigureSpec) -> Figure:
-    """Draw a medallion's rounds pulled away from its centre, numbered from the inside."""
+    """Draw a medallion's rounds pulled away from its centre, numbered from the inside.
+
+    With `round`, counted from 1, only that round, round all that is inside it.
+    """
     size = context.size(spec)
     if not size.rounds:
         raise CannotDrawError("this size has no rounds")
+    only = int(spec.get("round", "0"))
     parts = _strips(context.draft(spec).assembly)
+    if only:
+        parts = _one_round(size, context.draft(spec).assembly, only)
     canvas, frame, moved = _laid_out(context, parts, ROUND_APART, inside=False)
     for part in moved:
         number = _round_number(size, part.unit)
@@ -190,7 +196,7 @@ def rounds(context: Context, spec: FigureSpec) -> Figure:
             left, top, _, bottom = part.shape.bounds
             frame.text((left, (top + bottom) / 2), str(number), SMALL, "semibold", "end",
                        "middle", INK, shift=(-3.0, 0.0))  # fmt: skip
-    return canvas.figure(spec, _rounds_alt(context, size))
+    return canvas.figure(spec, _rounds_alt(context, size, only))
 
 
 def _strips(unit: Unit) -> list[Unit]:
@@ -200,6 +206,17 @@ def _strips(unit: Unit) -> list[Unit]:
         centre = [p for p in unit.parts if not p.name.startswith(("border", "round"))]
         return [*centre, *(p for p in unit.parts if p not in centre)]
     return [*_strips(held), *(p for p in unit.parts if p is not held)]
+
+
+def _one_round(size: Size, unit: Unit, number: int) -> list[Unit]:
+    """Return the sides of one round, after all that is inside it as a single part."""
+    sides = [p for p in unit.parts if not _goes_on(p) and _round_number(size, p)]
+    inside = [p for p in unit.parts if p not in sides]
+    level = max((_round_number(size, p) or 0 for p in sides), default=0)
+    if level < number or len(inside) != 1:
+        return [unit]
+    within = _one_round(size, inside[0], number)
+    return [*within, *sides] if level == number else within
 
 
 def _goes_on(unit: Unit) -> bool:
@@ -219,13 +236,18 @@ def _round_number(size: Size, unit: Unit) -> int | None:
     return borders[number - 1] if number <= len(borders) else None
 
 
-def _rounds_alt(context: Context, size: Size) -> str:
+def _rounds_alt(context: Context, size: Size, only: int) -> str:
     named = []
     for number, layer in enumerate(size.layers, 1):
+        if only and number != only:
+            continue
         if layer.border is not None:
             what = f"a border in {context.pattern.fabrics[layer.border.fabric].name}"
         else:
             what = f"{counted(len(layer.blocks), 'block')}"
         named.append(f"{number} {what}, to {plain_size(layer.width, layer.height)}")
+    if only:
+        inner = plain_size(size.layers[only - 1].inner_width, size.layers[only - 1].inner_height)
+        return f"The {size.title} so far, {inner}, and round it, pulled apart, {named[0]}."
     inner = plain_size(size.inner_width, size.inner_height)
     return f"The {size.title} pulled apart: the centre, {inner}, and round it {'; '.join(named)}."

@@ -22,7 +22,7 @@ from publish.model.house import Photo as Photo
 from publish.model.house import ShopPictures as ShopPictures
 from publish.model.house import StepChange as StepChange
 from publish.model.house import Style as Style
-from publish.notes import Place
+from publish.notes import Acceptance, Place
 
 
 @dataclass(frozen=True)
@@ -274,6 +274,8 @@ class Pattern:
     shop: ShopPictures = field(default_factory=ShopPictures)
     steps: tuple[StepChange, ...] = ()
     """In the order in which they are made."""
+    accepts: tuple[Acceptance, ...] = ()
+    """Warnings that the designer keeps, each with a reason."""
 
     def place(self, *path: str | int) -> Place:
         """Return where a value stands, or the nearest thing around it that does."""

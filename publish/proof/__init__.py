@@ -22,29 +22,55 @@ from publish.notes import Note
 from publish.proof import (
     abbreviations,
     agreement,
+    allowances,
     areas,
     barcode,
+    blocks,
     bookmarks,
     bought,
+    contrast,
+    counts,
     crowding,
+    cutting_table,
+    dimensions,
     edges,
     figures,
+    finished,
     finishing,
     folios,
+    headings,
+    identity,
+    lettered,
+    materials,
     metric,
+    motifs,
+    named_fabrics,
+    operations,
     outline,
     pages,
+    parts,
+    pictures,
     pieces,
     press,
+    pressing,
     printed_fonts,
     printed_pictures,
+    printed_words,
     purchase,
     quoted,
     scale,
+    sewn,
+    statements,
+    stitching,
     strips,
+    tallies,
+    templates,
     textlayer,
+    toolbox,
+    trade_terms,
     tree,
     type_size,
+    unit_sizes,
 )
 from publish.proof.case import Case, Check, Code
 from publish.proof.paper import Measurement, Printed
@@ -53,6 +79,8 @@ from publish.proof.press import measure_press
 
 __all__ = [
     "CODES",
+    "EXPLAINED",
+    "ON_PAPER",
     "REASONS",
     "Preflight",
     "check",
@@ -75,6 +103,31 @@ CHECKS: tuple[Check, ...] = (
     quoted.check,
     metric.check,
     abbreviations.check,
+    allowances.check,
+    sewn.check,
+    cutting_table.check,
+    counts.check,
+    lettered.check,
+    unit_sizes.check,
+    finished.check,
+    materials.check,
+    templates.check,
+    dimensions.check,
+    motifs.check,
+    pressing.check,
+    stitching.check,
+    contrast.check,
+    identity.check,
+    headings.check,
+    statements.check,
+    trade_terms.check,
+    pictures.check,
+    toolbox.check,
+    operations.check,
+    named_fabrics.check,
+    blocks.check,
+    parts.check,
+    tallies.check,
 )
 MEASUREMENTS: tuple[Measurement, ...] = (
     pages.measure,
@@ -89,6 +142,7 @@ MEASUREMENTS: tuple[Measurement, ...] = (
     scale.measure,
     outline.measure,
     textlayer.measure,
+    printed_words.measure,
 )
 _DECLARED: tuple[Mapping[str, Code], ...] = (
     bought.CODES,
@@ -103,6 +157,31 @@ _DECLARED: tuple[Mapping[str, Code], ...] = (
     quoted.CODES,
     metric.CODES,
     abbreviations.CODES,
+    allowances.CODES,
+    sewn.CODES,
+    cutting_table.CODES,
+    counts.CODES,
+    lettered.CODES,
+    unit_sizes.CODES,
+    finished.CODES,
+    materials.CODES,
+    templates.CODES,
+    dimensions.CODES,
+    motifs.CODES,
+    pressing.CODES,
+    stitching.CODES,
+    contrast.CODES,
+    identity.CODES,
+    headings.CODES,
+    statements.CODES,
+    trade_terms.CODES,
+    pictures.CODES,
+    toolbox.CODES,
+    operations.CODES,
+    named_fabrics.CODES,
+    blocks.CODES,
+    parts.CODES,
+    tallies.CODES,
     pages.CODES,
     printed_fonts.CODES,
     edges.CODES,
@@ -115,6 +194,7 @@ _DECLARED: tuple[Mapping[str, Code], ...] = (
     scale.CODES,
     outline.CODES,
     textlayer.CODES,
+    printed_words.CODES,
     press.CODES,
 )
 
@@ -123,6 +203,14 @@ CODES: dict[str, str] = {
 }  # fmt: skip
 REASONS: dict[str, str] = {code: said.why for codes in _DECLARED for code, said in codes.items()}
 """Why each finding matters to a maker."""
+EXPLAINED: dict[str, Code] = {code: said for codes in _DECLARED for code, said in codes.items()}
+"""Title, reason and examples of each finding."""
+_MEASURING = (
+    pages, printed_fonts, edges, bookmarks, scale, outline, textlayer, printed_words, press,
+    barcode, crowding, folios, printed_pictures, type_size,
+)  # fmt: skip
+ON_PAPER: frozenset[str] = frozenset(code for part in _MEASURING for code in part.CODES)
+"""Codes that only measuring a finished PDF can find."""
 
 
 def check(
@@ -143,11 +231,14 @@ def measure(
     artwork: Artwork,
     edition: Edition,
     plans: Mapping[str, CutPlan] | None = None,
+    manual: Manual | None = None,
+    sizes: Mapping[str, Size] | None = None,
 ) -> tuple[Note, ...]:
     """Return every finding about a finished PDF.
 
-    With `plans`, the numbers a maker buys and cuts by are looked for in the booklet's
-    text; template-only editions carry no tables and are not searched.
+    With `plans` and `sizes`, the numbers a maker buys, cuts and finishes by are looked for
+    in the booklet's text, and with `manual` all of its words; template-only editions carry
+    no tables and are not searched.
     """
-    with Printed(pattern, drafts, artwork, edition, plans or {}) as printed:
+    with Printed(pattern, drafts, artwork, edition, plans or {}, manual, sizes or {}) as printed:
         return tuple(note for each in MEASUREMENTS for note in each(printed))

@@ -17,7 +17,12 @@ from publish.proof.lengths import said
 from publish.proof.words import passages
 
 CODES = {
-    "P863": Code("An abbreviation is used and not explained", "a beginner cannot read the step"),
+    "P863": Code(
+        "An abbreviation is used and not explained",
+        "a beginner cannot read the step",
+        "`text: Trim the HSTs.`",
+        "`text: Trim the half-square triangles.`",
+    ),
 }
 
 _CAPITALS = re.compile(r"(?<![\w-])[A-Z]{2,}s?(?![\w-])")

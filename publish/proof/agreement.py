@@ -17,7 +17,12 @@ from publish.proof.case import Case, Code
 from publish.units import inches_text
 
 CODES = {
-    "P815": Code("Two lists of pieces do not agree", "the maker cuts by one and sews by the other"),
+    "P815": Code(
+        "Two lists of pieces do not agree",
+        "the maker cuts by one and sews by the other",
+        "seven binding strips in the size's list and six in the binding's plan",
+        "seven in both",
+    ),
 }
 
 Cut = tuple[str, int, Fraction, Fraction]

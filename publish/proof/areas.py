@@ -24,9 +24,17 @@ from publish.units import decimal_text
 
 CODES = {
     "P821": Code(
-        "The patches do not add up to the top", "the rows will not fit when they are sewn"
+        "The patches do not add up to the top",
+        "the rows will not fit when they are sewn",
+        "a top of 64 × 64 in whose patches cover 4064 square inches",
+        "4096 square inches",
     ),
-    "P822": Code("Two patches lie on each other, or one beyond the edge", "cloth is cut twice"),
+    "P822": Code(
+        "Two patches lie on each other, or one beyond the edge",
+        "cloth is cut twice",
+        "a side border that begins under the top border",
+        "patches that meet at their edges",
+    ),
 }
 _NEGLIGIBLE = 1e-6
 """Square inches: patches whose common edge is oblique may seem to share as much."""

@@ -29,7 +29,12 @@ from publish.proof.paper import Printed, Raster
 from publish.units import INCH_IN_MM
 
 CODES = {
-    "P890": Code("The barcode is not printed as it should be", "a shop's till cannot read it"),
+    "P890": Code(
+        "The barcode is not printed as it should be",
+        "a shop's till cannot read it",
+        "bars that a layout prints at 97 % of their size",
+        "bars in their nominal size, white all round",
+    ),
 }
 MODULE = 0.33
 """Millimetres."""

@@ -14,8 +14,18 @@ from publish.proof.case import Code
 from publish.proof.paper import Printed
 
 CODES = {
-    "P875": Code("Bookmarks are missing or lead nowhere", "nobody finds a step again"),
-    "P896": Code("A bookmark leads to another page than it names", "nobody finds a step again"),
+    "P875": Code(
+        "Bookmarks are missing or lead nowhere",
+        "nobody finds a step again",
+        "a file without bookmarks",
+        "a bookmark for each section",
+    ),
+    "P896": Code(
+        "A bookmark leads to another page than it names",
+        "nobody finds a step again",
+        "a bookmark `Binding` that opens the page on quilting",
+        "a bookmark that opens the page with its heading",
+    ),
 }
 
 

@@ -15,10 +15,23 @@ from publish.notes import Note, error, warning
 from publish.proof.case import Case, Code
 
 CODES = {
-    "P801": Code("A fabric is bought and nothing is cut from it", "the maker pays for it"),
-    "P802": Code("A fabric is cut that is not bought", "the maker runs short at the table"),
+    "P801": Code(
+        "A fabric is bought and nothing is cut from it",
+        "the maker pays for it",
+        "`reed` bought for the throw and cut from nothing",
+        "a purchase for each fabric with pieces, and no other",
+    ),
+    "P802": Code(
+        "A fabric is cut that is not bought",
+        "the maker runs short at the table",
+        "sandbar borders in the cutting table and no sandbar in the materials",
+        "`Sandbar | 1/4 yd (0.20 m)`",
+    ),
     "P803": Code(
-        "A fabric that is bought stands in no table of the booklet", "nobody knows to buy it"
+        "A fabric that is bought stands in no table of the booklet",
+        "nobody knows to buy it",
+        "no row for Creek mist, which backs the quilt",
+        "`Creek mist: backing | 7/8 yd (0.80 m)`",
     ),
 }
 

@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cached_property
+from typing import Any
 
 from publish.model.cutplan import CutPlan, FabricPlan
 from publish.model.draft import Draft, Unit
@@ -20,10 +22,16 @@ from publish.notes import Note, Place
 
 @dataclass(frozen=True)
 class Code:
-    """What a check can find: a title, and why it matters to a maker."""
+    """What a check can find: a title, why it matters to a maker, and an example of each.
+
+    `wrong` is something that the check finds and `right` the same mended, as YAML or as
+    words of the booklet.
+    """
 
     title: str
     why: str
+    wrong: str = ""
+    right: str = ""
 
 
 @dataclass(frozen=True)
@@ -44,6 +52,11 @@ class Case:
             for k in self.pattern.sizes
             if k in self.sizes and k in self.drafts and k in self.plans
         )
+
+    @cached_property
+    def memory(self) -> dict[tuple[str, str, int], Any]:
+        """Return what checks have worked out of units, by purpose, size and the unit's id."""
+        return {}
 
     @property
     def seam(self) -> Fraction:

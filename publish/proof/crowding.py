@@ -18,7 +18,12 @@ from publish.proof.printed_text import Run, level, runs
 from publish.units import POINTS_PER_INCH
 
 CODES = {
-    "P894": Code("A page holds more than it has room for", "words are cut off, or run together"),
+    "P894": Code(
+        "A page holds more than it has room for",
+        "words are cut off, or run together",
+        "a table that runs into the foot of its page",
+        "a table that goes on on the next page",
+    ),
 }
 MARGIN = 0.25
 """Inches."""

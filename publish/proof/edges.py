@@ -14,7 +14,14 @@ from publish.notes import Note, error
 from publish.proof.case import Code
 from publish.proof.paper import Printed
 
-CODES = {"P874": Code("Text runs off the page", "the end of it is not printed")}
+CODES = {
+    "P874": Code(
+        "Text runs off the page",
+        "the end of it is not printed",
+        "a title too long for its line, cut by the edge",
+        "a shorter title, or two lines",
+    ),
+}
 SLACK = 1.0
 """Points by which a letter's box may reach past the edge: its ink does not."""
 

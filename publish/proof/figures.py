@@ -15,9 +15,24 @@ from publish.notes import Note, error, warning
 from publish.proof.case import Case, Code
 
 CODES = {
-    "P851": Code("One key stands for two figures", "one of them would be printed twice"),
-    "P852": Code("A figure stands without words", "the maker does not know what it shows"),
-    "P853": Code("A figure shows something that the pattern does not have", "it stays empty"),
+    "P851": Code(
+        "One key stands for two figures",
+        "one of them would be printed twice",
+        "the key `binding-mini` for the join and for the corner",
+        "`binding-mini-join` and `binding-mini-corner`",
+    ),
+    "P852": Code(
+        "A figure stands without words",
+        "the maker does not know what it shows",
+        "a quilting plan drawn without a word beneath it",
+        "`Mini wall quilt: the quilting lines.`",
+    ),
+    "P853": Code(
+        "A figure shows something that the pattern does not have",
+        "it stays empty",
+        "a figure of the size `wall` in a pattern without one",
+        "a figure of a size that the pattern has",
+    ),
 }
 
 

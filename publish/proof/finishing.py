@@ -7,22 +7,57 @@ goes round; an envelope back covers the cover and overlaps.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from fractions import Fraction
 
-from publish.model.cutplan import BackingPlan, BindingPlan, PillowPlan
+from publish.model.cutplan import BackingPlan, BattingPlan, BindingPlan, Piece, PillowPlan
 from publish.model.size import Size
 from publish.notes import Note, Place, error
 from publish.proof.case import Case, Code
-from publish.units import inches_text
+from publish.units import EIGHTH, inches_text
 
 CODES = {
-    "P841": Code("The backing does not reach", "the quilt cannot be basted flat"),
-    "P842": Code("The batting does not reach", "the edge of the quilt is empty"),
-    "P843": Code("The binding does not go round", "the maker runs out at the last corner"),
-    "P844": Code("The pillow back does not close", "the form shows through the opening"),
-    "P845": Code("Quilting lines lie further apart than the batting allows", "the batting shifts"),
+    "P841": Code(
+        "The backing does not reach",
+        "the quilt cannot be basted flat",
+        "a backing of 66 in for a top of 64 in and an overhang of 4 in",
+        "72 in",
+    ),
+    "P842": Code(
+        "The batting does not reach",
+        "the edge of the quilt is empty",
+        "a batting of 64 in, or a package that does not hold it",
+        "70 in, from a package of 72 × 90 in",
+    ),
+    "P843": Code(
+        "The binding does not go round",
+        "the maker runs out at the last corner",
+        "six strips that join to 226 in for 266 in",
+        "seven strips",
+    ),
+    "P844": Code(
+        "The pillow back does not close",
+        "the form shows through the opening",
+        "two backs of 10 in behind a cover of 17 in",
+        "two backs of 12 in, which overlap by 4 in",
+    ),
+    "P849": Code(
+        "A hanging sleeve is too short or too shallow",
+        "the quilt sags at its corners",
+        "a sleeve of 12 in on a quilt of 20 in",
+        "a sleeve of 19 in",
+    ),
+    "P845": Code(
+        "Quilting lines lie further apart than the batting allows",
+        "the batting shifts",
+        "`spacing: 9 in` under `largest_gap: 8 in`",
+        "`spacing: 3/4 in`",
+    ),
 }
+SLEEVE_SHORTER = Fraction(2)
+"""Inches by which a sleeve may fall short of its quilt's width, an inch at each end: common
+practice, no source."""
 PANEL_SEAM = Fraction(1, 2)
 """Seam between backing panels: two lengths of 42 in give 83 in (quiltingboard forum)."""
 
@@ -38,8 +73,12 @@ def check(case: Case) -> Iterator[Note]:
             place = case.size_place(key, "batting")
             for name, side, top in _sides(size, plan.batting.width, plan.batting.height):
                 yield from _least("P842", place, f"batting's {name}", side, top + reach)
+        if plan.batting is not None and plan.batting.package is not None:
+            yield from _package(case, size, plan.batting)
         if plan.binding is not None:
             yield from _binding(case, size, plan.binding)
+        if plan.sleeve is not None and size.sleeve is not None:
+            yield from _sleeve(case, size, size.sleeve, plan.sleeve)
         if plan.pillow is not None and size.pillow is not None:
             yield from _pillow(case, size, plan.pillow)
         yield from _gaps(case, size)
@@ -63,6 +102,9 @@ def _backing(case: Case, size: Size, plan: BackingPlan) -> Iterator[Note]:
     place = case.size_place(size.key, "backing")
     for name, side, top in _sides(size, plan.width, plan.height):
         yield from _least("P841", place, f"backing's {name}", side, top + 2 * plan.overhang)
+    if plan.half is not None:
+        half = plan.panel_width / 2
+        yield from _least("P841", place, "half panel of the backing", plan.half, half)
     if plan.seams == "none":
         return
     # Panels lie side by side: each seam takes its allowance from both of its panels.
@@ -80,10 +122,34 @@ def _binding(case: Case, size: Size, plan: BindingPlan) -> Iterator[Note]:
     place = case.size_place(size.key, "binding")
     allowance = Fraction(0) if size.binding is None else size.binding.allowance
     least = size.perimeter + allowance
+    joins = Fraction(plan.strips - 1)
+    if plan.square is None and plan.joins != joins:
+        yield error(
+            "P843", place, "the binding's joins are not one fewer than its strips",
+            expected=str(joins), received=str(plan.joins),
+        )  # fmt: skip
     yield from _least("P843", place, "length of the binding", plan.length, least)
     yield from _least(
         "P843", place, "joined length of the binding", plan.joined_length, plan.length
     )
+
+
+def _package(case: Case, size: Size, plan: BattingPlan) -> Iterator[Note]:
+    """The package's name ends in its two sides, the shorter first."""
+    place = case.size_place(size.key, "batting")
+    sides = sorted(map(Fraction, re.findall(r"\d+", plan.package or "")))[-2:]
+    for side, needed in zip(sides, sorted((plan.width, plan.height)), strict=False):
+        yield from _least("P842", place, f"batting package ({plan.package})", side, needed)
+
+
+def _sleeve(case: Case, size: Size, depth: Fraction, piece: Piece) -> Iterator[Note]:
+    place = case.size_place(size.key, "sleeve")
+    strip, along = sorted((piece.width, piece.length))
+    if along < strip:
+        strip, along = along, strip
+    yield from _least("P849", place, "depth of the sleeve's strip", strip, 2 * depth + EIGHTH)
+    short = size.width - SLEEVE_SHORTER
+    yield from _least("P849", place, "length of the sleeve", along * piece.joined_from, short)
 
 
 def _pillow(case: Case, size: Size, plan: PillowPlan) -> Iterator[Note]:
@@ -94,6 +160,8 @@ def _pillow(case: Case, size: Size, plan: PillowPlan) -> Iterator[Note]:
     # Two hemmed pieces cover the cut side once and their overlap twice.
     overlap = 2 * (min(plan.piece_width, plan.piece_length) - plan.hem) - side
     yield from _least("P844", place, "overlap of the pillow back", overlap, size.pillow.overlap)
+    yield from _least("P844", place, "overlap that the plan tells", overlap, plan.overlap)
+    yield from _least("P844", place, "cloth for the back's hem", plan.hem, size.pillow.hem)
     tall = size.height + 2 * size.pillow.seam
     longer = max(plan.piece_width, plan.piece_length)
     yield from _least("P844", place, "length of the pillow back", longer, tall)

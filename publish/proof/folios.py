@@ -17,7 +17,14 @@ from publish.proof.case import Code
 from publish.proof.paper import Printed
 from publish.proof.printed_text import Run, links, runs
 
-CODES = {"P895": Code("A page number is wrong", "the maker turns to another page")}
+CODES = {
+    "P895": Code(
+        "A page number is wrong",
+        "the maker turns to another page",
+        "`Binding 49` in the contents, and the section on page 50",
+        "`Binding 50`",
+    ),
+}
 LINE = 6.0
 """Points: runs whose feet are as near as this stand in one line."""
 _NUMBER = re.compile(r"(?<![\d/⁄.])\d{1,3}(?![\d/⁄.])")

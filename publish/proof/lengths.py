@@ -24,8 +24,27 @@ from publish.surd import Exact, Surd
 from publish.units import UNITS, maker_inches, parse_number
 
 NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
-_SAID = re.compile(rf"(?<![\d./-])({NUMBER})[ \u00a0](in|ft|yd|mm|cm|m)\b")
+_SAID = re.compile(
+    rf"(?<![\d./-])({NUMBER}|\d*[¼½¾⅓⅔⅛⅜⅝⅞])[ \u00a0]?(inches|inch|yards?|in|ft|yd|mm|cm|m|\"|″)"
+    r"(?!\w)"
+)
+_SPELLED = {"inch": "in", "inches": "in", '"': "in", "″": "in", "yard": "yd", "yards": "yd"}
 
+_PRACTICE = {
+    "1/16": "a mark further off is worth doing again",
+    "1/8": "the most between two hand stitches",
+    "3/16": "left round fused shapes",
+    "1/4": "raw edge left across a trimmed corner; the usual seam",
+    "1/2": "basting inside a raw edge; turning ahead of the needle; seam of a joined backing",
+    "1": "the check square; a marked inch on a ruler",
+    "4": "between rows of basting",
+    "6": "binding left loose before the first stitch",
+    "10": "edge left open for the closing join",
+    "18": "hand-sewing thread",
+    "36": "a yard, in the table of abbreviations",
+}
+PRACTICE = frozenset(Fraction(*map(int, n.split("/"))) for n in _PRACTICE)
+"""Inches that the booklet may name without computing them: common practice."""
 NEAR = Fraction(1, 16)
 """Inches: how far a rounded length of a curve may lie from the computed one."""
 _NO_LENGTHS = frozenset(
@@ -42,6 +61,8 @@ class Said:
     text: str
     inches: Fraction
     unit: str
+    number: str
+    """As written, without the unit."""
 
 
 Settled = tuple[set[Exact], set[float]]
@@ -51,8 +72,8 @@ Settled = tuple[set[Exact], set[float]]
 def said(text: str) -> Iterator[Said]:
     """Yield each length with a unit in a text."""
     for match in _SAID.finditer(text):
-        number, unit = match.groups()
-        yield Said(match.group(), parse_number(number) * UNITS[unit], unit)
+        number, unit = match[1], _SPELLED.get(match[2], match[2])
+        yield Said(match.group(), parse_number(number) * UNITS[unit], unit, number)
 
 
 def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
@@ -66,12 +87,12 @@ def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
         exact.update(_beside_seams(case, key))
         exact.update(_in_words(case.plans[key]))
         for unit in units(case.drafts[key].assembly):
-            exact.update(*_as_cut(case, key, unit))
+            exact.update(*as_cut(case, key, unit))
         curved.add(sum(lines.length for lines in case.drafts[key].quilting))
         thread = case.plans[key].thread
-        curved.update(float(v) for v in (*_values(thread), thread.total))
+        curved.update(float(v) for v in (*values(thread), thread.total))
     for part in parts:
-        for value in _values(part):
+        for value in values(part):
             if isinstance(value, float):
                 curved.add(value)
             else:
@@ -99,13 +120,21 @@ def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
         yield border.width + 2 * case.seam
 
 
-def _as_cut(case: Case, key: str, unit: Unit) -> tuple[set[Fraction], set[Fraction]]:
+def as_cut(case: Case, key: str, unit: Unit) -> tuple[set[Fraction], set[Fraction]]:
     """Return the widths and heights a unit can have when it is sewn from its cut pieces.
 
     Cut sizes are rounded up to 1/8 in, so they add up to a little more than the finished
     sizes do. Patches alike may be cut in more than one size: at the edge of a block that
     is trimmed later, and inside it.
     """
+    place = "as cut", key, id(unit)
+    if place not in case.memory:
+        case.memory[place] = _as_cut(case, key, unit)
+    found: tuple[set[Fraction], set[Fraction]] = case.memory[place]
+    return found
+
+
+def _as_cut(case: Case, key: str, unit: Unit) -> tuple[set[Fraction], set[Fraction]]:
     if unit.patch is not None:
         kind = patch_kind(unit.patch)
         alike = [p for p in case.plans[key].pieces if kind is not None and _kind_of(p) == kind]
@@ -114,7 +143,7 @@ def _as_cut(case: Case, key: str, unit: Unit) -> tuple[set[Fraction], set[Fracti
             for p in alike
         ]
         return {width for width, _ in sides}, {height for _, height in sides}
-    parts = [_as_cut(case, key, part) for part in unit.parts]
+    parts = [as_cut(case, key, part) for part in unit.parts]
     if unit.join not in ("across", "down") or any(not w for w, _ in parts):
         return set(), set()
     joined, level = (0, 1) if unit.join == "across" else (1, 0)
@@ -142,7 +171,7 @@ def _in_words(plan: CutPlan) -> Iterator[Fraction]:
         yield from map(Fraction, re.findall(r"\d+", plan.batting.package))
 
 
-def _values(part: object) -> Iterator[Exact | float]:
+def values(part: object) -> Iterator[Exact | float]:
     """Yield every number inside a value of the model, geometries left out."""
     if isinstance(part, Fraction | Surd | float):
         yield part
@@ -150,13 +179,13 @@ def _values(part: object) -> Iterator[Exact | float]:
         return
     elif isinstance(part, Mapping):
         for value in part.values():
-            yield from _values(value)
+            yield from values(value)
     elif isinstance(part, tuple | list | frozenset | set):
         for value in part:
-            yield from _values(value)
+            yield from values(value)
     elif dataclasses.is_dataclass(part):
         for field in dataclasses.fields(part):
             if field.name not in _NO_LENGTHS:
-                yield from _values(getattr(part, field.name))
+                yield from values(getattr(part, field.name))
         for name in ("perimeter", "gap"):
-            yield from _values(getattr(part, name, None))
+            yield from values(getattr(part, name, None))

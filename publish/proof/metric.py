@@ -20,7 +20,10 @@ from publish.units import INCH_IN_MM, YARD, decimal_text, parse_number
 
 CODES = {
     "P862": Code(
-        "A metric length is not the inches beside it", "makers with a metric ruler cut it wrong"
+        "A metric length is not the inches beside it",
+        "makers with a metric ruler cut it wrong",
+        "`18 1/2 in (46.9 cm)`",
+        "`18 1/2 in (47.0 cm)`",
     ),
 }
 

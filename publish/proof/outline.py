@@ -30,7 +30,12 @@ from publish.proof.drafted import lines_of, motif_lines
 from publish.proof.paper import DARK, DPI, Floats, Printed, Raster
 
 CODES = {
-    "P877": Code("A template's outline is not printed as drafted", "the motif comes out wrong"),
+    "P877": Code(
+        "A template's outline is not printed as drafted",
+        "the motif comes out wrong",
+        "a wedge printed at 97 %",
+        "a wedge on the line that was drafted",
+    ),
 }
 TOLERANCE = 0.002
 """Share by which the printed outline may be larger or smaller."""

@@ -17,9 +17,24 @@ from publish.proof.paper import Printed
 from publish.units import POINTS_PER_INCH
 
 CODES = {
-    "P871": Code("A page is not the size of the paper", "a printer shrinks it, templates too"),
-    "P873": Code("A page is blank", "the maker thinks that something is missing"),
-    "P879": Code("A template sheet has no page", "a piece cannot be cut"),
+    "P871": Code(
+        "A page is not the size of the paper",
+        "a printer shrinks it, templates too",
+        "an A4 page in a file for Letter",
+        "every page 8 1/2 × 11 in",
+    ),
+    "P873": Code(
+        "A page is blank",
+        "the maker thinks that something is missing",
+        "a white page between two sections",
+        "pages with something on them",
+    ),
+    "P879": Code(
+        "A template sheet has no page",
+        "a piece cannot be cut",
+        "a booklet for the throw without the throw's wedge",
+        "a page for each sheet",
+    ),
 }
 SLACK = 0.5
 """Points: 0.18 mm, a tenth of what ISO 216 allows the paper itself (1.5 mm or more)."""

@@ -11,7 +11,7 @@ from __future__ import annotations
 import io
 import math
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from types import TracebackType
 
@@ -25,6 +25,8 @@ from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
 from publish.model.figure import Artwork, Sheet
 from publish.model.pattern import Pattern
+from publish.model.size import Size
+from publish.model.words import Manual
 from publish.notes import Note, Place
 from publish.units import POINTS_PER_INCH
 
@@ -66,6 +68,8 @@ class Printed:
     artwork: Artwork
     edition: Edition
     plans: Mapping[str, CutPlan]
+    manual: Manual | None = None
+    sizes: Mapping[str, Size] = field(default_factory=dict)
 
     def __enter__(self) -> Printed:
         return self

@@ -15,20 +15,33 @@ from publish.model.cutplan import Piece
 from publish.model.draft import Patch
 from publish.notes import Note, error
 from publish.proof.case import Case, Code, units
-from publish.surd import root
+from publish.surd import Length, root, turned
 from publish.units import inches_text
 
 CODES = {
     "P811": Code(
         "Patches sewn and pieces cut differ in number",
         "the maker runs out of pieces, or has some left and looks for where they belong",
+        "18 patches of 9 in sewn and 17 squares cut",
+        "18 squares cut",
     ),
     "P812": Code(
-        "Motif squares and motifs differ in number", "a motif is missing, or cloth is wasted"
+        "Motif squares and motifs differ in number",
+        "a motif is missing, or cloth is wasted",
+        "nine motifs laid and eight squares cut for them",
+        "nine squares",
     ),
-    "P813": Code("A letter names two different pieces", "the maker sews the wrong piece"),
+    "P813": Code(
+        "A letter names two different pieces",
+        "the maker sews the wrong piece",
+        "**D** for the side border of the mini and the binding of the throw",
+        "a letter for each part, the same at every size",
+    ),
     "P814": Code(
-        "A piece is cut smaller than its finished size and its seams", "the seam has no cloth"
+        "A piece is cut smaller than its finished size and its seams",
+        "the seam has no cloth",
+        "a 9 in patch cut 9 1/4 in, with seams of 1/4 in",
+        "9 1/2 in: 9 + 2 × 1/4",
     ),
 }
 
@@ -75,6 +88,7 @@ def _counts(case: Case, size: str) -> Iterator[Note]:
     """Every patch of the seam tree has a piece of its fabric, and every piece its patches."""
     plan = case.plans[size]
     pieces = {piece.letter: piece for piece in plan.pieces}
+    at_once = {letter for making in plan.makings for letter in making.letters}
     sewn: Counter[str] = Counter()
     for patch in case.drafts[size].assembly.patches:
         piece = pieces.get(plan.sources.get(patch.key, ""))
@@ -86,7 +100,7 @@ def _counts(case: Case, size: str) -> Iterator[Note]:
             )  # fmt: skip
         else:
             sewn[piece.letter] += 1
-    at_once = {letter for making in plan.makings for letter in making.letters}
+            yield from _as_finished(case, size, patch, piece, at_once)
     for piece in filter(is_patch, plan.pieces):
         needed = -(-sewn[piece.letter] // piece.yields)
         if piece.letter not in at_once and piece.count != needed:
@@ -97,6 +111,36 @@ def _counts(case: Case, size: str) -> Iterator[Note]:
                 expected=f"{needed} sewn", received=f"{piece.count} cut",
             )  # fmt: skip
     yield from _at_once(case, size, pieces)
+
+
+def _as_finished(case: Case, size: str, patch: Patch, piece: Piece,
+                 at_once: set[str]) -> Iterator[Note]:  # fmt: skip
+    """A rectangle that is one patch finishes as large as the patch."""
+    told = piece.finished_width, piece.finished_length
+    if piece.shape != "rectangle" or piece.letter in at_once or None in told:
+        return
+    sides = _sides(patch)
+    if sorted(sides) != sorted(side for side in told if side is not None):
+        yield error(
+            "P811", case.size_place(size),
+            f"piece {piece.letter}, {piece.name}, does not finish as large as {patch.key}",
+            expected=f"{inches_text(sides[0])} × {inches_text(sides[1])}",
+            received=" × ".join(inches_text(side) for side in told if side is not None),
+        )  # fmt: skip
+
+
+def _sides(patch: Patch) -> list[Length]:
+    """Return the sides of a rectangle, whichever way it lies; of a mitred border, its box's."""
+    corners = [turned(point, -patch.turn) for point in patch.ring]
+    (ax, ay), (bx, by), (cx, cy), *_ = corners
+    along, aside = (bx - ax, by - ay), (cx - bx, cy - by)
+    lengths = [x * x + y * y for x, y in (along, aside)]
+    if len(corners) == 4 and along[0] * aside[0] + along[1] * aside[1] == 0:
+        edges = [root(square) for square in lengths if isinstance(square, Fraction)]
+        found = [edge for edge in edges if edge is not None]
+        if len(found) == len(lengths):
+            return found
+    return [max(axis) - min(axis) for axis in zip(*corners, strict=True)]
 
 
 def _at_once(case: Case, size: str, pieces: Mapping[str, Piece]) -> Iterator[Note]:

@@ -21,8 +21,18 @@ from publish.proof.paper import Printed
 from publish.units import POINTS_PER_INCH
 
 CODES = {
-    "P885": Code("The boxes of a page do not fit the paper", "the printer trims wrongly"),
-    "P886": Code("Colour stops at the trimmed edge", "a white line shows where the cut is off"),
+    "P885": Code(
+        "The boxes of a page do not fit the paper",
+        "the printer trims wrongly",
+        "a trim box as large as the page with its bleed",
+        "trim inside bleed inside page",
+    ),
+    "P886": Code(
+        "Colour stops at the trimmed edge",
+        "a white line shows where the cut is off",
+        "a coloured page that ends where the knife should fall",
+        "colour 1/8 in beyond the edge",
+    ),
 }
 SLACK = 0.05
 """Points."""

@@ -30,10 +30,30 @@ from publish.proof.press_streams import (
 )
 
 CODES = {
-    "P881": Code("A colour is not in printing inks", "the printer guesses, or refuses the file"),
-    "P882": Code("A colour lays down too much ink", "the sheet does not dry and marks the next"),
-    "P883": Code("Text is black on top of other inks", "letters blur where the plates miss"),
-    "P884": Code("Something is see-through", "its colour depends on the print shop's machine"),
+    "P881": Code(
+        "A colour is not in printing inks",
+        "the printer guesses, or refuses the file",
+        "a photograph left in red, green and blue",
+        "pictures in the shop's four inks, or grey",
+    ),
+    "P882": Code(
+        "A colour lays down too much ink",
+        "the sheet does not dry and marks the next",
+        "black made of all four inks at once",
+        "black ink alone, or less of each",
+    ),
+    "P883": Code(
+        "Text is black on top of other inks",
+        "letters blur where the plates miss",
+        "small letters in four inks",
+        "letters in black alone",
+    ),
+    "P884": Code(
+        "Something is see-through",
+        "its colour depends on the print shop's machine",
+        "a shadow laid half through over a photograph",
+        "opaque areas",
+    ),
 }
 TOTAL = 3.0
 """300 %: below the 330 % that ISO 12647-2 printing on coated paper bears, from memory."""

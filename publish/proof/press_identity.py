@@ -20,9 +20,24 @@ from publish.proof.case import Code
 from publish.proof.paper import Printed
 
 CODES = {
-    "P887": Code("The printing condition is not stated", "the printer guesses the colours"),
-    "P888": Code("The file does not say that it is PDF/X-4", "the printer refuses it"),
-    "P889": Code("The file holds what cannot be printed", "the printer refuses it"),
+    "P887": Code(
+        "The printing condition is not stated",
+        "the printer guesses the colours",
+        "a file without an output intent",
+        "one output intent with its profile",
+    ),
+    "P888": Code(
+        "The file does not say that it is PDF/X-4",
+        "the printer refuses it",
+        "a file that is PDF/X-4 and does not say so",
+        "version, title and trapping in the file's metadata",
+    ),
+    "P889": Code(
+        "The file holds what cannot be printed",
+        "the printer refuses it",
+        "a link or an attachment in the file for the shop",
+        "pages alone",
+    ),
 }
 VERSION = "PDF/X-4"
 _RDF = "http://www.w3.org/1999/02/22-rdf-syntax-ns#"

@@ -17,7 +17,10 @@ from publish.proof.paper import Printed
 
 CODES = {
     "P872": Code(
-        "A font is not embedded", "another printer may set other letters, or lose fractions"
+        "A font is not embedded",
+        "another printer may set other letters, or lose fractions",
+        "words in a font that the reader's machine must have",
+        "fonts within the file",
     ),
 }
 _PROGRAMS = ("/FontFile", "/FontFile2", "/FontFile3")

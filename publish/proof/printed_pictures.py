@@ -23,8 +23,18 @@ from publish.proof.paper import Printed
 from publish.units import POINTS_PER_INCH
 
 CODES = {
-    "P892": Code("A picture has too few dots", "it prints in steps and blurs"),
-    "P893": Code("A picture's colours are not a home printer's", "they come out otherwise"),
+    "P892": Code(
+        "A picture has too few dots",
+        "it prints in steps and blurs",
+        "a photo of 600 dots, printed 6 in wide",
+        "a photo of 1800 dots, printed 6 in wide",
+    ),
+    "P893": Code(
+        "A picture's colours are not a home printer's",
+        "they come out otherwise",
+        "a photo in CMYK in the booklet",
+        "a photo in sRGB",
+    ),
 }
 COARSE = 150
 """Dots to the inch: below the 200 that a photograph is warned of before it is placed, and

@@ -16,10 +16,30 @@ from publish.proof.case import Case, Code
 from publish.units import inches_text
 
 CODES = {
-    "P837": Code("An allowance is missing from a length", "squaring and washing eat into it"),
-    "P834": Code("A length to buy is out of order", "the maker buys too little"),
-    "P835": Code("A length to buy is not the next whole step", "the shop cannot cut it"),
-    "P836": Code("A plan is shorter than the area of its pieces allows", "the plan is impossible"),
+    "P837": Code(
+        "An allowance is missing from a length",
+        "squaring and washing eat into it",
+        "86 in needed for a plan of 86 in with 1 in of straightening",
+        "87 in",
+    ),
+    "P834": Code(
+        "A length to buy is out of order",
+        "the maker buys too little",
+        "1 1/4 yd bought where 46 1/2 in are needed",
+        "1 3/8 yd",
+    ),
+    "P835": Code(
+        "A length to buy is not the next whole step",
+        "the shop cannot cut it",
+        "`1.37 yd`, or a whole step more than is needed",
+        "the next 1/8 yd",
+    ),
+    "P836": Code(
+        "A plan is shorter than the area of its pieces allows",
+        "the plan is impossible",
+        "a plan of 10 in for pieces of 480 square inches across 40 in",
+        "at least 12 in",
+    ),
 }
 
 

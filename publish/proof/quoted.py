@@ -8,12 +8,13 @@ nearest settled length, since a maker would measure it out.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from fractions import Fraction
 
 from publish.notes import Note, warning
 from publish.proof.case import Case, Code
-from publish.proof.lengths import NEAR, Said, Settled, said, settled
+from publish.proof.claims import fragments
+from publish.proof.lengths import NEAR, PRACTICE, Said, said, settled
 from publish.proof.words import Passage, passages
 from publish.surd import Exact
 from publish.units import (
@@ -28,24 +29,13 @@ from publish.units import (
 
 CODES = {
     "P861": Code(
-        "A length in the words matches no computed length", "the maker may cut or sew to it"
+        "A length in the words matches no computed length",
+        "the maker may cut or sew to it",
+        "`blurb: The throw is 66 in square.` for a throw of 64 in",
+        "leave the number out, or in a step write `{{ throw.finished }}`",
     ),
 }
 
-_PRACTICE = {
-    "1/16": "a mark further off is worth doing again",
-    "1/8": "the most between two hand stitches",
-    "3/16": "left round fused shapes",
-    "1/4": "raw edge left across a trimmed corner; the usual seam",
-    "1/2": "basting inside a raw edge; turning ahead of the needle; seam of a joined backing",
-    "1": "the check square; a marked inch on a ruler",
-    "4": "between rows of basting",
-    "6": "binding left loose before the first stitch",
-    "10": "edge left open for the closing join",
-    "18": "hand-sewing thread",
-}
-PRACTICE = frozenset(Fraction(*map(int, n.split("/"))) for n in _PRACTICE)
-"""Inches that the booklet may name without computing them: common practice."""
 PRACTICE_METRIC = frozenset(
     parse_length(text)
     for text in ("5 cm", "1.5 mm", "2.5 mm", "3 mm", "4 mm", "45 mm", "200 m", "59 m")
@@ -57,37 +47,65 @@ PRACTICE_YARDS = frozenset({64 * YARD})
 
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each length in the words that nothing accounts for."""
-    known = {key: settled(case, (key,)) for key in case.keys}
-    judged: dict[tuple[tuple[str, ...], str], bool] = {}
+    known = {key: _Known(*settled(case, (key,))) for key in case.keys}
+    together: dict[tuple[str, ...], _Known] = {(key,): known[key] for key in case.keys}
+    titles = {case.sizes[key].title: key for key in case.keys}
     told: set[tuple[str, str]] = set()
-    for passage in passages(case.manual):
-        keys = tuple(k for k in passage.sizes if k in known) or case.keys
-        for length in said(passage.text):
-            if (keys, length.text) not in judged:
-                judged[keys, length.text] = _accounted(length, *_union(known, keys))
-            if judged[keys, length.text] or (passage.where, length.text) in told:
-                continue
-            told.add((passage.where, length.text))
-            yield _note(case, passage, length, _union(known, keys)[0])
+    for passage in passages(case.manual, titles):
+        sizes = tuple(k for k in passage.sizes if k in known) or case.keys
+        for text, keys in fragments(case, passage.text, sizes):
+            for length in said(text):
+                if keys not in together:
+                    together[keys] = _union([known[k] for k in keys])
+                computed = passage.kind == "cell" and bool(passage.sizes)
+                fits = together[keys].accounts_for(length, computed)
+                if fits or (passage.where, length.text) in told:
+                    continue
+                told.add((passage.where, length.text))
+                yield _note(case, passage, length, together[keys].exact)
 
 
-def _union(known: Mapping[str, Settled], keys: tuple[str, ...]) -> Settled:
-    exact = {v for k in keys for v in known[k][0]}
-    return exact, {v for k in keys for v in known[k][1]}
+class _Known:
+    """The lengths of some sizes, and as they are written in metric units."""
+
+    def __init__(self, exact: set[Exact], curved: set[float]) -> None:
+        self.exact, self.curved = exact, curved
+        self._written: dict[tuple[str, int], set[str]] = {}
+        self._judged: dict[tuple[str, bool], bool] = {}
+
+    def accounts_for(self, length: Said, computed: bool) -> bool:
+        """Return whether a length is settled, or, unless all there is computed, the trade's."""
+        key = length.text, computed
+        if key not in self._judged:
+            self._judged[key] = self._accounts_for(length, frozenset() if computed else PRACTICE)
+        return self._judged[key]
+
+    def _accounts_for(self, length: Said, practice: frozenset[Fraction]) -> bool:
+        value, unit = length.inches, length.unit
+        if unit in ("mm", "cm", "m"):
+            number = length.number
+            places = len(number.partition(".")[2])
+            last = float(Fraction(1, 10**places) * UNITS[unit])
+            near = any(abs(float(value) - v) <= last for v in self.curved)
+            trade = value in PRACTICE_METRIC or number in {
+                _metric(v, unit, places) for v in practice
+            }
+            return near or trade or number in self._as_written(unit, places)
+        if unit == "yd":
+            runs = any(_run(float(value), v) for v in self.curved)
+            return runs or value in self.exact | PRACTICE_YARDS
+        return value in self.exact | practice or any(
+            abs(float(value) - v) <= NEAR for v in self.curved
+        )
+
+    def _as_written(self, unit: str, places: int) -> set[str]:
+        if (unit, places) not in self._written:
+            self._written[unit, places] = {_metric(v, unit, places) for v in self.exact}
+        return self._written[unit, places]
 
 
-def _accounted(length: Said, exact: set[Exact], curved: set[float]) -> bool:
-    value, unit = length.inches, length.unit
-    if unit in ("mm", "cm", "m"):
-        number = length.text.split(" ")[0]
-        places = len(number.partition(".")[2])
-        shown = {_metric(v, unit, places) for v in exact | PRACTICE}
-        last = float(Fraction(1, 10**places) * UNITS[unit])
-        near = any(abs(float(value) - v) <= last for v in curved)
-        return number in shown or near or value in PRACTICE_METRIC
-    if unit == "yd":
-        return value in exact | PRACTICE_YARDS or any(_run(float(value), v) for v in curved)
-    return value in exact | PRACTICE or any(abs(float(value) - v) <= NEAR for v in curved)
+def _union(known: list[_Known]) -> _Known:
+    return _Known({v for k in known for v in k.exact}, {v for k in known for v in k.curved})
 
 
 def _run(told: float, length: float) -> bool:

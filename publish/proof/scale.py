@@ -20,7 +20,12 @@ from publish.proof.case import Code
 from publish.proof.paper import DARK, Floats, Printed
 
 CODES = {
-    "P876": Code("The check square does not measure what it says", "every piece is cut wrong"),
+    "P876": Code(
+        "The check square does not measure what it says",
+        "every piece is cut wrong",
+        "a square of 0.97 in called 1 in",
+        "a square of 1 in: the sheet placed at 100 %",
+    ),
 }
 TOLERANCE = 0.002
 """Share of the side: 0.002 in (0.05 mm) on an inch, about the width of a pencil's trace."""

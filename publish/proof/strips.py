@@ -17,9 +17,24 @@ from publish.proof.case import Case, Code
 from publish.units import inches_text
 
 CODES = {
-    "P831": Code("A strip holds more than its width or depth", "the last piece cannot be cut"),
-    "P832": Code("The strips do not hold the pieces that are cut", "a piece has no cloth"),
-    "P833": Code("A plan's length is not the sum of its strips", "too little is bought"),
+    "P831": Code(
+        "A strip holds more than its width or depth",
+        "the last piece cannot be cut",
+        "41 in of pieces in a strip across 40 in",
+        "40 in or less in each strip",
+    ),
+    "P832": Code(
+        "The strips do not hold the pieces that are cut",
+        "a piece has no cloth",
+        "16 squares in the strips and 18 to cut",
+        "as many in the strips as are cut",
+    ),
+    "P833": Code(
+        "A plan's length is not the sum of its strips",
+        "too little is bought",
+        "strips of 10 and 12 in, and a plan of 20 in",
+        "22 in",
+    ),
 }
 
 

@@ -15,10 +15,15 @@ from publish.model.cutplan import CutPlan
 from publish.notes import Note, error
 from publish.proof.case import Code
 from publish.proof.paper import Printed
-from publish.units import YARD, fraction_text
+from publish.units import YARD, fraction_text, maker_inches
 
 CODES = {
-    "P878": Code("A number to cut or buy by is not in the booklet", "the maker has to guess"),
+    "P878": Code(
+        "A number to cut or buy by is not in the booklet",
+        "the maker has to guess",
+        "a piece of 17 1/2 in, and no `17 1/2 in` on any page",
+        "each size, count and length to buy in words",
+    ),
 }
 _GAP = "[\\s\u00a0\u2009\u202f]*"
 
@@ -30,7 +35,8 @@ def measure(printed: Printed) -> Iterator[Note]:
     text = "\n".join(printed.texts)
     told: set[str] = set()
     for size, plan in printed.plans.items():
-        for what, value, unit in _numbers(plan):
+        yield from _counts(printed, size, plan, text)
+        for what, value, unit in (*_numbers(plan), *_finished(printed, size, plan)):
             said = f"{fraction_text(value)} {unit}"
             if said in told or pattern_for(value, unit).search(text):
                 continue
@@ -50,6 +56,40 @@ def _numbers(plan: CutPlan) -> Iterator[tuple[str, Fraction, str]]:
         if fabric.precut is not None:  # bought by the packet; its yards need not be printed
             continue
         yield f"what to buy of {fabric.fabric}", fabric.buy / YARD, "yd"
+
+
+def _finished(printed: Printed, key: str, plan: CutPlan) -> Iterator[tuple[str, Fraction, str]]:
+    """Yield what is not cut as one piece: the top, backing, batting, binding, the form."""
+    size = printed.sizes.get(key)
+    if size is not None:
+        yield f"the finished width of the {key}", maker_inches(size.width), "in"
+        yield f"the finished height of the {key}", maker_inches(size.height), "in"
+        if size.pillow is not None:
+            yield "the pillow form", size.pillow.form, "in"
+    for name, part in (("backing", plan.backing), ("batting", plan.batting)):
+        if part is not None:
+            yield f"the width of the {name}", part.width, "in"
+            yield f"the height of the {name}", part.height, "in"
+    if plan.binding is not None and size is not None:
+        yield "the length of the binding", plan.binding.length, "in"
+
+
+def _counts(printed: Printed, size: str, plan: CutPlan, text: str) -> Iterator[Note]:
+    """Yield a note for each piece whose number does not stand behind its size in the table."""
+    for piece in plan.pieces if printed.manual is not None else ():
+        if piece.template or piece.shape != "rectangle":
+            continue
+        sides = pattern_for(piece.width, "in").pattern
+        if piece.width != piece.length:
+            sides += rf"{_GAP}×{_GAP}" + pattern_for(piece.length, "in").pattern
+        counted = rf"{sides}{_GAP}\([^)]*\)(?:{_GAP}square)?{_GAP}{piece.count}(?!\d)"
+        if not re.search(counted, text):
+            yield error(
+                "P878", printed.pattern.place("sizes", size),
+                f"how many of piece {piece.letter} are cut for the {size} is not in "
+                f"{printed.edition.name}",
+                expected=str(piece.count),
+            )  # fmt: skip
 
 
 def pattern_for(value: Fraction, unit: str) -> re.Pattern[str]:

@@ -20,9 +20,24 @@ from publish.surd import Length, turned
 from publish.units import inches_text
 
 CODES = {
-    "P823": Code("A unit and its parts do not fit together", "the seam has two lengths"),
-    "P824": Code("A patch is not sewn exactly once", "a piece is left over, or missing"),
-    "P825": Code("Units of one kind differ in size", "the steps make them as if they were alike"),
+    "P823": Code(
+        "A unit and its parts do not fit together",
+        "the seam has two lengths",
+        "a row 18 1/2 in high beside rows of 18 in",
+        "rows of one height",
+    ),
+    "P824": Code(
+        "A patch is not sewn exactly once",
+        "a piece is left over, or missing",
+        "a corner square that no unit holds",
+        "each patch in exactly one unit",
+    ),
+    "P825": Code(
+        "Units of one kind differ in size",
+        "the steps make them as if they were alike",
+        "`make 4` for units of which two are turned and longer",
+        "a name of its own for each unit that differs",
+    ),
 }
 
 Box = tuple[Length, Length, Length, Length]

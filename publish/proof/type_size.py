@@ -14,7 +14,14 @@ from publish.proof.case import Code
 from publish.proof.paper import Printed
 from publish.proof.printed_text import letters
 
-CODES = {"P891": Code("Type is too small", "nobody can read it without a glass")}
+CODES = {
+    "P891": Code(
+        "Type is too small",
+        "nobody can read it without a glass",
+        "labels of 5 points in a figure",
+        "labels of 6 points or more",
+    ),
+}
 SMALLEST = 6.0
 """Points."""
 SLACK = 0.05

@@ -7,7 +7,7 @@ included; words drawn inside figures are not.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from publish.model.words import (
@@ -39,14 +39,19 @@ class Passage:
     """`text`, `step`, `cell` or `caption`."""
 
 
-def passages(manual: Manual) -> Iterator[Passage]:
-    """Yield every passage of the manual."""
+def passages(manual: Manual, titles: Mapping[str, str] | None = None) -> Iterator[Passage]:
+    """Yield every passage of the manual.
+
+    `titles` are size keys by title: with them, a cell in a size's own column, or under a
+    size's own heading in a table, speaks of that size alone.
+    """
+    titles = titles or {}
     for section in manual.sections:
         yield Passage(section.title, section.key, f"the heading {section.title}", section.sizes)
         if section.lead:
             yield Passage(section.lead, section.key, f"the lead of {section.title}", section.sizes)
         for block in section.blocks:
-            yield from _block(section, block)
+            yield from _block(section, block, titles)
     back = manual.back
     for text in (back.blurb, *back.materials, *(f"{t}: {size}" for t, size in back.sizes)):
         yield Passage(text, "back", "the back cover")
@@ -54,12 +59,12 @@ def passages(manual: Manual) -> Iterator[Passage]:
         yield Passage(f"{title}: {size}", "cover", "the cover")
 
 
-def _block(section: Section, block: Block) -> Iterator[Passage]:
+def _block(section: Section, block: Block, titles: Mapping[str, str]) -> Iterator[Passage]:
     if isinstance(block, Steps):
         for step in block.items:
             yield from _step(section, step)
     elif isinstance(block, Table):
-        yield from _table(section, block)
+        yield from _table(section, block, titles)
     elif isinstance(block, FigureBlock):
         yield from _caption(section, block.figure)
     elif isinstance(block, FigureGrid):
@@ -90,13 +95,18 @@ def _step(section: Section, step: Step) -> Iterator[Passage]:
         yield from _caption(section, step.figure)
 
 
-def _table(section: Section, table: Table) -> Iterator[Passage]:
+def _table(section: Section, table: Table, titles: Mapping[str, str]) -> Iterator[Passage]:
     where = f"the table {table.title or table.key} of {section.title}"
     for text in (table.title, *table.head, *table.notes):
         yield Passage(text, section.key, where, section.sizes)
+    group: tuple[str, ...] = ()
     for row in table.rows:
-        for cell in row.cells:
-            yield Passage(cell, section.key, where, section.sizes, "cell")
+        if row.kind == "group":
+            group = (titles[row.cells[0]],) if row.cells[0] in titles else ()
+        for number, cell in enumerate(row.cells):
+            head = table.head[number] if number < len(table.head) else ""
+            own = (titles[head],) if head in titles else group
+            yield Passage(cell, section.key, where, own or section.sizes, "cell")
 
 
 def _caption(section: Section, figure: FigureSpec) -> Iterator[Passage]:

@@ -38,6 +38,7 @@ from publish.model.pattern import (
     SoldAs,
     Style,
 )
+from publish.notes import Acceptance
 from publish.read.changes import change_of
 from publish.read.cross import size_blocks
 from publish.read.defaults import fill
@@ -96,6 +97,7 @@ def build_pattern(
         photos=tuple(_photo(v) for v in top["photos"] or ()),
         shop=_shop((top["shop"] or {}).get("pictures") or {}),
         steps=tuple(map(change_of, top["steps"] or ())),
+        accepts=tuple(_acceptance(n, v, ledger) for n, v in enumerate(top["accept"] or ())),
     )
 
 
@@ -138,6 +140,11 @@ def _photo(values: Values) -> Photo:
 def _shop(values: Values) -> ShopPictures:
     filled = fill(PICTURES, values)
     return ShopPictures(**{name: tuple(found or ()) for name, found in filled.items()})
+
+
+def _acceptance(number: int, values: Values, ledger: Ledger) -> Acceptance:
+    place = ledger.place("accept", number, "code")
+    return Acceptance(values["code"], values["reason"], place, values.get("at", ""))
 
 
 def _publication(values: Values) -> Publication:

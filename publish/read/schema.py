@@ -21,7 +21,7 @@ from publish.read.schema_cloth import (
     SEWING,
 )
 from publish.read.schema_design import MOTIF, SIZE
-from publish.read.schema_house import PHOTO_SECTION, SHOP, STEP, STYLE
+from publish.read.schema_house import ACCEPT, PHOTO_SECTION, SHOP, STEP, STYLE
 from publish.read.sections import Key, Many, Named, Section
 from publish.read.special import Barcode, Length
 
@@ -100,6 +100,9 @@ PATTERN = Section(
             "{mini: {block_size: 16 in, motif_size: 14 in}}", required=True),
         Key("steps", Many(STEP, 1, 200), "Changes to the steps, in your own words.",
             "[{remove: quilting-unpin}]", derived="the steps as they are written"),
+        Key("accept", Many(ACCEPT, 1, 100), "Warnings that you keep, with the reason.",
+            "[{code: D332, at: sizes.mini, reason: The stem is meant to be thin.}]",
+            derived="nothing is accepted"),
     ),
 )  # fmt: skip
 

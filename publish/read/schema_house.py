@@ -10,7 +10,7 @@ from __future__ import annotations
 from publish.read.files import FONT, LOGO, PHOTO
 from publish.read.forms import Choice, Text, Whole
 from publish.read.sections import Key, Many, Section
-from publish.read.special import Colour, Ref
+from publish.read.special import Code, Colour, Ref, Way
 
 FONTS = Section(
     "fonts",
@@ -141,5 +141,21 @@ STEP = Section(
             derived="the step's own"),
         Key("sizes", Many(Ref("sizes", "size"), 1, 20, distinct=True), "The sizes that the "
             "change is for.", "[mini]", derived="all that the step is for"),
+    ),
+)  # fmt: skip
+
+ACCEPT = Section(
+    "acceptance",
+    "A warning that you have weighed and keep. It is no longer shown among the findings, and "
+    "`--strict` does not count it; reports list it with your reason. Errors cannot be accepted. "
+    "An acceptance that no warning answers to is itself a warning, so that none outlives its "
+    "cause.",
+    (
+        Key("code", Code(), "The warning's code.", "D332", required=True),
+        Key("at", Way(), "Where it is accepted: the way to a value, through the keys that it "
+            "stands under and, in lists, its number from 0. What stands below it counts.",
+            "sizes.mini", derived="everywhere"),
+        Key("reason", Text(400, blank=False), "Why you keep it.",
+            "The stem is meant to be thin.", required=True),
     ),
 )  # fmt: skip

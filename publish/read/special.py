@@ -17,6 +17,7 @@ from publish.units import UNIT_WORDS, UNITS, parse_length, split_unit
 
 _LONGEST_LENGTH = 60
 _CLOCK = re.compile(r"\d+(:\d+)+")
+_WAY = r"^[a-z0-9_-]+(\.[a-z0-9_-]+)*$"
 _SWITCH = re.compile(r"yes|no|on|off|true|false", re.IGNORECASE)
 
 
@@ -155,3 +156,41 @@ class Barcode(Form):
             return Unfit("R134", "is not a number for a barcode", f"{reason}; such as "
                          f"`{hint.example}`")  # fmt: skip
         return f"{found.kind} {found.digits}"
+
+
+@dataclass(frozen=True)
+class Code(Form):
+    """The code of a finding, such as `D332`."""
+
+    @property
+    def words(self) -> str:
+        return "a finding's code: a capital and three digits"
+
+    def json(self) -> dict[str, Any]:
+        return {"type": "string", "pattern": "^[RGDCWFTPX][0-9]{3}$"}
+
+    def read(self, text: str, hint: Hint) -> Any:
+        if re.fullmatch("[RGDCWFTPX][0-9]{3}", text):
+            return text
+        help_ = f"write it as the finding shows it, such as `{hint.example}`"
+        if re.fullmatch("[RGDCWFTPX][0-9]{3}", text.upper()):
+            help_ = f"write `{text.upper()}`"
+        return Unfit("R125", "is not the code of a finding", help_)
+
+
+@dataclass(frozen=True)
+class Way(Form):
+    """The way through a pattern file to a value: `sizes.throw.borders.0`."""
+
+    @property
+    def words(self) -> str:
+        return "keys with a point between each, such as `sizes.throw`"
+
+    def json(self) -> dict[str, Any]:
+        return {"type": "string", "pattern": _WAY}
+
+    def read(self, text: str, hint: Hint) -> Any:
+        if re.fullmatch(_WAY, text):
+            return text
+        help_ = f"write the keys with a point between each, such as `{hint.example}`"
+        return Unfit("R125", "is not a way to a value", help_)

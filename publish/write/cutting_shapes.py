@@ -127,10 +127,20 @@ def _decimal(length: Exact) -> str:
     return decimal_text(length, _PLACES).rstrip("0").rstrip(".")
 
 
+def with_triangles(book: Book) -> list[str]:
+    """Return the sizes in which squares are cut into triangles."""
+    return [k for k in book.keys if any(p.shape in _CUTS for p in book.plans[k].pieces)]
+
+
+def starched(book: Book) -> bool:
+    """Return whether cloth is starched before triangles are cut."""
+    return bool(with_triangles(book))
+
+
 def add_steps(book: Book, steps: StepList) -> None:
     """Add the steps on cutting triangles, shapes and with templates, where there are any."""
     shapes = {p.shape for k in book.keys for p in book.plans[k].pieces}
-    cut = [k for k in book.keys if any(p.shape in _CUTS for p in book.plans[k].pieces)]
+    cut = with_triangles(book)
     if cut:
         both = " from corner to corner"
         steps.add(

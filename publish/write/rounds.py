@@ -100,7 +100,9 @@ def _strips(bench: Bench, steps: StepList, number: int, layer: Round,
         sizes=[key],
         right=f"The side strips measure {rectangle(short, high)}, those for top and bottom "
         f"{rectangle(wide, short)}.",
-    )
+        figure=figure("rounds", key, f"{book.title(key)}: the {ordinal(number)} round, strip by "
+                      "strip.", round=str(number)),
+    )  # fmt: skip
 
 
 _SIDES = ("left", "right", "top", "bottom")

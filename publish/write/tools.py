@@ -11,6 +11,7 @@ from publish.units import inches_text
 from publish.write.applique import by_method
 from publish.write.binding import bound
 from publish.write.context import Book
+from publish.write.cutting_shapes import starched
 from publish.write.folding import folded
 from publish.write.foundation import on_foundations
 from publish.write.marking import flat
@@ -39,6 +40,7 @@ def _machine(book: Book) -> tuple[str, ...]:
     )  # fmt: skip
     angled = any(p.shape != "rectangle" for k in book.keys for p in book.plans[k].pieces)
     line = " with a line at 45 degrees" if angled else ""
+    starch = ("Spray or liquid starch",) if starched(book) and not _turned(book) else ()
     return (
         "Rotary cutter with a fresh blade, self-healing mat and a long quilter's ruler",
         f"A large square ruler{line} for trimming",
@@ -46,6 +48,7 @@ def _machine(book: Book) -> tuple[str, ...]:
         "Iron, a firm pressing surface and a thick towel",
         "Straight pins, seam ripper and scissors for thread",
         *marked,
+        *starch,
     )
 
 
@@ -57,7 +60,7 @@ def _paper(book: Book) -> tuple[str, ...]:
         return ()
     items = [] if book.motifs else ["A printer and plain paper"]
     if cut:
-        items.append("Thin card or template plastic, and scissors for paper")
+        items.append("Thin card and a glue stick, or template plastic, and scissors for paper")
     if _curved(book):
         items.append("Many fine pins for curved seams")
     if paper:
@@ -68,12 +71,16 @@ def _paper(book: Book) -> tuple[str, ...]:
     return tuple(items)
 
 
+def _turned(book: Book) -> bool:
+    return bool(folded(book) or flat(book))
+
+
 def _curved(book: Book) -> bool:
     return any(p.arcs for k in book.keys for p in book.drafts[k].patches)
 
 
 def _motif(book: Book) -> tuple[str, ...]:
-    turned = bool(folded(book) or flat(book))
+    turned = _turned(book)
     items = ["A printer, plain paper, and scissors for paper"]
     if any(m.symmetry != "mirror" for m in book.motifs):
         items.append("Sticky tape, and a light box or a bright window")

@@ -207,7 +207,7 @@ def test_binding_is_also_cut_beside_long_pieces():
 def test_thread_for_a_lockstitch_seam():
     plan = thread(reedmace.pattern(), reedmace.size(), reedmace.draft())
     assert plan.piecing == 72 * F(5, 2)
-    assert plan.quilting == 20 * F(5, 2)
+    assert plan.quilting == 12 * 20 * F(5, 2)
 
 
 # Convert fabric measurements, Scissortail Quilting: eighths of a yard in inches.

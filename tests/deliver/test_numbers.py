@@ -132,7 +132,7 @@ def test_the_motif_is_measured_in_decimals() -> None:
     assert motif["contact"]["multiple"] == [["1.40", "7.00"]]  # a fifth of 7 in, and its end
     assert (motif["narrowest_neck"], motif["narrowest_slit"]) == ("0.90", "0.80")
     assert mini()["quilting"] == [
-        {"area": "border", "style": "parallel", "spacing": "1", "length": "20.00"}
+        {"area": "border", "style": "parallel", "spacing": "1", "length": "240.00"}
     ]
 
 

@@ -110,7 +110,7 @@ def test_what_is_included_is_counted() -> None:
     pages = len(pypdfium2.PdfDocument(booklet.pdf))
     found = included(manual(), [booklet])
     assert found[0] == (f"Booklet, {pages} pages, for US Letter, with 3 full-size template sheets")
-    assert found[1] == "1 numbered step, 3 drawings"
+    assert found[1] == "15 numbered steps, 17 drawings"
     assert len(found) == 2
     assert included(manual(), [booklet, pressed("letter").delivered]) == found, "not for makers"
 
@@ -150,7 +150,7 @@ def test_kits_that_cannot_be_are_refused(wanted: dict[str, int], reason: str) ->
 def test_the_testers_form_asks_for_each_run_of_steps() -> None:
     form = tester.tester_form(pattern(), sold(), computed())
     assert "### Making, step 1" in form
-    assert form.count("### ") == 1, "a section without steps is not asked about"
+    assert form.count("### ") == 2, "a section without steps is not asked about"
     assert "- ☐ Mini wall quilt" in form or "- ☐ Mini" in form
     assert "patterns@hollowfen.example" in form
 

@@ -48,11 +48,11 @@ def test_a_fabric_cut_and_not_bought() -> None:
 
 def test_a_fabric_that_no_table_names() -> None:
     whole = case()
-    materials, making = whole.manual.sections
-    table, short = materials.blocks
+    materials, making, *_ = whole.manual.sections
+    table, *short = materials.blocks
     fewer = replace(table, rows=table.rows[:2])
     manual = replace(
-        whole.manual, sections=(replace(materials, blocks=(fewer, short)), making)
+        whole.manual, sections=(replace(materials, blocks=(fewer, *short)), making)
     )  # fmt: skip
     assert "Deep moss" in only(bought.check(replace(whole, manual=manual)), "P803").what
 

@@ -22,7 +22,7 @@ from publish.proof.paper import Printed
 from publish.proof.textlayer import pattern_for
 
 NUMBERS = (
-    "17 1/2 in 15 1/2 in 16 1/2 in 2 1/2 in 20 1/2 in 28 in 40 in 2 1/4 in",
+    "17 1/2 in 15 1/2 in 16 1/2 in 2 1/2 in 20 1/2 in 28 in 40 in 2 1/4 in 26 in",
     "1 3/8 yd, 1/4 yd and 3/4 yd",
 )
 

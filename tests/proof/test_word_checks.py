@@ -23,7 +23,11 @@ from publish.proof.lengths import said
         ("6.4 cm and 3/8 in", [("6.4 cm", "320/127"), ("3/8 in", "3/8")]),
         ("1 yd is 36 in", [("1 yd", "36"), ("36 in", "36")]),
         ("an 18 in form", [("18 in", "18")]),
-        ("in 3 steps, in 1/2, 3 inside, 7/8inch", []),
+        ("in 3 steps, in 1/2, 3 inside", []),
+        (
+            "7/8inch, 16⅝ in and 24 inches",
+            [("7/8inch", "7/8"), ("16⅝ in", "16 5/8"), ("24 inches", "24")],
+        ),
         ("step 2-1/2 in", []),
     ],
 )

@@ -35,7 +35,7 @@ KINDS = {
     "tile-map": {"motif", "part"}, "scale": set(), "pairs": set(), "colourways": set(),
     "block": {"block"}, "sections": {"block"}, "quick": {"method", "unit", "stage"},
     "curve": {"unit", "stage"}, "set-in": {"unit"}, "foundation": {"section", "stage"},
-    "setting": set(), "press": {"unit"}, "rounds": set(),
+    "setting": set(), "press": {"unit"}, "rounds": {"round"},
     "barcode": {"digits"},
 }  # fmt: skip
 DETAILS = {

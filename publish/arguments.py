@@ -1,0 +1,90 @@
+"""What may be written after `foldwork`: commands, their arguments and options.
+
+In: nothing. Out: the parser.
+Invariant: nothing of the package is imported, so that `--help` is instant.
+"""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+
+def parser() -> argparse.ArgumentParser:
+    """Return the parser of the command line; `run` names the command that was given."""
+    foldwork = argparse.ArgumentParser(
+        prog="foldwork",
+        description="One YAML file per pattern in; every deliverable of a quilt pattern out.",
+    )
+    commands = foldwork.add_subparsers(required=True, metavar="COMMAND")
+
+    build = commands.add_parser("build", help="make every deliverable of a pattern")
+    _takes_pattern(build)
+    build.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
+    build.add_argument("--paper", help="papers, such as letter,a4 (the pattern's own)")
+    build.add_argument(
+        "--only", choices=("booklet", "templates", "full-size", "press"), help="one edition"
+    )
+    build.add_argument("--strict", action="store_true", help="let a warning stop the build")
+    build.set_defaults(run="build")
+
+    _add_check(commands)
+
+    new = commands.add_parser("new", help="start a small complete pattern")
+    new.add_argument("name", type=Path, help="the folder to make")
+    new.set_defaults(run="new")
+
+    steps = commands.add_parser("steps", help="list the keys of the steps, and the values")
+    _takes_pattern(steps)
+    steps.set_defaults(run="steps")
+
+    _add_kits(commands)
+    _add_compare(commands)
+
+    _add_preview(commands)
+
+    reference = commands.add_parser("reference", help="write the reference of keys and checks")
+    reference.add_argument("--out", type=Path, default=Path("projects"), metavar="DIR")
+    reference.set_defaults(run="reference")
+    return foldwork
+
+
+def _takes_pattern(command: argparse.ArgumentParser) -> None:
+    command.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
+
+
+def _add_check(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    check = commands.add_parser("check", help="print every finding and build nothing")
+    _takes_pattern(check)
+    check.add_argument("--json", action="store_true", help="print the findings as JSON")
+    check.add_argument("--strict", action="store_true", help="count warnings as errors")
+    check.add_argument("--figures", type=Path, metavar="DIR", help="draw findings, as SVG files")
+    check.add_argument("--report", type=Path, metavar="DIR", help="write them as a page")
+    check.set_defaults(run="check")
+
+
+def _add_kits(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    kits = commands.add_parser("kits", help="the sheet by which a fabric shop cuts kits")
+    _takes_pattern(kits)
+    kits.add_argument("wanted", nargs="+", metavar="SIZE=COUNT", help="such as mini=25")
+    kits.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
+    kits.set_defaults(run="kits")
+
+
+def _add_compare(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    compare = commands.add_parser("compare", help="what changed for a maker between editions")
+    for name, which in (("old", "older"), ("new", "newer")):
+        compare.add_argument(
+            name, type=Path, metavar=name.upper(), help=f"the {which} edition: a build or a pattern"
+        )
+    compare.add_argument("--out", type=Path, metavar="DIR", help="write an errata page to post")
+    compare.add_argument("--json", action="store_true", help="print the changes as JSON")
+    compare.set_defaults(run="compare")
+
+
+def _add_preview(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    preview = commands.add_parser("preview", help="a local page that rebuilds after each save")
+    _takes_pattern(preview)
+    preview.add_argument("--port", type=int, default=0, help="port on this machine (a free one)")
+    preview.add_argument("--paper", default="letter", choices=("letter", "a4", "half-letter", "a5"))
+    preview.set_defaults(run="preview")

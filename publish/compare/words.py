@@ -1,0 +1,221 @@
+"""What is said otherwise: steps, cautions, the booklet's other words.
+
+In: two editions under the same keys. Out: changes, with their word differences.
+Invariant: a step that only changed its key or its number is the same step; words that
+changed only because a fabric or a size was renamed are not a change of their own.
+"""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_left
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from difflib import SequenceMatcher
+
+from publish.compare.model import (
+    COSMETIC,
+    CUT,
+    SAFETY,
+    SEWN,
+    Change,
+    Edition,
+    Step,
+    Words,
+)
+
+ALIKE = 0.6
+"""How alike two texts must be to count as one that was reworded (0 to 1)."""
+_NUMBER = r"(?:\d+ )?\d+(?:[/.]\d+)?"
+_LENGTH = rf"{_NUMBER} (?:in|yd|cm|mm|m)\b"
+_TOKEN = re.compile(rf"\(?{_LENGTH}(?: × {_LENGTH})*(?: \([^()]*\))?[),.;:]*|\S+")
+"""A word, or a whole measure: `2 1/2 in × 4 in (6.4 cm × 10.2 cm)` changes as one."""
+_EARLY = ("before-you-start", "cutting", "folding", "marking")
+"""How the keys of sections begin whose steps come before a piece is cut out."""
+
+_IMPRINT = {
+    "title": "title",
+    "skill": "experience that the pattern asks for",
+    "licence": "licence",
+    "contact": "address for mistakes",
+}
+
+Renames = tuple[tuple[re.Pattern[str], str], ...]
+
+
+def find(old: Edition, new: Edition) -> Iterator[Change]:
+    """Yield every change of words."""
+    renames = _renames(old, new)
+    yield from _cautions(old, new, renames)
+    yield from _steps(old, new, renames)
+    yield from _prose(old, new, renames)
+    for name, what in _IMPRINT.items():
+        was, is_ = getattr(old, name), getattr(new, name)
+        if was != is_:
+            sentence = f"The {what} now reads:" if is_ else f"The {what} is no longer given:"
+            yield Change(COSMETIC, name, sentence, words=difference(was, is_))
+
+
+def _renames(old: Edition, new: Edition) -> Renames:
+    """Return how names of the old edition are to be read in the new one."""
+    pairs = [(f.name, new.fabrics[k].name) for k, f in old.fabrics.items() if k in new.fabrics]
+    pairs += [(s.title, new.sizes[k].title) for k, s in old.sizes.items() if k in new.sizes]
+    return tuple((re.compile(rf"\b{re.escape(a)}\b"), b) for a, b in pairs if a != b)
+
+
+def renamed(text: str, renames: Renames) -> str:
+    """Return an old text with the new names in it."""
+    for name, instead in renames:
+        text = name.sub(lambda _, put=instead: put, text)  # type: ignore[misc]
+    return text
+
+
+def plain(text: str) -> str:
+    """Return text without the marks of Markdown."""
+    return " ".join(text.replace("**", "").replace("*", "").split())
+
+
+def folded(text: str) -> str:
+    """Return text without what only looks different: case, stops, `a` or `an`."""
+    words = re.findall(r"[\w/]+", plain(text).casefold())
+    return " ".join("a" if w == "an" else w for w in words)
+
+
+def difference(old: str, new: str) -> Words:
+    """Return the words of two texts as runs: `same`, `gone` or `new`."""
+    was, is_ = (_TOKEN.findall(plain(text)) for text in (old, new))
+    runs: list[tuple[str, str]] = []
+    for kind, a, b, c, d in SequenceMatcher(None, was, is_, autojunk=False).get_opcodes():
+        if kind == "equal":
+            runs.append(("same", " ".join(was[a:b])))
+            continue
+        runs += [("gone", " ".join(was[a:b]))] if b > a else []
+        runs += [("new", " ".join(is_[c:d]))] if d > c else []
+    return tuple(runs)
+
+
+def _cautions(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
+    was = {**old.cautions, **{s.called: s.caution for s in old.steps if s.caution}}
+    is_ = {**new.cautions, **{s.called: s.caution for s in new.steps if s.caution}}
+    before = {folded(renamed(text, renames)) for text in was.values()}
+    after = {folded(text) for text in is_.values()}
+    gone = {k: t for k, t in was.items() if folded(renamed(t, renames)) not in after}
+    for title, text in is_.items():
+        if folded(text) in before:
+            continue
+        if title in gone:
+            words = difference(renamed(gone.pop(title), renames), text)
+            yield Change(SAFETY, "caution", f"The caution “{title}” has changed:", words=words)
+        else:
+            yield Change(SAFETY, "caution", f"There is a new caution, “{title}”:",
+                         words=(("new", plain(text)),))  # fmt: skip
+    for title, text in gone.items():
+        yield Change(SAFETY, "caution", f"The caution “{title}” is no longer given:",
+                     words=(("gone", plain(text)),))  # fmt: skip
+
+
+def _steps(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
+    pairs = _matched(old.steps, new.steps, renames)
+    taken = {was for was, _ in pairs if was is not None}
+    kept = [(was, is_) for was, is_ in pairs if was is not None]
+    yield from _moved(kept, old.steps)
+    for was, is_ in pairs:
+        if is_ is None:
+            continue
+        if was is None:
+            if _elsewhere(is_.sizes, old):
+                continue
+            yield Change(_when(is_), "step", f"{is_.called}, is new:",
+                         words=(("new", plain(is_.text)),))  # fmt: skip
+            continue
+        text = renamed(was.text, renames)
+        if plain(text) == plain(is_.text) or (renames and folded(text) == folded(is_.text)):
+            continue
+        trifling = folded(text) == folded(is_.text)
+        yield Change(COSMETIC if trifling else _when(is_), "step", f"{is_.called}, now reads:",
+                     words=difference(text, is_.text))  # fmt: skip
+    for step in old.steps:
+        if step not in taken and not _elsewhere(step.sizes, new):
+            yield Change(_when(step), "step", f"{step.called}, is no longer there:",
+                         words=(("gone", plain(step.text)),))  # fmt: skip
+
+
+def _elsewhere(sizes: tuple[str, ...], edition: Edition) -> bool:
+    """Return whether words are only for sizes that an edition does not have."""
+    return bool(sizes) and not any(key in edition.sizes for key in sizes)
+
+
+def _when(step: Step) -> str:
+    return CUT if step.section.startswith(_EARLY) else SEWN
+
+
+def _matched(
+    old: Sequence[Step], new: Sequence[Step], renames: Renames
+) -> list[tuple[Step | None, Step]]:
+    """Return each new step with the old one that it was: by key, or else by its words."""
+    left = {s.key: s for s in old}
+    pairs: list[tuple[Step | None, Step]] = [(left.pop(s.key, None), s) for s in new]
+    for at, (was, step) in enumerate(pairs):
+        if was is None and left:
+            texts = {k: renamed(s.text, renames) for k, s in left.items()}
+            share, key = max((_alike(text, step.text), k) for k, text in texts.items())
+            if share >= ALIKE:
+                pairs[at] = (left.pop(key), step)
+    return pairs
+
+
+def _alike(one: str, other: str) -> float:
+    matcher = SequenceMatcher(None, folded(one).split(), folded(other).split(), autojunk=False)
+    return matcher.ratio() if matcher.quick_ratio() >= ALIKE else 0.0
+
+
+def _moved(pairs: Sequence[tuple[Step, Step]], old: Sequence[Step]) -> Iterator[Change]:
+    """Yield the steps outside the longest run that has kept its order."""
+    places = {step: at for at, step in enumerate(old)}
+    kept = _longest_rising([places[was] for was, _ in pairs])
+    for at, (_, step) in enumerate(pairs):
+        if at not in kept:
+            where = f"after {pairs[at - 1][1].called}" if at else "at the beginning"
+            yield Change(_when(step), "step", f"{step.called}, now comes {where}.")
+
+
+def _longest_rising(numbers: Sequence[int]) -> frozenset[int]:
+    """Return where in `numbers` the longest rising run of them stands."""
+    ends: list[int] = []
+    """The position of the smallest number that ends a run of each length."""
+    before: list[int] = []
+    for at, number in enumerate(numbers):
+        length = bisect_left([numbers[e] for e in ends], number)
+        before.append(ends[length - 1] if length else -1)
+        ends[length : length + 1] = [at]
+    found = []
+    at = ends[-1] if ends else -1
+    while at >= 0:
+        found.append(at)
+        at = before[at]
+    return frozenset(found)
+
+
+def _prose(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
+    """Yield the booklet's other words that are gone, new or reworded, in reading order."""
+    was = [replace(p, text=renamed(p.text, renames)) for p in old.prose]
+    known, still = ({folded(p.text) for p in texts} for texts in (was, new.prose))
+    left = [p for p in was if folded(p.text) not in still and not _elsewhere(p.sizes, new)]
+    for prose in new.prose:
+        if folded(prose.text) in known or _elsewhere(prose.sizes, old):
+            continue
+        alike = [
+            (_alike(p.text, prose.text), at)
+            for at, p in enumerate(left)
+            if renamed(p.section, renames) == prose.section
+        ]
+        share, at = max(alike, default=(0.0, 0))
+        if share >= ALIKE:
+            words = difference(left.pop(at).text, prose.text)
+            yield Change(COSMETIC, "text", f"In “{prose.section}”:", words=words)
+        else:
+            yield Change(COSMETIC, "text", f"New in “{prose.section}”:",
+                         words=(("new", plain(prose.text)),))  # fmt: skip
+    for prose in left:
+        yield Change(COSMETIC, "text", f"No longer in “{prose.section}”:",
+                     words=(("gone", plain(prose.text)),))  # fmt: skip

@@ -1,0 +1,213 @@
+"""Whether the work is told from beginning to end, in an order in which it can be done.
+
+In: a case. Out: notes.
+Invariant: what a size needs (by its finish, its seams, its motif's method and folds) has a
+step that says how; of two operations that depend on each other, the first comes first.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+
+from publish.model.pattern import Motif
+from publish.notes import Note, warning
+from publish.proof import joining, rows
+from publish.proof.case import Case, Code
+from publish.proof.claims import LETTER, Told, is_cutting, told
+
+CODES = {
+    "P857": Code(
+        "No step says how to do something that the work needs",
+        "the maker cannot go on",
+        "`steps: [{remove: binding-finish}]`, and the binding hangs loose at the back",
+        "reword the step with `step:` instead of removing it",
+    ),
+    "P859": Code(
+        "Steps stand in an order in which they cannot be done",
+        "work has to be undone",
+        "`{move: quilting-unpin, before: quilting-begin}`: the basting is out before quilting",
+        "baste, quilt, then take the basting out",
+    ),
+}
+
+Needed = Callable[[Case, str], bool]
+
+
+def _finish(finish: str) -> Needed:
+    return lambda case, key: case.sizes[key].finish == finish
+
+
+def _motif(case: Case, key: str) -> list[Motif]:
+    laid = {p.motif for p in case.drafts[key].placements}
+    return [m for k, m in case.pattern.motifs.items() if k in laid]
+
+
+def _folded(case: Case, key: str) -> bool:
+    turned = [m for m in _motif(case, key) if m.method != "fusible"]
+    return any(m.symmetry == "mirror" for m in turned)
+
+
+def _layered(case: Case, key: str) -> bool:
+    return case.plans[key].backing is not None and case.plans[key].batting is not None
+
+
+def _bound(case: Case, key: str) -> bool:
+    return case.plans[key].binding is not None
+
+
+def _cornered(case: Case, key: str) -> bool:
+    turned = [m.key for m in _motif(case, key) if m.method == "needle-turn"]
+    return any(case.drafts[key].motifs[k].inside_corners for k in turned)
+
+
+def _pointed(case: Case, key: str) -> bool:
+    turned = [m.key for m in _motif(case, key) if m.method == "needle-turn"]
+    return any(case.drafts[key].motifs[k].tips for k in turned)
+
+
+def _open(case: Case, key: str) -> bool:
+    turned = [m.key for m in _motif(case, key) if m.method == "needle-turn"]
+    return any(case.drafts[key].motifs[k].holes for k in turned)
+
+
+def _traced(case: Case, key: str) -> bool:
+    return any(m.method == "needle-turn" and m.symmetry == "mirror" for m in _motif(case, key))
+
+
+def _papered(case: Case, key: str) -> bool:
+    return bool(case.drafts[key].foundations)
+
+
+def _paper_order(case: Case, key: str) -> bool:
+    return any(len(f.patches) > 2 for f in case.drafts[key].foundations)
+
+
+def _mitred(case: Case, key: str) -> bool:
+    layers = case.sizes[key].layers
+    return any(r.border is not None and r.border.corners == "mitred" for r in layers)
+
+
+_OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
+    ("cutting the folded wedge", _folded, r"\bcut along the (?:dashed )?(?:cut )?line|\bcut .{0,40}"
+     r"through all .{0,20}layers"),
+    ("opening the motif", _folded, r"\b(?:open|unfold) the motif"),
+    ("laying the motif on its ground", lambda c, k: bool(_motif(c, k)),
+     r"\bmotif\b[^.]{0,40} on top of it|\blay (?:the|each) (?:motif|shape)[^.]* on(?:to)? "
+     r"(?:the|its) (?:ground|block)"),
+    ("turning inside corners", _cornered, r"inside corner"),
+    ("turning points", _pointed, r"\b(?:at a|each|every|the) (?:point|tip)"),
+    ("turning the edges of openings", _open, r"\b(?:each|every) opening\b"),
+    ("drawing the finished line", _traced,
+     r"\bthis is the \*\*finished line|draw[^.]*finished line"),
+    ("squaring the top on point", lambda c, k: c.sizes[k].on_point,
+     r"\bstraighten each\b|\bmake the corners square\b|\bsquare up the top\b"),
+    ("sewing mitred borders to the top", _mitred,
+     r"\bsew (?:the|each|all|all four) (?:border )?strips? (?:on\b|to the top\b)"),
+    ("sewing the mitres", _mitred, r"\bfold the top on the diagonal\b|\bsew (?:the|each) mitre"),
+    ("printing the foundations", _papered, r"\bprint the foundations?\b"),
+    ("laying the first patch on a foundation", _papered, r"\bpatch 1 on (?:it|the)\b"),
+    ("sewing a patch to a foundation", _papered,
+     r"\bpatch 2 on patch 1\b[^.]*\..*\bsew on the (?:printed )?line\b"),
+    ("opening a patch on its foundation", _papered, r"\bopen patch 2\b"),
+    ("sewing a foundation's other patches", _paper_order, r"\bin the order of the numbers\b"),
+    ("trimming a foundation section", _papered, r"\bcut\b[^.]*\bouter line\b"),
+    ("taking the foundation's paper out", _papered,
+     r"\btear the paper away\b|\b(?:take|pull|tear) the paper out\b"),
+    ("layering the quilt", _layered, r"\blay the backing"),
+    ("basting the layers", _layered, r"\bbaste (?:the|all|all three) layers"),
+    ("joining the binding strips", _bound, r"\bbinding strips?\b.*\b(?:join|sew)|\bbias\b"),
+    ("turning the binding at a corner", _bound, r"\bbefore (?:the|each) corner"),
+    ("closing the binding", _bound, r"\btwo (?:tails|ends)|\btails?\b.{0,80}\b(?:join|overlap)"),
+    ("finishing the binding at the back", _bound, r"\bover to the back"),
+)  # fmt: skip
+
+_QUILTED = {
+    "echo": r"\bquilt\b[^.]*\becho",
+    "ditch": r"\bquilt\b[^.]*\bditch",
+    "parallel": r"\bquilt\b[^.]*\blines\b",
+}
+"""How steps say each style of quilting."""
+_ORDER = (
+    ("basting the layers", r"\bbaste the layers", "taking the basting out",
+     r"^Take out the basting,.*back over"),
+    ("quilting", r"^(?:\*\*[^:]*: )?Quilt (?:the|echo)", "taking the basting out",
+     r"^Take out the basting,.*back over"),
+    ("sewing the motif down", r"\bsweep the turn-under",
+     "trimming the block", r"\bTrim each block to\b"),
+    ("joining the binding strips", r"^Take the binding strips|\bJoin them all in this way",
+     "pressing the binding in half", r"^Press the strip in half along"),
+    ("marking the wedge", r"\bDraw round the paper", "cutting the wedge",
+     r"\bcut along the dashed line through"),
+    ("basting the motif", r"^Baste the motif to the ground", "sewing the motif down",
+     r"\bsweep the turn-under"),
+    ("piecing", r"\bMake (?:\w+)\.", "sewing rows", r"\bsew (?:\w+ )?rows\b"),
+)  # fmt: skip
+"""Pairs of operations, by how the booklet says them; the first must not come after."""
+
+
+def check(case: Case) -> Iterator[Note]:
+    """Yield a warning for each operation that is missing or comes too early."""
+    work = [s for s in told(case) if not is_cutting(s.section)]
+    for key in case.keys if work else ():
+        steps = [s for s in work if key in s.sizes]
+        text = "\n\n".join(s.words for s in steps)
+        for name, needed, form in _OPERATIONS:
+            if needed(case, key) and not re.search(form, text, re.IGNORECASE | re.DOTALL):
+                yield warning(
+                    "P857", case.pattern.place("steps"), f"no step of the {key} is {name}",
+                    help="reword the step that said so instead of removing it",
+                )  # fmt: skip
+        yield from _folds(case, key, text)
+        yield from _lengths(case, key, steps)
+        for what in (*joining.untold(case, key, steps), *rows.untold(case, key, steps)):
+            yield warning(
+                "P857", case.pattern.place("steps"), f"no step of the {key} {what}",
+                help="reword the step that said so instead of removing it",
+            )  # fmt: skip
+        for spec in case.sizes[key].quilting:
+            said = _QUILTED.get(spec.style, "")
+            if not re.search(said, text, re.IGNORECASE):
+                yield warning(
+                    "P857", case.pattern.place("steps"),
+                    f"no step of the {key} is quilting the {spec.area} ({spec.style})",
+                )  # fmt: skip
+        yield from _order(case, key, steps)
+
+
+def _lengths(case: Case, key: str, steps: list[Told]) -> Iterator[Note]:
+    """Border strips that are cut in several lengths are joined end to end."""
+    joining = [s.words for s in steps if re.search(r"\bend to end\b", s.words, re.IGNORECASE)]
+    joined = set(LETTER.findall("\n".join(joining)))
+    for piece in case.plans[key].pieces:
+        long = piece.purpose.startswith("border") and piece.joined_from > 1
+        if long and piece.letter not in joined:
+            yield warning(
+                "P857", case.pattern.place("steps"),
+                f"no step of the {key} joins the lengths of {piece.letter} end to end",
+                help="reword the step that said so instead of removing it",
+            )  # fmt: skip
+
+
+def _folds(case: Case, key: str, text: str) -> Iterator[Note]:
+    """Folding halves the wedge each time: two layers, four, eight; the last must be reached."""
+    turned = [m for m in _motif(case, key) if m.method != "fusible" and m.symmetry == "mirror"]
+    words = {4: "four", 6: "six", 8: "eight", 12: "twelve|12", 16: "16|sixteen"}
+    for folds in sorted({m.folds for m in turned}):
+        if not re.search(rf"\byou have (?:{words.get(folds, folds)}) layers", text, re.IGNORECASE):
+            yield warning(
+                "P857", case.pattern.place("steps"),
+                f"no step of the {key} folds the cloth to its {folds} layers",
+            )  # fmt: skip
+
+
+def _order(case: Case, key: str, steps: list[Told]) -> Iterator[Note]:
+    for first, before, second, after in _ORDER:
+        done = [n for n, s in enumerate(steps) if re.search(before, s.step.text, re.DOTALL)]
+        then = [n for n, s in enumerate(steps) if re.search(after, s.step.text, re.DOTALL)]
+        if done and then and min(then) < max(done) and min(then) < min(done):
+            yield warning(
+                "P859", case.pattern.place("steps"),
+                f"{second} comes before {first} in the steps of the {key}",
+                expected=f"{first} first", received=f"{steps[min(then)].where} first",
+            )  # fmt: skip

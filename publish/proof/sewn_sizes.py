@@ -1,0 +1,104 @@
+"""What units, strips of blocks and the growing top measure, with what lies beyond their edges.
+
+In: a case, units of the draft, rounds of a size. Out: widths with heights, in inches.
+Invariant: a side lies a seam beyond the finished line; at the edge of a pillow the pillow's
+own seam, and round a ground that waits for its motif half the margin that is trimmed off
+besides. Where plain cut pieces are sewn they count as they are cut, rounded up as they are.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from publish.model.draft import Patch, Unit
+from publish.model.size import Round, Size
+from publish.proof.case import Case
+from publish.surd import Length, turned
+from publish.units import round_up
+
+Pair = tuple[Length, Length]
+"""Width and height."""
+
+
+def beyond(case: Case, size: str, unit: Unit, *, untrimmed: bool = True) -> Pair:
+    """Return a unit's finished sides and what lies beyond them, as the unit lies on the table.
+
+    `untrimmed` says that a ground still has the margin that is trimmed off after appliqué.
+    """
+    graded, sewing = case.sizes[size], case.pattern.sewing
+    rim = (Fraction(0), Fraction(0), graded.width, graded.height)
+    outer = _ground(case, size, unit) if untrimmed else None
+    sides = [unit.width, unit.height]
+    for at, edge in enumerate(unit.box):
+        closed = graded.pillow is not None and not unit.turn and edge == rim[at]
+        sides[at % 2] += graded.pillow.seam if closed and graded.pillow else sewing.seam
+        if outer is not None and edge == outer[at]:
+            sides[at % 2] += sewing.ground_margin / 2
+    return sides[0], sides[1]
+
+
+def as_sewn(case: Case, size: str, unit: Unit) -> Pair:
+    """Return what a unit measures when it is sewn, and trimmed where it is at once."""
+    wide, high = beyond(case, size, unit)
+    if unit.patch is not None:
+        return _as_cut(case, size, unit.patch, unit, (wide, high))
+    if unit.made and unit.made != "strips":
+        return round_up(wide), round_up(high)
+    if unit.section or unit.join not in ("across", "down"):
+        return wide, high
+    parts = [as_sewn(case, size, part) for part in unit.parts]
+    if unit.made:  # the strips of a set are cut at their own widths, the segments across them
+        parts = [(round_up(w), round_up(h)) for w, h in parts]
+    lost = 2 * case.seam * (len(parts) - 1)
+    widths, heights = zip(*parts, strict=True)
+    if unit.join == "across":
+        return sum(widths, Fraction(0)) - lost, max(heights)
+    return max(widths), sum(heights, Fraction(0)) - lost
+
+
+def _as_cut(case: Case, size: str, patch: Patch, unit: Unit, least: Pair) -> Pair:
+    """Return what the piece that a patch is cut from measures, the way it lies in the unit;
+    what is needed where it is no plain rectangle."""
+    plan = case.plans[size]
+    letter = plan.sources.get(patch.key)
+    finished = unit.width, unit.height
+    for piece in plan.pieces:
+        own = piece.finished_width, piece.finished_length
+        if piece.letter != letter or piece.shape != "rectangle" or None in own:
+            continue
+        ways = [(piece.width, piece.length)] if own == finished else []
+        ways += [(piece.length, piece.width)] if own[::-1] == finished else []
+        covering = [w for w in ways if w[0] >= least[0] and w[1] >= least[1]]
+        if ways:
+            return next(iter([*covering, *ways]))
+    return least
+
+
+def _ground(case: Case, size: str, unit: Unit) -> tuple[Length, ...] | None:
+    """Return the box, in a unit's own frame, of the one block whose motif it waits for."""
+    homes = {(p.block, p.home, p.row, p.column) for p in unit.patches}
+    if len(homes) != 1 or (block := unit.patches[0].block) is None:
+        return None
+    if case.pattern.blocks[block].motif is None:
+        return None
+    place = "ground", f"{size} {next(iter(homes))} {unit.turn}", 0
+    if place not in case.memory:
+        mates = (p for p in case.drafts[size].patches
+                 if (p.block, p.home, p.row, p.column) in homes)  # fmt: skip
+        points = [turned(point, -unit.turn) for p in mates for point in p.ring]
+        xs, ys = zip(*points, strict=True)
+        case.memory[place] = min(xs), min(ys), max(xs), max(ys)
+    found: tuple[Length, ...] = case.memory[place]
+    return found
+
+
+def inside(case: Case, layer: Round) -> Pair:
+    """Return what the top measures before a round is sewn on."""
+    return layer.inner_width + 2 * case.seam, layer.inner_height + 2 * case.seam
+
+
+def around(case: Case, size: Size, layer: Round) -> Pair:
+    """Return what the top measures once a round is on: the last of a pillow closes it."""
+    last = layer is size.layers[-1] or layer == size.layers[-1]
+    seam = size.pillow.seam if last and size.pillow is not None else case.seam
+    return layer.width + 2 * seam, layer.height + 2 * seam

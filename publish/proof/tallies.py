@@ -1,0 +1,174 @@
+"""Whether blocks, rows, sizes, fabrics, layers and spools are counted rightly in words.
+
+In: a case. Out: notes.
+Invariant: a count with one of these nouns is the design's own, wherever the booklet says it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Iterator
+from math import ceil
+
+from publish.model.size import Size
+from publish.model.words import Table
+from publish.notes import Note, warning
+from publish.proof.case import Case, Code
+from publish.proof.claims import COUNT, Told, number, step_place, told
+from publish.proof.words import passages
+
+CODES = {
+    "P840": Code(
+        "A count in words is not the design's",
+        "the maker looks for the missing block, or buys for another",
+        "`subtitle: A quilt in four sizes`, of a pattern with three",
+        "`subtitle: A quilt in three sizes`",
+    ),
+}
+
+_SIZES = re.compile(rf"({COUNT}) sizes\b", re.IGNORECASE)
+_FABRICS = re.compile(rf"({COUNT}) fabrics,", re.IGNORECASE)
+_FOLDS = re.compile(r"\b(four|six|eight|twelve|sixteen)(?:-fold|th of the (?!yard))", re.IGNORECASE)
+_FOLD_NUMBERS = {"four": 4, "six": 6, "eight": 8, "twelve": 12, "sixteen": 16}
+_BLOCKS = re.compile(rf"\bthe ({COUNT}) blocks\b", re.IGNORECASE)
+_KINDS = re.compile(
+    rf"(?:^|; |, (?={COUNT} [^;,]+ blocks?\b))({COUNT})(?: ([^;,]+?) blocks?\b)?", re.IGNORECASE
+)
+"""In a table: a count, and the kind of block that it counts where there are several."""
+_TRIANGLES = re.compile(rf"\bthe ({COUNT}) (side|corner) triangles\b", re.IGNORECASE)
+_ROUND_OF = re.compile(rf", ({COUNT}) blocks \(", re.IGNORECASE)
+_ROWS = re.compile(rf"({COUNT}) rows of ({COUNT}) blocks\b", re.IGNORECASE)
+_LAYERS = re.compile(rf"\byou have ({COUNT}) layers\b", re.IGNORECASE)
+_SPOOL = re.compile(r"\bspools of (\d+) m\b")
+_POINTS = {"Points on each motif": "tips", "Inside corners on each motif": "inside_corners"}
+_SPOOLS = re.compile(rf"\((\d+) m\): ({COUNT}) spools?\b")
+
+
+def check(case: Case) -> Iterator[Note]:
+    """Yield a warning for each count that is wrong."""
+    yield from _sizes_and_folds(case)
+    fabrics = {f for _, f, _ in case.fabric_plans()}
+    for passage in passages(case.manual):
+        for count in _FABRICS.findall(passage.text):
+            if number(count) != len(fabrics):
+                yield _note(case, passage.where, "fabrics", len(fabrics), count)
+    for one in told(case):
+        if len(one.sizes) == 1:
+            yield from _laid_out(case, one)
+        yield from _layers(case, one)
+    yield from _tables(case)
+
+
+def _sizes_and_folds(case: Case) -> Iterator[Note]:
+    """What the designer says on the covers."""
+    folds = {m.folds for m in case.pattern.motifs.values()}
+    texts = (("subtitle", case.pattern.subtitle), ("blurb", case.pattern.publication.blurb))
+    for key, text in texts:
+        for count in _SIZES.findall(text):
+            if number(count) != len(case.pattern.sizes):
+                yield _note(case, f"the {key}", "sizes", len(case.pattern.sizes), count)
+        for word in _FOLDS.findall(text):
+            if folds and _FOLD_NUMBERS[word.lower()] not in folds:
+                yield _note(case, f"the {key}", "folds", max(folds), word)
+
+
+def _laid_out(case: Case, one: Told) -> Iterator[Note]:
+    size, figure = case.sizes[one.sizes[0]], one.step.figure
+    kind = figure.kind if figure is not None else ""
+    if kind == "rounds":
+        yield from _rounds(case, one, size)
+    if kind not in ("rows", "setting"):
+        return
+    for count in _BLOCKS.findall(one.step.text):
+        if number(count) != size.block_count:
+            yield _note(case, one.where, "blocks", size.block_count, count, one)
+    for rows, columns in _ROWS.findall(one.step.text) if not size.on_point else ():
+        for count, right in ((rows, size.rows), (columns, size.columns)):
+            if number(count) != right:
+                yield _note(case, one.where, "rows or blocks", right, count, one)
+    for count, which in _TRIANGLES.findall(one.step.text):
+        right = size.side_triangles if which.lower() == "side" else size.corner_triangles
+        if number(count) != right:
+            yield _note(case, one.where, f"{which.lower()} triangles", right, count, one)
+
+
+def _rounds(case: Case, one: Told, size: Size) -> Iterator[Note]:
+    """The rounds of blocks as they are listed, from the centre."""
+    right = [len(layer.blocks) for layer in size.rounds if layer.blocks]
+    told_ = _ROUND_OF.findall(one.step.text)
+    for count, blocks in zip(told_, right, strict=False):
+        if number(count) != blocks:
+            yield _note(case, one.where, "blocks of a round", blocks, count, one)
+
+
+def _layers(case: Case, one: Told) -> Iterator[Note]:
+    """Folding in half doubles the layers: two, four, eight."""
+    figure = one.step.figure
+    if figure is None or figure.kind != "fold":
+        return
+    motif = case.pattern.motifs.get(figure.get("motif"))
+    if motif is None or motif.folds & (motif.folds - 1):
+        return
+    stage = int(figure.get("stage", "0"))
+    for count in _LAYERS.findall(one.words):
+        if number(count) != 2**stage:
+            yield _note(case, one.where, "layers", 2**stage, count, one)
+
+
+def _tables(case: Case) -> Iterator[Note]:
+    titles = {case.sizes[k].title: case.sizes[k] for k in case.keys}
+    for table in (b for s in case.manual.sections for b in s.blocks if isinstance(b, Table)):
+        spool = next((int(m[1]) for n in table.notes if (m := _SPOOL.search(n))), None)
+        for row in table.rows:
+            for title, cell in zip(table.head, row.cells, strict=False):
+                for metres, count in _SPOOLS.findall(cell) if spool else ():
+                    needed = max(1, ceil(int(metres) / (spool or 1)))
+                    if number(count) != needed:
+                        yield _note(case, f"the table {table.title}", "spools", needed, count)
+                if title in titles and row.cells[0] in _POINTS:
+                    yield from _points(case, titles[title], row.cells[0], cell)
+                if row.cells[0] == "Blocks" and title in titles:
+                    yield from _blocks(case, titles[title], table.title, cell)
+
+
+def _made(size: Size) -> Counter[str]:
+    """Return how many blocks of each kind a size has, those of rounds included."""
+    laid = [b for row in (*size.arrangement, *size.alternates) for b in row]
+    return Counter([*laid, *(b.block for layer in size.rounds for b in layer.blocks)])
+
+
+def _blocks(case: Case, size: Size, table: str, cell: str) -> Iterator[Note]:
+    """`Two lock blocks, 8 in; one path block, 8 in`: each count, and all together."""
+    said, made = _KINDS.findall(cell), _made(size)
+    where = f"the table {table}"
+    total = sum(number(count) for count, _ in said)
+    if said and total != made.total():
+        received = " + ".join(count for count, _ in said)
+        yield _note(case, where, "blocks", made.total(), received)
+        return
+    for count, name in said:
+        keys = [k for k in made if _plain(k) == _plain(name)]
+        if len(keys) == 1 and number(count) != made[keys[0]]:
+            yield _note(case, where, f"{name} blocks", made[keys[0]], count)
+
+
+def _plain(name: str) -> str:
+    return " ".join(re.findall(r"[^\W_]+", name.lower()))
+
+
+def _points(case: Case, size: Size, name: str, cell: str) -> Iterator[Note]:
+    shapes = case.drafts[size.key].motifs.values()
+    found = [getattr(shape, _POINTS[name]) for shape in shapes]
+    if len(found) == 1 and cell.isdigit() and int(cell) != found[0]:
+        yield _note(case, f"the table of the {size.key}", name.lower(), found[0], cell)
+
+
+def _note(
+    case: Case, where: str, what: str, right: int, count: str, one: Told | None = None
+) -> Note:
+    place = case.pattern.place("title") if one is None else step_place(case, one)
+    return warning(
+        "P840", place, f"the number of {what} in {where} is not the design's",
+        expected=str(right), received=count,
+    )  # fmt: skip

@@ -1,0 +1,49 @@
+"""Seeded faults: each small edit to a correct pattern is named by a code, and no check fires
+on a correct one.
+
+No source: the faults are a technical editor's list, written before the checks were measured
+against it. `python tests/benchmarks/faults.py` prints the rates.
+"""
+
+from __future__ import annotations
+
+import pytest
+from bases import SAMPHIRE, VARIETY, notes_on, printed, samphire, text
+from reedmace_case import case
+from suite import Fault, faults
+
+from publish import pipeline, proof
+
+SUITE = faults()
+
+
+def test_the_suite_is_large_and_every_fault_has_a_name_of_its_own() -> None:
+    assert len(SUITE) >= 80
+    assert len({(f.kind, f.name) for f in SUITE}) == len(SUITE)
+
+
+@pytest.mark.parametrize("fault", SUITE, ids=lambda f: f"{f.kind}: {f.name}")
+def test_a_fault_is_named_by_its_code(fault: Fault) -> None:
+    found = fault.new()
+    assert fault.code in found, f"found {sorted(found) or 'nothing'}"
+
+
+def test_the_demo_is_silent() -> None:
+    assert [f"{n.code} {n.what}" for n in notes_on(text())] == []
+    assert [f"{n.code} {n.what}" for n in samphire().notes()] == []
+    assert SAMPHIRE.is_dir()
+
+
+def test_the_printed_demo_is_silent() -> None:
+    assert [f"{n.code} {n.what}" for n in printed().notes()] == []
+
+
+def test_a_pattern_of_other_methods_is_silent() -> None:
+    notes = pipeline.prepare(VARIETY).report.notes
+    assert [f"{n.code} {n.what}" for n in notes if n.code.startswith("P")] == []
+
+
+def test_a_pattern_worked_by_hand_is_silent() -> None:
+    hand = case()
+    notes = proof.check(hand.pattern, hand.sizes, hand.drafts, hand.plans, hand.manual)
+    assert [f"{n.code} {n.what}" for n in notes] == []

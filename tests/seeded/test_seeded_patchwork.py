@@ -1,0 +1,93 @@
+"""Seeded faults in patchwork: a step or a section is taken out of a correct booklet.
+
+No source: the faults are a technical editor's list, as those of `test_seeded.py` are.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from functools import cache
+
+import pytest
+from bases import ROOT, state_of
+from state import State
+
+from publish import pipeline
+from publish.model.words import Table
+
+Change = Callable[[State], State]
+
+
+@cache
+def _of(project: str) -> State:
+    return state_of(pipeline.prepare(ROOT / "projects" / project))
+
+
+@cache
+def _before(project: str) -> frozenset[tuple[str, str]]:
+    return frozenset((n.code, n.what) for n in _of(project).notes())
+
+
+def _without(*keys: str) -> Change:
+    return lambda s: s.steps(lambda x: () if x.key in keys else (x,))
+
+
+def _without_section(key: str) -> Change:
+    return lambda s: s.sections(lambda x: () if x.key == key else (x,))
+
+
+def _without_table(section: str) -> Change:
+    return lambda s: s.blocks(section, lambda b: () if isinstance(b, Table) else (b,))
+
+
+def _without_pictures(s: State) -> State:
+    """Take the figure of every step: what the words say is still said."""
+    return s.steps(lambda x: (replace(x, figure=None),))
+
+
+FAULTS: tuple[tuple[str, str, Change, str, str], ...] = (
+    ("a unit is never joined", "towpath", _without("piecing-throw-lock-unit-4"),
+     "P857", "of unit 2 and unit 3"),
+    ("geese are never cut apart", "towpath", _without("piecing-mini-lock-unit-3-cut"),
+     "P857", "cutting apart unit 3"),
+    ("strip sets without a picture are never cut", "towpath",
+     _without("piecing-mini-path-unit-8-cut"), "P857", "segments of unit 8"),
+    ("sashing rows are never sewn", "towpath", _without("assembling-mini-sashing-row"),
+     "P857", "sashing row 1"),
+    ("diagonal rows are never joined", "towpath", _without("assembling-throw-join"),
+     "P857", "rows of the centre"),
+    ("one block's piece is sewn by no step", "towpath", _without("piecing-throw-path-unit-7"),
+     "P804", "piece D"),
+    ("a row of unlike blocks is never sewn", "millrace", _without("assembling-row-2"),
+     "P857", "row 2"),
+    ("a pinned curve is never sewn", "millrace", _without("piecing-throw-eddy-unit-3"),
+     "P857", "of C and E"),
+    ("foundation sections are never joined", "heronry", _without("foundation-mini-unit-2"),
+     "P857", "mini joins sections A and B"),
+    ("no step sews a patch to its foundation", "heronry", _without("foundation-sew"),
+     "P804", "piece AF"),
+    ("foundation piecing is never told", "heronry", _without_section("foundation"),
+     "P857", "first patch on a foundation"),
+    ("a size's foundations have no section", "heronry", _without_section("foundation-pillow"),
+     "P804", "cut for the pillow"),
+    ("a size's foundations have no table", "heronry", _without_table("foundation-mini"),
+     "P804", "cut for the mini"),
+    ("a round of blocks is never sewn on", "heronry", _without("borders-throw-round-5-on"),
+     "P857", "rounds of blocks"),
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("fault", FAULTS, ids=lambda f: f"{f[1]}: {f[0]}")
+def test_a_fault_of_patchwork_is_named(fault: tuple[str, str, Change, str, str]) -> None:
+    _, project, change, code, words = fault
+    state = _of(project)
+    notes = change(state).notes()
+    new = {(n.code, n.what) for n in notes} - _before(project)
+    assert any(c == code and words in what for c, what in new), sorted(new)
+
+
+@pytest.mark.parametrize("project", ["samphire", "towpath", "millrace", "heronry"])
+def test_words_tell_what_pictures_do_not_have_to(project: str) -> None:
+    for state in (_of(project), _without_pictures(_of(project))):
+        assert [n.what for n in state.notes() if n.code in ("P857", "P804")] == []
