@@ -108,7 +108,7 @@ class _Names:
         if letters:
             return f"sections {', '.join(letters[:-1])} and {letters[-1]}"
         parts = self._letters(unit) if unit.made else map(self._part, unit.parts)
-        *before, last = sorted(set(parts))
+        *before, last = sorted(set(parts)) or [unit.name]
         named = f"{', '.join(before)} and {last}" if before else last
         return f"the {unit.name} of {named}"
 

@@ -113,6 +113,8 @@ def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
         yield size.block_side - size.motif_span
         yield (size.block_side - size.motif_span) / 2
     if size.pillow is not None:
+        for unit in units(case.drafts[key].assembly):
+            yield from (side + case.seam + size.pillow.seam for side in (unit.width, unit.height))
         for side in (size.width, size.height):
             whole = side + 2 * size.pillow.seam
             yield from (whole, whole + case.pattern.sewing.ground_margin)

@@ -12,7 +12,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from publish.model.cutplan import Piece
-from publish.model.draft import Unit
+from publish.model.draft import Patch, Unit
 from publish.write.context import Book
 from publish.write.nouns import noun
 from publish.write.phrase import article, counted, listed, number, plural
@@ -123,12 +123,12 @@ class Bench:
         """Return the trade's noun for a unit inside a block, where it has one."""
         return "" if self.is_block(unit) else noun(unit)
 
-    def block_mark(self, block: str | None) -> str:
-        """Return the letter of a block that is one piece of cloth, or nothing."""
+    def block_mark(self, patch: Patch) -> str:
+        """Return the letter of a patch that is a block by itself, or nothing."""
+        block = patch.block
         if block is None or self.book.block(block).motif or self.book.pieced(block):
             return ""
-        found = (p for p in self.book.drafts[self.key].patches if p.block == block)
-        piece = piece_of(self.book, self.key, next(found))
+        piece = piece_of(self.book, self.key, patch)
         return f" **{piece.letter}**" if piece is not None else ""
 
     def section_letter(self, unit: Unit) -> str:
@@ -149,7 +149,7 @@ class Bench:
             return self._leaf(part, count)
         name = self.called(part)
         if blocks and self.is_block(part):
-            mark = self.block_mark(part.patches[0].block)
+            mark = self.block_mark(part.patches[0])
             return (article(name) if count == 1 else counted(count, name)) + mark
         if name.startswith(_JOINED) and count == 1:
             return f"the {name}"

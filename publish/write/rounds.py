@@ -7,10 +7,11 @@ the strips at top and bottom hold the corner blocks; each round's size is its ow
 
 from __future__ import annotations
 
+from fractions import Fraction
 from itertools import groupby
 
+from publish.model.draft import Patch
 from publish.model.size import Round, RoundBlock
-from publish.surd import Length
 from publish.write.bench import Bench
 from publish.write.context import Book
 from publish.write.phrase import article, counted, listed, measure, ordinal, rectangle
@@ -44,15 +45,28 @@ def _what(book: Book, layer: Round) -> str:
     return f"{counted(len(layer.blocks), 'block')} ({names}) of {measure(layer.block_side)}"
 
 
-def _strip(bench: Bench, blocks: list[RoundBlock]) -> str:
+def _strip(bench: Bench, number: int, blocks: list[RoundBlock]) -> str:
     """Return the blocks of a strip in order: `a still block, then five reeds blocks`."""
     found = []
     for key, group in groupby(b.block for b in blocks):
         count = len(list(group))
         name = bench.book.block_name(key)
-        mark = bench.block_mark(key)
+        mark = bench.block_mark(_patch(bench, number, key))
         found.append((article(name) if count == 1 else counted(count, name)) + mark)
     return listed(found)
+
+
+def _patch(bench: Bench, number: int, block: str) -> Patch:
+    """Return a patch of a kind of block as it lies in a round."""
+    patches = bench.book.drafts[bench.key].patches
+    return next(p for p in patches if p.block == block and p.home.startswith(f"round {number} "))
+
+
+def _edge(book: Book, key: str, layer: Round) -> Fraction:
+    """Return the allowance outside a round: a pillow's own at the edge of its cover."""
+    size = book.sizes[key]
+    outermost = size.pillow is not None and layer is size.rounds[-1]
+    return size.pillow.seam if size.pillow and outermost else book.pattern.sewing.seam
 
 
 def add_blocks(bench: Bench, steps: StepList, number: int, layer: Round) -> None:
@@ -68,8 +82,7 @@ def add_blocks(bench: Bench, steps: StepList, number: int, layer: Round) -> None
         for at in (0, last_row)
     )
     _strips(bench, steps, number, layer, (left, right, top, bottom))
-    raw = book.raw
-    wide: Length = raw(layer.width)
+    around = 2 * _edge(book, key, layer)
     steps.add(
         f"round-{number}-on",
         "Pin the left strip to the left side of the top and the right strip to the right side, "
@@ -77,18 +90,19 @@ def add_blocks(bench: Bench, steps: StepList, number: int, layer: Round) -> None
         "outwards, away from the centre. Sew on the top and bottom "
         "strips in the same way, the seam beside each corner block on the seam of the side.",
         sizes=[key],
-        right=f"The top measures {rectangle(wide, raw(layer.height))}.",
+        right=f"The top measures {rectangle(layer.width + around, layer.height + around)}.",
     )  # fmt: skip
 
 
 def _strips(bench: Bench, steps: StepList, number: int, layer: Round,
             sides: tuple[list[RoundBlock], ...]) -> None:  # fmt: skip
     book, key = bench.book, bench.key
-    left, right, top, bottom = (_strip(bench, side) for side in sides)
+    left, right, top, bottom = (_strip(bench, number, side) for side in sides)
     assert layer.block_side is not None
-    short = book.raw(layer.block_side)
+    edge = _edge(book, key, layer)
+    short = layer.block_side + book.pattern.sewing.seam + edge
     high = book.raw(layer.block_side * len(sides[0]))
-    wide = book.raw(layer.block_side * len(sides[2]))
+    wide = layer.block_side * len(sides[2]) + 2 * edge
     press = {side: _pressed(bench, f"round {number} {side}") for side in _SIDES}
     steps.add(
         f"round-{number}-strips",
