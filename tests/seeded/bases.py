@@ -28,6 +28,11 @@ from publish.notes import Note, PublishError
 ROOT = Path(__file__).parents[2]
 SAMPHIRE = ROOT / "projects" / "samphire"
 VARIETY = ROOT / "tests" / "proof" / "variety"
+SHORT = (
+    "what-you-will-make", "materials", "cautions", "cutting", "folding",
+    "marking-and-cutting-the-motif", "applique", "binding", "sleeve", "templates", "glossary",
+)  # fmt: skip
+"""Sections of the booklet that faults are printed into."""
 DRAWING = "samphire.svg"
 
 
@@ -87,7 +92,7 @@ def demo(name: str) -> State:
 
 @cache
 def printed() -> Print:
-    """Return the booklet of the demo's smallest size, set on Letter."""
+    """Return a short booklet of the demo's smallest size, set on Letter."""
     source = text()
     small = source[: source.index("  pillow:\n    title")]
     start, end = small.index("  quartered:\n"), small.index("sewing:\n")
@@ -96,6 +101,8 @@ def printed() -> Print:
         (where / "pattern.yaml").write_text(small[:start] + small[end:], encoding="utf-8")
         shutil.copy(SAMPHIRE / DRAWING, where)
         state = state_of(pipeline.prepare(where))
+    kept = tuple(s for s in state.manual.sections if s.key in SHORT)
+    state = replace(state, manual=replace(state.manual, sections=kept))
     artwork, _ = draw.draw(
         state.pattern, state.sizes, state.drafts, state.plans, state.manual, LETTER
     )

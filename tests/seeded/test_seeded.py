@@ -8,11 +8,11 @@ against it. `python tests/benchmarks/faults.py` prints the rates.
 from __future__ import annotations
 
 import pytest
-from bases import SAMPHIRE, VARIETY, notes_on, printed, samphire, text
+from bases import SAMPHIRE, notes_on, printed, samphire, text
 from reedmace_case import case
 from suite import Fault, faults
 
-from publish import pipeline, proof
+from publish import proof
 
 SUITE = faults()
 
@@ -36,11 +36,6 @@ def test_the_demo_is_silent() -> None:
 
 def test_the_printed_demo_is_silent() -> None:
     assert [f"{n.code} {n.what}" for n in printed().notes()] == []
-
-
-def test_a_pattern_of_other_methods_is_silent() -> None:
-    notes = pipeline.prepare(VARIETY).report.notes
-    assert [f"{n.code} {n.what}" for n in notes if n.code.startswith("P")] == []
 
 
 def test_a_pattern_worked_by_hand_is_silent() -> None:
