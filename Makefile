@@ -12,11 +12,12 @@ ifneq ($(shell cat $(READY) 2>/dev/null),$(CURDIR))
 .PHONY: $(READY)
 endif
 
-.PHONY: help setup booklet test lint types check reference lock clean
+.PHONY: help setup booklet test thorough lint types check reference lock clean
 
 help:
 	@echo 'make booklet    build every deliverable of $(PATTERN) into build/'
 	@echo 'make test       run the tests'
+	@echo 'make thorough   run the tests that take long as well'
 	@echo 'make lint       check style            make types   check types'
 	@echo 'make check      style, types and tests'
 	@echo 'make reference  write REFERENCE.md, CHECKS.md and pattern.schema.json again'
@@ -35,6 +36,9 @@ booklet: $(READY)
 
 test: $(READY)
 	@$(PYTHON_IN) -m pytest -n 2
+
+thorough: $(READY)
+	@$(PYTHON_IN) -m pytest -n 2 -m 'thorough or not thorough'
 
 lint: $(READY)
 	@$(VENV)/bin/python -m ruff check .

@@ -43,8 +43,18 @@ def tables(manual: Manual) -> int:
     return sum(isinstance(b, Table) for s in manual.sections for b in s.blocks)
 
 
-@pytest.mark.parametrize("layout", ["tideline", "washland"])
-@pytest.mark.parametrize("paper", [LETTER, HALF_LETTER], ids=lambda p: p.key)
+THOROUGH = pytest.mark.thorough
+
+
+@pytest.mark.parametrize(
+    ("layout", "paper"),
+    [
+        pytest.param("tideline", LETTER, id="tideline-letter"),
+        pytest.param("washland", LETTER, id="washland-letter", marks=THOROUGH),
+        pytest.param("tideline", HALF_LETTER, id="tideline-half-letter", marks=THOROUGH),
+        pytest.param("washland", HALF_LETTER, id="washland-half-letter"),
+    ],
+)
 def test_the_demo_is_tagged_without_a_fault(layout: str, paper: object) -> None:
     work, artwork = samphire()
     assert work.manual is not None
