@@ -58,6 +58,21 @@ class Spot:
 
 
 @dataclass(frozen=True)
+class Sketch:
+    """A block as written, and the area of its grid that a note is about.
+
+    Points count grid squares from the top left corner; arcs are drawn out.
+    """
+
+    block: str
+    columns: int
+    rows: int
+    outlines: tuple[tuple[tuple[float, float], ...], ...]
+    """Of its patches, in their order."""
+    area: tuple[tuple[float, float], ...]
+
+
+@dataclass(frozen=True)
 class Note:
     """One finding. `what` is a headline without a full stop."""
 
@@ -69,6 +84,7 @@ class Note:
     received: str = ""
     help: str = ""
     spot: Spot | None = None
+    sketch: Sketch | None = None
 
 
 @dataclass(frozen=True)

@@ -11,7 +11,7 @@ import contextlib
 import json
 from collections.abc import Iterable, Mapping
 from concurrent.futures import ThreadPoolExecutor
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import repeat
 from pathlib import Path
 from typing import Any
@@ -62,7 +62,8 @@ def opened(path: Path, progress: Progress = silent) -> Work:
     pattern, notes, sources = read.load(path)
     report = Report().plus(notes, sources)
     if pattern is None:
-        raise PublishError(report)
+        drawn = draw.sketches(notes)
+        raise PublishError(report, {f"{FINDINGS}{k}.svg": s.encode() for k, s in drawn.items()})
     report = report.accepting(pattern.accepts)
     return Work(pattern, report=report, looked=frozenset(BY_STAGE["read"]))
 
@@ -139,19 +140,28 @@ class Examined:
     path: Path
     report: Report
     work: Work | None = None
+    sketched: Mapping[str, bytes] = field(default_factory=dict)
+    """Figures of what stopped the reading."""
 
     @property
-    def files(self) -> dict[str, bytes]:
-        return self.work.files if self.work is not None else {}
+    def files(self) -> Mapping[str, bytes]:
+        return self.work.files if self.work is not None else self.sketched
 
     def page(self) -> str:
         """Return the report as a page."""
         if self.work is None:
             subject = report_page.Subject(
-                self.path.stem, str(self.path), frozenset(BY_STAGE["read"])
+                self.path.stem, str(self.path), frozenset(BY_STAGE["read"]), self._sketches()
             )
             return report_page.page(self.report, subject)
         return report_page.page(self.report, _subject(self.work))
+
+    def _sketches(self) -> dict[Note, report_page.Picture]:
+        notes = [note for note in self.report if note.sketch is not None]
+        drawn = draw.sketches(notes).values()
+        return {
+            n: ("Where it is in the block", n.what, s) for n, s in zip(notes, drawn, strict=True)
+        }
 
 
 def examine(path: Path) -> Examined:
@@ -159,7 +169,7 @@ def examine(path: Path) -> Examined:
     try:
         work = opened(path)
     except PublishError as stopped:
-        return Examined(path, stopped.report)
+        return Examined(path, stopped.report, sketched=stopped.files)
     with contextlib.suppress(PublishError):  # its report is the work's
         proceed(work)
     return Examined(path, work.report, work)

@@ -44,6 +44,7 @@ from publish.draw import (
 )
 from publish.draw.context import CannotDrawError, Context, Drawing
 from publish.draw.finding import finding_figures
+from publish.draw.sketch import sketches
 from publish.draw.style import palette
 from publish.model.book import LETTER, Paper, full_size
 from publish.model.cutplan import CutPlan
@@ -54,7 +55,7 @@ from publish.model.size import Size
 from publish.model.words import FigureSpec, Manual, TemplateSheets
 from publish.notes import Note, error
 
-__all__ = ["CODES", "DRAWINGS", "colour_preview", "draw", "finding_figures"]
+__all__ = ["CODES", "DRAWINGS", "colour_preview", "draw", "finding_figures", "sketches"]
 
 CODES = {
     "F601": "The manual asks for a kind of figure that is not known",

@@ -16,7 +16,7 @@ from shapely.geometry import MultiPolygon, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from publish.model.block import GridPoint, PatchSpec
-from publish.notes import Place
+from publish.notes import Place, Sketch
 from publish.read.cover import misfits
 from publish.read.curves import edges
 from publish.read.ledger import Ledger
@@ -64,6 +64,7 @@ class Fit:
                 expected="patches that fill the grid from edge to edge",
                 received=f"{_area(gap)} uncovered, {_extent(gap)}",
                 help="add a patch there, or correct a corner beside it",
+                sketch=self._sketch(outlines, gap),
             )
             yield gap
 
@@ -75,11 +76,11 @@ class Fit:
                 if earlier >= later or count >= MOST:
                     continue
                 for part in _parts(outlines[earlier].intersection(outline)):
-                    self._overlap(earlier, later, part)
+                    self._overlap(earlier, later, part, self._sketch(outlines, part))
                     count += 1
                     yield part
 
-    def _overlap(self, earlier: int, later: int, part: Polygon) -> None:
+    def _overlap(self, earlier: int, later: int, part: Polygon, sketch: Sketch) -> None:
         self.ledger.note(
             "R155",
             self._place(later),
@@ -87,7 +88,12 @@ class Fit:
             expected="patches that meet edge to edge",
             received=f"{_area(part)} covered twice, {_extent(part)}",
             help="correct a corner of one of the two, or remove it",
+            sketch=sketch,
         )
+
+    def _sketch(self, outlines: list[Polygon], area: Polygon) -> Sketch:
+        rings = tuple(tuple(o.exterior.coords) for o in outlines)
+        return Sketch(self.key, self.columns, self.rows, rings, tuple(area.exterior.coords))
 
     def _nearly(self, point: GridPoint) -> None:
         """Note corners that all but meet."""

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import yaml
 
-from publish.notes import Note, Place, Severity
+from publish.notes import Note, Place, Severity, Sketch
 from publish.read.characters import printable, shown
 from publish.read.special import Ref
 
@@ -70,6 +70,7 @@ class Ledger:
         received: str = "",
         help: str = "",
         severity: Severity = Severity.ERROR,
+        sketch: Sketch | None = None,
     ) -> None:
         """Take down a finding, made safe to show."""
         self.notes.append(
@@ -81,6 +82,7 @@ class Ledger:
                 printable(expected),
                 shown(received) or "nothing",
                 printable(help),
+                sketch=sketch,
             )
         )
 
