@@ -8,6 +8,7 @@ parts that it got through.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import cache
 
 from publish import cut, deliver, draft, draw, grade, proof, read, typeset, write
 
@@ -17,25 +18,35 @@ ACCEPTING: dict[str, str] = {
 }
 """Found once the other findings are known, by `accepting`."""
 
-BY_STAGE: dict[str, Mapping[str, str]] = {
-    "read": {**read.CODES, **ACCEPTING},
-    "grade": grade.CODES,
-    "draft": draft.CODES,
-    "cut": cut.CODES,
-    "write": write.CODES,
-    "draw": draw.CODES,
-    "typeset": typeset.CODES,
-    "proof": proof.CODES,
-    "deliver": deliver.CODES,
-}
-"""Titles by code, by stage."""
-TITLES: dict[str, str] = {code: said for codes in BY_STAGE.values() for code, said in codes.items()}
-
+STAGES = ("read", "grade", "draft", "cut", "write", "draw", "typeset", "proof", "deliver")
 INSPECTED = frozenset({"T701", "T702", *(f"T{n}" for n in range(712, 718))})
 """Codes of typesetting that a look at the pattern's own files finds."""
-PROOFED = frozenset(proof.CODES) - proof.ON_PAPER
-"""Codes of proof that need no printed page."""
-PRINTED = frozenset(
-    {*draw.CODES, *(set(typeset.CODES) - INSPECTED), *proof.ON_PAPER, *deliver.CODES}
-)
-"""Codes that only building every edition can find."""
+
+
+def codes(stage: str) -> Mapping[str, str]:
+    """Return a stage's titles by code. Only then is a stage loaded that was put off."""
+    if stage == "read":
+        return {**read.CODES, **ACCEPTING}
+    tables = {
+        "grade": grade, "draft": draft, "cut": cut, "write": write, "draw": draw,
+        "typeset": typeset, "proof": proof, "deliver": deliver,
+    }  # fmt: skip
+    found: Mapping[str, str] = tables[stage].CODES
+    return found
+
+
+@cache
+def titles() -> Mapping[str, str]:
+    """Return every title by code."""
+    return {code: said for stage in STAGES for code, said in codes(stage).items()}
+
+
+def proofed() -> frozenset[str]:
+    """Return the codes of proof that need no printed page."""
+    return frozenset(proof.CODES) - proof.ON_PAPER
+
+
+def printed() -> frozenset[str]:
+    """Return the codes that only building every edition can find."""
+    set_in_type = set(typeset.CODES) - INSPECTED
+    return frozenset({*draw.CODES, *set_in_type, *proof.ON_PAPER, *deliver.CODES})

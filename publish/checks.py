@@ -8,7 +8,7 @@ pattern as a maker would, have all four parts.
 from __future__ import annotations
 
 from publish import proof
-from publish.catalogue import BY_STAGE
+from publish.catalogue import codes
 from publish.proof.case import Code
 
 _ABOUT = {
@@ -43,7 +43,7 @@ def reference() -> str:
     parts = [_OPENING, "## Proof\n"]
     parts += [_page(code, said) for code, said in sorted(proof.EXPLAINED.items())]
     for stage, about in _ABOUT.items():
-        rows = "\n".join(f"| {code} | {title} |" for code, title in sorted(BY_STAGE[stage].items()))
+        rows = "\n".join(f"| {code} | {title} |" for code, title in sorted(codes(stage).items()))
         head = "| code | what it finds |\n|---|---|"
         parts.append(f"## {stage.capitalize()}: {about}\n\n{head}\n{rows}\n")
     return "\n".join(parts)

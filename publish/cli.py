@@ -23,8 +23,8 @@ if TYPE_CHECKING:
 
 CLEAN, ERRORS, USAGE = 0, 1, 2
 UNPRINTED = (
-    "publish.typeset.press", "publish.report_page", "publish.compare", "publish.web", "ezdxf",
-    "pikepdf", "pypdfium2", "spyrrow",
+    "publish.deliver", "publish.draw", "publish.typeset.press", "publish.report_page",
+    "publish.compare", "publish.web", "ezdxf", "pikepdf", "pypdfium2", "spyrrow",
 )  # fmt: skip
 """Modules that only pages and files need, and that take long to load."""
 CHANGED = 1

@@ -30,14 +30,13 @@ from publish import (
     write,
 )
 from publish.accepting import judge
-from publish.catalogue import BY_STAGE, INSPECTED, PRINTED, PROOFED
+from publish.catalogue import INSPECTED, codes, printed, proofed
+from publish.catalogue import STAGES as STAGES
 from publish.editions import Progress, Work, print_editions, set_edition, silent
 from publish.marked import marked
 from publish.model.book import PAPERS, full_size
 from publish.notes import Note, PublishError, Report
 from publish.report import as_json
-
-STAGES = tuple(BY_STAGE)
 
 REPORT = "report.html"
 """Of the results: the report as a page."""
@@ -65,7 +64,7 @@ def opened(path: Path, progress: Progress = silent) -> Work:
         drawn = draw.sketches(notes)
         raise PublishError(report, {f"{FINDINGS}{k}.svg": s.encode() for k, s in drawn.items()})
     report = report.accepting(pattern.accepts)
-    return Work(pattern, report=report, looked=frozenset(BY_STAGE["read"]))
+    return Work(pattern, report=report, looked=frozenset(codes("read")))
 
 
 def proceed(work: Work, progress: Progress = silent) -> None:
@@ -86,9 +85,11 @@ def _design(work: Work, progress: Progress) -> None:
     """Grade and draft every size, and look at the pattern's own files."""
     work.add(typeset.inspect(work.pattern))
     _measure(work, progress)
-    work.looked |= {*BY_STAGE["grade"], *BY_STAGE["draft"], *INSPECTED}
+    work.looked |= {*codes("grade"), *codes("draft"), *INSPECTED}
     found = (*work.report, *(note for note, _ in work.report.accepted))
-    shown = draw.finding_figures(work.pattern, work.drafts, found)
+    shown: dict[str, str] = {}
+    if any(_drawn(work, note) for note in found):
+        shown = draw.finding_figures(work.pattern, work.drafts, found)
     work.files |= {f"{FINDINGS}{name}.svg": svg.encode() for name, svg in shown.items()}
     work.figures = dict(zip((n for n in found if _drawn(work, n)), shown.values(), strict=True))
     work.stop_on_errors()
@@ -107,13 +108,13 @@ def _explain(work: Work, progress: Progress) -> None:
     made = (work.pattern, work.sizes, work.drafts)
     work.plans, notes = cut.cut(*made)
     work.add(notes)
-    work.looked |= set(BY_STAGE["cut"])
+    work.looked |= set(codes("cut"))
     work.stop_on_errors()
     progress("write", "steps and tables")
     work.manual, notes = write.write(*made, work.plans)
     work.add(notes)
     work.add(proof.check(*made, work.plans, work.manual))
-    work.looked |= {*BY_STAGE["write"], *PROOFED}
+    work.looked |= {*codes("write"), *proofed()}
 
 
 def _measure(work: Work, progress: Progress) -> None:
@@ -151,7 +152,7 @@ class Examined:
         """Return the report as a page."""
         if self.work is None:
             subject = report_page.Subject(
-                self.path.stem, str(self.path), frozenset(BY_STAGE["read"]), self._sketches()
+                self.path.stem, str(self.path), frozenset(codes("read")), self._sketches()
             )
             return report_page.page(self.report, subject)
         return report_page.page(self.report, _subject(self.work))
@@ -206,7 +207,7 @@ def build(
     print_editions(work, papers or work.pattern.papers, only, progress)
     work.add(deliver.picture_notes(work.pattern, work.editions[0]))
     if only is None and papers is None:
-        work.looked |= PRINTED
+        work.looked |= printed()
         work.add(judge(work.report, work.looked))
     work.stop_on_errors(strict)
     assert work.manual is not None

@@ -12,7 +12,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from publish.catalogue import BY_STAGE, TITLES
+from publish.catalogue import STAGES, codes, titles
 from publish.notes import Note, Report, Severity
 from publish.proof import EXPLAINED
 from publish.report import summary
@@ -60,9 +60,9 @@ def page(report: Report, subject: Subject) -> str:
         groups=groups,
         accepted=held,
         about=[_about(code) for code in sorted(found)],
-        stages=[_stage(name, codes, report, subject) for name, codes in BY_STAGE.items()],
-        checked=len(subject.looked & set(TITLES)),
-        codes=len(TITLES),
+        stages=[_stage(name, codes(name), report, subject) for name in STAGES],
+        checked=len(subject.looked & set(titles())),
+        codes=len(titles()),
     )
 
 
@@ -103,7 +103,7 @@ def _about(code: str) -> dict[str, str]:
     said = EXPLAINED.get(code)
     return {
         "code": code,
-        "title": TITLES.get(code, ""),
+        "title": titles().get(code, ""),
         "why": said.why if said else "",
         "wrong": said.wrong if said else "",
         "right": said.right if said else "",

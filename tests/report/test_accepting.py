@@ -130,8 +130,8 @@ def test_an_accepted_finding_keeps_its_figure(tmp_path):
 
 
 def test_a_code_stands_in_one_table_and_is_looked_for_by_one_part():
-    tables = [set(codes) for codes in catalogue.BY_STAGE.values()]
-    assert sum(map(len, tables)) == len(catalogue.TITLES)
-    assert not catalogue.PRINTED & (catalogue.PROOFED | catalogue.INSPECTED)
+    tables = [set(codes) for codes in (catalogue.codes(s) for s in catalogue.STAGES)]
+    assert sum(map(len, tables)) == len(catalogue.titles())
+    assert not catalogue.printed() & (catalogue.proofed() | catalogue.INSPECTED)
     for measure in proof.MEASUREMENTS:
         assert set(sys.modules[measure.__module__].CODES) <= proof.ON_PAPER
