@@ -61,7 +61,7 @@ def opened(path: Path, progress: Progress = silent) -> Work:
     pattern, notes, sources = read.load(path)
     report = Report().plus(notes, sources)
     if pattern is None:
-        drawn = draw.sketches(notes)
+        drawn = draw.sketches(report)
         raise PublishError(report, {f"{FINDINGS}{k}.svg": s.encode() for k, s in drawn.items()})
     report = report.accepting(pattern.accepts)
     return Work(pattern, report=report, looked=frozenset(codes("read")))
@@ -142,7 +142,7 @@ class Examined:
     report: Report
     work: Work | None = None
     sketched: Mapping[str, bytes] = field(default_factory=dict)
-    """Figures of what stopped the reading."""
+    """Figures of what stopped the reading, in the report's order."""
 
     @property
     def files(self) -> Mapping[str, bytes]:
@@ -159,10 +159,9 @@ class Examined:
 
     def _sketches(self) -> dict[Note, report_page.Picture]:
         notes = [note for note in self.report if note.sketch is not None]
-        drawn = draw.sketches(notes).values()
-        return {
-            n: ("Where it is in the block", n.what, s) for n, s in zip(notes, drawn, strict=True)
-        }
+        where = "Where it is in the block"
+        drawn = zip(notes, self.sketched.values(), strict=True)
+        return {note: (where, note.what, svg.decode()) for note, svg in drawn}
 
 
 def examine(path: Path) -> Examined:

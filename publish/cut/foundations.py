@@ -86,19 +86,12 @@ def rectangle(section: FoundationSection, number: int,
 def _held(unit: Unit, sections: dict[str, FoundationSection]) -> dict[Place, list[str]]:
     """Return the keys of the patches of the top by their place on a section."""
     found: dict[Place, list[str]] = {}
-    for sewn in _on_foundations(unit):
+    for sewn in (u for u in unit.outermost_first() if u.section):
         specs = [p.spec for p in sections[sewn.section].patches]
         for number, patch in enumerate(sewn.held):
             place = specs.index(patch.spec) if patch.spec in specs else number
             found.setdefault((sewn.section, place), []).append(patch.key)
     return found
-
-
-def _on_foundations(unit: Unit) -> Iterator[Unit]:
-    if unit.section:
-        yield unit
-    for part in unit.parts:
-        yield from _on_foundations(part)
 
 
 def _need(pattern: Pattern, fabric: str, sides: tuple[Fraction, Fraction], like: _Like,
@@ -129,4 +122,4 @@ def _names(named: Iterable[tuple[FoundationSection, int]], with_block: bool) -> 
 
 def held_keys(unit: Unit) -> set[str]:
     """Return the keys of all patches that are sewn on foundations."""
-    return {p.key for sewn in _on_foundations(unit) for p in sewn.held}
+    return {p.key for u in unit.outermost_first() for p in u.held}

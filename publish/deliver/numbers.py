@@ -11,7 +11,7 @@ decimals with `PLACES` places.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from fractions import Fraction
 from typing import Any
 
@@ -127,7 +127,7 @@ def _units(size: Size, root: Unit, seam: Fraction) -> list[Json]:
     `before` is its size on the table, seams still to be taken on every side (a pillow's
     own seam at the edge of its cover); `after` its size once it is sewn in.
     """
-    every = list(_walk(root))
+    every = list(root.innermost_first())
     counts = Counter(u.kind for u in every)
     first = {u.kind: u for u in reversed(every)}
     return [
@@ -159,13 +159,6 @@ def _before(size: Size, unit: Unit, seam: Fraction) -> Json:
         "width": exact(unit.width + left + right),
         "height": exact(unit.height + top + bottom),
     }
-
-
-def _walk(unit: Unit) -> Iterator[Unit]:
-    """Yield the parts of a unit before the unit: the order in which they are sewn."""
-    for part in unit.parts:
-        yield from _walk(part)
-    yield unit
 
 
 def maybe(length: Exact | None) -> str | None:

@@ -8,7 +8,7 @@ are all made alike, so a kind that one block asks for is made so in every block.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import fields, replace
 
 from publish.model.block import SINGLY, Block, Piecing
@@ -26,9 +26,9 @@ def methods(root: Unit, blocks: Mapping[str, Block]) -> dict[str, str]:
     made: dict[str, str] = {}
     if all(block.piecing == Piecing() for block in blocks.values()):
         return made
-    counts = Counter(u.kind for u in _joined(root))
+    counts = Counter(u.kind for u in root.outermost_first() if u.parts)
     seen: set[tuple[str, str]] = set()
-    for unit in _joined(root):
+    for unit in (u for u in root.outermost_first() if u.parts):
         block = unit.patches[0].block
         if block is None or (unit.kind, block) in seen:
             continue
@@ -44,7 +44,7 @@ def recognised(unit: Unit, piecing: Piecing) -> str:
     patches = unit.patches
     if len({(p.home, p.block) for p in patches}) != 1 or any(p.arcs for p in patches):
         return ""
-    if any(u.section for u in _every(unit)):
+    if any(u.section for u in unit.innermost_first()):
         return ""
     shapes = {
         "triangles": _is_triangles, "hourglasses": _is_hourglass, "geese": _is_goose,
@@ -103,20 +103,6 @@ def _is_strips(unit: Unit, patches: tuple[Patch, ...]) -> bool:
         and all(part.patch is not None and _sides(part.ring) is not None for part in unit.parts)
         and _sides(unit.ring) is not None
     )
-
-
-def _every(unit: Unit) -> Iterator[Unit]:
-    for part in unit.parts:
-        yield from _every(part)
-    yield unit
-
-
-def _joined(root: Unit) -> Iterator[Unit]:
-    """Yield the units of a tree that have parts, wholes before parts."""
-    if root.parts:
-        yield root
-        for part in root.parts:
-            yield from _joined(part)
 
 
 def with_methods(unit: Unit, made: Mapping[str, str]) -> Unit:

@@ -20,7 +20,7 @@ from publish.draw.context import Context
 from publish.draw.marks import plus
 from publish.draw.piecing import letter_inside, margins, piece_for, raw_patches
 from publish.draw.pressing import Seam, seams_between
-from publish.draw.shapes import XY, laid, outline_of, polygon_of
+from publish.draw.shapes import XY, bounds_of, laid, outline_of, polygon_of
 from publish.draw.style import INK, Stroke, edge_of, mix, readable_on
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, Patch, Unit
@@ -56,6 +56,18 @@ class Apart:
     """The middle of each seam, and the way that its plus sign moves by."""
     seam: float
     """Inches of each raw edge beyond its seam."""
+
+    def fitted(self, gap: float, room: tuple[float, float], largest: float) -> tuple[float, Spread]:
+        """Return the largest scale at which the parts, printed `gap` inches apart, fit a
+        room, and the parts spread for it."""
+        low, high = 0.0, largest
+        for _ in range(24):
+            middle = (low + high) / 2
+            left, top, right, bottom = bounds_of(self.at(gap / middle).shapes())
+            fits = (right - left) * middle <= room[0] and (bottom - top) * middle <= room[1]
+            low, high = (middle, high) if fits else (low, middle)
+        scale = max(low, 1e-3)
+        return scale, self.at(gap / scale)
 
     def at(self, gap: float) -> Spread:
         """Return the parts moved until their raw edges are `gap` inches of cloth away."""

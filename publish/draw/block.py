@@ -29,7 +29,6 @@ from publish.draw.style import (
     mix,
     readable_on,
 )
-from publish.draw.top import units_of
 from publish.draw.words import counted, listed, plain_size
 from publish.model.draft import FoundationSection, Patch, Unit
 from publish.model.figure import Figure
@@ -194,9 +193,9 @@ def _as_unit(section: FoundationSection) -> Unit:
 
 def _steps(context: Context, spec: FigureSpec, key: str) -> list[str]:
     """Return the joins of the first such block in sewing order: `A + B`, `AB + C`."""
-    for unit in units_of(context.draft(spec).assembly):
+    for unit in context.draft(spec).assembly.outermost_first():
         held = [p.block for p in unit.patches]
-        if unit.parts and set(held) == {key} and any(u.section for u in units_of(unit)):
+        if unit.parts and set(held) == {key} and any(u.section for u in unit.outermost_first()):
             steps: list[str] = []
             _joins(context, unit, steps)
             return steps

@@ -47,19 +47,12 @@ class _Parts:
 
     @classmethod
     def of(cls, context: Context, spec: FigureSpec, unit: Unit) -> _Parts:
-        draft = context.draft(spec)
-        taken = of_unit(context, draft, unit)
-        low, high = 0.0, LARGEST
-        for _ in range(20):
-            scale = (low + high) / 2
-            a, b, c, d = bounds_of(taken.at(GAP / scale).shapes())
-            fits = (c - a) * scale <= ROOM[0] and (d - b) * scale <= ROOM[1]
-            low, high = (scale, high) if fits else (low, scale)
-        apart = taken.at(GAP / low)
+        taken = of_unit(context, context.draft(spec), unit)
+        scale, apart = taken.fitted(GAP, ROOM, LARGEST)
         a, b, c, _ = bounds_of(apart.shapes())
         canvas = Canvas(STEP_WIDTH, 4.0)
-        left = (STEP_WIDTH - (c - a) * low) / 2
-        frame = canvas.frame(left - a * low, 0.1 - b * low, low)
+        left = (STEP_WIDTH - (c - a) * scale) / 2
+        frame = canvas.frame(left - a * scale, 0.1 - b * scale, scale)
         paint_spread(frame, context, context.plan(spec), apart)
         return cls(canvas, frame, apart)
 

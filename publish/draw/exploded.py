@@ -22,7 +22,6 @@ from publish.draw.context import CannotDrawError, Context
 from publish.draw.marks import disc
 from publish.draw.shapes import XY, bounds_of, laid
 from publish.draw.style import INK, SMALL, STEP_WIDTH, Stroke, edge_of, mix
-from publish.draw.top import units_of
 from publish.draw.words import counted, listed, plain_size
 from publish.model.draft import Patch, Unit
 from publish.model.figure import Figure
@@ -67,7 +66,7 @@ def setting(context: Context, spec: FigureSpec) -> Figure:
 
 def rows_of(top: Unit) -> tuple[Unit, ...]:
     """Return the parts that the blocks are joined from last, before any border."""
-    centre = next((u for u in units_of(top) if u.name == "centre"), None)
+    centre = next((u for u in top.outermost_first() if u.name == "centre"), None)
     if centre is None and any(row_number(part) for part in top.parts):
         centre = top
     return () if centre is None else tuple(_rows(centre))

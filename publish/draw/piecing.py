@@ -28,7 +28,7 @@ from publish.draw.style import (
     mix,
     readable_on,
 )
-from publish.draw.top import paint_motifs, patches_of, placed
+from publish.draw.top import paint_motifs, placed
 from publish.model.cutplan import CutPlan, Piece
 from publish.model.draft import Draft, Patch, Placement, Point, Unit
 from publish.surd import Length, turned
@@ -71,7 +71,7 @@ def margins(context: Context, draft: Draft, unit: Unit, trimmed: bool) -> Margin
     a ground that is still to be trimmed half the ground's margin as well.
     """
     seams = _seams(context, draft, unit)
-    patches = patches_of(unit)
+    patches = unit.patches
     blocks = {p.block for p in patches if p.block is not None}
     carries = any(context.pattern.blocks[b].motif for b in blocks)
     if trimmed or not carries:

@@ -18,13 +18,12 @@ from shapely.ops import split
 from publish.draw.canvas import Canvas
 from publish.draw.cloth import fabric
 from publish.draw.context import CannotDrawError, Context
-from publish.draw.letters import set_inches, set_number
+from publish.draw.letters import set_inches
 from publish.draw.marks import block_arrow, dimension, leader
 from publish.draw.piecing import paint_raw
 from publish.draw.pressing import seam_arrows
 from publish.draw.shapes import XY, bounds_of
 from publish.draw.style import CUT, INK, LABEL, SOFT, STITCH, Stroke
-from publish.draw.top import units_of
 from publish.model.cutplan import Making, Piece
 from publish.model.draft import Draft, Unit
 from publish.model.words import FigureSpec
@@ -60,7 +59,7 @@ class Job:
         if any(letter not in found for letter in making.letters):
             raise CannotDrawError(f"the pieces for {kind!r} are not in the plan")
         draft = context.draft(spec)
-        unit = next((u for u in units_of(draft.assembly) if u.kind == kind), None)
+        unit = next((u for u in draft.assembly.outermost_first() if u.kind == kind), None)
         if unit is None:
             raise CannotDrawError(f"there is no unit {kind!r} at this size")
         pieces = tuple(found[letter] for letter in making.letters)
@@ -160,7 +159,7 @@ def trimmed(canvas: Canvas, job: Job, at: XY, side: float, halo: bool = True) ->
     ):  # fmt: skip
         frame.line(start, end, CUT)
     short = min(15.0, 0.3 * min(float(wide), float(high)) * scale * 72)
-    for inner in units_of(unit):
+    for inner in unit.outermost_first():
         if inner.parts:
             own = frame.frame(0, 0, 1.0, inner.turn - unit.turn)
             seam_arrows(own, inner, job.context.palette.accent, short)
@@ -173,13 +172,6 @@ def trimmed(canvas: Canvas, job: Job, at: XY, side: float, halo: bool = True) ->
 def then(canvas: Canvas, start: XY, end: XY) -> None:
     """Draw the arrow to the next state."""
     block_arrow(canvas, start, end, SOFT, 8.0)
-
-
-def size_words(piece: Piece) -> str:
-    """Return `4⅞ in square`, or `2½ × 40 in` where sides differ."""
-    if piece.width == piece.length:
-        return f"{set_inches(piece.width)} square"
-    return f"{set_number(piece.width)} × {set_inches(piece.length)}"
 
 
 def moved(shape: Polygon, by: XY) -> Polygon:

@@ -16,7 +16,6 @@ from publish.draw.marks import disc
 from publish.draw.piecing import holds, margins, paint_raw, together
 from publish.draw.pressing import press_arrows
 from publish.draw.style import STEP_WIDTH
-from publish.draw.top import units_of
 from publish.draw.words import counted, listed
 from publish.model.draft import Draft, Patch, Unit
 from publish.model.figure import Figure
@@ -40,7 +39,9 @@ def row_units(draft: Draft) -> tuple[Unit, ...]:
     for number, row in sorted(blocks.items()):
         parts = tuple(together(row[column], "block") for column in sorted(row))
         whole = together([p for column in row.values() for p in column], f"row {number + 1}")
-        press = [u.press for u in units_of(draft.assembly) if u.box == whole.box and u.parts]
+        press = [
+            u.press for u in draft.assembly.outermost_first() if u.box == whole.box and u.parts
+        ]
         found.append(replace(whole, join="across", parts=parts, press=press[0] if press else ""))
     return tuple(found)
 

@@ -20,7 +20,7 @@ from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.shapes import polygon_of
 from publish.draw.style import INK, PAPER, Stroke, edge_of, mix, readable_on
-from publish.model.draft import Draft, Patch, Placement, Unit
+from publish.model.draft import Draft, Patch, Placement
 
 CRISP = 0.25
 """Points: the fine edge round appliqué."""
@@ -29,18 +29,6 @@ CRISP = 0.25
 def fit(width: Fraction | float, height: Fraction | float, room: tuple[float, float]) -> float:
     """Return the scale that fits a width and height into a room, printed inches per inch."""
     return min(room[0] / float(width), room[1] / float(height))
-
-
-def patches_of(unit: Unit) -> tuple[Patch, ...]:
-    """Return the patches in a unit, in sewing order."""
-    return unit.patches
-
-
-def units_of(unit: Unit) -> Iterable[Unit]:
-    """Yield a unit and everything in it, the outermost first."""
-    yield unit
-    for part in unit.parts:
-        yield from units_of(part)
 
 
 def placed(draft: Draft, place: Placement) -> MultiPolygon:

@@ -18,7 +18,7 @@ from publish.draw.letters import set_inches
 from publish.draw.marks import dimension, leader
 from publish.draw.piecing import Margins, ground_of, laid_size, margins, paint_raw, raw_patch
 from publish.draw.style import CUT, HAIR, INK, PAPER, STEP_WIDTH, Stroke
-from publish.draw.top import paint_motifs, patches_of
+from publish.draw.top import paint_motifs
 from publish.draw.words import plain_size
 from publish.model.draft import Draft, Unit
 from publish.model.figure import Figure
@@ -78,8 +78,8 @@ def _within(unit: Unit, x: float, y: float) -> bool:
 
 def _line(frame: Canvas, unit: Unit, margin: Margins, kept: tuple[Fraction, ...]) -> None:
     left, top, right, bottom = (float(v) for v in kept)
-    whole = box(*raw_patch(unit, patches_of(unit)[0], margin).bounds)
-    for patch in patches_of(unit)[1:]:
+    whole = box(*raw_patch(unit, unit.patches[0], margin).bounds)
+    for patch in unit.patches[1:]:
         whole = whole.union(raw_patch(unit, patch, margin))
     away = whole.difference(box(left, top, right, bottom))
     frame.shape(away, PAPER, None, opacity=0.72)

@@ -28,7 +28,6 @@ from publish.draw.piecing import (
 from publish.draw.pressing import press_arrows, press_words, seam_arrows, seam_middles
 from publish.draw.shapes import bounds_of
 from publish.draw.style import SOFT, STEP_WIDTH
-from publish.draw.top import units_of
 from publish.draw.words import counted, listed, plain_size
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, Patch, Placement, Unit
@@ -130,7 +129,7 @@ def lay(context: Context, draft: Draft, unit: Unit, motifs: tuple[Placement, ...
 def find_unit(context: Context, spec: FigureSpec) -> Unit:
     """Return the first joined unit whose kind or name is the figure's `unit`."""
     wanted = spec.get("unit")
-    for unit in units_of(context.draft(spec).assembly):
+    for unit in context.draft(spec).assembly.outermost_first():
         if unit.parts and wanted in (unit.kind, unit.name):
             return unit
     raise CannotDrawError(f"there is no unit {wanted!r} with seams at this size")

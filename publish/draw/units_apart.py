@@ -73,15 +73,7 @@ def draw(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
 
 def _fit(context: Context, draft: Draft, unit: Unit) -> tuple[float, Spread]:
     """Return the scale at which the parts fit their room with the same printed gap."""
-    taken = of_unit(context, draft, unit)
-    low, high = 0.0, LARGEST
-    for _ in range(24):
-        middle = (low + high) / 2
-        left, top, right, bottom = bounds_of(taken.at(GAP / middle).shapes())
-        fits = (right - left) * middle <= ROOM[0] and (bottom - top) * middle <= ROOM[1]
-        low, high = (middle, high) if fits else (low, middle)
-    scale = max(low, 1e-3)
-    return scale, taken.at(GAP / scale)
+    return of_unit(context, draft, unit).fitted(GAP, ROOM, LARGEST)
 
 
 def measured(frame: Canvas, unit: Unit, around: Margins) -> None:

@@ -16,14 +16,14 @@ from shapely.ops import unary_union
 
 from publish.draw.canvas import Canvas
 from publish.draw.cloth import fabric
-from publish.draw.context import CannotDrawError, Context
+from publish.draw.context import Context
 from publish.draw.letters import set_inches
 from publish.draw.marks import block_arrow
 from publish.draw.piecing import holds, margins, raw_patches
 from publish.draw.pressing import Seam, main_seams, press_words, ways_of
 from publish.draw.shapes import XY, bounds_of, laid
 from publish.draw.style import LABEL, PAPER, STEP_WIDTH, STITCH, Stroke, edge_of, wrong_side
-from publish.draw.top import units_of
+from publish.draw.units import find_unit
 from publish.draw.words import counted
 from publish.model.draft import Unit
 from publish.model.figure import Figure
@@ -35,7 +35,7 @@ ROOM = (2.0, 2.1)
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw a unit's wrong side with its allowances and pressing arrows."""
-    unit, seam = _unit(context, spec), context.pattern.sewing.seam
+    unit, seam = find_unit(context, spec), context.pattern.sewing.seam
     draft = context.draft(spec)
     around = margins(context, draft, unit, bool(holds(draft, (unit,))))
     shapes = [(p, _over(s)) for p, s in raw_patches(unit, around)]
@@ -47,7 +47,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     for patch, shape in shapes:
         fabric(frame, shape, context.colour(patch.fabric), "wrong")
     whole = unary_union([s.buffer(1e-5) for _, s in shapes])
-    inside = [u for u in units_of(unit) if u.parts]
+    inside = [u for u in unit.outermost_first() if u.parts]
     count = 0
     for inner in reversed(inside):
         for each in main_seams(inner):
@@ -64,14 +64,6 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         f"{counted(len(main_seams(unit)), 'seam')} {press_words(unit)}, seen from the right side."
     )
     return canvas.figure(spec, alt)
-
-
-def _unit(context: Context, spec: FigureSpec) -> Unit:
-    wanted = spec.get("unit")
-    for unit in units_of(context.draft(spec).assembly):
-        if unit.parts and wanted in (unit.kind, unit.name):
-            return unit
-    raise CannotDrawError(f"there is no unit {wanted!r} with seams at this size")
 
 
 def _over(shape: BaseGeometry) -> BaseGeometry:

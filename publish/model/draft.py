@@ -9,7 +9,7 @@ lengths that come from curves are floats here and are rounded where they are pri
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -107,6 +107,18 @@ class Unit:
         if self.patch is not None:
             return (self.patch,)
         return self.held or tuple(p for part in self.parts for p in part.patches)
+
+    def outermost_first(self) -> Iterator[Unit]:
+        """Yield the unit and every unit in it, wholes before parts."""
+        yield self
+        for part in self.parts:
+            yield from part.outermost_first()
+
+    def innermost_first(self) -> Iterator[Unit]:
+        """Yield every unit in it and the unit, parts before wholes: as they are sewn."""
+        for part in self.parts:
+            yield from part.innermost_first()
+        yield self
 
 
 @dataclass(frozen=True)

@@ -13,7 +13,7 @@ from functools import cached_property
 from typing import Any
 
 from publish.model.cutplan import CutPlan, FabricPlan
-from publish.model.draft import Draft, Unit
+from publish.model.draft import Draft
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import Manual
@@ -79,10 +79,3 @@ class Case:
 
 
 Check = Callable[[Case], Iterator[Note]]
-
-
-def units(root: Unit) -> Iterator[Unit]:
-    """Yield a unit and every unit inside it."""
-    yield root
-    for part in root.parts:
-        yield from units(part)

@@ -12,7 +12,7 @@ from collections import Counter
 from collections.abc import Iterator
 
 from publish.notes import Note, warning
-from publish.proof.case import Case, Code, units
+from publish.proof.case import Case, Code
 from publish.proof.claims import (
     COUNT,
     LETTER,
@@ -124,7 +124,9 @@ def _made(case: Case, one: Told) -> Iterator[Note]:
     kind = figure.get("unit") if figure is not None and figure.kind == "units" else ""
     for text, sizes in fragments(case, one.step.text, one.sizes):
         wanted = {
-            sum(u.kind == kind for u in units(case.drafts[k].assembly)) for k in sizes if kind
+            sum(u.kind == kind for u in case.drafts[k].assembly.outermost_first())
+            for k in sizes
+            if kind
         } - {0}
         for count in _MAKE.findall(text):
             if wanted and number(count) not in wanted:

@@ -18,7 +18,7 @@ from shapely.geometry.base import BaseGeometry
 
 from publish.model.cutplan import CutPlan, Piece
 from publish.model.draft import Unit
-from publish.proof.case import Case, units
+from publish.proof.case import Case
 from publish.proof.pieces import Kind, is_patch, patch_kind
 from publish.surd import Exact, Surd
 from publish.units import UNITS, maker_inches, parse_number
@@ -86,7 +86,7 @@ def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
         parts += [case.pattern.sizes[key], case.sizes[key], case.plans[key], case.drafts[key]]
         exact.update(_beside_seams(case, key))
         exact.update(_in_words(case.plans[key]))
-        for unit in units(case.drafts[key].assembly):
+        for unit in case.drafts[key].assembly.outermost_first():
             exact.update(*as_cut(case, key, unit))
         curved.add(sum(lines.length for lines in case.drafts[key].quilting))
         thread = case.plans[key].thread
@@ -104,7 +104,7 @@ def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
 def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
     """Yield every unit's side finished and with its seams, and the blank margins."""
     size = case.sizes[key]
-    for unit in units(case.drafts[key].assembly):
+    for unit in case.drafts[key].assembly.outermost_first():
         for side in (unit.width, unit.height):
             yield from (side, side + 2 * case.seam)
     yield from (size.perimeter, size.block_side + 2 * case.seam)
@@ -113,7 +113,7 @@ def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
         yield size.block_side - size.motif_span
         yield (size.block_side - size.motif_span) / 2
     if size.pillow is not None:
-        for unit in units(case.drafts[key].assembly):
+        for unit in case.drafts[key].assembly.outermost_first():
             yield from (side + case.seam + size.pillow.seam for side in (unit.width, unit.height))
         for side in (size.width, size.height):
             whole = side + 2 * size.pillow.seam

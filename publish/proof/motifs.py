@@ -16,7 +16,7 @@ from shapely.geometry.base import BaseGeometry
 from publish.model.draft import MotifShape
 from publish.model.pattern import Motif
 from publish.notes import Note, error
-from publish.proof.case import Case, Code, units
+from publish.proof.case import Case, Code
 from publish.proof.sewn_sizes import beyond
 from publish.units import inches_text, maker_inches
 
@@ -134,7 +134,7 @@ def _pieced(case: Case, key: str) -> Iterator[Note]:
     """The pieces of a pieced ground: those at its edge have half the margin on each side."""
     letters = {p.letter: p for p in case.plans[key].pieces if p.shape in ("rectangle", "template")}
     told: set[str] = set()
-    for unit in units(case.drafts[key].assembly):
+    for unit in case.drafts[key].assembly.outermost_first():
         patch = unit.patch
         block = case.pattern.blocks.get(patch.block or "") if patch is not None else None
         if patch is None or block is None or block.motif is None or len(block.patches) < _PIECED:

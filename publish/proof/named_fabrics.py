@@ -11,7 +11,7 @@ import re
 from collections.abc import Iterator
 
 from publish.notes import Note, warning
-from publish.proof.case import Case, Code, units
+from publish.proof.case import Case, Code
 from publish.proof.claims import LETTER, Told, is_cutting, step_place, told
 
 CODES = {
@@ -65,7 +65,8 @@ def _pressed(case: Case, one: Told, fabrics: set[str]) -> Iterator[Note]:
     figure = one.step.figure
     kind = figure.get("unit") if figure is not None and figure.kind == "units" else ""
     held = {
-        p.fabric for k in one.sizes for u in units(case.drafts[k].assembly) if u.kind == kind
+        p.fabric for k in one.sizes
+        for u in case.drafts[k].assembly.outermost_first() if u.kind == kind
         for p in u.patches
     }  # fmt: skip
     for fabric in sorted(fabrics - held) if held else ():

@@ -22,11 +22,10 @@ from shapely import affinity
 from shapely.geometry import box
 from shapely.geometry.base import BaseGeometry
 
-from publish.model.draft import MotifShape
 from publish.model.figure import Sheet
 from publish.notes import Note, error
 from publish.proof.case import Code
-from publish.proof.drafted import lines_of, motif_lines
+from publish.proof.drafted import lines_of
 from publish.proof.paper import DARK, DPI, Floats, Printed, Raster
 
 CODES = {
@@ -94,11 +93,6 @@ def measure(printed: Printed) -> Iterator[Note]:
                 expected="100.0 % of its size, in its place",
                 received=f"{100 * (1 + fit.size):.1f} %, {fit.shift:.3f} in beside it",
             )  # fmt: skip
-
-
-def fit_of(printed: Printed, sheet: Sheet, page: int, shape: MotifShape) -> Fit | None:
-    """Return how a motif's outline lies; None when the sheet shows too little of it."""
-    return fit_along(printed, sheet, page, motif_lines(shape, sheet.part))
 
 
 def fit_along(printed: Printed, sheet: Sheet, page: int, lines: BaseGeometry) -> Fit | None:

@@ -14,7 +14,7 @@ from fractions import Fraction
 from publish.model.cutplan import Piece
 from publish.model.draft import Patch
 from publish.notes import Note, error
-from publish.proof.case import Case, Code, units
+from publish.proof.case import Case, Code
 from publish.surd import Length, root, turned
 from publish.units import inches_text
 
@@ -145,7 +145,7 @@ def _sides(patch: Patch) -> list[Length]:
 
 def _at_once(case: Case, size: str, pieces: Mapping[str, Piece]) -> Iterator[Note]:
     """Units made several at once: enough batches for the tree's units, cloth for each batch."""
-    made = Counter(unit.kind for unit in units(case.drafts[size].assembly))
+    made = Counter(unit.kind for unit in case.drafts[size].assembly.outermost_first())
     wanted: Counter[str] = Counter()
     for making in case.plans[size].makings:
         batches = -(-made[making.kind] // making.each_batch)

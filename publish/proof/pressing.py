@@ -12,7 +12,7 @@ from collections.abc import Iterator
 
 from publish.model.draft import Unit
 from publish.notes import Note, warning
-from publish.proof.case import Case, Code, units
+from publish.proof.case import Case, Code
 from publish.proof.claims import step_place, told
 
 CODES = {
@@ -32,7 +32,7 @@ def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each pair of neighbours whose seams cannot lock."""
     yield from _told(case)
     for key in case.keys:
-        for unit in units(case.drafts[key].assembly):
+        for unit in case.drafts[key].assembly.outermost_first():
             if unit.join not in _TURNED or not unit.nests:
                 continue
             for one, other in zip(unit.parts, unit.parts[1:], strict=False):
@@ -50,7 +50,7 @@ def _told(case: Case) -> Iterator[Note]:
         if len(one.sizes) != 1:
             continue
         key = one.sizes[0]
-        drafted = {u.name: u.press for u in units(case.drafts[key].assembly)}
+        drafted = {u.name: u.press for u in case.drafts[key].assembly.outermost_first()}
         for way, rows in _ROWS.findall(one.step.text):
             for row in re.findall(r"row \d+", rows):
                 if drafted.get(row, way) != way:

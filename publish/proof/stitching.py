@@ -14,7 +14,7 @@ from math import hypot
 
 from publish.arcs import Edge, arc_length, edges_of
 from publish.notes import Note, Place, error
-from publish.proof.case import Case, Code, units
+from publish.proof.case import Case, Code
 
 CODES = {
     "P838": Code(
@@ -78,7 +78,7 @@ def _seams(case: Case, key: str) -> Iterator[Note]:
     if abs(total - float(draft.seam_length)) > _NEAR:
         yield _counted(case, key, total)
         return
-    joins = list(units(draft.assembly))
+    joins = list(draft.assembly.outermost_first())
     if any(u.join not in (None, "across", "down") or u.turn or u.section for u in joins):
         return
     each = ((len(u.parts) - 1) * (u.height if u.join == "across" else u.width)

@@ -15,7 +15,7 @@ from fractions import Fraction
 from publish.model.draft import Unit
 from publish.notes import Note, error
 from publish.proof.areas import area
-from publish.proof.case import Case, Code, units
+from publish.proof.case import Case, Code
 from publish.surd import Length, turned
 from publish.units import inches_text
 
@@ -52,7 +52,7 @@ def check(case: Case) -> Iterator[Note]:
         whole = (Fraction(0), Fraction(0), draft.width, draft.height)
         if root.box != whole:
             yield _misfit(case, size, root, "the top", whole)
-        for unit in units(root):
+        for unit in root.outermost_first():
             yield from _fit(case, size, unit)
         yield from _once(case, size)
         yield from _kinds(case, size)
@@ -135,7 +135,7 @@ def _once(case: Case, size: str) -> Iterator[Note]:
 
 def _kinds(case: Case, size: str) -> Iterator[Note]:
     first: dict[str, Unit] = {}
-    for unit in units(case.drafts[size].assembly):
+    for unit in case.drafts[size].assembly.outermost_first():
         like = first.setdefault(unit.kind, unit)
         if sorted((like.width, like.height)) != sorted((unit.width, unit.height)):
             yield error(

@@ -15,7 +15,7 @@ from fractions import Fraction
 from publish.model.draft import Unit
 from publish.model.size import Round
 from publish.notes import Note, warning
-from publish.proof.case import Case, Code, units
+from publish.proof.case import Case, Code
 from publish.proof.claims import LETTER, Told, sentences, step_place, told
 from publish.proof.lengths import PRACTICE, Said, said
 from publish.proof.sewn_sizes import Pair, around, as_sewn, beyond, inside
@@ -120,7 +120,7 @@ def _wrong(case: Case, sentence: str, lengths: list[Said],
 
 def _made(case: Case, one: Told, sentence: str) -> Iterator[Unit]:
     """Yield the units that a step makes, if the sentence tells how they come out."""
-    figure, found = one.step.figure, units(case.drafts[one.sizes[0]].assembly)
+    figure, found = one.step.figure, case.drafts[one.sizes[0]].assembly.outermost_first()
     if figure is not None and figure.get("unit"):
         if figure.kind == "units" or (figure.kind in _MAKING and _RESULT.search(sentence)):
             yield from (u for u in found if u.kind == figure.get("unit"))
@@ -137,7 +137,7 @@ def _named(case: Case, size: str, text: str, sentence: str) -> list[Unit]:
     """Return the rows, or the centre, whose measures a sentence tells."""
     if "measure" not in sentence.lower():
         return []
-    parts = [u for u in units(case.drafts[size].assembly) if not u.patch]
+    parts = [u for u in case.drafts[size].assembly.outermost_first() if not u.patch]
     names = {u.name for u in parts}
     where = text if "each measure" in sentence.lower() else sentence
     told_: set[str] = set()
@@ -165,6 +165,6 @@ def _layered(case: Case, size: str, at: int, sentence: str) -> Iterator[Pair]:
         yield after
     elif "strips measure" in words:
         strips = {f"round {at + 1} {side}" for side in ("left", "right", "top", "bottom")}
-        for unit in units(case.drafts[size].assembly):
+        for unit in case.drafts[size].assembly.outermost_first():
             if unit.name in strips:
                 yield beyond(case, size, unit)

@@ -16,7 +16,7 @@ from __future__ import annotations
 from publish.model.words import Box, Section
 from publish.write.applique import by_method
 from publish.write.context import Book
-from publish.write.cutting_shapes import starched
+from publish.write.cutting_shapes import with_triangles
 
 
 def section(book: Book) -> Section:
@@ -36,7 +36,7 @@ def section(book: Book) -> Section:
 
 
 def _sprays(book: Book) -> Box | None:
-    turned = starched(book) or any(m.method != "fusible" for m in book.motifs)
+    turned = bool(with_triangles(book)) or any(m.method != "fusible" for m in book.motifs)
     fused = bool(by_method(book, "fusible"))
     if not turned and not fused:
         return None

@@ -128,13 +128,8 @@ def _decimal(length: Exact) -> str:
 
 
 def with_triangles(book: Book) -> list[str]:
-    """Return the sizes in which squares are cut into triangles."""
+    """Return the sizes in which squares are starched and cut into triangles."""
     return [k for k in book.keys if any(p.shape in _CUTS for p in book.plans[k].pieces)]
-
-
-def starched(book: Book) -> bool:
-    """Return whether cloth is starched before triangles are cut."""
-    return bool(with_triangles(book))
 
 
 def add_steps(book: Book, steps: StepList) -> None:

@@ -11,7 +11,7 @@ from publish.units import inches_text
 from publish.write.applique import by_method
 from publish.write.binding import bound
 from publish.write.context import Book
-from publish.write.cutting_shapes import starched
+from publish.write.cutting_shapes import with_triangles
 from publish.write.folding import folded
 from publish.write.foundation import on_foundations
 from publish.write.marking import flat
@@ -40,7 +40,7 @@ def _machine(book: Book) -> tuple[str, ...]:
     )  # fmt: skip
     angled = any(p.shape != "rectangle" for k in book.keys for p in book.plans[k].pieces)
     line = " with a line at 45 degrees" if angled else ""
-    starch = ("Spray or liquid starch",) if starched(book) and not _turned(book) else ()
+    starch = ("Spray or liquid starch",) if with_triangles(book) and not _turned(book) else ()
     return (
         "Rotary cutter with a fresh blade, self-healing mat and a long quilter's ruler",
         f"A large square ruler{line} for trimming",

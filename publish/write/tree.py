@@ -94,11 +94,6 @@ def level(unit: Unit) -> str:
     return BORDER if any(home.startswith("round") for home in homes) else TOP
 
 
-def at_level(root: Unit, where: str) -> tuple[Group, ...]:
-    """Return the groups that are made at one level."""
-    return tuple(g for g in groups(root) if level(g.unit) == where)
-
-
 def numbered(part: Unit) -> bool:
     """Return whether a unit's name ends in a number, as `row 2` does."""
     return part.name.split(" ")[-1].isdigit()

@@ -11,6 +11,7 @@ import os
 import subprocess
 import sys
 from pathlib import Path
+from tempfile import gettempdir
 
 import pytest
 
@@ -216,7 +217,15 @@ def test_desktop_litter_and_empty_folders_do_not_stop_a_build(tmp_path: Path) ->
 
 @pytest.mark.parametrize(
     "name",
-    ["../booklet.pdf", "/tmp/booklet.pdf", "", "manifest.json", "Booklet.PDF", "a\\b", "c:x"],
+    [
+        "../booklet.pdf",
+        f"{gettempdir()}/booklet.pdf",
+        "",
+        "manifest.json",
+        "Booklet.PDF",
+        "a\\b",
+        "c:x",
+    ],
 )
 def test_names_that_would_leave_the_folder_or_clash_are_refused(tmp_path: Path, name: str) -> None:
     assert refused(tmp_path / "samphire", {"booklet.pdf": b"", name: b""}, "X901") == name

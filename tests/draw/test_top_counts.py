@@ -13,7 +13,7 @@ from publish.draw.borders import split
 from publish.draw.piecing import ground_of, holds, laid_size, margins, piece_for
 from publish.draw.rows import row_units
 from publish.draw.style import PAPER, wrong_side
-from publish.draw.top import patches_of, placed, units_of
+from publish.draw.top import placed
 from publish.draw.units import find_unit
 from publish.model.words import FigureSpec
 
@@ -172,6 +172,6 @@ def test_colouring_fills_nothing() -> None:
 
 def test_units_yield_every_patch() -> None:
     for draft in DRAFTS.values():
-        found = [u.patch for u in units_of(draft.assembly) if u.patch is not None]
+        found = [u.patch for u in draft.assembly.outermost_first() if u.patch is not None]
         assert sorted(p.key for p in found) == sorted(p.key for p in draft.patches)
-        assert len(patches_of(draft.assembly)) == len(draft.patches)
+        assert len(draft.assembly.patches) == len(draft.patches)

@@ -15,9 +15,11 @@ import pytest
 from printing import SHEET, WHOLE, edition, findings, page_svg, pdf_of, sheet_svg, text
 from reedmace import draft, pattern
 from reedmace_case import codes, only
+from shapely.geometry.base import BaseGeometry
 
-from publish.model.figure import Artwork
+from publish.model.figure import Artwork, Sheet
 from publish.proof import measure, outline, scale
+from publish.proof.drafted import motif_lines
 from publish.proof.paper import Printed
 from publish.proof.textlayer import pattern_for
 
@@ -30,6 +32,10 @@ NUMBERS = (
 def opened(book: pikepdf.Pdf, *sheets: object) -> Printed:
     groups = {(s.motif, s.size, s.part): (s,) for s in sheets}
     return Printed(pattern(), {"mini": draft()}, Artwork({}, groups), edition(book, sheets), {})
+
+
+def drawn_on(sheet: Sheet) -> BaseGeometry:
+    return motif_lines(draft().motifs["reedmace"], sheet.part)
 
 
 def test_true_sheets_are_silent() -> None:
@@ -70,7 +76,7 @@ def test_the_outline_is_measured_apart_from_the_square(sheet: object, share: flo
     about = f"translate(300 440) scale({share}) translate(-300 -440)"
     book = pdf_of([sheet_svg(sheet, change=about, square=False)])
     with opened(book, sheet) as printed:
-        fit = outline.fit_of(printed, sheet, 0, draft().motifs["reedmace"])
+        fit = outline.fit_along(printed, sheet, 0, drawn_on(sheet))
     assert fit is not None and fit.found > 0.99 and fit.samples > 100
     assert fit.size == pytest.approx(share - 1, abs=2e-4)
 
@@ -78,7 +84,7 @@ def test_the_outline_is_measured_apart_from_the_square(sheet: object, share: flo
 def test_a_shifted_outline_is_measured() -> None:
     book = pdf_of([sheet_svg(change="translate(1.44 0.72)")])  # 0.02 in and 0.01 in
     with opened(book, SHEET) as printed:
-        fit = outline.fit_of(printed, SHEET, 0, draft().motifs["reedmace"])
+        fit = outline.fit_along(printed, SHEET, 0, drawn_on(SHEET))
     assert fit is not None
     assert fit.shift == pytest.approx(math.hypot(0.02, 0.01), abs=1e-3)
     assert "beside it" in only(findings(book), "P877").received

@@ -13,7 +13,7 @@ from publish.units import inches_text
 from publish.write.context import Book
 from publish.write.folding import SEQUENCE
 from publish.write.sewn import piece_of, sewn_size
-from publish.write.tree import at_level, every, groups, level
+from publish.write.tree import every, groups, level
 
 
 def test_the_folds_of_each_way_multiply_to_its_layers() -> None:
@@ -120,7 +120,8 @@ def test_every_unit_of_the_tree_is_in_one_group() -> None:
             told = [u for g in groups(root) for u in g.units]
             assert len(told) == len(set(map(id, told))) == len(
                 [u for u in every(root) if u.parts])  # fmt: skip
-            levels = [g for where in ("block", "top", "border") for g in at_level(root, where)]
+            levels = [
+                g for g in groups(root) if level(g.unit) in ("block", "top", "border")]  # fmt: skip
             assert len(levels) == len(groups(root))
             for group in groups(root):
                 kinds = {level(u) for u in group.units}
