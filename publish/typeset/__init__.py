@@ -37,16 +37,21 @@ CODES: dict[str, str] = {
     "T716": "A logo or a photograph cannot be read",
     "T717": "A logo has few pixels",
     "T718": "A photograph has too few pixels for its printed size",
+    "T719": "A layout beside the pattern has the name of one of Foldwork's",
+    "T720": "The booklet is set in a layout from the pattern's own folder",
 }
 
 
 def inspect(pattern: Pattern) -> tuple[Note, ...]:
     """Return what can be said of a pattern's looks before anything is typeset.
 
-    Whether its layout is there and set for its papers, and whether its own fonts, logo,
-    accent and photographs can be used.
+    Whether its layout is there and set for its papers and where it comes from, and whether
+    its own fonts, logo, accent and photographs can be used.
     """
-    notes = [n for key in pattern.papers for n in layout.find(pattern, PAPERS[key])[1]]
+    notes: list[Note] = []
+    for key in pattern.papers:
+        chosen, found = layout.find(pattern, PAPERS[key])
+        notes += [*found, *(layout.origin(pattern, chosen) if chosen else ())]
     return tuple(dict.fromkeys([*notes, *_own(pattern)]))
 
 

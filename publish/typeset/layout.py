@@ -1,14 +1,15 @@
 """Layouts: folders of templates, style and settings that say how a booklet looks.
 
 In: the name that a pattern gives. Out: `Layout`, or notes that say what is wrong.
-Invariant: a layout is found beside the pattern first, then beside the package, so the
-same search serves a checkout and an installed wheel. What a layout says itself goes
-before what it takes from the layout that it extends.
+Invariant: a name that Foldwork has is Foldwork's layout whatever lies beside the pattern,
+for a pattern that is passed on must not change what a name means; a layout from beside the
+pattern is used only when the pattern names it, and a note says so. What a layout says
+itself goes before what it takes from the layout that it extends.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
@@ -16,7 +17,7 @@ from typing import Any
 import publish
 from publish.model.book import Paper
 from publish.model.pattern import Pattern
-from publish.notes import Note, error
+from publish.notes import Note, Severity, error, warning
 from publish.typeset.layout_file import (
     DEFAULT_STYLE,
     DEFAULT_TEMPLATE,
@@ -25,6 +26,7 @@ from publish.typeset.layout_file import (
     Written,
     fault,
     read,
+    within,
 )
 from publish.typeset.layout_file import shown as shown
 
@@ -51,21 +53,17 @@ class Layout:
 
     def file(self, name: str) -> Path | None:
         """Return a file of the layout, or of one that it extends; None for any other path."""
-        for folder in self.folders:
-            path = (folder / name).resolve()
-            if path.is_relative_to(folder.resolve()) and path.is_file():
-                return path
-        return None
+        return next((p for f in self.folders if (p := within(f, name)) is not None), None)
 
 
 def homes(pattern: Pattern) -> tuple[Path, ...]:
-    """Return the folders that layouts are looked for in, nearest first.
+    """Return the folders that layouts are looked for in, in this order.
 
-    `layouts/` in the pattern's own folder; `layouts/` inside the package, where a wheel
-    puts it; `layouts/` beside the package, where a checkout has it.
+    `layouts/` inside the package, where a wheel puts it; `layouts/` beside the package,
+    where a checkout has it; `layouts/` in the pattern's own folder.
     """
     package = Path(publish.__file__).resolve().parent
-    return tuple(p / "layouts" for p in (pattern.folder, package, package.parent))
+    return tuple(p / "layouts" for p in (package, package.parent, pattern.folder))
 
 
 def known(pattern: Pattern) -> tuple[str, ...]:
@@ -96,13 +94,31 @@ def find(pattern: Pattern, paper: Paper) -> tuple[Layout | None, tuple[Note, ...
     return (None, notes) if notes else _together(chain, paper)
 
 
-def _folder(pattern: Pattern, name: str, without: Iterable[Path] = ()) -> Path | None:
-    """Return the nearest folder of a layout, passing over those in `without`."""
+def _folder(pattern: Pattern, name: str) -> Path | None:
+    """Return the folder of the layout that a name means."""
     for home in homes(pattern):
         folder = home / name
-        if name == folder.name and (folder / FILE).is_file() and folder not in without:
+        if name == folder.name and (folder / FILE).is_file():
             return folder
     return None
+
+
+def origin(pattern: Pattern, layout: Layout) -> Iterator[Note]:
+    """Yield where a layout comes from: that it is the pattern's own, or that one of its
+    name lies beside the pattern and is passed over."""
+    place, own = pattern.place("layout"), homes(pattern)[-1]
+    for folder in layout.folders:
+        beside = own / folder.name
+        if folder == beside:
+            what = "the booklet is set in a layout from the pattern's own folder"
+            yield Note("T720", Severity.INFO, place, what, received=shown(folder),
+                       help="it can arrange what the booklet says and nothing else")  # fmt: skip
+        elif (beside / FILE).is_file() and not beside.samefile(folder):
+            yield warning("T719", place, "a layout of a name that Foldwork has is not used",
+                          expected="another name for a layout of your own",
+                          received=shown(beside),
+                          help=f"rename its folder, and write that name at `layout`; "
+                          f"`{folder.name}` is always Foldwork's")  # fmt: skip
 
 
 def _chain(pattern: Pattern, folder: Path) -> tuple[tuple[Written, ...], tuple[Note, ...]]:
@@ -115,12 +131,14 @@ def _chain(pattern: Pattern, folder: Path) -> tuple[tuple[Written, ...], tuple[N
         chain.append(written)
         if not written.extends:
             return tuple(chain), ()
-        # Passing over what is in the chain lets a layout extend the one it is named after,
-        # and ends a circle.
-        base = _folder(pattern, written.extends, [w.folder for w in chain])
-        if base is None:
+        base = _folder(pattern, written.extends)
+        if base is None or base in [w.folder for w in chain]:
             what = "there is no layout of the name that this one extends"
-            others = " or ".join(known(pattern))
+            if base is not None:
+                what = "this layout extends one that extends it"
+            others = " or ".join(
+                n for n in known(pattern) if n not in {w.folder.name for w in chain}
+            )
             return (), (fault(written.path, what, expected=others, received=written.extends),)
         folder = base
 

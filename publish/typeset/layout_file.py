@@ -25,6 +25,7 @@ ROLES = ("titles", "text", "labels")
 _KEYS = {
     "about", "extends", "template", "style", "fonts", "families", "settings", "papers",
 }  # fmt: skip
+_WORDS = ("extends", "template", "style")
 
 
 @dataclass(frozen=True)
@@ -65,12 +66,20 @@ def read(folder: Path) -> tuple[Written | None, tuple[Note, ...]]:
         line, column = (mark.line + 1, mark.column + 1) if mark else (1, 1)
         what = f"the layout's settings are not YAML: {problem.problem or 'unreadable'}"
         return None, (error("T702", Place(shown(path), line, column), what),)
-    except (OSError, UnicodeDecodeError) as problem:
-        return None, (fault(path, f"the layout's settings cannot be read: {problem}"),)
+    except (OSError, ValueError, RecursionError, yaml.YAMLError) as problem:
+        said = str(problem).splitlines()[0]
+        return None, (fault(path, f"the layout's settings cannot be read: {said}"),)
     if not isinstance(data, dict):
         return None, (fault(path, "the layout's settings are not a set of keys"),)
     notes = [fault(path, "unknown key", received=str(k)) for k in data if k not in _KEYS]
-    extends = str(data.get("extends", ""))
+    notes += [
+        fault(path, f"{key} is not a word", received=type(data[key]).__name__)
+        for key in _WORDS
+        if not isinstance(data.get(key, ""), str)
+    ]
+    if notes:
+        return None, tuple(notes)
+    extends = data.get("extends", "")
     faces, more = _fonts(data.get("fonts"), path, alone=not extends)
     notes += more
     maps: dict[str, dict[str, Any]] = {}
@@ -81,7 +90,7 @@ def read(folder: Path) -> tuple[Written | None, tuple[Note, ...]]:
     notes += _named(data, path, alone=not extends)
     if notes:
         return None, tuple(notes)
-    template, style = str(data.get("template", "")), str(data.get("style", ""))
+    template, style = data.get("template", ""), data.get("style", "")
     families = {role: str(family) for role, family in maps["families"].items()}
     written = Written(
         folder, extends, template, style, faces, families, maps["settings"], maps["papers"]
@@ -94,11 +103,11 @@ def _named(data: Mapping[str, Any], path: Path, alone: bool) -> list[Note]:
 
     One that stands `alone` has both files; one that extends another, those that it names.
     """
-    names = [str(data["style"])] if "style" in data else [DEFAULT_STYLE] if alone else []
+    names = [data["style"]] if "style" in data else [DEFAULT_STYLE] if alone else []
     if alone:
-        names.insert(0, str(data.get("template", DEFAULT_TEMPLATE)))
+        names.insert(0, data.get("template", DEFAULT_TEMPLATE))
     what = "the layout lacks a file that it names"
-    return [fault(path, what, received=n) for n in names if not (path.parent / n).is_file()]
+    return [fault(path, what, received=n) for n in names if within(path.parent, n) is None]
 
 
 def _keys(value: object, name: str, path: Path) -> tuple[dict[str, Any], list[Note]]:
@@ -139,7 +148,7 @@ def _fonts(entries: object, path: Path, alone: bool) -> tuple[tuple[FontFace, ..
         try:
             family, weight = str(entry["family"]), int(entry.get("weight", 400))
             style, file = str(entry.get("style", "normal")), str(entry["file"])
-        except (AttributeError, KeyError, TypeError, ValueError):
+        except (AttributeError, KeyError, TypeError, ValueError, RecursionError):
             expected = "family, file, and if need be package, weight and style"
             notes.append(fault(path, "a font is not described", expected=expected))
             continue
@@ -159,7 +168,16 @@ def _font_file(folder: Path, package: str | None, file: str) -> Path | None:
         # Beside the package rather than through an import: font packages hold only data.
         spec = find_spec(package) if package.isidentifier() else None
         roots = [Path(p) / "files" for p in (spec.submodule_search_locations or ())] if spec else []
-    return next((r / file for r in roots if (r / file).is_file()), None)
+    return next((r / file for r in roots if within(r, file) is not None), None)
+
+
+def within(folder: Path, name: str) -> Path | None:
+    """Return a file below a folder; None where there is none, or a link leads out of it."""
+    try:
+        path = (folder / name).resolve()
+        return path if path.is_relative_to(folder.resolve()) and path.is_file() else None
+    except (OSError, ValueError, RuntimeError):  # a circle of links, a zero byte, a long name
+        return None
 
 
 def stamp(path: Path) -> tuple[int, int]:

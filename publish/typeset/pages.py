@@ -16,15 +16,7 @@ from itertools import groupby
 from pathlib import Path
 from typing import Any
 
-from jinja2 import (
-    BaseLoader,
-    ChoiceLoader,
-    Environment,
-    FileSystemLoader,
-    PrefixLoader,
-    StrictUndefined,
-    TemplateError,
-)
+from jinja2 import BaseLoader, ChoiceLoader, PrefixLoader, TemplateError
 from jinja2.exceptions import TemplateSyntaxError
 from markupsafe import Markup
 
@@ -38,10 +30,15 @@ from publish.typeset.fonts import face_css
 from publish.typeset.layout import Layout, shown
 from publish.typeset.palette import palette
 from publish.typeset.pictures import Print, logo
+from publish.typeset.sandbox import Folder, Sandbox
 from publish.units import POINTS_PER_INCH
 
 LANGUAGE = "en-GB"
-_FAULTS = (TemplateError, ArithmeticError, AttributeError, LookupError, TypeError, ValueError)
+_UNREAD = (OSError, UnicodeDecodeError, RecursionError, MemoryError)
+"""What a template can raise without a line of its own: it cannot be read, or is nested or
+grows beyond what can be held."""
+_FAULTS = (TemplateError, ArithmeticError, AttributeError, LookupError, TypeError, ValueError,
+           *_UNREAD)  # fmt: skip
 """What a template can raise: its own errors, and those of the values it works with."""
 
 
@@ -110,15 +107,15 @@ def _loader(layout: Layout) -> BaseLoader:
     A layout's own file replaces one of the same name; `NAME/FILE` is always the file of
     the layout that is extended, so that a replacement can build on it.
     """
-    files = [FileSystemLoader(folder) for folder in layout.folders]
+    files = [Folder(folder) for folder in layout.folders]
     bases: dict[str, BaseLoader] = {}
     for folder, loader in zip(layout.folders[1:], files[1:], strict=True):
         bases.setdefault(folder.name, loader)
     return ChoiceLoader([*files, PrefixLoader(bases)])
 
 
-def _environment(layout: Layout, artwork: Artwork) -> Environment:
-    environment = Environment(loader=_loader(layout), undefined=StrictUndefined, autoescape=True)
+def _environment(layout: Layout, artwork: Artwork) -> Sandbox:
+    environment = Sandbox(_loader(layout))
     environment.filters.update(inline=prose.inline, prose=prose.prose, plain=prose.plain)
     environment.filters.update(kind=kind, runs=runs, columns=tables.columns, css_string=css_string)
     environment.globals.update(
@@ -180,7 +177,7 @@ def _note(fault: Exception, layout: Layout) -> Note | None:
         inside = [
             f for f in frames if any(Path(f.filename).is_relative_to(d) for d in layout.folders)
         ]
-        if not inside and not isinstance(fault, TemplateError):
+        if not inside and not isinstance(fault, (TemplateError, *_UNREAD)):
             return None
         file = Path(inside[-1].filename) if inside else layout.folder / layout.template
         place = Place(shown(file), (inside[-1].lineno or 1) if inside else 1)

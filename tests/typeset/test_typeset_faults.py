@@ -105,13 +105,6 @@ def test_an_unknown_layout_names_those_there_are(own: Path) -> None:
     assert "mine" in note.expected and "tideline" in note.expected
 
 
-def test_a_layout_beside_the_pattern_comes_first(own: Path) -> None:
-    mine = own.rename(own.with_name("tideline"))
-    layout, notes = find(bulrush.pattern(folder=mine.parents[1]), LETTER)
-    assert notes == () and layout is not None
-    assert layout.folder == mine
-
-
 @pytest.mark.parametrize("name", ["../tideline", "tideline/", ".", ""])
 def test_a_layout_is_a_name_and_not_a_path(own: Path, name: str) -> None:
     pattern = bulrush.pattern(layout=name, folder=own.parents[1])
