@@ -43,11 +43,16 @@ def served(tmp_path, typeset):
     for thread in threads:
         thread.start()
 
-    def get(name):
+    def get(name, **headers):
         address = f"http://{preview.HOST}:{server.server_port}{name}"
-        with urllib.request.urlopen(address, timeout=10) as answer:
+        asked = urllib.request.Request(
+            address, headers={k.replace("_", "-"): v for k, v in headers.items()}
+        )
+        with urllib.request.urlopen(asked, timeout=10) as answer:
+            get.answered = answer.headers
             return answer.headers["Content-Type"], answer.read()
 
+    get.port = server.server_port
     yield shown, get
     stop.set()
     server.shutdown()
@@ -66,7 +71,7 @@ def until(true):
 
 def test_a_page_is_served_and_built_again_after_each_save(served):
     shown, get = served
-    until(lambda: shown.tries and not shown.failed)
+    until(lambda: shown.built)
     kind, page = get("/")
     assert kind.startswith("text/html") and b"Up to date." in page and b"build=1" in page
     assert get("/booklet.pdf?build=1") == ("application/pdf", b"%PDF Bulrush")
@@ -110,3 +115,87 @@ def test_a_save_is_seen_and_other_files_are_not(tmp_path):
     assert preview.stamps(tmp_path) == before
     (tmp_path / "drawing.svg").write_text("<svg/>")
     assert set(preview.stamps(tmp_path)) == {tmp_path / "pattern.yaml", tmp_path / "drawing.svg"}
+
+
+@pytest.mark.parametrize(
+    ("headers", "status"),
+    [
+        ({"Host": "fen.example:{port}"}, 421),
+        ({"Host": "fen.example"}, 421),
+        ({"Host": "127.0.0.1.fen.example:{port}"}, 421),
+        ({"Host": "127.0.0.1"}, 421),
+        ({"Host": ""}, 421),
+        ({"Origin": "https://fen.example"}, 403),
+        ({"Origin": "null"}, 403),
+        ({"Origin": "http://127.0.0.1"}, 403),
+        ({"Sec_Fetch_Site": "cross-site", "Sec_Fetch_Mode": "no-cors"}, 403),
+        ({"Sec_Fetch_Site": "same-site", "Sec_Fetch_Mode": "cors"}, 403),
+    ],
+)
+def test_a_page_elsewhere_gets_no_answer(served, headers, status):
+    _, get = served
+    for name in ("/", "/state", "/booklet.pdf"):
+        with pytest.raises(urllib.error.HTTPError) as answer:
+            get(name, **{k: v.format(port=get.port) for k, v in headers.items()})
+        assert answer.value.code == status
+        assert b"Bulrush" not in answer.value.read()
+
+
+@pytest.mark.parametrize(
+    "headers",
+    [
+        {"Host": "localhost:{port}", "Origin": "http://localhost:{port}"},
+        {"Origin": "http://127.0.0.1:{port}", "Sec_Fetch_Site": "same-origin"},
+        {"Sec_Fetch_Site": "none"},
+        {"Sec_Fetch_Site": "cross-site", "Sec_Fetch_Mode": "navigate"},
+    ],
+)
+def test_its_own_page_and_the_address_line_do(served, headers):
+    _, get = served
+    kind, page = get("/", **{k: v.format(port=get.port) for k, v in headers.items()})
+    assert kind.startswith("text/html") and b"pattern.yaml" in page
+
+
+def test_the_page_runs_nothing_but_its_own_script(served):
+    """Content Security Policy Level 3: a nonce must be new for each answer."""
+    _, get = served
+    seen = set()
+    for _ in range(2):
+        page = get("/")[1].decode()
+        policy = dict(
+            part.strip().partition(" ")[::2]
+            for part in get.answered["Content-Security-Policy"].split(";")
+        )
+        nonce = policy["script-src"].removeprefix("'nonce-").removesuffix("'")
+        seen.add(nonce)
+        assert policy["default-src"] == "'none'" and policy["frame-ancestors"] == "'self'"
+        assert page.count(f'nonce="{nonce}"') == page.count("<script") + page.count("<style")
+        assert get.answered["X-Content-Type-Options"] == "nosniff"
+        assert get.answered["Cross-Origin-Resource-Policy"] == "same-origin"
+    assert len(seen) == 2
+
+
+def test_a_mistake_of_the_programs_is_said_and_the_watching_goes_on(served, monkeypatch):
+    shown, get = served
+    until(lambda: shown.built)
+    prepare = preview.pipeline.prepare
+
+    def broken(path):
+        raise LookupError("unknown <encoding>: foo")
+
+    monkeypatch.setattr(preview.pipeline, "prepare", broken)
+    pattern(shown.path.parent, changed("title: Bulrush", "title: Reedmace"))
+    until(lambda: "unknown &lt;encoding&gt;: foo" in get("/")[1].decode())
+    page = get("/")[1].decode()
+    assert "Up to date" not in page and "Not built" in page
+    assert get("/booklet.pdf")[1] == b"%PDF Bulrush"
+
+    monkeypatch.setattr(preview.pipeline, "prepare", prepare)
+    pattern(shown.path.parent, changed("title: Bulrush", "title: Sedge"))
+    until(lambda: get("/booklet.pdf")[1] == b"%PDF Sedge")
+
+
+def test_before_the_first_build_nothing_is_claimed(tmp_path):
+    page = preview.Shown(tmp_path / "pattern.yaml", "letter").page("x")
+    assert "Up to date" not in page and "no findings" not in page and "first time" in page
+    assert "<iframe" not in page
