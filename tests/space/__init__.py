@@ -1,0 +1,1 @@
+"""A seeded walk through the space of patterns, and rules that every booklet must keep."""

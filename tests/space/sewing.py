@@ -1,0 +1,122 @@
+"""The steps of piecing, read as a maker reads them: what is laid out, how often, how large.
+
+The sentences are taken as they stand; a step that lays something out in words that are not
+read here is one that nothing is told of, and counts made and used then differ.
+"""
+
+import re
+from collections import Counter
+from dataclasses import dataclass, field
+
+from space.told import boxes, letters, number
+
+NUMBER = r"(?:a|an|the|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\d+)"
+
+
+@dataclass
+class Sewn:
+    """One step of piecing. `makes` is a unit's number or a block's name."""
+
+    key: str
+    makes: str = ""
+    count: int = 1
+    kind: str = ""
+    units: Counter = field(default_factory=Counter)
+    letters: Counter = field(default_factory=Counter)
+    order: list = field(default_factory=list)
+    level: bool = False
+    quick: set = field(default_factory=set)
+    measures: tuple = ()
+
+
+def steps_of(case, size):
+    """Return the steps of piecing that a maker of this size follows."""
+    if case.manual is None:
+        return []
+    found = []
+    for section in case.manual.sections:
+        if section.sizes and size not in section.sizes:
+            continue
+        if section.key != "piecing" and not section.key.startswith("piecing-"):
+            continue
+        for block in section.blocks:
+            if type(block).__name__ == "Steps":
+                found += [_read(s) for s in block.items if not s.sizes or size in s.sizes]
+    return _quick_joined(found)
+
+
+def _read(step):
+    sewn = Sewn(step.key)
+    if step.figure is not None:
+        sewn.kind = step.figure.get("unit")
+    text = step.text
+    named = re.search(
+        r"(?:unit-(\d+)|(half-block|ground-row)|(?:block|ground)-(.+?))(?:-[a-z]+)?$", step.key
+    )
+    ends = r"(?:, by turns, [^.]*?)?,? (side by side|one below the other|as in the picture|along)\b"
+    laid = re.search(rf"[Ll]ay out (.+?){ends}", text) or re.search(r"[Ll]ay out (.+?)()\. ", text)
+    if laid and named:
+        sewn.makes = _name(named)
+        _parts(sewn, laid[1])
+        sewn.level = laid[2] in ("side by side", "one below the other")
+        sewn.count = _made(text)
+        told = boxes(step.right)
+        sewn.measures = told[0] if told else ()
+        return sewn
+    if named:
+        sewn.makes = _name(named)
+    sewn.quick = set(letters(text))
+    sewn.units = Counter(dict.fromkeys(re.findall(r"\bunit (\d+)", text), 1))
+    cut = re.search(r"into (\w+) segments?", text)
+    have = re.search(r"You have (\w+) ", step.right)
+    several = re.search(r"\bMake (\w+)\.", text)
+    for match in (cut, have, several):
+        if match and number(match[1]) is not None:
+            sewn.count = number(match[1])
+            break
+    else:
+        sewn.count = 0
+    told = boxes(step.right)
+    sewn.measures = told[0] if told else ()
+    return sewn
+
+
+def _name(named):
+    return named[1] or (named[2] or "").replace("-", " ") or named[3]
+
+
+def _parts(sewn, text):
+    """Read `unit 2, two of unit 3 and a Mist cloth piece **D**` in order."""
+    count = rf"\b({NUMBER})"
+    of_cloth = rf"(?:[^*,]|, (?!{NUMBER}\b|unit))*?"
+    token = re.compile(
+        rf"(?:({NUMBER}) of )?unit (\d+)|{count} (half block|ground row)s?\b"
+        rf"|{count} (?:of )?{of_cloth}\*\*([A-Z]{{1,2}})\*\*",
+        re.IGNORECASE,
+    )
+    for many, unit, rows, row, count, letter in token.findall(text):
+        times = number(many or rows or count or "one") or 1
+        (sewn.letters if letter else sewn.units)[unit or row or letter] += times
+        sewn.order += [unit or row or letter] * times
+
+
+def _made(text):
+    found = re.findall(r"\bMake (\w+)\.", text)
+    return number(found[-1]) if found and number(found[-1]) is not None else 1
+
+
+def _quick_joined(steps):
+    """Join the several steps of one unit into one."""
+    found = []
+    for step in steps:
+        last = found[-1] if found else None
+        if last is None or not step.makes or step.makes != last.makes:
+            found.append(step)
+            continue
+        last.quick |= step.quick if not last.order else set()
+        last.count = step.count if step.count > 0 else last.count
+        last.measures = step.measures or last.measures
+        last.kind = last.kind or step.kind
+    for step in found:
+        step.count = step.count or 1
+    return found
