@@ -13,24 +13,22 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from math import cos, hypot, radians, sin
 from typing import Any
-from xml.sax.saxutils import quoteattr
 
 from shapely.affinity import affine_transform
 from shapely.geometry.base import BaseGeometry
 
 from publish.draw.letters import CAP_HEIGHT, DESCENT, FACES, text_width
-from publish.draw.style import INK, LABEL, SMALL, Stroke
-from publish.draw.svg import (
-    Item,
-    Spot,
-    grouped,
-    number,
-    paint,
-    ring_text,
-    rings_of,
-    runs_of,
-    text_own,
-    type_of,
+from publish.draw.style import INK, LABEL, SMALL
+from publish.draw.svg import svg_of
+from publish.model.drawing import (
+    HUNDREDTHS,
+    Circle,
+    Drawing,
+    Lettering,
+    Path,
+    Primitive,
+    Ring,
+    Stroke,
 )
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -40,11 +38,15 @@ SMOOTH = 0.1
 """Points: curves are thinned to this at the printed size unless told otherwise."""
 
 
+Spot = tuple[float, float]
+"""A point on the page in points."""
+
+
 @dataclass
-class Sheaf:
+class Record:
     """What all frames of one canvas write into."""
 
-    items: list[Item] = field(default_factory=list)
+    items: list[Primitive] = field(default_factory=list)
     left: float = float("inf")
     top: float = float("inf")
     right: float = float("-inf")
@@ -62,7 +64,7 @@ class Canvas:
 
     def __init__(self, width: float, height: float) -> None:
         self.width, self.height = width, height
-        self._sheaf = Sheaf()
+        self._record = Record()
         self._matrix = (float(POINTS_PER_INCH), 0.0, 0.0, float(POINTS_PER_INCH), 0.0, 0.0)
 
     # --- frames -----------------------------------------------------------------------
@@ -86,7 +88,7 @@ class Canvas:
         px, py = self.point((x, y))
         inner = Canvas.__new__(Canvas)
         inner.width, inner.height = self.width, self.height
-        inner._sheaf = self._sheaf
+        inner._record = self._record
         inner._matrix = (a * m + d * n, b * m + e * n, a * p + d * q, b * p + e * q, px, py)
         return inner
 
@@ -120,7 +122,7 @@ class Canvas:
     @property
     def extent(self) -> tuple[float, float, float, float]:
         """Left, top, right, bottom of what has been drawn, in points of the page."""
-        s = self._sheaf
+        s = self._record
         return s.left, s.top, s.right, s.bottom
 
     # --- shapes -----------------------------------------------------------------------
@@ -161,9 +163,8 @@ class Canvas:
         """Draw a circle; `radius` is in points of the page."""
         x, y = self.point(centre)
         weight = stroke.weight / 2 if stroke else 0.0
-        self._sheaf.reach([(x, y)], radius + weight)
-        own = f'cx="{number(x)}" cy="{number(y)}" r="{number(radius)}"/>'
-        self._sheaf.items.append(("circle", paint(fill, stroke, 1.0), own))
+        self._record.reach([(x, y)], radius + weight)
+        self._record.items.append(Circle((x, y), radius, fill, stroke))
 
     def _path(self, rings: list[list[Spot]], fill: str | None, stroke: Stroke | None,
               close: bool = True, opacity: float = 1.0) -> None:  # fmt: skip
@@ -171,9 +172,9 @@ class Canvas:
         if not rings:
             return
         for ring in rings:
-            self._sheaf.reach(ring, stroke.weight / 2 if stroke else 0.0)
-        own = f'd="{"".join(ring_text(ring, close) for ring in rings)}"/>'
-        self._sheaf.items.append(("path", paint(fill, stroke, opacity), own))
+            self._record.reach(ring, stroke.weight / 2 if stroke else 0.0)
+        kept = tuple(_hundredths(ring, close) for ring in rings)
+        self._record.items.append(Path(kept, close, fill, stroke, opacity))
 
     # --- text -------------------------------------------------------------------------
 
@@ -195,28 +196,24 @@ class Canvas:
         y = py + shift[1] + {"base": 0.0, "middle": 0.5, "top": 1.0}[level] * size * CAP_HEIGHT
         box = (x, y - size * 0.74, x + wide, y + size * DESCENT)
         corners = [_turned(p, (px, py), angle) for p in _corners(box)]
-        self._sheaf.reach(corners)
+        self._record.reach(corners)
         if halo is not None:
             loose = (box[0] - 1.5, y - size * CAP_HEIGHT - 1.4, box[2] + 1.5, y + size * 0.2 + 0.6)
             self.page.polygon([_turned(p, (px, py), angle) for p in _corners(loose)], halo)
-        self._sheaf.items.append(
-            ("text", type_of(size, face, fill), text_own(text, (x, y), (px, py), angle))
-        )
+        self._record.items.append(Lettering(text, (x, y), (px, py), angle, size, face, fill))
 
     # --- result -----------------------------------------------------------------------
 
-    def svg(self, alt: str = "", window: tuple[float, float, float, float] | None = None) -> str:
-        """Return the drawing as SVG text; `window` (points) replaces the whole surface."""
+    def drawing(self, window: tuple[float, float, float, float] | None = None) -> Drawing:
+        """Return what was drawn; `window` (left, top, right, bottom in points) replaces the
+        whole surface."""
         whole = (0.0, 0.0, self.width * POINTS_PER_INCH, self.height * POINTS_PER_INCH)
         left, top, right, bottom = window or whole
-        wide, high = right - left, bottom - top
-        label = f" aria-label={quoteattr(alt)}" if alt else ""
-        head = (
-            f'<svg xmlns="http://www.w3.org/2000/svg" role="img"{label} '
-            f'width="{wide / POINTS_PER_INCH:.4f}in" height="{high / POINTS_PER_INCH:.4f}in" '
-            f'viewBox="{number(left)} {number(top)} {number(wide)} {number(high)}">'
-        )
-        return head + "".join(grouped(self._sheaf.items)) + "</svg>"
+        return Drawing(tuple(self._record.items), (left, top, right - left, bottom - top))
+
+    def svg(self, alt: str = "", window: tuple[float, float, float, float] | None = None) -> str:
+        """Return the drawing as SVG text."""
+        return svg_of(self.drawing(window), alt)
 
     def figure(self, spec: FigureSpec, alt: str, trim: bool = True, pad: float = 2.0,
                scalable: bool = True) -> Figure:  # fmt: skip
@@ -227,11 +224,12 @@ class Canvas:
         """
         wide, high = self.width * POINTS_PER_INCH, self.height * POINTS_PER_INCH
         window = (0.0, 0.0, wide, high)
-        if trim and self._sheaf.items:
-            window = (0.0, self._sheaf.top - pad, wide, self._sheaf.bottom + pad)
-        svg = self.svg(alt, window)
-        height = (window[3] - window[1]) / POINTS_PER_INCH
-        return Figure(spec.key, svg, self.width, height, alt, spec.caption, scalable)
+        if trim and self._record.items:
+            window = (0.0, self._record.top - pad, wide, self._record.bottom + pad)
+        drawing = self.drawing(window)
+        height = drawing.window[3] / POINTS_PER_INCH
+        svg = svg_of(drawing, alt)
+        return Figure(spec.key, svg, self.width, height, alt, spec.caption, scalable, drawing)
 
 
 def _corners(box: tuple[float, float, float, float]) -> list[Spot]:
@@ -245,3 +243,41 @@ def _turned(point: Spot, about: Spot, angle: float) -> Spot:
     c, s = cos(radians(angle)), sin(radians(angle))
     x, y = point[0] - about[0], point[1] - about[1]
     return about[0] + c * x - s * y, about[1] + s * x + c * y
+
+
+def _hundredths(ring: Iterable[Spot], close: bool) -> Ring:
+    """Return a ring in hundredths of a point, no corner twice in a row.
+
+    Each corner is rounded by itself, so that rounding never adds up.
+    """
+    points = [(round(x * HUNDREDTHS), round(y * HUNDREDTHS)) for x, y in ring]
+    kept = [p for i, p in enumerate(points) if i == 0 or p != points[i - 1]]
+    if close and len(kept) > 1 and kept[0] == kept[-1]:
+        kept.pop()
+    return tuple(kept)
+
+
+def rings_of(geometry: BaseGeometry, smooth: float) -> list[list[Spot]]:
+    """Return every ring of the polygons in a geometry."""
+    if smooth:
+        geometry = geometry.simplify(smooth)
+    found = []
+    for part in getattr(geometry, "geoms", [geometry]):
+        if part.geom_type == "Polygon" and not part.is_empty:
+            found += [list(ring.coords) for ring in (part.exterior, *part.interiors)]
+        elif hasattr(part, "geoms"):
+            found += rings_of(part, 0)
+    return found
+
+
+def runs_of(geometry: BaseGeometry, smooth: float) -> list[list[Spot]]:
+    """Return every run of points of the lines in a geometry."""
+    if smooth:
+        geometry = geometry.simplify(smooth)
+    found = []
+    for part in getattr(geometry, "geoms", [geometry]):
+        if part.geom_type in ("LineString", "LinearRing") and not part.is_empty:
+            found.append(list(part.coords))
+        elif hasattr(part, "geoms"):
+            found += runs_of(part, 0)
+    return found

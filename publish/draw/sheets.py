@@ -107,6 +107,7 @@ def _sheet(
         at=corner,
         turn=template.turn,
         mirrored=template.mirrored,
+        drawing=canvas.drawing(),
     )
 
 

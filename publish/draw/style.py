@@ -9,9 +9,10 @@ rests on colour alone. Weights and text sizes are points of the printed figure.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from publish.colour import contrast as contrast
+from publish.model.drawing import Stroke as Stroke
 from publish.model.pattern import Pattern
 
 FONT = "Source Sans Pro"
@@ -37,20 +38,6 @@ RED_BROWN = "#9a3b26"
 BATTING = "#f3efe6"
 READABLE = 4.5
 """WCAG AA contrast for text of ordinary size."""
-
-
-@dataclass(frozen=True)
-class Stroke:
-    """A line: colour, weight in points, dash lengths in points, how it ends."""
-
-    colour: str = INK
-    weight: float = 0.6
-    dash: tuple[float, ...] = ()
-    cap: str = "butt"
-
-    def but(self, colour: str | None = None, weight: float | None = None) -> Stroke:
-        """Return this stroke in another colour or weight."""
-        return replace(self, colour=colour or self.colour, weight=weight or self.weight)
 
 
 FINISHED = Stroke(INK, 0.9)

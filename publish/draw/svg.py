@@ -1,26 +1,37 @@
-"""SVG text for recorded primitives.
+"""SVG text for a recorded drawing.
 
-In: rings, runs, strokes, type. Out: attributes and elements as text.
-Invariant: coordinates to 1/100 point, never an id, class, style, clip or pattern.
+In: a drawing's primitives. Out: SVG text.
+Invariant: the same drawing gives the same bytes; coordinates to 1/100 point, never an id,
+class, style, clip or pattern; neighbours that share attributes share a group.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from itertools import pairwise
-from xml.sax.saxutils import escape
-
-from shapely.geometry.base import BaseGeometry
+from xml.sax.saxutils import escape, quoteattr
 
 from publish.draw.letters import TRACKING
-from publish.draw.style import FONT, Stroke
+from publish.draw.style import FONT
+from publish.model.drawing import HUNDREDTHS, Circle, Drawing, Path, Primitive, Ring, Stroke
+from publish.units import POINTS_PER_INCH
 
-Spot = tuple[float, float]
-"""A point on the page in points."""
 Item = tuple[str, str, str]
 """Tag, attributes that neighbours may share, and the element's own text."""
 
 _WEIGHTS = {"regular": "400", "semibold": "600", "bold": "700", "italic": "400"}
+
+
+def svg_of(drawing: Drawing, alt: str = "") -> str:
+    """Return a drawing as SVG text; one user unit is one point."""
+    left, top, wide, high = drawing.window
+    label = f" aria-label={quoteattr(alt)}" if alt else ""
+    head = (
+        f'<svg xmlns="http://www.w3.org/2000/svg" role="img"{label} '
+        f'width="{wide / POINTS_PER_INCH:.4f}in" height="{high / POINTS_PER_INCH:.4f}in" '
+        f'viewBox="{number(left)} {number(top)} {number(wide)} {number(high)}">'
+    )
+    return head + "".join(_grouped([_item(p) for p in drawing.items])) + "</svg>"
 
 
 def number(value: float) -> str:
@@ -29,54 +40,45 @@ def number(value: float) -> str:
     return "0" if text in ("-0", "") else text
 
 
-def ring_text(ring: Sequence[Spot], close: bool) -> str:
-    """Return one part of a path: where it starts, then steps from point to point.
+def _item(primitive: Primitive) -> Item:
+    if isinstance(primitive, Path):
+        own = f'd="{"".join(_ring(ring, primitive.closed) for ring in primitive.rings)}"/>'
+        return "path", _paint(primitive.fill, primitive.stroke, primitive.opacity), own
+    if isinstance(primitive, Circle):
+        x, y = primitive.centre
+        own = f'cx="{number(x)}" cy="{number(y)}" r="{number(primitive.radius)}"/>'
+        return "circle", _paint(primitive.fill, primitive.stroke, 1.0), own
+    slant = ' font-style="italic"' if primitive.face == "italic" else ""
+    shared = (
+        f'font-family="{FONT}" font-size="{number(primitive.size)}" '
+        f'font-weight="{_WEIGHTS[primitive.face]}"'
+        f'{slant} letter-spacing="{number(TRACKING)}" fill="{primitive.fill}"'
+    )
+    (x, y), (u, v), turn = primitive.at, primitive.about, ""
+    if primitive.angle:
+        turn = f' transform="rotate({number(primitive.angle)} {number(u)} {number(v)})"'
+    return "text", shared, f'x="{number(x)}" y="{number(y)}"{turn}>{escape(primitive.text)}</text>'
 
-    Steps are differences of points already rounded, so that rounding never adds up.
-    """
-    points = [(round(x * 100), round(y * 100)) for x, y in ring]
-    kept = [p for i, p in enumerate(points) if i == 0 or p != points[i - 1]]
-    if close and len(kept) > 1 and kept[0] == kept[-1]:
-        kept.pop()
-    steps = [v - w for a, b in pairwise(kept) for v, w in zip(b, a, strict=True)]
-    start = _packed(kept[0])
+
+def _ring(ring: Ring, close: bool) -> str:
+    """Return one part of a path: where it starts, then steps from point to point."""
+    steps = [v - w for a, b in pairwise(ring) for v, w in zip(b, a, strict=True)]
+    start = _packed(ring[0])
     return f"M{start}" + (f"l{_packed(steps)}" if steps else "") + "Z" * close
 
 
 def _packed(hundredths: Sequence[int]) -> str:
     """Return numbers in a path, with no more signs between them than a reader needs."""
-    words = [number(n / 100).replace("0.", ".", 1) if -100 < n < 100 else number(n / 100)
-             for n in hundredths]  # fmt: skip
+    words = [
+        number(n / HUNDREDTHS).replace("0.", ".", 1)
+        if -HUNDREDTHS < n < HUNDREDTHS
+        else number(n / HUNDREDTHS)
+        for n in hundredths
+    ]
     return " ".join(words).replace(" -", "-")
 
 
-def rings_of(geometry: BaseGeometry, smooth: float) -> list[list[Spot]]:
-    """Return every ring of the polygons in a geometry."""
-    if smooth:
-        geometry = geometry.simplify(smooth)
-    found = []
-    for part in getattr(geometry, "geoms", [geometry]):
-        if part.geom_type == "Polygon" and not part.is_empty:
-            found += [list(ring.coords) for ring in (part.exterior, *part.interiors)]
-        elif hasattr(part, "geoms"):
-            found += rings_of(part, 0)
-    return found
-
-
-def runs_of(geometry: BaseGeometry, smooth: float) -> list[list[Spot]]:
-    """Return every run of points of the lines in a geometry."""
-    if smooth:
-        geometry = geometry.simplify(smooth)
-    found = []
-    for part in getattr(geometry, "geoms", [geometry]):
-        if part.geom_type in ("LineString", "LinearRing") and not part.is_empty:
-            found.append(list(part.coords))
-        elif hasattr(part, "geoms"):
-            found += runs_of(part, 0)
-    return found
-
-
-def paint(fill: str | None, stroke: Stroke | None, opacity: float) -> str:
+def _paint(fill: str | None, stroke: Stroke | None, opacity: float) -> str:
     parts = [f'fill="{fill or "none"}"']
     if fill:
         parts.append('fill-rule="evenodd"')
@@ -92,22 +94,7 @@ def paint(fill: str | None, stroke: Stroke | None, opacity: float) -> str:
     return " ".join(parts)
 
 
-def type_of(size: float, face: str, fill: str) -> str:
-    slant = ' font-style="italic"' if face == "italic" else ""
-    return (
-        f'font-family="{FONT}" font-size="{number(size)}" font-weight="{_WEIGHTS[face]}"'
-        f'{slant} letter-spacing="{number(TRACKING)}" fill="{fill}"'
-    )
-
-
-def text_own(text: str, at: Spot, about: Spot, angle: float) -> str:
-    turn = ""
-    if angle:
-        turn = f' transform="rotate({number(angle)} {number(about[0])} {number(about[1])})"'
-    return f'x="{number(at[0])}" y="{number(at[1])}"{turn}>{escape(text)}</text>'
-
-
-def grouped(items: Sequence[Item]) -> Iterable[str]:
+def _grouped(items: Sequence[Item]) -> Iterable[str]:
     """Yield elements, neighbours that share their attributes under one group."""
     start = 0
     while start < len(items):

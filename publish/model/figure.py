@@ -9,6 +9,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from publish.model.drawing import Drawing
+
 
 @dataclass(frozen=True)
 class Figure:
@@ -22,6 +24,8 @@ class Figure:
     alt: str
     caption: str = ""
     scalable: bool = True
+    drawing: Drawing | None = None
+    """What `svg` was written from; None for a figure that no canvas recorded."""
 
 
 @dataclass(frozen=True)
@@ -55,6 +59,8 @@ class Sheet:
     """Degrees clockwise that take the motif's coordinates to the template's, after
     `mirrored` (left for right): what proof undoes to measure the printed outline."""
     mirrored: bool = False
+    drawing: Drawing | None = None
+    """As in `Figure`."""
 
 
 @dataclass(frozen=True)
