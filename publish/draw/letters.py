@@ -13,16 +13,13 @@ from importlib.resources import files
 
 from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 
+from publish.model.drawing import TRACKING as TRACKING
 from publish.surd import Exact, Surd
 from publish.units import YARD, fraction_text, maker_inches
 
 CAP_HEIGHT = 0.66
 """Of the type size: Source Sans Pro's capitals and figures."""
 DESCENT = 0.22
-TRACKING = -0.02
-"""Points between letters. PDF readers that take each letter as an object join letters
-into words only where their boxes overlap; this makes them, and cannot be seen."""
-
 FACES = {"regular": "Regular", "semibold": "Semibold", "bold": "Bold", "italic": "It"}
 
 _VULGAR = {

@@ -12,10 +12,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from publish.colour import contrast as contrast
+from publish.model.drawing import FONT as FONT
 from publish.model.drawing import Stroke as Stroke
 from publish.model.pattern import Pattern
 
-FONT = "Source Sans Pro"
 SMALL = 7.0
 """The smallest text in any figure, in points; also the size of most labels."""
 LABEL = 7.5

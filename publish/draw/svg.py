@@ -11,15 +11,23 @@ from collections.abc import Iterable, Sequence
 from itertools import pairwise
 from xml.sax.saxutils import escape, quoteattr
 
-from publish.draw.letters import TRACKING
-from publish.draw.style import FONT
-from publish.model.drawing import HUNDREDTHS, Circle, Drawing, Path, Primitive, Ring, Stroke
+from publish.model.drawing import (
+    FONT,
+    HUNDREDTHS,
+    TRACKING,
+    WEIGHTS,
+    Circle,
+    Drawing,
+    Lettering,
+    Path,
+    Primitive,
+    Ring,
+    Stroke,
+)
 from publish.units import POINTS_PER_INCH
 
 Item = tuple[str, str, str]
 """Tag, attributes that neighbours may share, and the element's own text."""
-
-_WEIGHTS = {"regular": "400", "semibold": "600", "bold": "700", "italic": "400"}
 
 
 def svg_of(drawing: Drawing, alt: str = "") -> str:
@@ -48,10 +56,12 @@ def _item(primitive: Primitive) -> Item:
         x, y = primitive.centre
         own = f'cx="{number(x)}" cy="{number(y)}" r="{number(primitive.radius)}"/>'
         return "circle", _paint(primitive.fill, primitive.stroke, 1.0), own
+    if not isinstance(primitive, Lettering):
+        raise TypeError("a drawing made for print without transparency is not written as SVG")
     slant = ' font-style="italic"' if primitive.face == "italic" else ""
     shared = (
         f'font-family="{FONT}" font-size="{number(primitive.size)}" '
-        f'font-weight="{_WEIGHTS[primitive.face]}"'
+        f'font-weight="{WEIGHTS[primitive.face]}"'
         f'{slant} letter-spacing="{number(TRACKING)}" fill="{primitive.fill}"'
     )
     (x, y), (u, v), turn = primitive.at, primitive.about, ""

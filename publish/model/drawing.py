@@ -13,6 +13,13 @@ from dataclasses import dataclass, replace
 Ring = tuple[tuple[int, int], ...]
 """Corners in hundredths of a point; no two neighbours alike."""
 HUNDREDTHS = 100
+FONT = "Source Sans Pro"
+"""The family that all lettering is set in."""
+WEIGHTS = {"regular": 400, "semibold": 600, "bold": 700, "italic": 400}
+"""By face; `italic` is the only slanted one."""
+TRACKING = -0.02
+"""Points between letters. PDF readers that take each letter as an object join letters
+into words only where their boxes overlap; this makes them, and cannot be seen."""
 
 
 @dataclass(frozen=True)
@@ -64,7 +71,15 @@ class Lettering:
     fill: str
 
 
-Primitive = Path | Circle | Lettering
+@dataclass(frozen=True)
+class Seen:
+    """What is drawn inside an area and nowhere else: for print without transparency."""
+
+    area: Path
+    items: tuple[Path | Circle | Lettering, ...]
+
+
+Primitive = Path | Circle | Lettering | Seen
 
 
 @dataclass(frozen=True)

@@ -15,6 +15,7 @@ from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
+from urllib.parse import quote
 
 from weasyprint import CSS, HTML, Document
 from weasyprint.text.fonts import FontConfiguration
@@ -22,6 +23,7 @@ from weasyprint.text.fonts import FontConfiguration
 from publish.model.figure import Artwork
 from publish.notes import Note, Place, Severity
 from publish.typeset import plates, tagging
+from publish.typeset.drawn import DrawnImage
 from publish.typeset.layout import Layout, shown
 from publish.typeset.pages import Composed
 from publish.typeset.shelf import LAYOUT, Shelf
@@ -53,7 +55,10 @@ def print_pages(
     with _listening() as records:
         css, said_by = _parse(composed, shelf, configuration, records)
         html = HTML(string=composed.html, base_url=f"{LAYOUT}:", url_fetcher=shelf)
-        document = html.render(font_config=configuration, stylesheets=css, pdf_variant=variant)
+        document = html.render(
+            font_config=configuration, stylesheets=css, pdf_variant=variant,
+            cache=drawn(artwork, configuration),
+        )  # fmt: skip
         identifier = _identifier(composed, svgs)
         pdf = document.write_pdf(
             finisher=tagging.finish if variant else None,
@@ -86,6 +91,15 @@ def drawings(artwork: Artwork) -> dict[str, str]:
     for group in artwork.sheets.values():
         found |= {f"{plates.SHEET}:{s.key}": s.svg for s in group}
     return found
+
+
+def drawn(artwork: Artwork, fonts: FontConfiguration) -> dict[str, object]:
+    """Return every recorded drawing as an image, by its address."""
+    figures = artwork.figures.values()
+    found = {f"{plates.FIGURE}:{quote(f.key, safe='')}": f.drawing for f in figures}
+    for group in artwork.sheets.values():
+        found |= {plates.address(s): s.drawing for s in group}
+    return {k: DrawnImage(d, fonts) for k, d in found.items() if d is not None}
 
 
 def _identifier(composed: Composed, svgs: Mapping[str, str]) -> bytes:
