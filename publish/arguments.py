@@ -26,6 +26,8 @@ def parser() -> argparse.ArgumentParser:
         "--only", choices=("booklet", "templates", "full-size", "press"), help="one edition"
     )
     build.add_argument("--strict", action="store_true", help="let a warning stop the build")
+    build.add_argument("--jobs", type=_count, metavar="N",
+                       help="PDFs made side by side (as many as there are processors)")  # fmt: skip
     build.set_defaults(run="build")
 
     _add_check(commands)
@@ -47,6 +49,13 @@ def parser() -> argparse.ArgumentParser:
     reference.add_argument("--out", type=Path, default=Path("projects"), metavar="DIR")
     reference.set_defaults(run="reference")
     return foldwork
+
+
+def _count(text: str) -> int:
+    """Return a number of at least one, for argparse, which says so otherwise."""
+    if not text.isdigit() or not int(text):
+        raise argparse.ArgumentTypeError(f"expected a number from 1 up, received {text!r}")
+    return int(text)
 
 
 def _takes_pattern(command: argparse.ArgumentParser) -> None:

@@ -47,9 +47,10 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 def _build(arguments: argparse.Namespace) -> int:
     from publish import pipeline
-    from publish.editions import PREFLIGHT
     from publish.model.book import PAPERS
     from publish.notes import PublishError
+    from publish.pipeline import PREFLIGHT
+    from publish.workers import cores
 
     papers = arguments.paper.split(",") if arguments.paper else None
     unknown = [p for p in papers or () if p not in PAPERS]
@@ -61,7 +62,7 @@ def _build(arguments: argparse.Namespace) -> int:
         with _Progress() as progress:
             work, target = pipeline.build(
                 arguments.pattern, arguments.out, papers, arguments.only, progress.show,
-                strict=arguments.strict,
+                strict=arguments.strict, jobs=arguments.jobs or cores(),
             )  # fmt: skip
     except PublishError as stopped:
         _print_report(stopped.report, sys.stderr)

@@ -32,11 +32,14 @@ from publish import (
 from publish.accepting import judge
 from publish.catalogue import INSPECTED, codes, printed, proofed
 from publish.catalogue import STAGES as STAGES
-from publish.editions import Progress, Work, print_editions, set_edition, silent
+from publish.editions import Job, Progress, silent
 from publish.marked import marked
 from publish.model.book import PAPERS, full_size
 from publish.notes import Note, PublishError, Report
 from publish.report import as_json
+from publish.work import PREFLIGHT as PREFLIGHT
+from publish.work import Work, print_editions, print_jobs
+from publish.workers import Workers
 
 REPORT = "report.html"
 """Of the results: the report as a page."""
@@ -194,21 +197,33 @@ def build(
     only: str | None = None,
     progress: Progress = silent,
     strict: bool = False,
+    jobs: int = 1,
 ) -> tuple[Work, Path]:
     """Make every deliverable of a pattern and put the complete set in its folder.
 
     `out` is the folder that gets one folder per pattern (default `build`). Raises
     PublishError when the report holds errors (or, when `strict`, warnings); the last
-    complete set is then untouched.
+    complete set is then untouched. PDFs are made by `jobs` processes side by side; their
+    bytes do not depend on how many.
     """
     work = prepare(path, progress)
     work.stop_on_errors(strict)
-    print_editions(work, papers or work.pattern.papers, only, progress)
+    with Workers(jobs) as workers:
+        print_editions(work, papers or work.pattern.papers, only, workers, progress)
     work.add(deliver.picture_notes(work.pattern, work.editions[0]))
     if only is None and papers is None:
         work.looked |= printed()
         work.add(judge(work.report, work.looked))
     work.stop_on_errors(strict)
+    files = _files(work)
+    target = (out or Path("build")) / work.pattern.key
+    progress("deliver", str(target))
+    deliver.deliver(target, files)
+    return work, target
+
+
+def _files(work: Work) -> dict[str, bytes]:
+    """Return every file of a finished set, by its name in the folder of results."""
     assert work.manual is not None
     preview = draw.colour_preview(work.pattern, work.sizes, work.drafts, work.plans, work.manual)
     work.files["colour/visions.svg"] = preview.svg.encode()
@@ -221,10 +236,7 @@ def build(
     files["edition.json"] = json.dumps(described(work), ensure_ascii=False).encode() + b"\n"
     files[REPORT] = report_page.page(work.report, _subject(work)).encode()
     files["findings.json"] = as_json(work.report).encode() + b"\n"
-    target = (out or Path("build")) / work.pattern.key
-    progress("deliver", str(target))
-    deliver.deliver(target, files)
-    return work, target
+    return files
 
 
 def kits(path: Path, wanted: Mapping[str, int], out: Path | None = None,
@@ -240,14 +252,9 @@ def kits(path: Path, wanted: Mapping[str, int], out: Path | None = None,
     assert work.manual is not None
     found = deliver.kits(work.pattern, work.plans, wanted)
     files = deliver.kit_files(found)
-    manual = deliver.kit_manual(work.manual, found)
-    for paper in dict.fromkeys(full_size(PAPERS[key]) for key in work.pattern.papers):
-        progress("draw", f"swatches for {paper.name}")
-        made = (work.pattern, work.sizes, work.drafts, work.plans, manual, paper)
-        artwork, notes = draw.draw(*made)
-        work.add(notes)
-        set_edition(work, paper, manual, artwork, "kits", progress)
-    work.stop_on_errors()
+    papers = dict.fromkeys(full_size(PAPERS[key]) for key in work.pattern.papers)
+    work.manual = deliver.kit_manual(work.manual, found)
+    print_jobs(work, [Job("kits", paper) for paper in papers], progress=progress)
     files |= {f"{e.name}.pdf": e.pdf for e in work.editions}
     target = (out or Path("build")) / f"{work.pattern.key}-kits"
     progress("deliver", str(target))

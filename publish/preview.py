@@ -21,9 +21,9 @@ from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 
 from publish import pipeline
-from publish.editions import print_editions
 from publish.notes import PublishError, Report
 from publish.report import concise, summary
+from publish.work import print_editions
 
 HOST = "127.0.0.1"
 WATCHED = {".yaml", ".yml", ".svg", ".png", ".jpg", ".jpeg", ".tif", ".tiff", ".ttf", ".otf"}
@@ -84,7 +84,6 @@ class Shown:
             work = pipeline.prepare(self.path)
             work.stop_on_errors()
             print_editions(work, [self.paper], "booklet")
-            work.stop_on_errors()
             self.pdf, self.report, self.state = work.editions[0].pdf, work.report, "Up to date."
             self.built += 1
         except PublishError as stopped:

@@ -10,23 +10,38 @@ from functools import cache
 
 import bulrush
 import bulrush_drawn
+from shapely.geometry import Polygon
 
 from publish.deliver import press
 from publish.draw.barcode import draw as barcode
+from publish.draw.canvas import Canvas
+from publish.draw.style import Stroke
+from publish.draw.svg import svg_of
 from publish.model.book import PAPERS, Edition
+from publish.model.drawing import Drawing
 from publish.model.figure import Artwork
 from publish.model.words import FigureSpec
 from publish.typeset import typeset
 
 NUMBER = "6291041500213"
 """GS1, How to calculate a check digit manually."""
-VEIL = (
-    '<svg xmlns="http://www.w3.org/2000/svg" width="230pt" height="158pt" '
-    'viewBox="0 0 230 158"><rect width="230" height="158" fill="#3f5a3c"/>'
-    '<circle cx="60" cy="60" r="40" fill="#a8552f"/>'
-    '<path fill="#ffffff" fill-rule="evenodd" fill-opacity="0.72" stroke="#24221f" '
-    'd="M20 20l190 0l0 110l-190 0ZM60 50l80 0l0 50l-80 0Z"/></svg>'
-)
+
+
+def _veil() -> Drawing:
+    """Return a drawing with a see-through frame over an area and a disc."""
+    drawn = Canvas(230 / 72, 158 / 72)
+    page = drawn.page
+    page.rect(0, 0, 230, 158, "#3f5a3c")
+    page.circle((60, 60), 40, "#a8552f")
+    frame = Polygon(
+        [(20, 20), (210, 20), (210, 130), (20, 130)],
+        [[(60, 50), (140, 50), (140, 100), (60, 100)]],
+    )
+    page.shape(frame, "#ffffff", Stroke("#24221f", 1), opacity=0.72)
+    return drawn.drawing()
+
+
+VEIL = _veil()
 
 
 @dataclass(frozen=True)
@@ -45,7 +60,7 @@ def pressed(paper_key: str) -> Pressed:
     drawn = bulrush_drawn.artwork(paper)
     spec = FigureSpec("linen", "barcode", None, (("digits", NUMBER),))
     figures = drawn.figures | {
-        "plan": replace(drawn.figures["plan"], svg=VEIL),
+        "plan": replace(drawn.figures["plan"], svg=svg_of(VEIL), drawing=VEIL),
         "linen": barcode(None, spec),  # type: ignore[arg-type]
     }
     artwork = replace(drawn, figures=figures)

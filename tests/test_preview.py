@@ -23,7 +23,8 @@ def typeset(monkeypatch):
 
     def print_editions(work, papers, only):
         assert papers == ["letter"] and only == "booklet"
-        work.editions.append(SimpleNamespace(pdf=f"%PDF {work.pattern.title}".encode()))
+        made = SimpleNamespace(pdf=f"%PDF {work.pattern.title}".encode())
+        work.printed = (SimpleNamespace(edition=made),)
 
     monkeypatch.setattr(preview, "print_editions", print_editions)
     monkeypatch.setattr(preview, "PAUSE", 0.02)

@@ -1,7 +1,7 @@
 """SVG text for a recorded drawing.
 
 In: a drawing's primitives. Out: SVG text.
-Invariant: the same drawing gives the same bytes; coordinates to 1/100 point, never an id,
+Invariant: the same drawing gives the same bytes; coordinates to 1/100 point; there is no id,
 class, style, clip or pattern; neighbours that share attributes share a group.
 """
 
@@ -57,7 +57,7 @@ def _item(primitive: Primitive) -> Item:
         own = f'cx="{number(x)}" cy="{number(y)}" r="{number(primitive.radius)}"/>'
         return "circle", _paint(primitive.fill, primitive.stroke, 1.0), own
     if not isinstance(primitive, Lettering):
-        raise TypeError("a drawing made for print without transparency is not written as SVG")
+        raise TypeError("a drawing made opaque is for print, not for SVG")
     slant = ' font-style="italic"' if primitive.face == "italic" else ""
     shared = (
         f'font-family="{FONT}" font-size="{number(primitive.size)}" '

@@ -76,7 +76,7 @@ class Seen:
     """What is drawn inside an area and nowhere else: for print without transparency."""
 
     area: Path
-    items: tuple[Path | Circle | Lettering, ...]
+    items: tuple[Primitive, ...]
 
 
 Primitive = Path | Circle | Lettering | Seen

@@ -15,8 +15,8 @@ from test_impose import read_when_folded
 
 from publish import pipeline
 from publish.deliver import HALVES, impose
-from publish.editions import print_editions
 from publish.starting import start
+from publish.work import print_editions
 
 Box = tuple[float, float, float, float]
 

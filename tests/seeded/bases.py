@@ -18,12 +18,12 @@ from print_faults import Print
 from state import State
 
 from publish import draft, draw, pipeline, typeset
-from publish.editions import Work
 from publish.model.book import LETTER, Edition
 from publish.model.draft import Draft
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note, PublishError
+from publish.work import Work
 
 ROOT = Path(__file__).parents[2]
 SAMPHIRE = ROOT / "projects" / "samphire"

@@ -1,0 +1,90 @@
+"""What a run has made so far, and the printing of its PDFs.
+
+In: what the stages return, one after another. Out: `Work`.
+Invariant: what is found is kept even where an error stops the run.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from publish import proof
+from publish.editions import Job, Printed, Progress, jobs_for, print_all, silent
+from publish.model.book import Edition
+from publish.model.cutplan import CutPlan
+from publish.model.design import Design
+from publish.model.draft import Draft
+from publish.model.pattern import Pattern
+from publish.model.size import Size
+from publish.model.words import Manual
+from publish.notes import Note, PublishError, Report
+from publish.workers import Workers
+
+PREFLIGHT = "preflight.txt"
+"""Of the results: what was measured in the finished PDFs."""
+
+
+@dataclass
+class Work:
+    """What the stages have made so far."""
+
+    pattern: Pattern
+    sizes: dict[str, Size] = field(default_factory=dict)
+    drafts: dict[str, Draft] = field(default_factory=dict)
+    plans: Mapping[str, CutPlan] = field(default_factory=dict)
+    manual: Manual | None = None
+    printed: tuple[Printed, ...] = ()
+    files: dict[str, bytes] = field(default_factory=dict)
+    """Other results, by name."""
+    report: Report = field(default_factory=Report)
+    looked: frozenset[str] = frozenset()
+    """Codes of the findings that have been looked for so far."""
+    figures: dict[Note, str] = field(default_factory=dict)
+    """SVG of the findings that are about a point on a motif."""
+
+    @property
+    def design(self) -> Design:
+        """Return what the words and the pages are made from."""
+        return Design(self.pattern, self.sizes, self.drafts, self.plans)
+
+    @property
+    def editions(self) -> tuple[Edition, ...]:
+        """Return the finished PDFs, in the order of their listing."""
+        return tuple(p.edition for p in self.printed if p.edition is not None)
+
+    def add(self, notes: Iterable[Note]) -> None:
+        self.report = self.report.plus(notes)
+
+    def stop_on_errors(self, strict: bool = False) -> None:
+        """Raise PublishError when a stage found something that cannot be built."""
+        if self.report.errors or (strict and self.report.warnings):
+            raise PublishError(self.report, self.files)
+
+
+def print_editions(
+    work: Work,
+    papers: Iterable[str],
+    only: str | None = None,
+    workers: Workers | None = None,
+    progress: Progress = silent,
+) -> None:
+    """Run stages 6 to 8 for every edition on some papers; `only` names one of `EDITIONS`."""
+    assert work.manual is not None
+    print_jobs(work, jobs_for(work.design, work.manual, papers, only), workers, progress)
+
+
+def print_jobs(
+    work: Work, jobs: Sequence[Job], workers: Workers | None = None, progress: Progress = silent
+) -> None:
+    """Run stages 6 to 8 for each PDF; the files say what was measured even where an error
+    stops the build."""
+    assert work.manual is not None
+    work.printed = print_all(work.design, work.manual, jobs, workers or Workers(), progress)
+    for made in work.printed:
+        work.add(made.notes)
+        work.files |= made.files
+    measured = [p.preflight for p in work.printed if p.preflight is not None]
+    if measured:
+        work.files[PREFLIGHT] = proof.preflight_text(measured).encode()
+    work.stop_on_errors()

@@ -1,0 +1,75 @@
+"""Who makes the parts of a build: this process, or several side by side.
+
+In: how many, calls and their values. Out: futures.
+Invariant: one worker is this process, which does each call when it is asked; several are
+processes of their own, which share nothing with this one but the values of a call and its
+result. Leaving early, by Ctrl-C or an error, stops them all.
+"""
+
+from __future__ import annotations
+
+import multiprocessing
+import os
+import signal
+from collections.abc import Callable
+from concurrent.futures import Executor, Future, ProcessPoolExecutor
+from types import TracebackType
+from typing import Any, TypeVar
+
+Result = TypeVar("Result")
+_MODULES = ["publish.editions"]
+"""What a worker is going to need: loaded once, before the first is started."""
+
+
+class Here(Executor):
+    """Does each call in this process, when it is asked."""
+
+    def submit(self, call: Callable[..., Any], /, *values: Any, **named: Any) -> Future[Any]:
+        """Do the call; an exception goes on from here."""
+        future: Future[Any] = Future()
+        future.set_result(call(*values, **named))
+        return future
+
+
+class Workers:
+    """`count` workers; use it in a `with` statement."""
+
+    def __init__(self, count: int = 1) -> None:
+        self.count = count
+        self._executor: Executor = Here()
+
+    def __enter__(self) -> Workers:
+        if self.count > 1:
+            ways = multiprocessing.get_all_start_methods()
+            context = multiprocessing.get_context("forkserver" if "forkserver" in ways else None)
+            if context.get_start_method() == "forkserver":
+                context.set_forkserver_preload(_MODULES)
+            self._executor = ProcessPoolExecutor(self.count, context, _leave_stopping_to_the_first)
+        return self
+
+    def submit(self, call: Callable[..., Result], /, *values: Any) -> Future[Result]:
+        """Have a call done; its values and its result must be such as can be pickled."""
+        return self._executor.submit(call, *values)
+
+    def __exit__(
+        self,
+        kind: type[BaseException] | None,
+        error: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        self._executor.shutdown(wait=kind is None, cancel_futures=kind is not None)
+        if kind is not None:
+            for child in multiprocessing.active_children():
+                child.terminate()
+
+
+def cores() -> int:
+    """Return how many processors this process may use."""
+    if hasattr(os, "sched_getaffinity"):
+        return len(os.sched_getaffinity(0))
+    return os.cpu_count() or 1
+
+
+def _leave_stopping_to_the_first() -> None:
+    """Ctrl-C reaches every process of a terminal; only the first one says that it stopped."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
