@@ -149,11 +149,10 @@ def print_one(design: Design, manual: Manual, artwork: Artwork, job: Job) -> Pri
         return Printed(job, notes)
     if job.press:
         edition = replace(edition, pdf=deliver.press(pattern, edition))
-        found = proof.measure_press(pattern, design.drafts, artwork, edition)
+        found, counted = proof.measured_press(pattern, design.drafts, artwork, edition)
     else:
         made = (pattern, design.drafts, artwork, edition, design.plans, said, design.sizes)
-        found = proof.measure(*made)
-    counted = proof.preflight(pattern, design.drafts, artwork, edition, found)
+        found, counted = proof.measured(*made)
     return Printed(job, (*notes, *found), edition, counted, _to_fold(design, job, edition))
 
 

@@ -75,7 +75,7 @@ from publish.proof import (
 from publish.proof.case import Case, Check, Code
 from publish.proof.paper import Measurement, Printed
 from publish.proof.preflight import Preflight, preflight, preflight_text
-from publish.proof.press import measure_press
+from publish.proof.press import measure_press, measured_press
 
 __all__ = [
     "CODES",
@@ -86,6 +86,8 @@ __all__ = [
     "check",
     "measure",
     "measure_press",
+    "measured",
+    "measured_press",
     "preflight",
     "preflight_text",
 ]
@@ -240,5 +242,19 @@ def measure(
     in the booklet's text, and with `manual` all of its words; template-only editions carry
     no tables and are not searched.
     """
+    return measured(pattern, drafts, artwork, edition, plans, manual, sizes)[0]
+
+
+def measured(
+    pattern: Pattern,
+    drafts: Mapping[str, Draft],
+    artwork: Artwork,
+    edition: Edition,
+    plans: Mapping[str, CutPlan] | None = None,
+    manual: Manual | None = None,
+    sizes: Mapping[str, Size] | None = None,
+) -> tuple[tuple[Note, ...], Preflight]:
+    """Return what `measure` does, and what there was to measure; the file is opened once."""
     with Printed(pattern, drafts, artwork, edition, plans or {}, manual, sizes or {}) as printed:
-        return tuple(note for each in MEASUREMENTS for note in each(printed))
+        notes = tuple(note for each in MEASUREMENTS for note in each(printed))
+        return notes, preflight(printed, notes)

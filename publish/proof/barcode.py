@@ -70,7 +70,7 @@ def measure(printed: Printed) -> Iterator[Note]:
     if not number or not printed.edition.is_booklet:
         return
     gtin = parse_gtin(number)
-    found = found_in(printed, gtin)
+    found = printed.once(found_in)
     if found is None:
         yield _note(printed, f"the bars of {gtin.digits}", "nothing like them")
         return
@@ -84,11 +84,11 @@ def measure(printed: Printed) -> Iterator[Note]:
         yield _note(printed, f"{before} and {after} modules of white beside the bars", received)
 
 
-def found_in(printed: Printed, gtin: Gtin) -> Found | None:
-    """Return the number's bars as the last page has them, or None."""
+def found_in(printed: Printed) -> Found | None:
+    """Return the bars of the pattern's number as the last page has them, or None."""
     paper = printed.edition.paper
     raster = printed.raster(len(printed.pages) - 1, (0, 0, paper.width, paper.height))
-    wanted = widths(gtin)
+    wanted = widths(parse_gtin(printed.pattern.publication.barcode))
     for row in range(0, raster.ink.shape[0], max(1, round(STEP * raster.y))):
         first = _fit(raster.ink[row], wanted)
         if first is not None:
@@ -112,12 +112,12 @@ def _fit(line: Ink, wanted: npt.NDArray[np.float64]) -> int | None:
     """Return which edge of a row begins a run of the wanted widths, at any scale."""
     edges = _edges(line)
     runs = np.diff(edges)
-    for first in range(0, len(runs) - len(wanted) + 1, 2):
-        part = runs[first : first + len(wanted)]
-        module = part.sum() / MODULES
-        if np.all(np.abs(part / module - wanted) < LOOSE):
-            return first
-    return None
+    if len(runs) < len(wanted):
+        return None
+    parts = np.lib.stride_tricks.sliding_window_view(runs, len(wanted))[::2]
+    modules = parts.sum(axis=1, keepdims=True) / MODULES
+    fits = np.flatnonzero((np.abs(parts / modules - wanted) < LOOSE).all(axis=1))
+    return 2 * int(fits[0]) if len(fits) else None
 
 
 def _measured(raster: Raster, row: int, first: int, count: int) -> Found:

@@ -8,13 +8,14 @@ The margin is common practice, no source.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from itertools import combinations
+from collections.abc import Iterator, Sequence
+
+import numpy as np
 
 from publish.notes import Note, error
 from publish.proof.case import Code
 from publish.proof.paper import Printed
-from publish.proof.printed_text import Run, level, runs
+from publish.proof.printed_text import Run
 from publish.units import POINTS_PER_INCH
 
 CODES = {
@@ -38,17 +39,17 @@ def measure(printed: Printed) -> Iterator[Note]:
         return
     sheets = set(printed.edition.sheet_pages.values())
     last = len(printed.pages)
-    for number, page in enumerate(printed.pages, start=1):
+    for number, side in enumerate(printed.sides, start=1):
         if number not in sheets | {1, last}:
-            crossing = _outside(runs(page), page.get_size())
+            crossing = _outside(side.runs, side.page.get_size())
             if crossing:
                 yield _note(printed, number, "has text in its margin", crossing[0].words)
-        over = _over(level(page))
+        over = _over(side.level)
         if over:
             yield _note(printed, number, "has lines over each other", " / ".join(over[0]))
 
 
-def _outside(found: list[Run], size: tuple[float, float]) -> list[Run]:
+def _outside(found: Sequence[Run], size: tuple[float, float]) -> list[Run]:
     edge = MARGIN * POINTS_PER_INCH
     return [
         run for run in found
@@ -56,13 +57,18 @@ def _outside(found: list[Run], size: tuple[float, float]) -> list[Run]:
     ]  # fmt: skip
 
 
-def _over(found: list[Run]) -> list[tuple[str, str]]:
+def _over(found: Sequence[Run]) -> list[tuple[str, str]]:
     """Return the words of lines that share too much of the paper."""
-    return [
-        (one.words, other.words)
-        for one, other in combinations(found, 2)
-        if one.shared(other) > MOST * min(one.area, other.area) > 0
-    ]
+    if not found:
+        return []
+    left, bottom, right, top = np.array([(r.left, r.bottom, r.right, r.top) for r in found]).T
+    wide = np.minimum.outer(right, right) - np.maximum.outer(left, left)
+    tall = np.minimum.outer(top, top) - np.maximum.outer(bottom, bottom)
+    area = (right - left) * (top - bottom)
+    least = MOST * np.minimum.outer(area, area)
+    shared = np.where((wide > 0) & (tall > 0), wide * tall, 0.0)
+    pairs = np.argwhere(np.triu((shared > least) & (least > 0), 1))
+    return [(found[one].words, found[other].words) for one, other in pairs]
 
 
 def _note(printed: Printed, page: int, what: str, words: str) -> Note:

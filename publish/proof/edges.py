@@ -8,8 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-import pypdfium2
-
 from publish.notes import Note, error
 from publish.proof.case import Code
 from publish.proof.paper import Printed
@@ -28,24 +26,20 @@ SLACK = 1.0
 
 def measure(printed: Printed) -> Iterator[Note]:
     """Yield a note for each page with text beyond an edge."""
-    for number, page in enumerate(printed.pages, start=1):
-        width, height = page.get_size()
-        for left, bottom, right, top, words in _runs(page.get_textpage()):
+    for number, side in enumerate(printed.sides, start=1):
+        width, height = side.page.get_size()
+        for run in side.runs:
+            left, bottom, right, top = run.left, run.bottom, run.right, run.top
             inside = (
                 left >= -SLACK and bottom >= -SLACK
                 and right <= width + SLACK and top <= height + SLACK
             )  # fmt: skip
-            if not inside and words.strip():
+            if not inside:
                 yield error(
                     "P874", printed.place,
                     f"text runs off page {number} of {printed.edition.name}",
-                    received=words.strip()[:60],
+                    received=run.words[:60],
                     help="shorten it, or let it break over two lines",
                 )  # fmt: skip
                 break
 
-
-def _runs(text: pypdfium2.PdfTextPage) -> Iterator[tuple[float, float, float, float, str]]:
-    for index in range(text.count_rects()):
-        box = text.get_rect(index)
-        yield (*box, text.get_text_bounded(*box))

@@ -10,12 +10,12 @@ has its own number in its first or last line.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from publish.notes import Note, error
 from publish.proof.case import Code
 from publish.proof.paper import Printed
-from publish.proof.printed_text import Run, links, runs
+from publish.proof.printed_text import Run, links
 
 CODES = {
     "P895": Code(
@@ -32,8 +32,8 @@ _NUMBER = re.compile(r"(?<![\d/⁄.])\d{1,3}(?![\d/⁄.])")
 
 def measure(printed: Printed) -> Iterator[Note]:
     """Yield a note for each reference and each folio that does not fit."""
-    for number, page in enumerate(printed.pages, start=1):
-        for link in links(printed.pages, page):
+    for number, side in enumerate(printed.sides, start=1):
+        for link in links(printed.pages, side):
             said = [int(n) for n in _NUMBER.findall(link.words)]
             if said and link.page + 1 not in said:
                 yield _note(
@@ -48,7 +48,7 @@ def _folios(printed: Printed) -> Iterator[Note]:
     """Yield a note for each page without its number, unless no page has one."""
     sheets = set(printed.edition.sheet_pages.values())
     inside = [n for n in range(2, len(printed.pages)) if n not in sheets]
-    said = {n: _numbers(runs(printed.pages[n - 1])) for n in inside}
+    said = {n: _numbers(printed.sides[n - 1].runs) for n in inside}
     if not any(n in found for n, found in said.items()):
         return
     for number, found in said.items():
@@ -59,7 +59,7 @@ def _folios(printed: Printed) -> Iterator[Note]:
             )  # fmt: skip
 
 
-def _numbers(found: list[Run]) -> set[int]:
+def _numbers(found: Sequence[Run]) -> set[int]:
     """Return the whole numbers in the first and in the last line of a page."""
     if not found:
         return set()

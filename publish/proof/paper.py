@@ -14,6 +14,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 from types import TracebackType
+from typing import Any, TypeVar
 
 import numpy as np
 import numpy.typing as npt
@@ -28,6 +29,7 @@ from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import Manual
 from publish.notes import Note, Place
+from publish.proof.printed_text import PageText
 from publish.units import POINTS_PER_INCH
 
 DPI = 600
@@ -35,6 +37,7 @@ DPI = 600
 DARK = 128
 """Grey below which a dot counts as ink."""
 
+Said = TypeVar("Said")
 Box = tuple[float, float, float, float]
 Grey = npt.NDArray[np.uint8]
 Floats = npt.NDArray[np.float64]
@@ -70,6 +73,14 @@ class Printed:
     plans: Mapping[str, CutPlan]
     manual: Manual | None = None
     sizes: Mapping[str, Size] = field(default_factory=dict)
+    _known: dict[Callable[[Printed], Any], Any] = field(default_factory=dict, compare=False)
+
+    def once(self, reckon: Callable[[Printed], Said]) -> Said:
+        """Return what a function says of this edition, reckoned no more than once."""
+        if reckon not in self._known:
+            self._known[reckon] = reckon(self)
+        said: Said = self._known[reckon]
+        return said
 
     def __enter__(self) -> Printed:
         return self
@@ -107,9 +118,14 @@ class Printed:
         return self.pattern.place("motifs", sheet.motif)
 
     @cached_property
+    def sides(self) -> tuple[PageText, ...]:
+        """Return each page with its text, opened once for all that look at it."""
+        return tuple(PageText(page) for page in self.pages)
+
+    @cached_property
     def texts(self) -> tuple[str, ...]:
         """Return each page's text as PDFium reads it."""
-        return tuple(page.get_textpage().get_text_bounded() for page in self.pages)
+        return tuple(side.text.get_text_bounded() for side in self.sides)
 
     def raster(self, page: int, box: Box, dpi: int = DPI) -> Raster:
         """Return part of a page, from 0, as grey dots.
@@ -117,7 +133,7 @@ class Printed:
         `box` is left, top, right, bottom in inches from the page's top left corner; it is
         widened to whole dots and cut to the page.
         """
-        drawn = self.pages[page]
+        drawn = self.sides[page].page
         scale = dpi / POINTS_PER_INCH
         inches = tuple(points / POINTS_PER_INCH for points in drawn.get_size())
         # PDFium draws the page on a whole number of dots, so a dot is not quite 1 / dpi.

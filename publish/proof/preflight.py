@@ -8,19 +8,14 @@ with an error is never called sound.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from publish.gtin import parse_gtin
-from publish.model.book import Edition
-from publish.model.draft import Draft
-from publish.model.figure import Artwork
-from publish.model.pattern import Pattern
 from publish.notes import Note, Severity
 from publish.proof.barcode import NOMINAL, found_in
 from publish.proof.paper import DPI, Printed
 from publish.proof.printed_fonts import names
-from publish.proof.printed_pictures import pictures
+from publish.proof.printed_pictures import shown
 from publish.proof.type_size import smallest
 from publish.units import POINTS_PER_INCH
 
@@ -52,39 +47,32 @@ class Preflight:
     warnings: int
 
 
-def preflight(
-    pattern: Pattern,
-    drafts: Mapping[str, Draft],
-    artwork: Artwork,
-    edition: Edition,
-    notes: Iterable[Note],
-) -> Preflight:
+def preflight(printed: Printed, notes: Iterable[Note]) -> Preflight:
     """Return what there was to measure in a PDF, and how many findings `notes` holds."""
     severities = [n.severity for n in notes]
-    with Printed(pattern, drafts, artwork, edition, {}) as printed:
-        first = printed.objects.pages[0]
-        left, bottom, right, top = (float(v) for v in first.obj.get("/TrimBox", first.mediabox))
-        return Preflight(
-            edition.name,
-            len(printed.pages),
-            (right - left) / POINTS_PER_INCH,
-            (top - bottom) / POINTS_PER_INCH,
-            len(list(printed.sheets())),
-            len(names(printed.objects)),
-            len(list(pictures(printed.objects))),
-            len(list(printed.pages.get_toc())),
-            smallest(printed),
-            _barcode(printed),
-            severities.count(Severity.ERROR),
-            severities.count(Severity.WARNING),
-        )
+    first = printed.objects.pages[0]
+    left, bottom, right, top = (float(v) for v in first.obj.get("/TrimBox", first.mediabox))
+    return Preflight(
+        printed.edition.name,
+        len(printed.pages),
+        (right - left) / POINTS_PER_INCH,
+        (top - bottom) / POINTS_PER_INCH,
+        len(list(printed.sheets())),
+        len(names(printed.objects)),
+        len(printed.once(shown)),
+        len(list(printed.pages.get_toc())),
+        smallest(printed),
+        _barcode(printed),
+        severities.count(Severity.ERROR),
+        severities.count(Severity.WARNING),
+    )
 
 
 def _barcode(printed: Printed) -> float | None:
     number = printed.pattern.publication.barcode
     if not number or not printed.edition.name.startswith("booklet-"):
         return None
-    found = found_in(printed, parse_gtin(number))
+    found = printed.once(found_in)
     return None if found is None else found.width
 
 

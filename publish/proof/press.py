@@ -35,6 +35,7 @@ from publish.proof import (
 )
 from publish.proof.case import Code
 from publish.proof.paper import Measurement, Printed
+from publish.proof.preflight import Preflight, preflight
 
 AT_THE_SHOP: tuple[Measurement, ...] = (
     press_colours.measure,
@@ -60,12 +61,19 @@ def measure_press(
     pattern: Pattern, drafts: Mapping[str, Draft], artwork: Artwork, edition: Edition
 ) -> tuple[Note, ...]:
     """Return every finding about a press edition, whose `pdf` is what the shop will get."""
+    return measured_press(pattern, drafts, artwork, edition)[0]
+
+
+def measured_press(
+    pattern: Pattern, drafts: Mapping[str, Draft], artwork: Artwork, edition: Edition
+) -> tuple[tuple[Note, ...], Preflight]:
+    """Return what `measure_press` does, and what there was to measure."""
     with Printed(pattern, drafts, artwork, edition, {}) as printed:
         found = [note for each in AT_THE_SHOP for note in each(printed)]
     cut = replace(edition, pdf=trimmed(edition.pdf))
     with Printed(pattern, drafts, artwork, cut, {}) as printed:
         found += [note for each in AFTER_TRIMMING for note in each(printed)]
-    return tuple(found)
+        return tuple(found), preflight(printed, found)
 
 
 def trimmed(pdf: bytes) -> bytes:

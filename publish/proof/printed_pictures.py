@@ -58,7 +58,7 @@ class Picture:
 def measure(printed: Printed) -> Iterator[Note]:
     """Yield a note for each picture that is coarse or in other inks."""
     yield from coarse(printed)
-    for picture in pictures(printed.objects):
+    for picture in printed.once(shown):
         if not picture.space:
             yield error(
                 "P893", printed.pattern.place("photos"),
@@ -69,7 +69,7 @@ def measure(printed: Printed) -> Iterator[Note]:
 
 def coarse(printed: Printed) -> Iterator[Note]:
     """Yield a note for each picture with too few dots, in whatever inks it is."""
-    for picture in pictures(printed.objects):
+    for picture in printed.once(shown):
         least = min(picture.across, picture.down)
         if least < COARSE:
             yield warning(
@@ -79,6 +79,11 @@ def coarse(printed: Printed) -> Iterator[Note]:
                 expected=f"at least {COARSE} to the inch", received=f"{least:.0f} to the inch",
                 help="use the picture as it came from the camera, or print it smaller",
             )  # fmt: skip
+
+
+def shown(printed: Printed) -> tuple[Picture, ...]:
+    """Return every picture of an edition as often as it is printed."""
+    return tuple(pictures(printed.objects))
 
 
 def pictures(book: pikepdf.Pdf) -> Iterator[Picture]:

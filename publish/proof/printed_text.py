@@ -8,8 +8,8 @@ file; what cannot be seen (spaces, line ends) is left out.
 from __future__ import annotations
 
 import ctypes
-from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cached_property
 from math import sqrt
 
 import pypdfium2
@@ -30,12 +30,6 @@ class Run:
     def area(self) -> float:
         return (self.right - self.left) * (self.top - self.bottom)
 
-    def shared(self, other: Run) -> float:
-        """Return the area that two runs have in common."""
-        wide = min(self.right, other.right) - max(self.left, other.left)
-        tall = min(self.top, other.top) - max(self.bottom, other.bottom)
-        return wide * tall if wide > 0 and tall > 0 else 0.0
-
 
 @dataclass(frozen=True)
 class Link:
@@ -45,52 +39,61 @@ class Link:
     page: int
 
 
-def runs(page: pypdfium2.PdfPage) -> list[Run]:
-    """Return the runs of a page that hold anything to read."""
-    text = page.get_textpage()
-    found = []
-    for index in range(text.count_rects()):
-        left, bottom, right, top = text.get_rect(index)
-        words = text.get_text_bounded(left, bottom, right, top).strip()
-        if words:
-            found.append(Run(left, bottom, right, top, words))
-    return found
+class PageText:
+    """One page of an open PDF and what is read from its text, each thing once."""
+
+    def __init__(self, page: pypdfium2.PdfPage) -> None:
+        self.page = page
+
+    @cached_property
+    def text(self) -> pypdfium2.PdfTextPage:
+        return self.page.get_textpage()
+
+    @cached_property
+    def runs(self) -> tuple[Run, ...]:
+        """Return the runs of the page that hold anything to read."""
+        found = []
+        for index in range(self.text.count_rects()):
+            left, bottom, right, top = self.text.get_rect(index)
+            words = self.text.get_text_bounded(left, bottom, right, top).strip()
+            if words:
+                found.append(Run(left, bottom, right, top, words))
+        return tuple(found)
+
+    @cached_property
+    def level(self) -> tuple[Run, ...]:
+        """Return the runs whose letters stand upright: boxes of slanting ones cross anyway."""
+        found = []
+        for run in self.runs:
+            middle = ((run.left + run.right) / 2, (run.bottom + run.top) / 2)
+            index = pdfium.FPDFText_GetCharIndexAtPos(self.text, *middle, 9.0, 9.0)
+            if index >= 0 and abs(pdfium.FPDFText_GetCharAngle(self.text, index)) < 0.01:
+                found.append(run)
+        return tuple(found)
+
+    @cached_property
+    def letters(self) -> tuple[tuple[str, float], ...]:
+        """Return each letter with its printed size in points."""
+        matrix = pdfium.FS_MATRIX()
+        found = []
+        for index in range(self.text.count_chars()):
+            letter = chr(pdfium.FPDFText_GetUnicode(self.text, index))
+            if letter.isspace() or not letter.isprintable():
+                continue
+            size = pdfium.FPDFText_GetFontSize(self.text, index)
+            if pdfium.FPDFText_GetMatrix(self.text, index, matrix):
+                size *= sqrt(abs(matrix.a * matrix.d - matrix.b * matrix.c))
+            found.append((letter, size))
+        return tuple(found)
 
 
-def level(page: pypdfium2.PdfPage) -> list[Run]:
-    """Return the runs whose letters stand upright: boxes of slanting ones cross anyway."""
-    text = page.get_textpage()
-    found = []
-    for run in runs(page):
-        middle = ((run.left + run.right) / 2, (run.bottom + run.top) / 2)
-        index = pdfium.FPDFText_GetCharIndexAtPos(text, *middle, 9.0, 9.0)
-        if index >= 0 and abs(pdfium.FPDFText_GetCharAngle(text, index)) < 0.01:
-            found.append(run)
-    return found
-
-
-def letters(page: pypdfium2.PdfPage) -> Iterator[tuple[str, float]]:
-    """Yield each letter with its printed size in points."""
-    text = page.get_textpage()
-    matrix = pdfium.FS_MATRIX()
-    for index in range(text.count_chars()):
-        letter = chr(pdfium.FPDFText_GetUnicode(text, index))
-        if letter.isspace() or not letter.isprintable():
-            continue
-        size = pdfium.FPDFText_GetFontSize(text, index)
-        if pdfium.FPDFText_GetMatrix(text, index, matrix):
-            size *= sqrt(abs(matrix.a * matrix.d - matrix.b * matrix.c))
-        yield letter, size
-
-
-def links(document: pypdfium2.PdfDocument, page: pypdfium2.PdfPage) -> list[Link]:
+def links(document: pypdfium2.PdfDocument, side: PageText) -> list[Link]:
     """Return the links of a page that lead to a page of the same file."""
-    text = page.get_textpage()
     at, link, box = ctypes.c_int(0), pdfium.FPDF_LINK(), pdfium.FS_RECTF()
     found = []
-    while pdfium.FPDFLink_Enumerate(page, ctypes.byref(at), ctypes.byref(link)):
+    while pdfium.FPDFLink_Enumerate(side.page, ctypes.byref(at), ctypes.byref(link)):
         target = pdfium.FPDFLink_GetDest(document, link)
         if target and pdfium.FPDFLink_GetAnnotRect(link, ctypes.byref(box)):
-            words = text.get_text_bounded(box.left, box.bottom, box.right, box.top)
+            words = side.text.get_text_bounded(box.left, box.bottom, box.right, box.top)
             found.append(Link(words.strip(), pdfium.FPDFDest_GetDestPageIndex(document, target)))
     return found

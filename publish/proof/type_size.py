@@ -12,7 +12,6 @@ from collections.abc import Iterator
 from publish.notes import Note, warning
 from publish.proof.case import Code
 from publish.proof.paper import Printed
-from publish.proof.printed_text import letters
 
 CODES = {
     "P891": Code(
@@ -29,8 +28,8 @@ SLACK = 0.05
 
 def measure(printed: Printed) -> Iterator[Note]:
     """Yield a note for each page with type below the limit: its smallest size, and words."""
-    for number, page in enumerate(printed.pages, start=1):
-        small = [(size, letter) for letter, size in letters(page) if size < SMALLEST - SLACK]
+    for number, side in enumerate(printed.sides, start=1):
+        small = [(size, letter) for letter, size in side.letters if size < SMALLEST - SLACK]
         if small:
             yield warning(
                 "P891", printed.pattern.place("layout"),
@@ -44,5 +43,5 @@ def measure(printed: Printed) -> Iterator[Note]:
 
 def smallest(printed: Printed) -> float:
     """Return the size of the smallest letter of an edition in points; 0 for no letters."""
-    sizes = (size for page in printed.pages for _, size in letters(page))
+    sizes = (size for side in printed.sides for _, size in side.letters)
     return min(sizes, default=0.0)

@@ -18,6 +18,7 @@ from publish import cli
 from publish.model.figure import Artwork
 from publish.notes import Place, error, warning
 from publish.proof import preflight, preflight_text
+from publish.proof.paper import Printed
 from publish.starting import start
 
 
@@ -31,7 +32,8 @@ def test_counts_come_from_the_file() -> None:
     place = Place("pattern.yaml")
     notes = (error("P871", place, "one"), warning("P891", place, "two"))
     printed = edition(book, (SHEET,), "booklet-letter")
-    found = preflight(made, {"mini": draft()}, artwork, printed, notes)
+    with Printed(made, {"mini": draft()}, artwork, printed, {}) as opened:
+        found = preflight(opened, notes)
     assert (found.pages, found.width, found.height) == (3, 8.5, 11.0)
     assert (found.sheets, found.bookmarks, found.pictures, found.fonts) == (1, 2, 0, 1)
     assert found.smallest == pytest.approx(6.5, abs=0.01)
