@@ -17,7 +17,7 @@ from publish.cut.strips import Part
 
 RECT = Path(__file__).parent / "data" / "packing" / "rect"
 F = Fraction
-SHOP = Purchase(F(1), F(0), F(9, 2), F(1000, 254))
+SHOP = Purchase(F(1), F(0), F(0), F(9, 2), F(1000, 254))
 """An inch to straighten, eighths of a yard, 10 cm."""
 
 

@@ -57,7 +57,10 @@ class _Table:
         self._plans: dict[Ways, FabricPlan] = {}
         cloth = Cloth(fabric.usable_width)
         self.choices = combinations(needs, cloth)
-        self._bounds = {ways: bound_of(_parts(needs, ways), cloth.across) for ways in self.choices}
+        self._bounds = {
+            ways: bound_of(_parts(needs, ways), cloth.across, purchase.squaring)
+            for ways in self.choices
+        }
 
     def plan(self, ways: Ways) -> FabricPlan:
         """Return the plan of a choice, laid out once."""
@@ -101,7 +104,8 @@ def _parts(needs: Sequence[Lettered], ways: Sequence[Way]) -> list[Part]:
 def _plan(fabric: Fabric, needs: Sequence[Lettered], ways: Sequence[Way],
           purchase: Purchase) -> FabricPlan:  # fmt: skip
     parts = _parts(needs, ways)
-    laid = lay_out(parts, fabric.usable_width, purchase)
+    laid = lay_out(parts, fabric.usable_width, purchase, squaring=purchase.squaring)
+    gross = laid.length + laid.squared
     area = sum((p.across * p.along * p.count for p in parts), Fraction(0))
     return FabricPlan(
         fabric=fabric.key,
@@ -109,11 +113,12 @@ def _plan(fabric: Fabric, needs: Sequence[Lettered], ways: Sequence[Way],
         pieces=tuple(piece_of(n, w) for n, w in zip(needs, ways, strict=True)),
         strips=cutting_order(laid.strips, fabric.usable_width),
         length=laid.length,
-        needed=purchase.needed(laid.length),
-        buy=purchase.buy(laid.length),
-        buy_metric=purchase.buy_metric(laid.length),
+        needed=purchase.needed(gross),
+        buy=purchase.buy(gross),
+        buy_metric=purchase.buy_metric(gross),
         bound=laid.bound,
         waste=1 - area / (laid.length * fabric.usable_width),
+        squaring=laid.squared,
     )
 
 
@@ -170,5 +175,5 @@ def checked(plan: FabricPlan) -> FabricPlan:
     wanted = {p.letter: p.count * p.joined_from for p in plan.pieces}
     assert held == wanted, (held, wanted)
     assert plan.length == sum((s.depth * s.count for s in plan.strips), Fraction(0))
-    assert plan.bound <= plan.length <= plan.needed
+    assert plan.bound <= plan.length + plan.squaring <= plan.needed
     return plan

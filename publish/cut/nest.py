@@ -25,8 +25,9 @@ from shapely.geometry.base import BaseGeometry
 from publish.units import round_up
 
 EVENTS = 200
-BUDGETS = (1, 3)
-"""Seconds: the second is spent only where the first brings fewer events."""
+BUDGETS = (1, 3, 9, 27)
+"""Seconds: a longer one is spent only where the one before it brings fewer events, as on a
+machine that is busy with other work."""
 TOLERANCE = 1 / 16
 """Inches by which a drawn-out curve may be coarser for the solver, outside the outline."""
 MANY = 60

@@ -20,12 +20,18 @@ class Purchase:
     """How a length of one fabric is bought. `step` in yards and `metric_step` are inches."""
 
     straightening: Fraction
+    """With what a mis-cut may take: once for each length that is bought."""
+    squaring: Fraction
+    """For each strip."""
     shrinkage: Fraction
     step: Fraction
     metric_step: Fraction
 
     def needed(self, length: Fraction) -> Fraction:
-        """Return a plan's length with squaring the end and shrinking allowed for."""
+        """Return the length to have, with straightening the end and shrinking allowed for.
+
+        `length` holds the strips and the squaring of each.
+        """
         return (length + self.straightening) / (1 - self.shrinkage)
 
     def buy(self, length: Fraction) -> Fraction:
@@ -49,5 +55,7 @@ class Purchase:
 
 def purchase_of(fabric: Fabric, sewing: Sewing) -> Purchase:
     """Return how a pattern's fabric is bought."""
-    return Purchase(sewing.straightening, fabric.shrinkage, sewing.purchase_step,
-                    sewing.metric_step)  # fmt: skip
+    return Purchase(
+        sewing.straightening + sewing.mis_cut, sewing.squaring, fabric.shrinkage,
+        sewing.purchase_step, sewing.metric_step,
+    )  # fmt: skip

@@ -55,7 +55,7 @@ def nested_cloth(motifs: Sequence[Nestable], boxes: FabricPlan, rest: FabricPlan
 
     `rest` is the plan of everything else that is cut from the fabric.
     """
-    before = Fraction(0) if rest is None else rest.length
+    before = purchase.squaring + (rest.length + rest.squaring if rest is not None else 0)
     turns = (0,) if directional else (0, 90, 180, 270)
     shapes = [m.shape(turns) for m in motifs]
     if purchase.buy(before + least(shapes, boxes.usable_width)) >= boxes.buy:
@@ -63,7 +63,9 @@ def nested_cloth(motifs: Sequence[Nestable], boxes: FabricPlan, rest: FabricPlan
     made = nest(shapes, boxes.usable_width, lambda length: purchase.buy(before + length))
     if made is None or purchase.buy(before + made.length) >= boxes.buy:
         return boxes
-    length = before + made.length
+    gross = before + made.length
+    squaring = purchase.squaring + (rest.squaring if rest is not None else 0)
+    length = gross - squaring
     strip = _stretch(motifs, made)
     strips = cutting_order((strip, *(rest.strips if rest else ())), boxes.usable_width)
     taken = sum((s.area * s.count for s in strips), Fraction(0))
@@ -76,21 +78,22 @@ def nested_cloth(motifs: Sequence[Nestable], boxes: FabricPlan, rest: FabricPlan
         pieces=tuple(pieces[p.letter] for p in boxes.pieces),
         strips=strips,
         length=length,
-        needed=purchase.needed(length),
-        buy=purchase.buy(length),
-        buy_metric=purchase.buy_metric(length),
+        needed=purchase.needed(gross),
+        buy=purchase.buy(gross),
+        buy_metric=purchase.buy_metric(gross),
+        squaring=squaring,
         bound=round_down(taken / boxes.usable_width),
         waste=1 - taken / (length * boxes.usable_width),
-        choices=(*said, _words(boxes, purchase, length, strip)),
+        choices=(*said, _words(boxes, purchase, gross, strip)),
     )
 
 
-def _words(boxes: FabricPlan, purchase: Purchase, length: Fraction, strip: Strip) -> str:
+def _words(boxes: FabricPlan, purchase: Purchase, gross: Fraction, strip: Strip) -> str:
     letters = " and ".join(c.letter for c in strip.cuts)
     whole = all(p.shape != "template" for p in boxes.pieces if p.letter in letters.split(" and "))
     of = "squares" if whole else "the boxes round them"
-    saved = to_buy(boxes.buy - purchase.buy(length),
-                   boxes.buy_metric - purchase.buy_metric(length))  # fmt: skip
+    saved = to_buy(boxes.buy - purchase.buy(gross),
+                   boxes.buy_metric - purchase.buy_metric(gross))  # fmt: skip
     return f"{letters} nested: buys {saved} less than {of}"
 
 

@@ -79,6 +79,7 @@ def _fabric(plan: FabricPlan) -> Json:
         "usable_width": exact(plan.usable_width),
         "strips": [_strip(s) for s in plan.strips],
         "length": exact(plan.length),
+        "squaring": exact(plan.squaring),
         "needed": exact(plan.needed),
         "buy": exact(plan.buy),
         "buy_yards": exact(plan.buy / YARD),

@@ -49,6 +49,8 @@ def numbers(
         "decimal_places": PLACES,
         "seam": exact(sewing.seam),
         "straightening": exact(sewing.straightening),
+        "squaring": exact(sewing.squaring),
+        "mis_cut": exact(sewing.mis_cut),
         "purchase_step": exact(sewing.purchase_step),
         "metric_step": exact(sewing.metric_step),
         "sizes": {key: _size(pattern, sizes[key], drafts[key], plans[key]) for key in whole},

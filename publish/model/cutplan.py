@@ -68,11 +68,12 @@ class Alternative:
 class FabricPlan:
     """How one fabric is cut at one size, what to buy, and how little could be saved.
 
-    Every length runs along the fabric. `needed` is `length` with the straightening and
-    shrinkage allowances; `buy` is `needed` rounded up to the purchase step in yards and
-    `buy_metric` to the metric step; `bound` is a proven lower bound on `length` for any
-    two-stage plan of the same pieces, or, where shapes are nested, what the area of all
-    pieces needs; `gap` is `length - bound`.
+    Every length runs along the fabric. `length` is the strips' own, `squaring` what squaring
+    up all of them takes; `needed` is both with the allowances for straightening, a mis-cut
+    and shrinkage; `buy` is `needed` rounded up to the purchase step in yards and
+    `buy_metric` to the metric step; `bound` is a proven lower bound on `length + squaring`
+    for any two-stage plan of the same pieces, or, where shapes are nested, what the area of
+    all pieces needs; `gap` is what lies between.
     """
 
     fabric: str
@@ -96,10 +97,11 @@ class FabricPlan:
     """What the length at hand has over `needed`; below zero where it is short."""
     stock: str = ""
     """The same in words: `enough, with 1/4 yd (0.20 m) left`, or `short by ...`."""
+    squaring: Fraction = Fraction(0)
 
     @property
     def gap(self) -> Fraction:
-        return self.length - self.bound
+        return self.length + self.squaring - self.bound
 
 
 @dataclass(frozen=True)

@@ -211,7 +211,7 @@ class Sewing:
     ground_margin: Fraction
     """How much larger than its finished size plus seams a ground is cut, to be trimmed."""
     straightening: Fraction
-    """Length added to every purchase for squaring the cut end."""
+    """Length added to every purchase for straightening the end that the shop cut."""
     purchase_step: Fraction
     metric_step: Fraction
     tension_ratio: Fraction
@@ -220,6 +220,10 @@ class Sewing:
     """Of fusible web on the roll."""
     stabiliser_width: Fraction = Fraction(20)
     """Of stabiliser on the roll."""
+    squaring: Fraction = Fraction(0)
+    """Length added for each strip: its edge is squared up every few cuts."""
+    mis_cut: Fraction = Fraction(0)
+    """Length added to every purchase for a strip that goes wrong."""
 
 
 @dataclass(frozen=True)

@@ -67,20 +67,23 @@ def _allowed(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[N
     """What is left after washing and squaring must be the plan: (needed) (1 - s) - a."""
     cloth = case.pattern.fabrics.get(fabric)
     shrinkage = Fraction(0) if cloth is None else cloth.shrinkage
-    left = plan.needed * (1 - shrinkage) - case.pattern.sewing.straightening
+    sewing = case.pattern.sewing
+    strips = sum(s.count for s in plan.strips)
+    left = plan.needed * (1 - shrinkage) - sewing.straightening - sewing.mis_cut
+    left -= sewing.squaring * strips
     if left != plan.length:
         yield error(
             "P837", case.pattern.place("fabrics", fabric, "shrinkage"),
             f"the {case.name(fabric)} needed for the {size} does not hold its allowances",
-            expected=f"{inches_text(plan.length)} after straightening and shrinking",
+            expected=f"{inches_text(plan.length)} after shrinking, straightening and squaring up",
             received=inches_text(left),
         )  # fmt: skip
 
 
 def _order(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note]:
     steps = (
-        ("lower bound", plan.bound, "plan", plan.length),
-        ("plan", plan.length, "length needed", plan.needed),
+        ("lower bound", plan.bound, "plan", plan.length + plan.squaring),
+        ("plan", plan.length + plan.squaring, "length needed", plan.needed),
         ("length needed", plan.needed, "length to buy", plan.buy),
         ("length needed", plan.needed, "length to buy in metres", plan.buy_metric),
     )

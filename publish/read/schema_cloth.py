@@ -84,7 +84,12 @@ SEWING = Section(
             "seams a ground is cut, in each direction, to be trimmed after appliqué.", "1 in",
             default="1 in"),
         Key("straightening", Length("0 in", "18 in"), "The length added to every purchase for "
-            "squaring the cut end.", "2 in", default="1 in"),
+            "straightening the end that the shop cut.", "2 in", default="1 in"),
+        Key("squaring", Length("0 in", "1 in"), "The length added for each strip, for squaring "
+            "up the edge every few cuts (common practice, no source).", "1/4 in",
+            default="1/8 in"),
+        Key("mis_cut", Length("0 in", "36 in"), "The length added to every purchase for a strip "
+            "that goes wrong.", "2 1/2 in", default="0 in"),
         Key("purchase_step", Length("0 in", "1 yd", above=True), "What lengths to buy in yards "
             "are rounded up to.", "1/4 yd", default="1/8 yd"),
         Key("metric_step", Length("0 in", "1 m", above=True), "What lengths to buy in metres "

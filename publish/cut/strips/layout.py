@@ -33,7 +33,7 @@ def strips_of(problem: Problem, plan: dict[Pattern, int]) -> tuple[Strip, ...]:
     left = [[(part, part.count) for part in parts] for parts in problem.members]
     found: Counter[tuple[Fraction, tuple[Cut, ...]]] = Counter()
     for strip in laid:
-        depth = problem.depths[strip.depth] * problem.along_step
+        depth = problem.depths[strip.depth] * problem.along_step - problem.squaring
         found[depth, _cuts(problem, strip, left)] += 1
     return tuple(Strip(depth, cuts, n) for (depth, cuts), n in found.items())
 
@@ -72,7 +72,8 @@ def _cuts(
         if not count or across is None:
             continue
         wanted = count
-        size = (across * problem.across_step, problem.along[strip.depth][i] * problem.along_step)
+        along = problem.along[strip.depth][i] * problem.along_step - problem.squaring
+        size = (across * problem.across_step, along)
         for j, (part, rest) in enumerate(left[i]):
             taken = min(wanted, rest)
             if taken:

@@ -41,7 +41,8 @@ class Problem:
     """Cut every kind from strips across `width`; the depths add up to the length.
 
     `across_step` and `along_step` are inches in one grid unit. `members` lists, for each
-    kind, the parts merged into it.
+    kind, the parts merged into it. `squaring`, in inches, is in the second number of every
+    option: each strip costs its depth and that.
     """
 
     width: int
@@ -49,6 +50,7 @@ class Problem:
     across_step: Fraction
     along_step: Fraction
     members: tuple[tuple[Part, ...], ...]
+    squaring: Fraction = Fraction(0)
 
     @cached_property
     def depths(self) -> tuple[int, ...]:
@@ -99,30 +101,36 @@ def common_step(values: Iterable[Fraction]) -> Fraction:
     return Fraction(gcd(*(int(v * bottom) for v in items)), bottom)
 
 
-def on_grid(parts: Sequence[Part], width: Fraction) -> Problem:
+def on_grid(parts: Sequence[Part], width: Fraction, squaring: Fraction = Fraction(0)) -> Problem:
     """Put parts on the grid, parts of one size and freedom merged.
+
+    `squaring` is what every strip takes of the cloth beyond its depth. With it in the depth
+    of every part, the least sum of depths is the least length with squaring.
 
     Raises ValueError for a part that is wider than the usable width in every way it may
     lie: such a part must be joined or refused before.
     """
     turning = any(p.may_turn for p in parts)
     across_step = common_step([p.across for p in parts] + [p.along for p in parts if p.may_turn])
-    along_step = common_step([p.along for p in parts] + [p.across for p in parts if p.may_turn])
+    along_step = common_step(
+        [squaring, *(p.along for p in parts), *(p.across for p in parts if p.may_turn)]
+    )
     if turning:  # one grid serves both directions, so that turning is a swap of two numbers
         across_step = along_step = common_step([across_step, along_step])
     capacity = int(width // across_step)
     merged: dict[tuple[tuple[int, int], ...], list[Part]] = {}
     for part in parts:
         a, b = int(part.across / across_step), int(part.along / along_step)
-        ways = {(a, b), (b, a)} if part.may_turn else {(a, b)}
+        lost = int(squaring / along_step)
+        ways = {(a, b + lost), (b, a + lost)} if part.may_turn else {(a, b + lost)}
         options = tuple(sorted(way for way in ways if way[0] <= capacity))
         if not options:
             raise ValueError(f"part {part.letter} is wider than the usable width")
         merged.setdefault(options, []).append(part)
     order = sorted(merged, key=lambda o: (-max(b for _, b in o), -max(a for a, _ in o)))
-    kinds = tuple(Kind(o, sum(p.count for p in merged[o]), o[0][0] * o[0][1]) for o in order)
+    kinds = tuple(Kind(o, sum(p.count for p in merged[o]), min(a * b for a, b in o)) for o in order)
     members = tuple(tuple(merged[o]) for o in order)
-    return Problem(capacity, kinds, across_step, along_step, members)
+    return Problem(capacity, kinds, across_step, along_step, members, squaring)
 
 
 def length_of(problem: Problem, plan: dict[Pattern, int]) -> int:
