@@ -77,7 +77,8 @@ def _materials(manual: Manual, sizes: list[str]) -> Json:
         b for s in manual.sections if s.key == "materials" for b in s.blocks if isinstance(b, Table)
     ]
     for table in tables:
-        for row in table.rows if table.key in ("fabric", "other-materials", "thread") else ():
+        told = table.key in ("fabric", "other-materials", "thread")
+        for row in [r for r in table.rows if told and r.kind != "part"]:
             for size, cell in zip(sizes, row.cells[1:], strict=True):
                 if cell != "–":
                     name, said = _said(row, cell)

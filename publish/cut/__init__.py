@@ -31,6 +31,7 @@ from publish.model.cutplan import (
     FabricPlan,
     Piece,
     PieceTemplate,
+    Share,
 )
 from publish.model.draft import Draft
 from publish.model.pattern import Fabric, Pattern
@@ -151,18 +152,47 @@ def _fabric(task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]
         kept = [Lettered(n.letter, replace(n.need, ways=(way,)))
                 for n, way in zip(own, made.ways, strict=True)]  # fmt: skip
         return replace(checked(plan_fabric(fabric, kept, sewing)), precut=made.plan)
-    plan = checked(plan_fabric(fabric, own, sewing))
+    plan = _by_length(task, fabric, own, motifs)
     # Nobody cuts so many different sizes from fat quarters to save what may be left over.
     looked_for = offers(fabric) if len(own) <= MOST_SIZES else ()
     others = [_alternative(task, sold_as(fabric, offer), plan) for offer in looked_for]
-    mine: list[Nestable] = [*(m for m in motifs if m.motif.fabric == fabric.key), *traced(own)]
-    if mine:
-        letters = {m.letter for m in mine}
-        left = [n for n in own if n.letter not in letters]
-        rest = plan_fabric(fabric, left, sewing) if left else None
-        purchase = purchase_of(fabric, sewing)
-        plan = checked(nested_cloth(mine, plan, rest, purchase, fabric.directional))
-    return replace(plan, alternatives=tuple(others))
+    return replace(plan, alternatives=tuple(others), shares=_shares(task, fabric, own, motifs))
+
+
+def _by_length(
+    task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]
+) -> FabricPlan:
+    """Return the plan of some needs from a length of one fabric, shapes nested where it pays."""
+    sewing = task.pattern.sewing
+    plan = checked(plan_fabric(fabric, own, sewing))
+    here = {n.letter for n in own}
+    fitting = (m for m in motifs if m.motif.fabric == fabric.key and m.letter in here)
+    mine: list[Nestable] = [*fitting, *traced(own)]
+    if not mine:
+        return plan
+    letters = {m.letter for m in mine}
+    left = [n for n in own if n.letter not in letters]
+    rest = plan_fabric(fabric, left, sewing) if left else None
+    purchase = purchase_of(fabric, sewing)
+    return checked(nested_cloth(mine, plan, rest, purchase, fabric.directional))
+
+
+BESIDES = ("backing", "binding", "pillow back", "sleeve")
+"""Purposes of what is cut from a top's fabric and is no part of the top."""
+
+
+def _shares(
+    task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]
+) -> tuple[Share, ...]:
+    """Return what each use of a fabric would be bought as alone; nothing for a single use."""
+    uses: dict[str, list[Lettered]] = {}
+    for need in own:
+        use = next((b for b in BESIDES if need.need.purpose.startswith(b)), "top")
+        uses.setdefault(use, []).append(need)
+    if len(uses) < 2:
+        return ()
+    plans = {use: _by_length(task, fabric, needs, motifs) for use, needs in uses.items()}
+    return tuple(Share(use, p.buy, p.buy_metric) for use, p in plans.items())
 
 
 def _alternative(task: Task, fabric: Fabric, plan: FabricPlan) -> Alternative:

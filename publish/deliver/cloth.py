@@ -91,6 +91,15 @@ def _fabric(plan: FabricPlan) -> Json:
         "spare": None if plan.spare is None else exact(plan.spare),
         "precut": plan.precut and _precut(plan.precut),
         "alternatives": [_alternative(a) for a in plan.alternatives],
+        "shares": [
+            {
+                "use": s.use,
+                "buy": exact(s.buy),
+                "buy_yards": exact(s.buy / YARD),
+                "buy_metres": decimal_text(s.buy_metric * INCH_IN_MM / 1000, 2),
+            }
+            for s in plan.shares
+        ],
     }
 
 

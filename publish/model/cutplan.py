@@ -65,6 +65,16 @@ class Alternative:
 
 
 @dataclass(frozen=True)
+class Share:
+    """What to buy of a fabric for one of its uses alone."""
+
+    use: str
+    """`top`, or the purpose of what is cut besides it: `backing`, `binding` ..."""
+    buy: Fraction
+    buy_metric: Fraction
+
+
+@dataclass(frozen=True)
 class FabricPlan:
     """How one fabric is cut at one size, what to buy, and how little could be saved.
 
@@ -98,6 +108,9 @@ class FabricPlan:
     stock: str = ""
     """The same in words: `enough, with 1/4 yd (0.20 m) left`, or `short by ...`."""
     squaring: Fraction = Fraction(0)
+    shares: tuple[Share, ...] = ()
+    """For a fabric that serves the top and something else, or two things: what each use
+    would be bought as by itself. Together they may come to more than `buy`."""
 
     @property
     def gap(self) -> Fraction:

@@ -24,6 +24,7 @@ from publish.write.phrase import (
     rectangle,
     spools,
     thread,
+    to_buy,
 )
 from publish.write.practice import BOBBIN, SPOOL_METRES
 from publish.write.precut import alternatives, purchase
@@ -53,11 +54,13 @@ def _assumes(book: Book) -> str:
         assume = "Fabric requirements assume a usable width of " + listed(
             [f"{measure(w)} for {listed(names)}" for w, names in widths.items()]
         )
-    straight = (
-        f" and include {step} for straightening the cut end"
-        if book.pattern.sewing.straightening > 0
-        else ""
-    )
+    sewing = book.pattern.sewing
+    included = [f"{step} for straightening the cut end"] if sewing.straightening > 0 else []
+    if sewing.squaring > 0:
+        included.append(f"{inches_text(sewing.squaring)} a strip for squaring up as you cut")
+    if sewing.mis_cut > 0:
+        included.append(f"{inches_text(sewing.mis_cut)} for a strip that goes wrong")
+    straight = f" and include {listed(included)}" if included else ""
     return f"{assume}, measured between the selvages,{straight}.".replace(",.", ".")
 
 
@@ -109,8 +112,22 @@ def _fabrics(book: Book) -> Table:
             cells.append(_bought(plan) if plan is not None and plan.buy > 0 else NONE)
         use = listed(list(uses(book, key)))
         rows.append(Row((f"**{book.fabric(key)}**: {use}", *cells), fabric=key))
+        rows += _shares(book, key)
     return Table("fabric", "Fabric", ("", *(book.title(k) for k in book.keys)), tuple(rows),
                  "l" + "r" * len(book.keys))  # fmt: skip
+
+
+def _shares(book: Book, key: str) -> list[Row]:
+    """Return a row for each use of a fabric that has several, as if it were bought alone."""
+    plans = {k: book.plans[k].fabrics.get(key) for k in book.keys}
+    by_use: dict[str, dict[str, str]] = {}
+    for size, plan in plans.items():
+        for share in plan.shares if plan is not None and plan.precut is None else ():
+            by_use.setdefault(share.use, {})[size] = to_buy(share.buy, share.buy_metric)
+    return [
+        Row((f"for the {use} alone", *(cells.get(k, NONE) for k in book.keys)), "part")
+        for use, cells in by_use.items()
+    ]
 
 
 def _bought(plan: FabricPlan) -> str:

@@ -2,7 +2,7 @@
 
 Expected figures are worked out here by hand from the pattern's own numbers; 1 yd = 36 in =
 0.9144 m exactly (international yard and pound agreement, 1959). A purchase is rounded up
-to 1/8 yd or 10 cm after 1 in for straightening, as the pattern says.
+to 1/8 yd or 10 cm after 1 in for straightening and 1/8 in for squaring up each strip.
 """
 
 import json
@@ -45,12 +45,13 @@ def test_consequences_come_in_the_order_of_their_cost():
 
 def test_a_wider_border_is_bought():
     # Eight border strips 5 in deep, not 4 1/2, and five strips of grounds 10 in deep:
-    # 91 in with the straightening, not 87: 2 5/8 yd (94 1/2 in) and 2.40 m, from 2.311 m.
+    # 91 in with the straightening, not 87, and 13/8 in for 13 strips: 2 5/8 yd (94 1/2 in) and
+    # 2.40 m, from 2.353 m.
     linen = said(changes(WIDER), "bought")[0]
     assert linen == "Throw: buy 2 5/8 yd (2.40 m) of Salt linen, not 2 1/2 yd (2.30 m)."
     change = changes(WIDER)[0]
     assert change.advice == "If you have bought 2 1/2 yd (2.30 m), you are 1/8 yd (0.10 m) short."
-    assert (change.old["needed"], change.new["needed"]) == ("87", "91")
+    assert (change.old["needed"], change.new["needed"]) == ("88 5/8", "92 5/8")
     assert (change.old["buy"], change.new["buy"]) == ("90", "94 1/2")
 
 

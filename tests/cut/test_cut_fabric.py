@@ -82,3 +82,37 @@ def test_a_turned_piece_keeps_its_size():
     cuts = {c.letter: (c.across, c.along) for s in made.strips for c in s.cuts}
     assert made.length == 6
     assert cuts["B"] == (30, 3)
+
+
+def test_each_strip_is_squared_up() -> None:
+    """Nine squares of 10 in, three to a strip of 30 in: three strips, 3/8 in for their edges."""
+    found = plan([(10, 10, 9)], 30, squaring=F(1, 8))
+    assert (found.length, found.squaring) == (30, F(3, 8))
+    assert found.needed == F(30) + F(3, 8)
+    assert (found.bound, found.gap) == (F(30) + F(3, 8), 0)
+
+
+@settings(max_examples=40, deadline=None)
+@given(
+    st.lists(
+        st.tuples(st.integers(2, 20), st.integers(2, 20), st.integers(1, 9)),
+        min_size=1,
+        max_size=4,
+    ),
+    st.sampled_from([F(0), F(1, 8), F(1, 4), F(3, 10)]),
+)
+def test_a_person_who_squares_up_has_enough(pieces, squaring) -> None:
+    """Cutting strip by strip, taking the squaring off before each strip, never runs out."""
+    found = plan([(F(w), F(h), n) for w, h, n in pieces], 42, squaring=squaring)
+    left = found.needed
+    for strip in found.strips:
+        left -= strip.count * (strip.depth + squaring)
+    assert left == 0
+    assert found.bound <= found.length + found.squaring
+
+
+def test_squaring_can_make_fewer_strips_the_better_plan() -> None:
+    """With nothing to square, two ways of one length are alike; with squaring, the one with
+    fewer strips is bought: six of 6 x 12 in on 36 in lie in one strip of 12, not in two of 6."""
+    few = plan([(6, 12, 6)], 36, squaring=F(1))
+    assert [(s.depth, s.count) for s in few.strips] == [(12, 1)]
