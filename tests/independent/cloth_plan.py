@@ -31,12 +31,15 @@ def area_bound(rectangles, usable):
     return sum((a * b for a, b, _ in rectangles), Fraction(0)) / usable
 
 
-def first_fit(rectangles, usable):
-    """Return the length of the better of two first-fit plans: long sides across, or along."""
-    return min(_shelves(rectangles, usable, across) for across in (True, False))
+def first_fit(rectangles, usable, squaring=Fraction(0)):
+    """Return the length of the better of two first-fit plans: long sides across, or along.
+
+    `squaring` is lost for each strip.
+    """
+    return min(_shelves(rectangles, usable, across, squaring) for across in (True, False))
 
 
-def _shelves(rectangles, usable, across):
+def _shelves(rectangles, usable, across, squaring):
     laid = []
     for wide, high, turns in rectangles:
         if turns and (wide < high) == across and max(wide, high) <= usable:
@@ -51,4 +54,4 @@ def _shelves(rectangles, usable, across):
             shelves.append([high, wide])
         else:
             shelf[1] += wide
-    return sum((s[0] for s in shelves), Fraction(0))
+    return sum((s[0] + squaring for s in shelves), Fraction(0))

@@ -257,12 +257,14 @@ def motifs(pattern, numbers, key):
 def yardage(pattern, numbers, key):
     """What is planned holds the area of the pieces; no more is bought than first fit asks."""
     size, seam = numbers["sizes"][key], length(numbers["seam"])
-    allowed = length(numbers["straightening"]) + length(numbers.get("slips", "0"))
+    allowed = length(numbers["straightening"]) + length(numbers["mis_cut"])
+    squaring = length(numbers["squaring"])  # common practice, no source
     step = length(numbers["purchase_step"])
     for fabric, plan in size["fabrics"].items():
         if plan["precut"] is not None or length(plan["buy"]) == 0:
             continue
         usable, cut = length(plan["usable_width"]), parts(size, fabric, seam)
+        strips = sum(s["count"] for s in plan["strips"])
         planned = length(plan["length"])
         shaped = any(
             p["fabric"] == fabric and (p["shape"] == "template" or "nested" in p["name"])
@@ -273,10 +275,11 @@ def yardage(pattern, numbers, key):
         share = (
             1 - Fraction(str(pattern["fabrics"][fabric].get("shrinkage", "0%")).rstrip("%")) / 100
         )
-        least, bought = (planned + allowed) / share, length(plan["buy"])
+        least = (planned + strips * squaring + allowed) / share
+        bought = length(plan["buy"])
         if not least <= bought < least + step:
             yield f"{fabric}: {bought} in are bought for {least}"
-        fitted = first_fit(cut, usable)
+        fitted = first_fit(cut, usable, squaring)
         if not shaped and bought > ceil((fitted + allowed) / share / step) * step:
             yield f"{fabric}: {bought} in are bought, and first fit needs {fitted}"
 
