@@ -28,21 +28,22 @@ def borders(pattern: Pattern, size: Size, draft: Draft | None = None) -> list[Ne
     With a draft, each need knows the patches that are cut from it.
     """
     found = []
-    layers = [layer for layer in size.layers if layer.border is not None]
-    for number, layer in enumerate(layers, start=1):
-        assert layer.border is not None
+    seams = size.seams_beyond(pattern.sewing.seam)
+    layers = [pair for pair in zip(size.layers, seams, strict=True) if pair[0].border is not None]
+    for number, (layer, outer) in enumerate(layers, start=1):
         for part in ("side", "top"):
             keys = _patches(draft, number, part) if draft else ()
-            found.append(_border(pattern, size, layer, (number, part), keys, len(layers)))
+            which = number, part, len(layers)
+            found.append(_border(pattern, layer, outer, which, keys))
     return found
 
 
-def _border(pattern: Pattern, size: Size, layer: Round, which: tuple[int, str],
-            keys: tuple[str, ...], of: int) -> Need:  # fmt: skip
-    (number, part), spec, seam = which, layer.border, pattern.sewing.seam
+def _border(pattern: Pattern, layer: Round, outer: Fraction, which: tuple[int, str, int],
+            keys: tuple[str, ...]) -> Need:  # fmt: skip
+    """Return the strips of one border; `outer` is the seam beyond its outside edge."""
+    (number, part, of), spec, seam = which, layer.border, pattern.sewing.seam
     assert spec is not None
     mitred = spec.corners == "mitred"
-    outer = size.pillow.seam if size.pillow is not None and layer is size.layers[-1] else seam
     reach = _reach(layer, spec, part, mitred)
     exact: tuple[Length, Length] = (
         spec.width + seam + outer,

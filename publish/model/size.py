@@ -142,6 +142,14 @@ class Size:
             width, height = outer
         return tuple(found)
 
+    def seams_beyond(self, seam: Fraction) -> tuple[Fraction, ...]:
+        """Return, for each of `layers`, the seam that lies beyond its outside edge: `seam`,
+        and round the last one of a pillow the seam that closes the cover."""
+        seams = [seam] * len(self.layers)
+        if self.pillow is not None:
+            seams[-1:] = [self.pillow.seam] * bool(seams)
+        return tuple(seams)
+
     def turn(self, row: int, column: int) -> int:
         """Return how far a block is turned, in degrees clockwise."""
         return self.turns[row][column] if self.turns else 0

@@ -15,6 +15,7 @@ from publish.model.cutplan import Piece
 from publish.model.draft import Patch
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
+from publish.proof.sewn_sizes import beyond
 from publish.surd import Length, root, turned
 from publish.units import inches_text
 
@@ -56,7 +57,6 @@ def check(case: Case) -> Iterator[Note]:
     for size in case.keys:
         yield from _counts(case, size)
         yield from _squares(case, size)
-        yield from _sizes(case, size)
     yield from _letters(case)
 
 
@@ -86,6 +86,7 @@ def patch_kind(patch: Patch) -> Kind | None:
 
 def _counts(case: Case, size: str) -> Iterator[Note]:
     """Every patch of the seam tree has a piece of its fabric, and every piece its patches."""
+    yield from _covered(case, size)
     plan = case.plans[size]
     pieces = {piece.letter: piece for piece in plan.pieces}
     at_once = {letter for making in plan.makings for letter in making.letters}
@@ -111,6 +112,28 @@ def _counts(case: Case, size: str) -> Iterator[Note]:
                 expected=f"{needed} sewn", received=f"{piece.count} cut",
             )  # fmt: skip
     yield from _at_once(case, size, pieces)
+
+
+def _covered(case: Case, size: str) -> Iterator[Note]:
+    """A rectangle covers each patch that is cut from it, with what lies beyond its edges:
+    a pillow's own seam at the edge of its cover."""
+    plan = case.plans[size]
+    pieces = {piece.letter: piece for piece in plan.pieces if piece.shape == "rectangle"}
+    at_once = {letter for making in plan.makings for letter in making.letters}
+    short: dict[str, Note] = {}
+    for unit in case.drafts[size].assembly.outermost_first():
+        piece = pieces.get(plan.sources.get(unit.patch.key, "")) if unit.patch else None
+        if piece is None or piece.letter in at_once or piece.letter in short:
+            continue
+        least, cut = sorted(beyond(case, size, unit)), sorted((piece.width, piece.length))
+        for needed, given in zip(least, cut, strict=True):
+            if given < needed:
+                short[piece.letter] = error(
+                    "P814", case.size_place(size),
+                    f"piece {piece.letter}, {piece.name}, is cut too small for its seams",
+                    expected=f"at least {inches_text(needed)}", received=inches_text(given),
+                )  # fmt: skip
+    yield from short.values()
 
 
 def _as_finished(case: Case, size: str, patch: Patch, piece: Piece,
@@ -180,21 +203,6 @@ def _squares(case: Case, size: str) -> Iterator[Note]:
                 f"{case.name(fabric)} squares for motifs are not cut as often as motifs are laid",
                 expected=f"{placed[fabric]} laid", received=f"{cut[fabric]} cut",
             )  # fmt: skip
-
-
-def _sizes(case: Case, size: str) -> Iterator[Note]:
-    for piece in filter(is_patch, case.plans[size].pieces):
-        for cut, finished in (
-            (piece.width, piece.finished_width),
-            (piece.length, piece.finished_length),
-        ):
-            if finished is not None and cut < finished + 2 * case.seam:
-                yield error(
-                    "P814", case.size_place(size),
-                    f"piece {piece.letter}, {piece.name}, is cut too small for its seams",
-                    expected=f"at least {inches_text(finished + 2 * case.seam)}",
-                    received=inches_text(cut),
-                )  # fmt: skip
 
 
 def _letters(case: Case) -> Iterator[Note]:

@@ -83,8 +83,8 @@ def _ground(case: Case, size: str, unit: Unit) -> tuple[Length, ...] | None:
         return None
     place = "ground", f"{size} {next(iter(homes))} {unit.turn}", 0
     if place not in case.memory:
-        mates = (p for p in case.drafts[size].patches
-                 if (p.block, p.home, p.row, p.column) in homes)  # fmt: skip
+        mates = [p for p in (*case.drafts[size].patches, *unit.patches)
+                 if (p.block, p.home, p.row, p.column) in homes]  # fmt: skip
         points = [turned(point, -unit.turn) for p in mates for point in p.ring]
         xs, ys = zip(*points, strict=True)
         case.memory[place] = min(xs), min(ys), max(xs), max(ys)
@@ -99,6 +99,6 @@ def inside(case: Case, layer: Round) -> Pair:
 
 def around(case: Case, size: Size, layer: Round) -> Pair:
     """Return what the top measures once a round is on: the last of a pillow closes it."""
-    last = layer is size.layers[-1] or layer == size.layers[-1]
+    last = layer == size.layers[-1]
     seam = size.pillow.seam if last and size.pillow is not None else case.seam
     return layer.width + 2 * seam, layer.height + 2 * seam

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from publish.model.cutplan import Piece
-from publish.model.pattern import BorderSpec
+from publish.model.size import Round
 from publish.model.words import Section
 from publish.surd import Length
 from publish.write import rounds
@@ -56,7 +56,7 @@ def _steps(book: Book, key: str, steps: StepList) -> None:
             continue
         name = border_name(index, len(size.borders))
         writer = _mitred if layer.border.corners == "mitred" else _butted
-        writer(book, key, steps, index, name, layer.border, layer.inner_width, layer.inner_height)
+        writer(book, key, steps, (number_, index), name, layer)
         index += 1
 
 
@@ -83,32 +83,34 @@ def _measures(pieces: Sequence[Piece]) -> str:
     return listed([f"**{p.letter}** measures {rectangle(p.width, p.length)}" for p in pieces])
 
 
-def _beyond(book: Book, key: str, index: int) -> Length:
-    """Return what a border's outer edges hold beyond the finished size, both together."""
-    size = book.sizes[key]
-    last = index == len(size.borders) - 1 and size.layers[-1].border is not None
-    seam = size.pillow.seam if last and size.pillow is not None else book.pattern.sewing.seam
-    return 2 * seam
+def _outer(book: Book, key: str, place: int, layer: Round) -> tuple[Length, Length]:
+    """Return what the top measures once a border is on, `place` counting rounds from 1."""
+    beyond = 2 * book.seam_beyond(key, place)
+    return layer.width + beyond, layer.height + beyond
 
 
-def _butted(book: Book, key: str, steps: StepList, index: int, name: str, border: BorderSpec,
-            width: Length, height: Length) -> None:  # fmt: skip
+def _butted(book: Book, key: str, steps: StepList, at: tuple[int, int], name: str,
+            layer: Round) -> None:  # fmt: skip
+    """Add the steps of a border with butted corners; `at` is its place among the rounds,
+    from 1, and among the borders, from 0."""
+    (place, index), border = at, layer.border
+    assert border is not None
     sides = book.pieces(key, f"border {index + 1} side")
     ends = book.pieces(key, f"border {index + 1} top")
     _join(book, key, steps, index, name, [*sides, *ends])
-    raw, beyond = book.raw, _beyond(book, key, index)
-    wide, high = (side + 2 * border.width + beyond for side in (width, height))
+    raw = book.raw
+    wide, high = _outer(book, key, place, layer)
     fabric = book.fabric(border.fabric)
     spare = measure(RULER_SPARE.value)
     steps.add(
         f"sides-{index + 1}",
-        f"{_opening(book, key, border, name)} is {fabric}. Measure the top from top to bottom "
-        f"through the middle: it should be {measure(raw(height))}. Trim the two side "
+        f"{_opening(book, key, place, name)} is {fabric}. Measure the top from top to bottom "
+        f"through the middle: it should be {measure(raw(layer.inner_height))}. Trim the two side "
         f"strips{_letters(sides)} to your measure if it differs by more than {spare}. Pin one to "
         "each side, ends and middles first, ease the rest between the pins, and sew. Press towards "
         "the border.",
         sizes=[key],
-        right=f"The top now measures {rectangle(wide, raw(height))} and lies flat.",
+        right=f"The top now measures {rectangle(wide, raw(layer.inner_height))} and lies flat.",
         figure=figure("borders", key, f"{book.title(key)}: the {name}, sides first.",
                       border=str(index)),
     )  # fmt: skip
@@ -122,12 +124,10 @@ def _butted(book: Book, key: str, steps: StepList, index: int, name: str, border
     )
 
 
-def _opening(book: Book, key: str, border: BorderSpec, name: str) -> str:
+def _opening(book: Book, key: str, place: int, name: str) -> str:
     """Return `The inner border`, or, in a medallion, `The fourth round, the third border,`."""
-    size = book.sizes[key]
-    if not size.rounds:
+    if not book.sizes[key].rounds:
         return f"The {name}"
-    place = next(n for n, layer in enumerate(size.rounds, 1) if layer.border is border)
     return f"The {ordinal(place)} round, the {name},"
 
 
@@ -136,19 +136,22 @@ def _letters(pieces: Sequence[Piece]) -> str:
     return f" {listed(marks)}" if marks else ""
 
 
-def _mitred(book: Book, key: str, steps: StepList, index: int, name: str, border: BorderSpec,
-            width: Length, height: Length) -> None:  # fmt: skip
+def _mitred(book: Book, key: str, steps: StepList, at: tuple[int, int], name: str,
+            layer: Round) -> None:  # fmt: skip
+    """Add the steps of a border with mitred corners; `at` as for `_butted`."""
+    (place, index), border = at, layer.border
+    assert border is not None
     pieces = book.pieces(key, f"border {index + 1}")
     _join(book, key, steps, index, name, pieces)
     raw, seam = book.raw, book.pattern.sewing.seam
-    beyond = _beyond(book, key, index)
-    outer = [side + 2 * border.width + beyond for side in (width, height)]
+    outer = _outer(book, key, place, layer)
     steps.add(
         f"pin-{index + 1}",
-        f"{_opening(book, key, border, name)} is {book.fabric(border.fabric)} with mitred "
+        f"{_opening(book, key, place, name)} is {book.fabric(border.fabric)} with mitred "
         "corners. Measure the top through the middle both ways: it should be "
-        f"{rectangle(raw(width), raw(height))}. Fold each of the {number(4)} "
-        f"strips{_letters(pieces)} in half to find its middle, pin it to the middle of its side, "
+        f"{rectangle(raw(layer.inner_width), raw(layer.inner_height))}. "
+        f"Fold each of the {number(4)} strips{_letters(pieces)} in half to find its middle, pin "
+        "it to the middle of its side, "
         "and pin outwards; the ends stick out beyond the corners.",
         sizes=[key],
         right="Each strip reaches past both corners by at least its finished width.",

@@ -78,6 +78,10 @@ class Book:
         """Return a finished length with a seam allowance at both ends."""
         return finished + 2 * self.pattern.sewing.seam
 
+    def seam_beyond(self, key: str, layer: int) -> Fraction:
+        """Return the seam outside a border or round, the first being 1."""
+        return self.sizes[key].seams_beyond(self.pattern.sewing.seam)[layer - 1]
+
     def front(self, key: str) -> tuple[Length, Length]:
         """Return a pillow front as trimmed: the cover with the closing seam all round."""
         size = self.sizes[key]

@@ -7,7 +7,6 @@ the strips at top and bottom hold the corner blocks; each round's size is its ow
 
 from __future__ import annotations
 
-from fractions import Fraction
 from itertools import groupby
 
 from publish.model.draft import Patch
@@ -62,13 +61,6 @@ def _patch(bench: Bench, number: int, block: str) -> Patch:
     return next(p for p in patches if p.block == block and p.home.startswith(f"round {number} "))
 
 
-def _edge(book: Book, key: str, layer: Round) -> Fraction:
-    """Return the allowance outside a round: a pillow's own at the edge of its cover."""
-    size = book.sizes[key]
-    outermost = size.pillow is not None and layer is size.rounds[-1]
-    return size.pillow.seam if size.pillow and outermost else book.pattern.sewing.seam
-
-
 def add_blocks(bench: Bench, steps: StepList, number: int, layer: Round) -> None:
     """Add the steps that sew a round of blocks into strips and onto the top."""
     book, key = bench.book, bench.key
@@ -82,7 +74,7 @@ def add_blocks(bench: Bench, steps: StepList, number: int, layer: Round) -> None
         for at in (0, last_row)
     )
     _strips(bench, steps, number, layer, (left, right, top, bottom))
-    around = 2 * _edge(book, key, layer)
+    around = 2 * book.seam_beyond(key, number)
     steps.add(
         f"round-{number}-on",
         "Pin the left strip to the left side of the top and the right strip to the right side, "
@@ -99,7 +91,7 @@ def _strips(bench: Bench, steps: StepList, number: int, layer: Round,
     book, key = bench.book, bench.key
     left, right, top, bottom = (_strip(bench, number, side) for side in sides)
     assert layer.block_side is not None
-    edge = _edge(book, key, layer)
+    edge = book.seam_beyond(key, number)
     short = layer.block_side + book.pattern.sewing.seam + edge
     high = book.raw(layer.block_side * len(sides[0]))
     wide = layer.block_side * len(sides[2]) + 2 * edge
