@@ -27,6 +27,7 @@ from publish.cut.traced import traced
 from publish.model.cutplan import (
     Alternative,
     BackingPlan,
+    BindingPlan,
     CutPlan,
     FabricPlan,
     Piece,
@@ -116,7 +117,7 @@ def _plan(task: Task, notes: list[Note]) -> CutPlan | None:
         motif_square=max(side, default=None),
         backing=_backing(pattern, size, pieces),
         batting=batting(size),
-        binding=next((binding_plan(size, p) for p in pieces if p.purpose == "binding"), None),
+        binding=_binding(pattern, size, pieces),
         pillow=made[0] if made else None,
         web=web(pattern, draft, motifs),
         sleeve=next((p for p in pieces if p.purpose == "sleeve"), None),
@@ -200,6 +201,11 @@ def _alternative(task: Task, fabric: Fabric, plan: FabricPlan) -> Alternative:
     pattern = replace(task.pattern, fabrics={**task.pattern.fabrics, fabric.key: fabric})
     own = [n for n in task.needs(pattern) if n.need.fabric == fabric.key]
     return alternative(fabric, own, plan.pieces)
+
+
+def _binding(pattern: Pattern, size: Size, pieces: tuple[Piece, ...]) -> BindingPlan | None:
+    piece = next((p for p in pieces if p.purpose == "binding"), None)
+    return None if piece is None else binding_plan(size, piece, pattern.sewing.seam)
 
 
 def _backing(pattern: Pattern, size: Size, pieces: tuple[Piece, ...]) -> BackingPlan | None:

@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 from fractions import Fraction
-from math import isqrt
 
+from publish.cut.bias import lines, square_side, strip_length
 from publish.cut.needs import (
     Cloth,
     Made,
@@ -40,10 +40,10 @@ PACKAGES: tuple[tuple[str, int, int], ...] = (
 )  # fmt: skip
 """Packaged batting in inches: standard quilt sizes, project12quilts, 2012 (list one)."""
 
-SLEEVE_EXTRA = Fraction(1, 2)
 SLEEVE_SHORTER = Fraction(1)
-"""Hanging sleeve: strip = 2 x finished depth + 1/2 in, 1 in shorter than the quilt is
-wide: Hill Country Quilt Guild, quilt show sleeve instructions, 2023."""
+"""Hanging sleeve: strip = 2 x finished depth and its seam, 1/2 in where that is 1/4 in; 1 in
+shorter than the quilt is wide: Hill Country Quilt Guild, quilt show sleeve instructions,
+2023."""
 
 ZIP_EXTRA = Fraction(1)
 """A zip back is cut 1 in longer than the front: cushion cover tutorial, 2016."""
@@ -120,9 +120,7 @@ def binding(pattern: Pattern, size: Size, lengths: Iterable[Fraction] = ()) -> N
     """Return the need of a binding: strips across the width, strips along the length
     where the same fabric has pieces cut to `lengths`, or a square for bias.
 
-    A diagonal join takes one strip width of length (from memory). Bias: side of the
-    square = root of length times width, rounded up to whole inches (soft-furnishing FAQ,
-    continuous bias).
+    A diagonal join takes one strip width of length (from memory).
     """
     spec = size.binding
     if spec is None:
@@ -130,7 +128,7 @@ def binding(pattern: Pattern, size: Size, lengths: Iterable[Fraction] = ()) -> N
     cloth, width = cloth_of(pattern.fabrics[spec.fabric]), spec.width
     length = bound_length(size)
     if spec.cut != "straight":
-        side = _root_up(length * width)
+        side = square_side(length, width, pattern.sewing.seam)
         way = Way(side, side, 1)
         return Need("bias binding square", "binding", spec.fabric, side, side, 1, (way,))
     count, _ = equal_lengths(length, cloth.across, width)
@@ -153,25 +151,19 @@ def bound_length(size: Size) -> Fraction:
     return ruled(size.perimeter) + size.binding.allowance
 
 
-def binding_plan(size: Size, piece: Piece) -> BindingPlan:
+def binding_plan(size: Size, piece: Piece, seam: Fraction) -> BindingPlan:
     """Return the binding that a size's binding piece gives."""
     spec = size.binding
     assert spec is not None
     length, count = bound_length(size), piece.count
     if spec.cut != "straight":
-        joined = piece.width * piece.length / spec.width
-        return BindingPlan(spec.fabric, spec.cut, spec.width, length, 1, 0, joined, piece.width)
+        cut = piece.width, spec.width, seam
+        return BindingPlan(spec.fabric, spec.cut, spec.width, length, 1, 0, strip_length(*cut),
+                           piece.width, lines=lines(*cut))  # fmt: skip
     each = piece.width if piece.length == spec.width else piece.length
     joined = count * each - (count - 1) * spec.width
     return BindingPlan(spec.fabric, spec.cut, spec.width, length, count, count - 1, joined,
                        strip_length=each)  # fmt: skip
-
-
-def _root_up(area: Fraction) -> Fraction:
-    """Return the square root of an area, rounded up to a whole inch."""
-    whole = -(-area.numerator // area.denominator)
-    root = isqrt(whole)
-    return Fraction(root if root * root >= area else root + 1)
 
 
 def sleeve(pattern: Pattern, size: Size) -> Need | None:
@@ -179,7 +171,7 @@ def sleeve(pattern: Pattern, size: Size) -> Need | None:
     if size.sleeve is None or size.backing is None:
         return None
     fabric = pattern.fabrics[size.backing.fabric]
-    depth = round_up(2 * size.sleeve + SLEEVE_EXTRA)
+    depth = round_up(2 * (size.sleeve + pattern.sewing.seam))
     length = round_up(size.width - SLEEVE_SHORTER)
     cloth = cloth_of(fabric)
     ways = long_ways(depth, length, 1, cloth, 2 * pattern.sewing.seam, level=True)

@@ -122,7 +122,7 @@ def draw_bias(bench: Workbench) -> str:
     dimension(first, (side, side), (0, side), set_inches(plan.square), 9)
     disc(canvas, (0.12, 0.22), "1")
     block_arrow(canvas, (1.3, 1.2), (1.3, 1.42), SOFT, 8.0)
-    _slanting(bench, upper, translate(lower, -side, 0), side)
+    _slanting(bench, upper, translate(lower, -side, 0), side, plan.lines)
     return (
         f"1: a square of {inches_text(plan.square)} is cut on one diagonal. 2: the triangles are "
         "sewn together along straight edges into a slanting shape, and lines are ruled "
@@ -130,14 +130,15 @@ def draw_bias(bench: Workbench) -> str:
     )
 
 
-def _slanting(bench: Workbench, upper: Polygon, lower: Polygon, side: float) -> None:
+def _slanting(bench: Workbench, upper: Polygon, lower: Polygon, side: float,
+              lines: int) -> None:  # fmt: skip
     canvas, scale = bench.canvas, 0.96 / side
     frame = canvas.frame(0.3 + 0.96, 1.52, scale)
     for half in (upper, lower):
         frame.shape(half, wrong_side(bench.strip), Stroke(edge_of(bench.strip), 0.6))
     step = float(bench.width) * sqrt(2)
     shape = Polygon([(0, 0), (side, 0), (0, side), (-side, side)])
-    for i in range(1, int(side // step) + 1):
+    for i in range(1, lines + 1):
         line = LineString([(i * step + 1, -1), (i * step - side - 1, side + 1)])
         frame.lines(line.intersection(shape), Stroke(INK, 0.45), 0)
     disc(canvas, (0.12, 1.62), "2")

@@ -24,6 +24,11 @@ LOOSE = Fraction(2)
 """A cover this much smaller than its form is the most that a form still fills without
 straining the seams. Common practice, no source; covers 1 in smaller are published."""
 
+FOLDED = Fraction(1, 4)
+"""What the folds of a double binding take of its width, besides three seams on each half:
+its raw edges, what shows on the front, what shows on the back. Common practice, no source;
+2 1/4 in and 2 1/2 in for seams of 1/4 in are published."""
+
 LARGEST = Fraction(130)
 """A side longer than this fits no bed: the widest king mattress, 79 in, with the deepest
 drop, 22 in, on both sides comes to 123 in (sizes and depths as trade pages give them)."""
@@ -31,7 +36,7 @@ drop, 22 in, on both sides comes to 123 in (sizes and depths as trade pages give
 
 def check_size(pattern: Pattern, spec: SizeSpec, size: Size) -> tuple[Note, ...]:
     """Return what the designer should weigh in one size."""
-    checks = (_motif, _borders, _sashing, _whole, _pillow, _layers, _quilting, _blocks)
+    checks = (_motif, _borders, _sashing, _whole, _pillow, _binding, _layers, _quilting, _blocks)
     return tuple(note for check in checks for note in check(pattern, spec, size))
 
 
@@ -155,6 +160,20 @@ def _pillow(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
             expected=f"less than {inches_text(min(size.width, size.height))}",
             received=inches_text(size.pillow.overlap),
             help=f"write `overlap: {inches_text(min(size.width, size.height) / 2)}` or less",
+        )
+
+
+def _binding(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    least = 6 * pattern.sewing.seam + FOLDED
+    if size.binding is not None and size.binding.width < least:
+        yield warning(
+            "G217",
+            pattern.place("sizes", size.key, "binding", "width"),
+            "folded in half, the binding does not reach round the edge to its seam on the back",
+            expected=f"at least {inches_text(least)}, for a seam of "
+            f"{inches_text(pattern.sewing.seam)}",
+            received=inches_text(size.binding.width),
+            help=f"write `width: {inches_text(least)}` or more under `binding`",
         )
 
 

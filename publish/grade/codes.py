@@ -23,4 +23,5 @@ CODES: dict[str, str] = {
     "G214": "A round of blocks does not go round what is inside it",
     "G215": "Sashing is narrower than its seam allowances",
     "G216": "Sashing is wider than a block",
+    "G217": "A binding is too narrow for its seam",
 }

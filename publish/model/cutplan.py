@@ -157,9 +157,11 @@ class BindingPlan:
     strips: int
     joins: int
     joined_length: Fraction
-    """What the strips give after joining."""
+    """What the strips give after joining; of a square for bias, rounded down to 1/8 in."""
     square: Fraction | None = None
     """Side of the square for continuous bias."""
+    lines: int = 0
+    """Whole strips that lie side by side on that square, once it is sewn to a slant."""
     strip_length: Fraction | None = None
     """Of each straight strip, as cut."""
 

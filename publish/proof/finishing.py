@@ -10,12 +10,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from fractions import Fraction
+from math import sqrt
 
 from publish.model.cutplan import BackingPlan, BattingPlan, BindingPlan, Piece, PillowPlan
 from publish.model.size import Size
 from publish.notes import Note, Place, error
 from publish.proof.case import Case, Code
-from publish.units import EIGHTH, inches_text
+from publish.units import inches_text
 
 CODES = {
     "P841": Code(
@@ -129,9 +130,19 @@ def _binding(case: Case, size: Size, plan: BindingPlan) -> Iterator[Note]:
             expected=str(joins), received=str(plan.joins),
         )  # fmt: skip
     yield from _least("P843", place, "length of the binding", plan.length, least)
-    yield from _least(
-        "P843", place, "joined length of the binding", plan.joined_length, plan.length
-    )
+    given = plan.joined_length
+    if plan.square is not None:
+        given = min(given, _spiral(plan.square, plan.strip_width, case.seam))
+    yield from _least("P843", place, "joined length of the binding", given, plan.length)
+
+
+def _spiral(side: Fraction, width: Fraction, seam: Fraction) -> Fraction:
+    """Return what a square gives as continuous bias: it is laid out line after line between
+    the bias edges of its two sewn triangles, each line as long as the tube is round."""
+    room, total = float(side - 2 * seam) / sqrt(2), Fraction(0)
+    for _ in range(int((room + 1e-9) / float(width))):
+        total += Fraction(float(side - 2 * seam) * sqrt(2))
+    return total
 
 
 def _package(case: Case, size: Size, plan: BattingPlan) -> Iterator[Note]:
@@ -144,12 +155,12 @@ def _package(case: Case, size: Size, plan: BattingPlan) -> Iterator[Note]:
 
 def _sleeve(case: Case, size: Size, depth: Fraction, piece: Piece) -> Iterator[Note]:
     place = case.size_place(size.key, "sleeve")
-    strip, along = sorted((piece.width, piece.length))
-    if along < strip:
-        strip, along = along, strip
-    yield from _least("P849", place, "depth of the sleeve's strip", strip, 2 * depth + EIGHTH)
+    needed = 2 * (depth + case.seam)
+    # Which side becomes the depth is the cloth's affair: the one that is meant for it.
+    sides = sorted((piece.width, piece.length), key=lambda side: abs(side - needed))
+    yield from _least("P849", place, "depth of the sleeve's strip", sides[0], needed)
     short = size.width - SLEEVE_SHORTER
-    yield from _least("P849", place, "length of the sleeve", along * piece.joined_from, short)
+    yield from _least("P849", place, "length of the sleeve", sides[1], short)
 
 
 def _pillow(case: Case, size: Size, plan: PillowPlan) -> Iterator[Note]:

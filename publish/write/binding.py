@@ -97,6 +97,9 @@ def _bias(book: Book, steps: StepList, keys: list[str], seam: str) -> None:
         assert side is not None
         return f"{measure(side)} square"
 
+    def spaces(key: str) -> str:
+        return counted(plan_of(book, key).lines, "whole strip")
+
     width = book.each(keys, lambda k: measure(plan_of(book, k).strip_width))
     steps.add(
         "bias",
@@ -104,7 +107,8 @@ def _bias(book: Book, steps: StepList, keys: list[str], seam: str) -> None:
         "cut it on one diagonal. Sew the two triangles together along a pair of straight edges, "
         f"right sides together, with a {seam} seam, so that they make a slanting shape with two "
         f"long bias edges. Press the seam open and rule lines {width} apart, parallel to the bias "
-        "edges.",
+        f"edges, so that {book.each(keys, spaces)} lie side by side, and cut away what is left "
+        "beyond the last line.",
         sizes=keys,
         figure=figure("binding", keys[0], "Bias binding from a square.", detail="bias"),
     )

@@ -13,6 +13,9 @@ import pytest
 import reedmace
 from hypothesis import given
 from hypothesis import strategies as st
+from shapely.affinity import translate
+from shapely.geometry import LineString, Polygon, box
+from shapely.ops import unary_union
 
 from publish.cut import finishing
 from publish.cut.borders import borders
@@ -41,7 +44,7 @@ def pattern(width=40, **changes):
 def bound(made, top):
     """Return the binding that a quilt's first way of cutting it gives."""
     need = finishing.binding(made, top)
-    return finishing.binding_plan(top, piece_of(Lettered("E", need), need.ways[0]))
+    return finishing.binding_plan(top, piece_of(Lettered("E", need), need.ways[0]), F(1, 4))
 
 
 # How to figure binding, alwaysinstitchesohio, 2009: 40 x 50 in, no allowance, 40 in wide
@@ -62,16 +65,54 @@ def test_straight_binding(size, allowance, width, strip, length, strips):
 
 # Continuous bias, soft-furnishing FAQ: 250 in of 2 in strip -> 500 sq in, root 22.36, a
 # 23 in square. How many yards do I need (retailer tutorial): 51 x 61 in, 20 in allowance,
-# 2 1/2 in strip -> 244 in, root 24.7, so 25 in whole inches.
+# 2 1/2 in strip -> 244 in, root 24.7, so 25 in whole inches. Both rules are of area alone:
+# the squares that give as much in whole lines, seams off, are an inch larger.
 @pytest.mark.parametrize(
-    ("size", "allowance", "strip", "square"),
+    ("size", "allowance", "strip", "published"),
     [((60, 60), 10, F(2), 23), ((51, 61), 20, F(5, 2), 25)],
 )
-def test_bias_binding_square(size, allowance, strip, square):
+def test_bias_binding_square(size, allowance, strip, published):
     spec = BindingSpec("moss", strip, "bias", F(allowance))
     plan = bound(pattern(), quilt(*size, binding=spec))
-    assert plan.square == square
-    assert plan.joined_length >= plan.length
+    assert plan.square == published + 1
+    assert spiral(published, strip) < plan.length <= spiral(plan.square, strip)
+
+
+def spiral(side, strip, seam=0.25):
+    """Return what a square gives as continuous bias, measured on the shape itself.
+
+    Two right triangles, an allowance cut off where they meet and at the ends of the tube; a
+    line counts where a whole strip lies between it and the next.
+    """
+    ends = box(-side, seam, side, side - seam)
+    right = Polygon([(0, 0), (side, 0), (0, side)]).intersection(box(seam, 0, side, side))
+    left = Polygon([(side, 0), (side, side), (0, side)]).intersection(box(0, 0, side - seam, side))
+    slant = unary_union([translate(right, -seam), translate(left, seam - side)]).intersection(ends)
+    round_ = 2**0.5 * (side - 2 * seam)
+    whole = [
+        at / 32
+        for at in range(32 * int(side))
+        if slant.intersection(LineString([(at / 32 + side, -side), (at / 32 - 2 * side, 2 * side)]))
+        .length > round_ - 0.01
+    ]  # fmt: skip
+    return int((max(whole) - min(whole)) / (2**0.5 * float(strip))) * round_
+
+
+@pytest.mark.parametrize("strip", [F(2), F(9, 4), F(5, 2)])
+def test_bias_from_a_square_goes_round_every_quilt(strip):
+    """Of 324 square quilts, none gets less than it is promised, and none a square that is
+    two inches larger than it must be."""
+    for side in range(12, 120):
+        spec = BindingSpec("moss", strip, "bias", F(10))
+        plan = bound(pattern(), quilt(side, side, binding=spec))
+        lines = int((float(plan.square) - 0.5) / (2**0.5 * float(strip)))
+        given = lines * 2**0.5 * (float(plan.square) - 0.5)
+        assert plan.lines == lines
+        assert (
+            4 * side + 10 == plan.length <= plan.joined_length <= given < plan.joined_length + 0.125
+        )
+        smaller = float(plan.square) - 1.5
+        assert int(smaller / (2**0.5 * float(strip))) * 2**0.5 * smaller < plan.length
 
 
 def backings(width, top):
@@ -137,6 +178,16 @@ def test_a_wide_backing_needs_no_seam():
 def test_sleeve(depth, strip):
     need = finishing.sleeve(pattern(), quilt(30, 40, sleeve=F(depth)))
     assert (need.width, need.length) == (strip, 29)
+
+
+@pytest.mark.parametrize("seam", [F(1, 4), F(3, 8), F(1, 2), F(5, 8)])
+@pytest.mark.parametrize("depth", [3, 4, F(9, 2)])
+def test_a_sleeve_is_as_deep_as_asked_at_every_seam(seam, depth):
+    """Folded in half and sewn, what is left is the strip less two allowances, halved."""
+    base = pattern()
+    made = replace(base, sewing=replace(base.sewing, seam=seam))
+    need = finishing.sleeve(made, quilt(30, 40, sleeve=F(depth)))
+    assert (need.width - 2 * seam) / 2 == depth
 
 
 # Fit and closures, House on Hill Road: envelope back for an 18 in form: two 18 x 12 in.
