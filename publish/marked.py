@@ -11,9 +11,9 @@ from collections.abc import Callable, Iterator, Mapping
 from html import escape
 
 from shapely.affinity import rotate, translate
-from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from publish.arcs import outline
 from publish.colour import mix
 from publish.model.draft import Draft, Patch, Placement
 from publish.model.pattern import Pattern
@@ -75,7 +75,7 @@ def _parts(draft: Draft) -> list[Part]:
 
 def _shape(draft: Draft, part: Part) -> BaseGeometry:
     if isinstance(part, Patch):
-        return Polygon([(float(x), float(y)) for x, y in part.ring])
+        return outline(part.ring, part.arcs)
     whole = draft.motifs[part.motif].whole.simplify(FINE)
     return translate(rotate(whole, part.turn, origin=(0, 0)), float(part.x), float(part.y))
 

@@ -11,9 +11,9 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 
-from shapely.geometry import Polygon
 from shapely.strtree import STRtree
 
+from publish.arcs import outline
 from publish.colour import CLOSE_STEP, difference, lightness, lightness_step
 from publish.model.draft import Draft
 from publish.model.pattern import Fabric
@@ -115,7 +115,7 @@ def _laid(case: Case, draft: Draft) -> Iterator[Pair]:
 def _sewn(draft: Draft) -> Iterator[Pair]:
     """Yield the fabrics of patches that share an edge, the keys in order."""
     patches = draft.patches
-    shapes = [Polygon([(float(x), float(y)) for x, y in p.ring]) for p in patches]
+    shapes = [outline(p.ring, p.arcs) for p in patches]
     if len(shapes) < 2:
         return
     for one, other in STRtree(shapes).query(shapes, predicate="intersects").T:

@@ -32,7 +32,7 @@ _LENGTH = re.compile(rf"({NUMBER}) in \(({_METRIC}) (mm|cm)\)")
 _RECTANGLE = re.compile(
     rf"({NUMBER}) in × ({NUMBER}) in \(({_METRIC}) (mm|cm) × ({_METRIC}) (mm|cm)\)"
 )
-_PURCHASE = re.compile(rf"({NUMBER}) yd \(({_METRIC}) m\)")
+_PURCHASE = re.compile(rf"({NUMBER}) yd \(({_METRIC}) m\)( less)?")
 
 
 def check(case: Case) -> Iterator[Note]:
@@ -47,8 +47,8 @@ def check(case: Case) -> Iterator[Note]:
                     expected=f"{inches} in ({right} {unit})",
                     received=f"{inches} in ({metric} {unit})",
                 )  # fmt: skip
-        for yards, metres in _PURCHASE.findall(passage.text):
-            if not _same_need(case, yards, metres):
+        for yards, metres, less in _PURCHASE.findall(passage.text):
+            if not _same_need(case, yards, metres, saved=bool(less)):
                 yield error(
                     "P862", case.pattern.place("steps", passage.section),
                     f"yards and metres in {passage.where} are not the same need",
@@ -68,7 +68,9 @@ def _metric(inches: str, like: str, unit: str) -> str:
     return decimal_text(parse_number(inches) * INCH_IN_MM / {"mm": 1, "cm": 10}[unit], places)
 
 
-def _same_need(case: Case, yards: str, metres: str) -> bool:
+def _same_need(case: Case, yards: str, metres: str, *, saved: bool) -> bool:
+    """Return whether two purchases may be of one need; of what is `saved`, the difference
+    of two purchases, each rounded up, both steps may part them."""
     sewing = case.pattern.sewing
     steps = [sewing.purchase_step, sewing.metric_step]
     whole = yards.isdigit() and metres.isdigit()
@@ -79,4 +81,4 @@ def _same_need(case: Case, yards: str, metres: str) -> bool:
     if whole:
         steps.append(metre)
     difference = parse_number(yards) * YARD - Fraction(metres) * metre
-    return abs(difference) < max(steps)
+    return abs(difference) < (sum(steps[:2], Fraction(0)) if saved else max(steps))

@@ -11,6 +11,8 @@ import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
+from markdown_it import MarkdownIt
+
 from publish.model.words import Manual, Table, TemplateSheets
 from publish.notes import Note, error
 from publish.proof.case import Code
@@ -43,7 +45,7 @@ def measure(printed: Printed) -> Iterator[Note]:
             continue
         covers = passage.section in ("cover", "back")
         parts = passage.text.split(": ") if covers else sentences(passage.text)
-        lost = [s for s in parts if not stands(s, pages)]
+        lost = [s for s in parts if not stands(s, pages, passage.number)]
         if lost and passage.where not in told:
             told.add(passage.where)
             yield error(
@@ -61,15 +63,34 @@ def plain(text: str) -> str:
 
 
 def _without_foot(text: str, manual: Manual) -> str:
+    """Return a page's text without its running foot: one line that holds it and at most a
+    page number. What else says the same, as the title of a pattern without a studio, stays."""
     foot = re.escape(manual.running_foot)
-    return re.sub(rf"^.*{foot}.*$", "", text, flags=re.MULTILINE) if foot else text
+    line = rf"^[\s\d]*{foot}[\s\d]*$"
+    return re.sub(line, "", text, count=1, flags=re.MULTILINE) if foot else text
 
 
-def stands(text: str, pages: Sequence[str]) -> bool:
+_MARKDOWN = MarkdownIt("commonmark", {"html": False}).disable(["image", "html_inline"])
+
+
+def as_read(text: str) -> str:
+    """Return Markdown as a reader sees it: a link is its words, and marks are gone."""
+    parts = (token.children or () for token in _MARKDOWN.parse(text))
+    return " ".join(
+        "".join(" " if part.type == "softbreak" else part.content for part in line)
+        for line in parts
+    ).strip()
+
+
+def stands(text: str, pages: Sequence[str], number: str = "") -> bool:
     """Return whether pages have a text: whole, or begun on one and ended on the next.
 
     The number of a step may be set amid its words.
     """
+    return any(_stands(form, pages, number) for form in dict.fromkeys((text, as_read(text))))
+
+
+def _stands(text: str, pages: Sequence[str], number: str) -> bool:
     whole = "".join(pages)
     if plain(text) in whole:
         return True
@@ -78,13 +99,15 @@ def stands(text: str, pages: Sequence[str]) -> bool:
     if re.search(form, whole) is not None:
         return True
     cuts = [("".join(words[:n]), "".join(words[n:])) for n in range(1, len(words))]
+    if number and any(f"{begun}{number}{ended}" in whole for begun, ended in cuts):
+        return True
     return any(
         begun in one and ended in other for one, other in pairwise(pages) for begun, ended in cuts
     )
 
 
 def _joined(word: str, following: str) -> str:
-    """Return a word's form, with room for a step's number where it joins no other number."""
+    """Return a word's form, with room for a number, of a figure say, where it joins no other."""
     between = not (word[-1].isdigit() or following[0].isdigit())
     return re.escape(word) + (r"\d{0,2}" if between else "")
 

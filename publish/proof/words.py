@@ -37,6 +37,8 @@ class Passage:
     sizes: tuple[str, ...] = ()
     kind: str = "text"
     """`text`, `step`, `cell` or `caption`."""
+    number: str = ""
+    """Of the step that says it."""
 
 
 def passages(manual: Manual, titles: Mapping[str, str] | None = None) -> Iterator[Passage]:
@@ -90,7 +92,7 @@ def _step(section: Section, step: Step) -> Iterator[Passage]:
     sizes = step.sizes or section.sizes
     for text in (step.text, step.right, step.tip, step.caution):
         if text:
-            yield Passage(text, section.key, where, sizes, "step")
+            yield Passage(text, section.key, where, sizes, "step", str(step.number))
     if step.figure is not None:
         yield from _caption(section, step.figure)
 

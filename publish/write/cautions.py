@@ -25,6 +25,7 @@ def section(book: Book) -> Section:
         _ROTARY,
         _IRON,
         _sprays(book),
+        _glue(book),
         _PINS,
         _BABIES,
         _SMALL,
@@ -50,6 +51,14 @@ def _sprays(book: Book) -> Box | None:
         f"{what} give off fumes or mist. Use them in an aired room and do not breathe them in.",
         "Keep sprays away from flames, heaters and a hot iron, and let damp cloth dry before you "
         "press it.",
+    ))  # fmt: skip
+
+
+def _glue(book: Book) -> Box | None:
+    if not any(book.plans[k].templates for k in book.keys):
+        return None
+    return Box("caution", "Glue", (
+        "Keep glue away from eyes and out of children's reach, and follow what its packet says.",
     ))  # fmt: skip
 
 

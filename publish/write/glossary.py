@@ -15,7 +15,8 @@ from publish.units import fraction_text, parse_number
 from publish.write.phrase import metric
 from publish.write.terms import TERMS
 
-_INCHES = re.compile(r"(?<![\d/.])((?:\d+ )?\d+/\d+|\d+) in\b")
+_INCHES = re.compile(r"(?<![\d/.])(?<!unit )((?:\d+ )?\d+/\d+|\d+) in\b")
+"""A length in inches; `unit 2 in the middle` holds none."""
 _PAIRS = 4
 """Pairs of columns in the metric table."""
 
