@@ -3,7 +3,9 @@
 In: lines of YAML. Out: a folder with a pattern, and what the stages make of it.
 """
 
-from helpers import DRAWING, pattern
+import re
+
+from helpers import pattern
 
 from publish import pipeline
 
@@ -35,7 +37,7 @@ CARRIES = "  carries: {ground: oat, motif: m}\n"
 def text(sizes, blocks=NINE, more=""):
     """Return a pattern with blocks, sizes `KEY: {...}` line by line, and more keys."""
     lines = "".join(f"  {line.strip()}\n" for line in sizes.strip().splitlines())
-    used = set(f"{sizes}{blocks}{more}".replace(",", " ").replace("}", " ").split())
+    used = set(re.findall(r"\w+", f"{sizes}{blocks}{more}"))
     kept = [
         line
         for line in HEAD.splitlines(keepends=True)
@@ -66,6 +68,3 @@ def words(work):
         for section in work.manual.sections
         for step in section.steps
     )
-
-
-__all__ = ["CARRIES", "DRAWING", "MOTIF", "NINE", "PLAIN", "PLAINER", "STAR"]

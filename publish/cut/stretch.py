@@ -105,15 +105,18 @@ def _outlined(boxes: FabricPlan, cut: Cut, called: str) -> Piece:
 
 
 def _stretch(motifs: Sequence[Nestable], made: Nest) -> Strip:
-    """Return the stretch of cloth that nested shapes take."""
+    """Return the stretch of cloth that nested shapes take; a cut is the box round the first
+    of its shapes, as that lies."""
     cuts: dict[str, Cut] = {}
+    laid = placed(motifs, made)
     for motif in motifs:
-        left, top, right, bottom = motif.outline.bounds
+        outline = next(p.outline for p in laid if p.letter == motif.letter)
+        left, top, right, bottom = outline.bounds
         wide, high = (round_up(Fraction(v).limit_denominator(10**6))
                       for v in (right - left, bottom - top))  # fmt: skip
         before = cuts[motif.letter].count if motif.letter in cuts else 0
         cuts[motif.letter] = Cut(motif.letter, wide, high, before + motif.count)
-    return Strip(made.length, tuple(cuts.values()), 1, placed(motifs, made))
+    return Strip(made.length, tuple(cuts.values()), 1, laid)
 
 
 def placed(motifs: Sequence[Nestable], made: Nest) -> tuple[Placed, ...]:

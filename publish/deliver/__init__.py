@@ -16,7 +16,7 @@ from publish.deliver.kits import kits
 from publish.deliver.machine import machine_files
 from publish.deliver.numbers import numbers
 from publish.deliver.press import press
-from publish.deliver.shop import kit_files, picture_notes, pictures, shop_files
+from publish.deliver.shop import kit_files, nothing_of, picture_notes, pictures, shop_files
 
 __all__ = [
     "CODES",
@@ -29,6 +29,7 @@ __all__ = [
     "kit_manual",
     "kits",
     "machine_files",
+    "nothing_of",
     "numbers",
     "page_count",
     "picture_notes",
@@ -43,5 +44,6 @@ CODES: dict[str, str] = {
     "X902": "The folder for the results holds files that were not made here",
     "X903": "The results cannot be written",
     "X904": "A page to picture is not in the booklet",
+    "X906": "A pattern has nothing of what was asked for",
     "X905": "A picture would give a template away",
 }

@@ -75,6 +75,15 @@ def shown_pages(pattern: Pattern, manual: Manual, edition: Edition) -> tuple[int
     return tuple(dict.fromkeys(starts[title] for title in titles if title in starts))
 
 
+def nothing_of(pattern: Pattern, only: str) -> Note:
+    """Return the note that a pattern has nothing of the one edition that was asked for."""
+    what = {"templates": "template sheets", "full-size": "motif to print at full size"}
+    return error(
+        "X906", pattern.place(""), f"the pattern has no {what.get(only, only)}",
+        help="leave out `--only`, or ask for the booklet",
+    )  # fmt: skip
+
+
 def picture_notes(pattern: Pattern, edition: Edition) -> tuple[Note, ...]:
     """Return a note for each page to be shown that is not there or would be given away."""
     if not edition.is_booklet:

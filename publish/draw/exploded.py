@@ -53,15 +53,20 @@ class Moved:
 def setting(context: Context, spec: FigureSpec) -> Figure:
     """Draw the blocks with their sashing or setting triangles in rows, numbered."""
     size = context.size(spec)
-    rows = rows_of(context.draft(spec).assembly)
+    top = context.draft(spec).assembly
+    rows = rows_of(top) or (top.parts if size.block_count > 1 else ())
     if len(rows) < 2:
         raise CannotDrawError("this size has no rows of blocks")
-    canvas, frame, moved = _laid_out(context, rows, APART, inside=True)
+    # A single row is shown by its parts.
+    lone = all(row_number(row) is None for row in rows)
+    canvas, frame, moved = _laid_out(context, rows, INSIDE if lone else APART, inside=not lone)
     numbers = {m.unit.name: n for m in moved if (n := row_number(m.unit)) is not None}
     for part in moved:
         if part.unit.name in numbers:
             _numbered(frame, part, numbers[part.unit.name])
-    return canvas.figure(spec, _setting_alt(size, [m.unit for m in moved]))
+    units = [m.unit for m in moved]
+    alt = f"The {size.title} pulled apart: {_held(units)}." if lone else _setting_alt(size, units)
+    return canvas.figure(spec, alt)
 
 
 def rows_of(top: Unit) -> tuple[Unit, ...]:
@@ -155,21 +160,25 @@ def _numbered(frame: Canvas, part: Moved, number: int) -> None:
 
 
 def _setting_alt(size: Size, parts: Sequence[Unit]) -> str:
-    rows = []
-    for unit in parts:
-        if row_number(unit) is not None:
-            kinds = ["block" if p.patches[0].role == "ground" else p.patches[0].role
-                     for p in unit.parts or (unit,)]  # fmt: skip
-            named = {
-                "block": ("block", "blocks"), "sashing": ("strip of sashing", "strips of sashing"),
-                "setting": ("setting triangle", "setting triangles"),
-            }  # fmt: skip
-            count = [counted(kinds.count(k), *named[k]) for k in named if k in kinds]
-            rows.append(f"{unit.name} of {listed(count)}")
+    rows = [
+        f"{unit.name} of {_held(unit.parts or (unit,))}"
+        for unit in parts if row_number(unit) is not None
+    ]  # fmt: skip
     corners = sum(u.patch is not None and u.patch.role == "setting" for u in parts)
     more = f"; {counted(corners, 'corner triangle')} apart" if corners else ""
     how = "diagonal rows" if size.on_point else "rows"
     return f"The {size.title} pulled apart into {how}: {'; '.join(rows)}{more}."
+
+
+def _held(parts: Sequence[Unit]) -> str:
+    """Return what a row holds: `three blocks and two strips of sashing`."""
+    kinds = ["block" if (role := p.patches[0].role) == "ground" else role for p in parts]
+    named = {
+        "block": ("block", "blocks"), "sashing": ("strip of sashing", "strips of sashing"),
+        "cornerstone": ("cornerstone", "cornerstones"),
+        "setting": ("setting triangle", "setting triangles"),
+    }  # fmt: skip
+    return listed([counted(kinds.count(k), *named[k]) for k in named if k in kinds])
 
 
 # --- rounds -----------------------------------------------------------------------------

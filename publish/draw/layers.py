@@ -12,7 +12,7 @@ from fractions import Fraction
 from publish.draw.canvas import Canvas
 from publish.draw.cloth import batting, fabric, sheet
 from publish.draw.context import CannotDrawError, Context
-from publish.draw.letters import about, set_number
+from publish.draw.letters import about, set_number, text_width, wrap
 from publish.draw.style import HEAD, LABEL, LEADER, SOFT, STEP_WIDTH, Stroke
 from publish.draw.top import paint_motifs, paint_patches
 from publish.draw.words import plain_size
@@ -69,8 +69,8 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         ("Backing", f"{name}, wrong side up", (backing.width, backing.height)),
     ]
     base = tall + 2 * RISE + 0.34
-    for number, (word, note, size) in enumerate(rows):
-        _row(canvas, base + number * 0.17, word, note, size)
+    for word, note, size in rows:
+        base += _row(canvas, base, word, note, size)
     sizes = "; ".join(f"{w.lower()} {plain_size(*s)}, {n}" for w, n, s in rows)
     return canvas.figure(spec, f"Three layers from the top down: {sizes}.")
 
@@ -105,8 +105,23 @@ def _top(frame: Canvas, context: Context, draft: Draft, top: tuple[Fraction, Fra
     paint_motifs(inner, context, draft, draft.placements)
 
 
-def _row(canvas: Canvas, y: float, word: str, note: str, size: tuple[Fraction, Fraction]) -> None:
-    canvas.text((0.06, y), word, HEAD - 1, "semibold")
-    canvas.text((0.62, y), note, LABEL, fill=SOFT)
+LINE = 0.17
+"""Inches from line to line of the list of layers."""
+
+
+def _row(canvas: Canvas, y: float, word: str, note: str,
+         size: tuple[Fraction, Fraction]) -> float:  # fmt: skip
+    """Set a layer's name, what it is and its size, and return the height that they take.
+
+    What does not fit between name and size goes below them.
+    """
     words = f"{about(*size)}{set_number(size[0])} × {set_number(size[1])} in"
+    taken = 0.12 + text_width(words, LABEL, "semibold") / 72
+    canvas.text((0.06, y), word, HEAD - 1, "semibold")
     canvas.text((STEP_WIDTH - 0.06, y), words, LABEL, "semibold", "end")
+    room = STEP_WIDTH - 0.62 - 0.06
+    beside = text_width(note, LABEL) / 72 <= room - taken
+    lines = [note] if beside else wrap(note, LABEL, room * 72)
+    for number, line in enumerate(lines, 0 if beside else 1):
+        canvas.text((0.62, y + number * LINE), line, LABEL, fill=SOFT)
+    return LINE * (len(lines) + (0 if beside else 1))

@@ -172,14 +172,12 @@ def _guides(side: float) -> MultiLineString:
 def basting(shape: MotifShape) -> MultiLineString:
     """Return rows of basting along the middles of the arms that lie on folds.
 
-    They stop `BASTE_INSIDE` before the raw edge. A motif without folds is basted along a
-    line that far inside its edge, or halfway in where it is too slender.
+    They stop `BASTE_INSIDE` before the raw edge. A motif without folds, or with no arm on a
+    fold that is long enough, is basted along a line that far inside its edge, or halfway in
+    where it is too slender.
     """
     if shape.edges is None:
-        inner = shape.cut_line.buffer(-BASTE_INSIDE)
-        if inner.is_empty:
-            inner = shape.cut_line.buffer(-shape.narrowest_neck / 3)
-        return MultiLineString([list(g.exterior.coords) for g in _parts(inner)])
+        return _inside(shape)
     rows = []
     first = shape.edges[0].angle
     for index in range(shape.folds):
@@ -188,7 +186,15 @@ def basting(shape: MotifShape) -> MultiLineString:
         for start, end in edge.contact:
             if end - start > 2 * BASTE_INSIDE + 0.25:
                 rows.append([polar(start + BASTE_INSIDE, angle), polar(end - BASTE_INSIDE, angle)])
-    return MultiLineString(rows)
+    return MultiLineString(rows) if rows else _inside(shape)
+
+
+def _inside(shape: MotifShape) -> MultiLineString:
+    for inwards in (BASTE_INSIDE, shape.narrowest_neck / 3, shape.narrowest_neck / 20):
+        inner = shape.cut_line.buffer(-inwards)
+        if not inner.is_empty:
+            break
+    return MultiLineString([list(g.exterior.coords) for g in _parts(inner)])
 
 
 def _names(frame: Canvas, shape: MotifShape, rows: MultiLineString, side: float) -> None:

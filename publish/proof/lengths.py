@@ -25,8 +25,8 @@ from publish.units import UNITS, maker_inches, parse_number
 
 NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
 _SAID = re.compile(
-    rf"(?<![\d./-])(?<!unit )({NUMBER}|\d*[¼½¾⅓⅔⅛⅜⅝⅞])[ \u00a0]?(inches|inch|yards?|in|ft|yd|mm|cm|m|\"|″)"
-    r"(?!\w)"
+    rf"(?<![\d./-])(?<!unit )({NUMBER}|\d*[¼½¾⅓⅔⅛⅜⅝⅞])[ \u00a0]?"
+    r"(inches|inch|yards?|in|ft|yd|mm|cm|m|\"|″)(?!\w)"
 )
 """A number with a unit of length; `unit 2 in the middle` is none."""
 _SPELLED = {"inch": "in", "inches": "in", '"': "in", "″": "in", "yard": "yd", "yards": "yd"}

@@ -113,6 +113,12 @@ def _cloth(case: Case, key: str) -> Iterator[Note]:
     laid = {p.motif for p in case.drafts[key].placements}
     folded = {case.pattern.motifs[m].fabric for m in laid
               if case.pattern.motifs[m].method != "fusible"}  # fmt: skip
+    # The one patch of a block that carries a motif: that of a plain block has no margin.
+    whole = {
+        plan.sources.get(patch.key) for patch in case.drafts[key].patches
+        if patch.block is not None and case.pattern.blocks[patch.block].motif in laid
+        and len(case.pattern.blocks[patch.block].patches) == 1
+    }  # fmt: skip
     for piece in plan.pieces:
         kind = piece.purpose.split()[0]
         least = Fraction(0)
@@ -120,12 +126,8 @@ def _cloth(case: Case, key: str) -> Iterator[Note]:
             least = size.motif_span + sewing.motif_margin
             if plan.motif_square is not None and piece.width != plan.motif_square:
                 yield _short(case, key, f"piece {piece.letter}", plan.motif_square, piece.width)
-        elif kind == "ground" and laid and piece.finished_width == size.block_side:
+        elif piece.letter in whole:
             least = size.block_side + 2 * case.seam + sewing.ground_margin
-            if not any(p.finished_width == size.block_side and p.width >= least
-                       for p in plan.pieces if p.purpose.split()[0] == "ground"):  # fmt: skip
-                yield _short(case, key, f"piece {piece.letter}", least, piece.width)
-            continue
         if min(piece.width, piece.length) < least:
             yield _short(case, key, f"piece {piece.letter}", least, piece.width)
 

@@ -82,37 +82,6 @@ class Form:
 
 
 @dataclass(frozen=True)
-class Text(Form):
-    """Words for the maker. `lines` keeps paragraphs; otherwise white space is one blank."""
-
-    most: int
-    blank: bool = True
-    lines: bool = False
-
-    @property
-    def words(self) -> str:
-        kind = "text of one or more paragraphs" if self.lines else "text on one line"
-        return f"{kind}, at most {self.most} characters"
-
-    def json(self) -> dict[str, Any]:
-        # A stock number or a title may be bare digits, which an editor takes for a number.
-        least = {} if self.blank else {"minLength": 1, "pattern": r"\S"}
-        return {"type": ["string", "number"], **least, "maxLength": self.most}
-
-    def read(self, text: str, hint: Hint) -> Any:
-        value = text.strip() if self.lines else " ".join(text.split())
-        if not value and not self.blank:
-            return Unfit("R113", "has no value", f"write it out, such as `{hint.example}`")
-        if len(value) > self.most:
-            return Unfit(
-                "R127",
-                f"is {len(value)} characters long",
-                f"shorten it by {len(value) - self.most} characters",
-            )
-        return value
-
-
-@dataclass(frozen=True)
 class Name(Form):
     """A name in small letters, such as a layout's."""
 

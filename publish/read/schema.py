@@ -9,7 +9,7 @@ made from these declarations.
 from __future__ import annotations
 
 from publish.model.book import PAPERS
-from publish.read.forms import Choice, Name, Text, Whole
+from publish.read.forms import Choice, Name, Whole
 from publish.read.schema_blocks import BLOCK, PIECING
 from publish.read.schema_cloth import (
     BACKING,
@@ -24,12 +24,13 @@ from publish.read.schema_design import MOTIF, SIZE
 from publish.read.schema_house import ACCEPT, PHOTO_SECTION, SHOP, STEP, STYLE
 from publish.read.sections import Key, Many, Named, Section
 from publish.read.special import Barcode, Length
+from publish.read.texts import Text
 
 PUBLICATION = Section(
     "publication",
     "Who publishes the pattern, and what the covers say. What is left out is not printed.",
     (
-        Key("studio", Text(60), "The studio's name.", "Hollow Fen Studio", default='""'),
+        Key("studio", Text(60, name=True), "The studio's name.", "Hollow Fen Studio", default='""'),
         Key("stock_number", Text(30), "The number that shops order by.", "HF-101", default='""'),
         Key("edition", Text(40), "Which edition this is.", "Second edition",
             default="First edition"),
@@ -56,7 +57,8 @@ PATTERN = Section(
     "pattern",
     "Everything that one pattern says: its names, its cloth, its motifs and blocks, its sizes.",
     (
-        Key("title", Text(60, blank=False), "The pattern's name.", "Bulrush", required=True),
+        Key("title", Text(60, blank=False, name=True), "The pattern's name.", "Bulrush",
+            required=True),
         Key("subtitle", Text(120), "A line under the title.", "A quiet mini quilt", default='""'),
         Key("layout", Name(), "The layout that the booklet is set in.", "tideline",
             default="tideline"),

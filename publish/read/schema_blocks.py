@@ -6,10 +6,11 @@ Invariant: declarations only.
 
 from __future__ import annotations
 
-from publish.read.forms import Choice, Name, Number, Text, Whole, YesNo
+from publish.read.forms import Choice, Name, Number, Whole, YesNo
 from publish.read.schema_cloth import FABRIC_KEY
 from publish.read.sections import Either, Key, Many, Needs, Only, Pairs, Row, Section
 from publish.read.special import Ref
+from publish.read.texts import Text
 from publish.read.trade_names import TradeName
 
 LARGEST_GRID = 96

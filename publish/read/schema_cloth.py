@@ -6,9 +6,10 @@ Invariant: declarations only.
 
 from __future__ import annotations
 
-from publish.read.forms import Choice, Number, Percent, Text, Whole, YesNo
+from publish.read.forms import Choice, Number, Percent, Whole, YesNo
 from publish.read.sections import Either, Idle, Key, Many, Needs, Section
 from publish.read.special import Colour, Length, Ref
+from publish.read.texts import Text
 
 FABRIC_KEY = Ref("fabrics", "fabric")
 
@@ -28,7 +29,7 @@ FABRIC = Section(
     "fabric",
     "A fabric of the quilt. Its key is your own short name for it, used throughout the file.",
     (
-        Key("name", Text(60, blank=False), "What the booklet calls the fabric.",
+        Key("name", Text(60, blank=False, name=True), "What the booklet calls the fabric.",
             "Pale linen", required=True),
         Key("colour", Colour(), "The colour it has in every figure, in quotes because a bare # "
             "begins a comment.", '"#f4efe6"', required=True),
@@ -54,7 +55,7 @@ SWAP = Section(
     "One fabric of a colourway: which of the pattern's fabrics it replaces, and its look.",
     (
         Key("fabric", FABRIC_KEY, "The fabric it stands in for.", "linen", required=True),
-        Key("name", Text(60, blank=False), "What the booklet calls the fabric.",
+        Key("name", Text(60, blank=False, name=True), "What the booklet calls the fabric.",
             "Night water", required=True),
         Key("colour", Colour(), "The colour it has in the figure, in quotes.", '"#26343c"',
             required=True),
@@ -65,8 +66,8 @@ COLOURWAY = Section(
     "colourway",
     "Another palette over the same design. Its key is your own short name for it.",
     (
-        Key("title", Text(40, blank=False), "What the booklet calls the colourway.", "Dusk",
-            required=True),
+        Key("title", Text(40, blank=False, name=True), "What the booklet calls the colourway.",
+            "Dusk", required=True),
         Key("swaps", Many(SWAP, 1, 40), "The fabrics that differ; the others stay.",
             '[{fabric: linen, name: Night water, colour: "#26343c"}]', required=True),
     ),
@@ -118,7 +119,7 @@ BATTING = Section(
     "batting",
     "The layer between the top and the back.",
     (
-        Key("name", Text(60, blank=False), "What the booklet calls the batting.",
+        Key("name", Text(60, blank=False, name=True), "What the booklet calls the batting.",
             "Needle-punched cotton", default="Cotton"),
         Key("overhang", Length("0 in", "24 in"), "How far the batting reaches past each edge of "
             "the top; not more than the backing does.", "2 in", default="3 in"),

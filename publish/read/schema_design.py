@@ -7,11 +7,12 @@ Invariant: declarations only.
 from __future__ import annotations
 
 from publish.read.files import Drawing
-from publish.read.forms import Choice, Number, Text, Whole, YesNo
+from publish.read.forms import Choice, Number, Whole, YesNo
 from publish.read.schema_blocks import BLOCK_KEY, TURN
 from publish.read.schema_cloth import BACKING, BATTING, BINDING, FABRIC_KEY, QUILTING
 from publish.read.sections import Either, Idle, Key, Many, Needs, Only, Row, Section
 from publish.read.special import Length
+from publish.read.texts import Text
 
 FOLDS = (4, 6, 8, 12, 16)
 TURN_UNDER = "1/8 in"
@@ -139,8 +140,8 @@ SIZE = Section(
     "size",
     "A size the pattern is made in. Its key is your own short name for it.",
     (
-        Key("title", Text(40, blank=False), "What the booklet calls the size.", "Mini wall quilt",
-            derived="the size's key with a capital"),
+        Key("title", Text(40, blank=False, name=True), "What the booklet calls the size.",
+            "Mini wall quilt", derived="the size's key with a capital"),
         Key("finish", Choice(("quilt", "pillow")), "What is made.", "pillow", default="quilt"),
         Key("block", _BLOCKS, "The block, or several used in turn along each row "
             "and on through the rows.", "[bulrush, plain]", derived="the first block"),

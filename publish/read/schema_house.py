@@ -8,9 +8,10 @@ Invariant: declarations only. What stands together in a change of a step is chec
 from __future__ import annotations
 
 from publish.read.files import FONT, LOGO, PHOTO
-from publish.read.forms import Choice, Text, Whole
+from publish.read.forms import Choice, Whole
 from publish.read.sections import Key, Many, Section
 from publish.read.special import Code, Colour, Ref, Way
+from publish.read.texts import Text
 
 FONTS = Section(
     "fonts",

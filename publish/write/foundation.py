@@ -39,13 +39,14 @@ def sections(book: Book) -> tuple[Section, ...]:
     lead = "Cloth is sewn to printed paper, line by line in the order of the numbers."
     intro: list[Block] = [_mirror(), steps.block()]
     if len(keys) == 1:
-        blocks = (*intro, *_size(Bench(book, keys[0]), "foundation-joining"))
+        blocks = (*intro, *_size(Bench(book, keys[0]), steps))
         return (Section("foundation", _TITLE, blocks, lead, sizes=book.only(keys)),)
     found = [Section("foundation", _TITLE, tuple(intro), lead)]
     for key in keys:
         child = f"foundation-{key}"
-        found.append(Section(child, f"{_TITLE}: {book.title(key)}", _size(Bench(book, key), child),
-                             sizes=(key,), parent="foundation"))  # fmt: skip
+        own = _size(Bench(book, key), StepList(book, child, [key]))
+        found.append(Section(child, f"{_TITLE}: {book.title(key)}", own, sizes=(key,),
+                             parent="foundation"))  # fmt: skip
     return tuple(found)
 
 
@@ -146,8 +147,9 @@ def _sew(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
     )  # fmt: skip
 
 
-def _size(bench: Bench, section: str) -> tuple[Block, ...]:
-    """Return what one size needs: how many, from what, and how sections are joined."""
+def _size(bench: Bench, steps: StepList) -> tuple[Block, ...]:
+    """Return what one size needs: how many, from what, and how sections are joined, in
+    steps whose numbers run on from those that `steps` holds already."""
     book, key = bench.book, bench.key
     blocks: list[Block] = [Paragraph(_counts(bench))]
     by_block: dict[str, list[FoundationSection]] = {}
@@ -158,7 +160,6 @@ def _size(bench: Bench, section: str) -> tuple[Block, ...]:
             caption = f"The {book.block_name(block)}: its sections, and how they are joined."
             blocks.append(FigureBlock(figure("sections", key, caption, block=block), "half"))
         blocks.append(_table(bench, block, those))
-    steps = StepList(book, section, [key])
     for block in by_block:
         _join(bench, block, steps)
     _remove(bench, steps)

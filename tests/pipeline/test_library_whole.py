@@ -6,9 +6,9 @@ the point.
 """
 
 import pytest
+from helpers import pattern
 from small import findings, text
 
-from helpers import pattern
 from publish import pipeline
 from publish.read.blocks import trade_block
 from publish.read.library import trade_blocks, trade_values

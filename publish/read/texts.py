@@ -1,0 +1,66 @@
+"""The form of words for the maker.
+
+In: the text of one YAML scalar. Out: the words, or an `Unfit`.
+Invariant: as in `forms`; a name reads in print as it is written.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from markdown_it import MarkdownIt
+
+from publish.read.forms import Form, Hint, Unfit
+
+
+@dataclass(frozen=True)
+class Text(Form):
+    """Words for the maker. `lines` keeps paragraphs; otherwise white space is one blank.
+
+    A `name` is printed amid Markdown and must read there as it is written.
+    """
+
+    most: int
+    blank: bool = True
+    lines: bool = False
+    name: bool = False
+
+    @property
+    def words(self) -> str:
+        kind = "text of one or more paragraphs" if self.lines else "text on one line"
+        return f"{kind}, at most {self.most} characters"
+
+    def json(self) -> dict[str, Any]:
+        # A stock number or a title may be bare digits, which an editor takes for a number.
+        least = {} if self.blank else {"minLength": 1, "pattern": r"\S"}
+        return {"type": ["string", "number"], **least, "maxLength": self.most}
+
+    def read(self, text: str, hint: Hint) -> Any:
+        value = text.strip() if self.lines else " ".join(text.split())
+        if not value and not self.blank:
+            return Unfit("R113", "has no value", f"write it out, such as `{hint.example}`")
+        if len(value) > self.most:
+            return Unfit(
+                "R127",
+                f"is {len(value)} characters long",
+                f"shorten it by {len(value) - self.most} characters",
+            )
+        if self.name and value and not _as_written(value):
+            return Unfit(
+                "R136", "holds marks that would be set as a link, code or bold type",
+                "write the name without `*`, `_`, backticks, brackets and backslashes",
+            )  # fmt: skip
+        return value
+
+
+_MARKDOWN = MarkdownIt("commonmark", {"html": False}).disable(["image", "html_inline"])
+
+
+def _as_written(name: str) -> bool:
+    """Return whether a name stays as it is amid Markdown, bold type included."""
+    (line,) = _MARKDOWN.parseInline(f"the **{name}**, and")
+    types = [part.type for part in line.children or ()]
+    return types == ["text", "strong_open", "text", "strong_close", "text"] and any(
+        part.content == name for part in line.children or ()
+    )
