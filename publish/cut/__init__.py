@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
+from publish.cut import asked
 from publish.cut.codes import CODES
 from publish.cut.fabric import Lettered, checked, plan_fabric, template_key
 from publish.cut.finishing import backing, batting, binding, binding_plan, pillow, sleeve
@@ -73,7 +74,8 @@ def cut(
     plans = {}
     for key, size in sizes.items():
         plans[key] = _plan(Task(pattern, size, drafts[key], tops[key], letters), notes)
-    return {k: p for k, p in plans.items() if p is not None}, tuple(notes)
+    found = {k: p for k, p in plans.items() if p is not None}
+    return found, (*notes, *asked.check(pattern, drafts, found))
 
 
 def _needs(pattern: Pattern, size: Size, draft: Draft, top: Top) -> list[Need]:

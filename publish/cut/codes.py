@@ -11,4 +11,6 @@ CODES: dict[str, str] = {
     "C403": "The fabric at hand is too short",
     "C404": "A piece is larger than what its fabric is sold as",
     "C405": "A curve is tighter than its seam allowance",
+    "C406": "A quicker method is asked for and makes nothing",
+    "C407": "A print with a direction is turned by a quicker method",
 }

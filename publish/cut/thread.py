@@ -18,8 +18,11 @@ from publish.model.cutplan import ThreadPlan
 from publish.model.draft import Draft
 from publish.model.pattern import Pattern
 from publish.model.size import Size
+from publish.surd import Length
 
 HAND_RATIO = Fraction(2)
+ZIGZAG_RATIO = Fraction(7)
+"""A zigzag stitch (304) uses 7 times its length: the same guide, from memory."""
 
 
 def thread(pattern: Pattern, size: Size, draft: Draft) -> ThreadPlan:
@@ -33,9 +36,19 @@ def thread(pattern: Pattern, size: Size, draft: Draft) -> ThreadPlan:
     quilting = sum((Fraction(ceil(q.length)) for q in draft.quilting), Fraction(0))
     bound = ruled(size.perimeter) if size.binding is not None else Fraction(0)
     return ThreadPlan(
-        piecing=Fraction(ceil(draft.seam_length * ratio)),
+        piecing=Fraction(ceil(draft.seam_length * ratio + _making_up(size, ratio))),
         applique=applique,
         quilting=quilting * ratio,
         binding=bound * (ratio + HAND_RATIO),
         ratio=ratio,
     )
+
+
+def _making_up(size: Size, ratio: Fraction) -> Length:
+    """Return the thread that makes a pillow: the hems of its two backs, or both sides of its
+    zip, the seam all round, and a zigzag over the raw edges."""
+    if size.pillow is None:
+        return Fraction(0)
+    allowance = 2 * size.pillow.seam
+    round_ = 2 * (size.width + size.height + 2 * allowance)
+    return ratio * (2 * (size.height + allowance) + round_) + ZIGZAG_RATIO * round_

@@ -12,9 +12,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping
-from fractions import Fraction
 from typing import Any
 
+from publish.deliver.beyond import Beyond
 from publish.deliver.cloth import cloth, exact
 from publish.deliver.patchwork import patchwork, setting
 from publish.model.cutplan import CutPlan
@@ -58,7 +58,6 @@ def numbers(
 
 
 def _size(pattern: Pattern, size: Size, draft: Draft, plan: CutPlan) -> Json:
-    seam = pattern.sewing.seam
     return {
         "title": size.title,
         "finish": size.finish,
@@ -79,7 +78,7 @@ def _size(pattern: Pattern, size: Size, draft: Draft, plan: CutPlan) -> Json:
         **cloth(plan),
         **patchwork(draft, plan),
         "motifs": {k: _motif(s, draft, plan) for k, s in draft.motifs.items()},
-        "units": _units(size, draft.assembly, seam),
+        "units": _units(Beyond(pattern, size, draft), draft.assembly),
         "seam_length": exact(draft.seam_length),
         "quilting": [
             {
@@ -123,11 +122,12 @@ def _motif(shape: MotifShape, draft: Draft, plan: CutPlan) -> Json:
     }
 
 
-def _units(size: Size, root: Unit, seam: Fraction) -> list[Json]:
+def _units(beyond: Beyond, root: Unit) -> list[Json]:
     """Return each kind of unit once, in sewing order, the top last.
 
     `before` is its size on the table, seams still to be taken on every side (a pillow's
-    own seam at the edge of its cover); `after` its size once it is sewn in.
+    own seam at the edge of its cover, and the margin round a ground that waits for its
+    motif); `after` its size once it is sewn in.
     """
     every = list(root.innermost_first())
     counts = Counter(u.kind for u in every)
@@ -143,24 +143,11 @@ def _units(size: Size, root: Unit, seam: Fraction) -> list[Json]:
             "turn": first[kind].turn,
             "made": first[kind].made or None,
             "section": first[kind].section or None,
-            "before": _before(size, first[kind], seam),
+            "before": beyond.before(first[kind]),
             "after": {"width": exact(first[kind].width), "height": exact(first[kind].height)},
         }
         for kind, count in counts.items()
     ]
-
-
-def _before(size: Size, unit: Unit, seam: Fraction) -> Json:
-    edges = (Fraction(0), Fraction(0), size.width, size.height)
-    left, top, right, bottom = (
-        # A box that lies askew is no box of the top's: none of its sides is the edge.
-        size.pillow.seam if size.pillow is not None and side == edge and not unit.turn else seam
-        for side, edge in zip(unit.box, edges, strict=True)
-    )
-    return {
-        "width": exact(unit.width + left + right),
-        "height": exact(unit.height + top + bottom),
-    }
 
 
 def maybe(length: Exact | None) -> str | None:

@@ -15,7 +15,7 @@ from publish.grade.checks import check_size
 from publish.grade.codes import CODES
 from publish.grade.finish import finish
 from publish.grade.medallion import rounds
-from publish.grade.setting import extent, in_turn, sashing, turns
+from publish.grade.setting import checkered, extent, in_turn, sashing, turns
 from publish.model.pattern import Pattern, SizeSpec
 from publish.model.size import Size
 from publish.notes import Note, error
@@ -51,7 +51,12 @@ def _no_such_size(pattern: Pattern, size_key: str) -> Note:
 def _dimensions(pattern: Pattern, spec: SizeSpec) -> Size:
     """Return the size of the blocks alone, with its finish still as written."""
     inner_width, inner_height = extent(spec, spec.columns), extent(spec, spec.rows)
-    arrangement = in_turn(spec.blocks, spec.rows, spec.columns)
+    grid = spec.rows, spec.columns
+    arrangement, turned = in_turn(spec.blocks, *grid), turns(spec.turns, *grid)
+    if spec.alternate and spec.setting == "straight":
+        arrangement = checkered(spec.blocks, spec.alternate, *grid)
+        turned = checkered(spec.turns, spec.alternate_turns, *grid)
+        turned = turned if any(map(any, turned)) else ()
     between = (spec.rows - 1, spec.columns - 1) if spec.setting == "on point" else (0, 0)
     alternates = in_turn(spec.alternate or spec.blocks, *between)
     shown = {key for row in (*arrangement, *alternates) for key in row}
@@ -77,7 +82,7 @@ def _dimensions(pattern: Pattern, spec: SizeSpec) -> Size:
         quilting=spec.quilting,
         sleeve=spec.sleeve,
         setting=spec.setting,
-        turns=turns(spec.turns, spec.rows, spec.columns),
+        turns=turned,
         alternates=alternates,
         alternate_turns=turns(spec.alternate_turns, *between),
         sashing=sashing(spec),

@@ -210,8 +210,10 @@ def _blocks(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
     lists = (("block", spec.blocks, size.arrangement), ("alternate", spec.alternate,
              size.alternates))  # fmt: skip
     for name, keys, arrangement in lists:
-        shown = {key for row in arrangement for key in row}
-        places = sum(map(len, arrangement))
+        between = size.alternates or (size.arrangement if spec.setting == "straight" else ())
+        places_ = arrangement if name == "block" else between
+        shown = {key for row in places_ for key in row}
+        places = sum(map(len, places_))
         for number, key in enumerate(keys):
             if key not in shown:
                 yield warning(

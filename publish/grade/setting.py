@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import cycle
 from typing import TypeVar
 
 from publish.model.pattern import SashingSpec, SizeSpec
@@ -23,6 +24,17 @@ def in_turn(items: Sequence[T], rows: int, columns: int) -> tuple[tuple[T, ...],
     """Return items used in turn along each row and on through the rows."""
     return tuple(
         tuple(items[(row * columns + column) % len(items)] for column in range(columns))
+        for row in range(rows)
+    )
+
+
+def checkered(items: Sequence[T], others: Sequence[T], rows: int,
+              columns: int) -> tuple[tuple[T, ...], ...]:  # fmt: skip
+    """Return items and others on a checkerboard, the first of the items at the top left, each
+    used in turn along the rows and on through them."""
+    mine, its = cycle(items), cycle(others)
+    return tuple(
+        tuple(next(its if (row + column) % 2 else mine) for column in range(columns))
         for row in range(rows)
     )
 

@@ -7,12 +7,14 @@ it; batting and pillow form stand there at their sizes.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from fractions import Fraction
 
 from publish.model.words import Row, Table
 from publish.notes import Note, Place, error
 from publish.proof.case import Case, Code
+from publish.proof.claims import COUNT, number
 from publish.proof.lengths import said
 from publish.units import inches_text, metres_text, yards_text
 
@@ -37,7 +39,9 @@ def check(case: Case) -> Iterator[Note]:
         cell = cells.get((fabric, case.sizes[key].title), "")
         wanted = (yards_text(plan.buy), metres_text(plan.buy_metric))
         if plan.precut is not None:
-            wanted = (str(plan.precut.packets), "")
+            count = plan.precut.packets if plan.precut.sold_as.packet > 1 else plan.precut.used
+            wanted = (str(count), "")
+            cell = _first_count(cell)
         if not all(text in cell for text in wanted):
             yield _note(case.pattern.place("fabrics", fabric), f"{case.name(fabric)} for the {key}",
                         " and ".join(filter(None, wanted)), cell)  # fmt: skip
@@ -54,6 +58,12 @@ def check(case: Case) -> Iterator[Note]:
             if _inches(cell) != {size.pillow.form}:
                 yield _note(case.size_place(key, "pillow", "form"), f"the form of the {key}",
                             inches_text(size.pillow.form), cell)  # fmt: skip
+
+
+def _first_count(cell: str) -> str:
+    """Return the count that a cell begins with, in figures: `5` of `Five strips`."""
+    found = re.match(COUNT, cell.strip(), re.IGNORECASE)
+    return cell if found is None else str(number(found.group()))
 
 
 def _precuts(case: Case) -> Iterator[Note]:

@@ -44,7 +44,7 @@ def check(case: Case) -> Iterator[Note]:
         place = case.pattern.place("sewing", "tension_ratio")
         ratio = float(thread.ratio)
         slack = _SLACK + ratio * len(draft.quilting)
-        sewn = float(draft.seam_length) * ratio
+        sewn = float(draft.seam_length) * ratio + _cover(case, key, ratio)
         yield from _same(place, key, "piecing", float(thread.piecing), sewn, slack)
         quilted = draft.quilting_length * ratio
         yield from _same(place, key, "quilting", float(thread.quilting), quilted, slack)
@@ -56,6 +56,16 @@ def check(case: Case) -> Iterator[Note]:
                     "P846", case.size_place(key, "quilting"),
                     f"the quilting of the {lines.area} runs off the {key}",
                 )  # fmt: skip
+
+
+def _cover(case: Case, key: str, ratio: float) -> float:
+    """Return the thread of a pillow: two lines across its back, and round its front once
+    straight and once in a zigzag, which takes seven times its length (from memory)."""
+    size = case.sizes[key]
+    if size.pillow is None:
+        return 0.0
+    wide, high = (float(s + 2 * size.pillow.seam) for s in (size.width, size.height))
+    return ratio * 2 * high + (ratio + 7) * 2 * (wide + high)
 
 
 def _same(place: Place, key: str, what: str, thread: float, sewn: float,

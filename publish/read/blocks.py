@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import Any
 
 from publish.model.block import Foundation, PatchSpec
+from publish.notes import Severity
 from publish.read.characters import shown
 from publish.read.curves import edges
 from publish.read.fit import Fit
@@ -191,6 +192,16 @@ class Blocks:
             stretched_note(self.ledger, self.ledger.place(*path, "size"),
                            at_text(*setting.extent))  # fmt: skip
             return False
+        if setting.stretched and setting.size is not None:
+            self.ledger.note(
+                "R166",
+                self.ledger.place(*path, "size"),
+                "the block within the block is stretched: its squares become oblong",
+                expected=f"the proportion of its own grid, {block.columns} by {block.rows}",
+                received=at_text(*setting.extent),
+                help="write a width and a height in that proportion, or accept it with a reason",
+                severity=Severity.WARNING,
+            )
         return True
 
     def _inside(self, setting: Setting, path: tuple[str, ...], grid: tuple[int, int]) -> bool:

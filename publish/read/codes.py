@@ -61,5 +61,6 @@ CODES: dict[str, str] = {
     "R163": "Two patches of a block have one name",
     "R164": "A block within a block has no such fabric",
     "R165": "A block with a motif stands where motifs are not",
+    "R166": "A block within a block is stretched",
     "R170": "A change of a step is not one",
 }

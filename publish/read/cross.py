@@ -156,8 +156,8 @@ def size_blocks(size: Values, values: Values) -> list[str]:
 
 
 def size_keys(size: Values, values: Values) -> list[str]:
-    """Return the keys of the blocks that a size sets, those between on point included."""
-    between = size.get("alternate", []) if size.get("setting") == "on point" else []
+    """Return the keys of the blocks that a size sets, those of `alternate` included."""
+    between = size.get("alternate", [])
     return [*size_blocks(size, values), *([between] if isinstance(between, str) else between)]
 
 

@@ -151,10 +151,11 @@ SIZE = Section(
             "on point: turned a further 45 degrees clockwise, so that their top left corner "
             "stands uppermost, with other blocks between them and triangles at the edges.",
             "on point", default="straight"),
-        Key("alternate", _BLOCKS, "On point: the block between the rows, or several used in "
-            "turn along each row and on through the rows.", "plain",
-            derived="the blocks of `block`, from the first"),
-        Key("alternate_turns", _TURNS, "On point: how far the blocks between are turned, used in "
+        Key("alternate", _BLOCKS, "On point, the block between the rows; straight, that of every "
+            "other place, as on a checkerboard. Several are used in turn along each row and on "
+            "through the rows.", "plain",
+            derived="on point, the blocks of `block` from the first; straight, none"),
+        Key("alternate_turns", _TURNS, "How far the blocks of `alternate` are turned, used in "
             "turn.", "[0, 90]", default="[0]"),
         Key("setting_fabric", FABRIC_KEY, "On point: the fabric of the triangles along the sides "
             "and at the corners.", "linen", derived="given with `on point`"),
@@ -187,7 +188,6 @@ SIZE = Section(
     needs=(Needs("finish", ("pillow",), "pillow"),
            Needs("setting", ("on point",), "setting_fabric")),
     idle=(Idle("finish", ("quilt",), "pillow"),
-          *(Idle("setting", ("straight",), key) for key in
-            ("alternate", "alternate_turns", "setting_fabric"))),
+          Idle("setting", ("straight",), "setting_fabric")),
     apart=("borders", "rounds"),
 )  # fmt: skip

@@ -180,7 +180,10 @@ def thread_rows(book: Book) -> list[tuple[str, Callable[[CutPlan], Fraction]]]:
         book.fabric(b.fabric) for k in book.keys if (b := book.plans[k].binding) is not None
     )))  # fmt: skip
     return [
-        ("Piecing, in a quiet neutral", lambda p: p.thread.piecing),
+        (
+            f"Piecing{' and making up' if book.pillows else ''}, in a quiet neutral",
+            lambda p: p.thread.piecing,
+        ),
         (f"Appliqué, to match {motifs}", lambda p: p.thread.applique),
         (f"Quilting, to match the {_blocks(book)} or to stand out", lambda p: p.thread.quilting),
         (f"Binding, to match {bindings}", lambda p: p.thread.binding),

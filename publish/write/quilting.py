@@ -167,7 +167,8 @@ def _table(book: Book) -> Table:
     return Table(
         "quilting-plan", "The quilting plan", ("Where", "How", "Apart", "Length of the lines"),
         tuple(rows), "lllr",
-        ("Lengths are of the lines themselves, to the nearest quarter yard.",),
+        ("Lengths are of the lines themselves, each to the nearest quarter yard, so that a total "
+         "may differ a little from the sum of its rows.",),
     )  # fmt: skip
 
 

@@ -58,7 +58,7 @@ CHEAP = ("a row with sashing",)
 def named(folder, key):
     """Write a pattern with a fabric `long` whose name has sixty letters."""
     said = text(*TOPS[key])
-    long = '  long: {name: "%s", colour: "#8a9a7b"}\n' % ("Reed-bed " * 7)[:60].strip()
+    long = '  long: {{name: "{}", colour: "#8a9a7b"}}\n'.format(("Reed-bed " * 7)[:60].strip())
     return pattern(
         folder, said.replace("fabrics:\n", f"fabrics:\n{long}") if "long" in key else said
     )
