@@ -64,7 +64,7 @@ def ink_on(colour: str, dark: str = "#2b2a28", light: str = "#ffffff") -> str:
     return dark if contrast(colour, dark) >= contrast(colour, light) else light
 
 
-def mix(one: str, other: str, share: float) -> str:
+def laid_over(one: str, other: str, share: float) -> str:
     """Return `share` of the first colour over the second, mixed in linear light."""
     mixed = Color(other).mix(Color(one), share, space="srgb-linear")
     return str(mixed.convert("srgb").to_string(hex=True))
@@ -82,5 +82,5 @@ def show_through(over: str, under: str, opacity: float = OPACITY) -> tuple[str, 
     A darker fabric hides what lies under it; a paler one takes on some of it. Estimate:
     the upper layer returns `opacity` of its own colour and lets the rest through.
     """
-    seen = mix(over, under, opacity) if lightness(over) > lightness(under) else over
+    seen = laid_over(over, under, opacity) if lightness(over) > lightness(under) else over
     return seen, difference(seen, over)

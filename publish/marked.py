@@ -14,7 +14,7 @@ from shapely.affinity import rotate, translate
 from shapely.geometry.base import BaseGeometry
 
 from publish.arcs import outline
-from publish.colour import mix
+from publish.colour import laid_over
 from publish.model.draft import Draft, Patch, Placement
 from publish.model.pattern import Pattern
 
@@ -97,7 +97,7 @@ def _picture(pattern: Pattern, draft: Draft, found: list[Part], alt: str) -> str
 
 
 def _drawn(pattern: Pattern, draft: Draft, part: Part, scale: float) -> str:
-    colour = mix(pattern.fabrics[_fabric(pattern, part)].colour, PAPER, 0.55)
+    colour = laid_over(pattern.fabrics[_fabric(pattern, part)].colour, PAPER, 0.55)
     path = _path(_shape(draft, part), scale)
     return (
         f'<path d="{path}" fill="{colour}" fill-rule="evenodd" stroke="{INK}" stroke-width=".3"/>'

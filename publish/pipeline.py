@@ -210,6 +210,9 @@ def build(
     work.stop_on_errors(strict)
     with Workers(jobs) as workers:
         print_editions(work, papers or work.pattern.papers, only, workers, progress)
+    if not work.editions:
+        work.add((deliver.nothing_of(work.pattern, only or ""),))
+        work.stop_on_errors()
     work.add(deliver.picture_notes(work.pattern, work.editions[0]))
     if only is None and papers is None:
         work.looked |= printed()

@@ -18,7 +18,12 @@ STAGES = ("read", "grade", "draft", "cut", "write", "draw", "typeset", "proof", 
 BOTTOM = ("notes", "units", "colour", "surd", "arcs", "gtin")
 LIBRARIES = {"arcs": "shapely", "colour": "coloraide", "gtin": "stdnum"}
 """What a module at the bottom may import besides the standard library."""
-ABOVE = ("pipeline", "cli", "report", "starting", "compare", "comparing", "catalogue", "accepting")
+ABOVE = tuple(
+    sorted(
+        {p.stem for p in PACKAGE.iterdir() if p.suffix == ".py" or (p / "__init__.py").exists()}
+        - {*STAGES, *BOTTOM, "model", "__init__", "__main__"}
+    )
+)
 """What orders and shows the stages: none of them knows of it."""
 FILE_LINES, FUNCTION_LINES = 300, 40
 

@@ -24,12 +24,10 @@ from publish.cut.needs import (
 from publish.model.cutplan import BackingPlan, BattingPlan, BindingPlan, Piece, PillowPlan
 from publish.model.pattern import Pattern
 from publish.model.size import Size
+from publish.model.trade import BACKING_SEAM
 from publish.surd import Exact, Surd
 from publish.units import EIGHTH, fraction_text, round_up
 
-BACKING_SEAM = Fraction(1, 2)
-"""Seam between panels, selvages off: a published worked example joins two 42 in lengths
-to 83 in (reference back-3.75yd)."""
 LEAST_PANEL = Fraction(6)
 """No part of a backing is narrower: common practice, no source."""
 BINDING = "binding strip"

@@ -1,7 +1,7 @@
 """Fused motifs: cut to their outline, so that they can be nested on web and on cloth.
 
 In: pattern, draft, letters. Out: shapes to nest, the web.
-Invariant: between any two outlines lie at least `APART` inches, and half of that beside
+Invariant: between any two outlines lie at least `WEB_APART` inches, and half of that beside
 each edge of the roll; the nested layout is kept only where it buys less than squares.
 """
 
@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 from shapely import affinity, convex_hull
 from shapely.geometry import MultiPolygon, Polygon
@@ -21,11 +20,8 @@ from publish.cut.stretch import placed
 from publish.model.cutplan import WebPlan
 from publish.model.draft import Draft
 from publish.model.pattern import Motif, Pattern
+from publish.model.trade import WEB_APART
 from publish.units import round_up
-
-APART = Fraction(1, 2)
-"""Left between shapes traced on web, which is cut out 3/16 in outside the line:
-Quiltmaker magazine (F+W), Piecing and applique."""
 
 
 @dataclass(frozen=True)
@@ -44,8 +40,8 @@ class Fused:
 
     @property
     def blank(self) -> Polygon:
-        """Return what the motif takes of web and cloth: its outline and half of `APART`."""
-        grown = self.outline.buffer(float(APART) / 2)
+        """Return what the motif takes of web and cloth: its outline and half of `WEB_APART`."""
+        grown = self.outline.buffer(float(WEB_APART) / 2)
         return Polygon((grown if isinstance(grown, Polygon) else convex_hull(grown)).exterior)
 
     @property

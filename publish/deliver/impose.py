@@ -23,11 +23,10 @@ import pikepdf
 
 from publish.deliver.fillers import NOTES, filler_page
 from publish.deliver.marks import LENGTH, Box, crop_marks, fold_marks, number
+from publish.model.trade import PAPER_THICKNESS
 from publish.units import INCH_IN_MM, POINTS_PER_INCH, decimal_text
 
 PAGES_PER_SHEET = 4
-THICKNESS = Fraction(5, 1000)
-"""Inches: the stock of the published example above."""
 GAP = 9.0
 """Points between what is cut and the marks where there is no bleed."""
 
@@ -84,7 +83,7 @@ def impose(
     sheet: Stock,
     pages: Sequence[int] | None = None,
     *,
-    thickness: Fraction = THICKNESS,
+    thickness: Fraction = PAPER_THICKNESS,
     marks: bool = True,
     filler: str = NOTES,
 ) -> Imposed:

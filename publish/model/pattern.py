@@ -22,6 +22,7 @@ from publish.model.house import Photo as Photo
 from publish.model.house import ShopPictures as ShopPictures
 from publish.model.house import StepChange as StepChange
 from publish.model.house import Style as Style
+from publish.model.trade import PAPER_THICKNESS
 from publish.notes import Acceptance, Place
 
 
@@ -240,8 +241,8 @@ class Publication:
     blurb: str
     barcode: str = ""
     """`EAN-13 6291041500213`: kind and all digits, as `gtin.parse_gtin` reads; may be empty."""
-    paper_thickness: Fraction = Fraction(5, 1000)
-    """Of one sheet of a folded booklet; the stock of the published example in `impose`."""
+    paper_thickness: Fraction = PAPER_THICKNESS
+    """Of one sheet of a folded booklet."""
 
 
 @dataclass(frozen=True)

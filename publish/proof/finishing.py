@@ -14,6 +14,7 @@ from math import sqrt
 
 from publish.model.cutplan import BackingPlan, BattingPlan, BindingPlan, Piece, PillowPlan
 from publish.model.size import Size
+from publish.model.trade import BACKING_SEAM
 from publish.notes import Note, Place, error
 from publish.proof.case import Case, Code
 from publish.units import inches_text
@@ -59,8 +60,6 @@ CODES = {
 SLEEVE_SHORTER = Fraction(2)
 """Inches by which a sleeve may fall short of its quilt's width, an inch at each end: common
 practice, no source."""
-PANEL_SEAM = Fraction(1, 2)
-"""Seam between backing panels: two lengths of 42 in give 83 in (quiltingboard forum)."""
 
 
 def check(case: Case) -> Iterator[Note]:
@@ -114,7 +113,7 @@ def _backing(case: Case, size: Size, plan: BackingPlan) -> Iterator[Note]:
     )
     # A panel that is split to keep a seam from the middle makes one seam more.
     joins = plan.panels - 1 if plan.half is None else plan.panels
-    joined = plan.panels * plan.panel_width - joins * 2 * PANEL_SEAM
+    joined = plan.panels * plan.panel_width - joins * 2 * BACKING_SEAM
     yield from _least("P841", place, "joined width of the backing's panels", joined, across)
     yield from _least("P841", place, "length of the backing's panels", plan.panel_length, along)
 

@@ -11,10 +11,10 @@ import re
 from collections.abc import Callable, Iterator
 from fractions import Fraction
 
+from publish.model.trade import BACKING_SEAM
 from publish.notes import Note, warning
 from publish.proof.case import Case, Code
 from publish.proof.claims import LETTER, fragments, sentences, step_place, told
-from publish.proof.finishing import PANEL_SEAM
 from publish.proof.lengths import PRACTICE, said
 from publish.surd import Length
 from publish.units import inches_text, maker_inches
@@ -93,7 +93,7 @@ def _spacing(case: Case, key: str, style: str) -> tuple[Length | None, ...]:
 
 def _panels(case: Case, key: str) -> tuple[Length | None, ...]:
     plan = case.plans[key].backing
-    return () if plan is None else (PANEL_SEAM, plan.panel_width, plan.half)
+    return () if plan is None else (BACKING_SEAM, plan.panel_width, plan.half)
 
 
 _PARTS: tuple[tuple[str, Lengths], ...] = (

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from coloraide import Color
 
-from publish.colour import contrast, difference, lightness, mix
+from publish.colour import contrast, difference, laid_over, lightness
 from publish.model.pattern import Pattern
 
 INK = "#24221f"
@@ -80,7 +80,7 @@ def weakest(colour: str) -> float:
 def readable(colour: str, on: str = PAPER) -> str:
     """Return a colour, with as much ink mixed in as it needs to read on a ground."""
     for step in range(_STEPS):
-        mixed = mix(INK, colour, step / _STEPS)
+        mixed = laid_over(INK, colour, step / _STEPS)
         if contrast(mixed, on) >= READABLE:
             return mixed if step else colour
     return INK

@@ -58,6 +58,12 @@ def check_logo(path: Path, place: Place) -> list[Note]:
                   expected="an SVG with a size or a viewBox, a PNG or a JPEG", received=path.name,
                   help="save it again from your drawing program")
         ]  # fmt: skip
+    if outside := _outside(found):
+        return [
+            error("T716", place, "the logo shows another file, which is not in it",
+                  expected="an SVG that holds all it shows", received=outside[:60],
+                  help="embed the picture in the SVG, or save the logo as PNG")
+        ]  # fmt: skip
     if found.kind == _SVG or max(found.width, found.height) >= LOGO_LEAST:
         return []
     return [
@@ -69,6 +75,24 @@ def check_logo(path: Path, place: Place) -> list[Note]:
 
 
 _SVG = "image/svg+xml"
+_SHOWING = ("image", "use", "feImage", "style", "script")
+_LINK = re.compile(r"""(?:url\(|@import)\s*["']?(?!#|data:)([^"')\s;]+)""")
+
+
+def _outside(found: Print) -> str:
+    """Return the first address of another file that an SVG shows; nothing for the rest."""
+    if found.kind != _SVG:
+        return ""
+    for part in ET.fromstring(found.data).iter():
+        name = part.tag.rpartition("}")[2] if isinstance(part.tag, str) else ""
+        for key, value in part.attrib.items():
+            shown = key.rpartition("}")[2] == "href" and name in _SHOWING
+            if shown and not value.strip().startswith(("#", "data:")):
+                return value.strip()
+        for text in (*part.attrib.values(), part.text or "" if name == "style" else ""):
+            if link := _LINK.search(text):
+                return link[1]
+    return ""
 
 
 def logo(path: Path) -> Print | None:
@@ -83,7 +107,7 @@ def _logo(path: Path, _: object) -> Print | None:
             return _drawn(path.read_bytes())
         with _opened(path) as image:
             return _printed(_upright(image), image.width)
-    except (*_UNREADABLE, ET.ParseError, KeyError):
+    except (*_UNREADABLE, ET.ParseError, LookupError):  # an encoding that nobody knows
         return None
 
 

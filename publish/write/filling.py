@@ -57,6 +57,14 @@ def _environment() -> _Plain:
 
 def filled(text: str, values: Values) -> tuple[str, tuple[Slip, ...]]:
     """Return the text with its values, and every slip in it; the text is then as written."""
+    try:
+        return _filled(text, values)
+    except RecursionError:
+        help_ = "write one name in double braces, and no brackets within brackets"
+        return text, (Slip("braces", 1, text[:60], help_),)
+
+
+def _filled(text: str, values: Values) -> tuple[str, tuple[Slip, ...]]:
     environment = _environment()
     try:
         tree = environment.parse(text)

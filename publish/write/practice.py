@@ -10,6 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from publish.model import trade
 from publish.units import INCH_IN_MM, YARD
 
 _NONE = "common practice, no source"
@@ -57,9 +58,9 @@ BOBBIN = Practice(64 * YARD, _NONE)
 """Thread on a full bobbin: about 64 yd of 50 wt thread on a class 15 bobbin."""
 FUSED_SPARE = Practice(Fraction(3, 16), "Quiltmaker magazine (F+W), Piecing and applique")
 """Web is cut out this far outside the traced line."""
-WEB_APART = Practice(Fraction(1, 2), "Quiltmaker magazine (F+W), Piecing and applique")
+WEB_APART = Practice(trade.WEB_APART, "Quiltmaker magazine (F+W), Piecing and applique")
 """Least distance between shapes traced on one sheet of web."""
-BACKING_SEAM = Practice(Fraction(1, 2), _NONE)
+BACKING_SEAM = Practice(trade.BACKING_SEAM, _NONE)
 """Seam that joins backing panels."""
 CLIP_INTERVAL = Practice(Fraction(1, 2), _NONE)
 """Distance between clips in the edge of a curved seam that curves in."""

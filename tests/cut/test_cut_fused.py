@@ -17,10 +17,10 @@ from shapely.geometry import MultiPolygon, Polygon, box
 
 from publish import cut
 from publish.cut import nest
-from publish.cut.fused import APART
 from publish.cut.rolls import squares
 from publish.cut.stock import words
 from publish.model.draft import Placement
+from publish.model.trade import WEB_APART
 
 F = Fraction
 CROSS = MultiPolygon([Polygon([(-5, -1), (-1, -1), (-1, -5), (1, -5), (1, -1), (5, -1), (5, 1),
@@ -58,8 +58,8 @@ def test_nested_web_buys_less_than_squares_and_keeps_the_published_distance(eigh
     assert web.buy < plain.buy and web.buy >= web.length
     found = outlines(web.placements)
     assert len(found) == 8
-    assert min(a.distance(b) for a, b in combinations(found, 2)) >= float(APART) - 1e-6
-    room = box(0, 0, 17, float(web.length)).buffer(-float(APART) / 2 + 1e-6)
+    assert min(a.distance(b) for a, b in combinations(found, 2)) >= float(WEB_APART) - 1e-6
+    room = box(0, 0, 17, float(web.length)).buffer(-float(WEB_APART) / 2 + 1e-6)
     assert all(room.covers(shape) for shape in found)
 
 
@@ -69,7 +69,7 @@ def test_nested_cloth_holds_every_motif_at_its_size(eight):
     found = outlines(stretch.placements)
     assert len(found) == 8 == sum(c.count for c in stretch.cuts)
     assert all(shape.area == pytest.approx(CROSS.area) for shape in found)
-    assert min(a.distance(b) for a, b in combinations(found, 2)) >= float(APART) - 1e-6
+    assert min(a.distance(b) for a, b in combinations(found, 2)) >= float(WEB_APART) - 1e-6
     assert all(box(0, 0, 40, float(stretch.depth)).covers(shape) for shape in found)
     # squares of 11 1/2 in: three to a strip of 40 in, three strips
     assert plan.buy < -(-(3 * F(23, 2) + 1) // F(9, 2)) * F(9, 2)

@@ -181,7 +181,15 @@ def test_the_logo_stands_on_both_covers_in_place_of_the_name(
     ("name", "data"),
     [("logo.svg", b"<svg"), ("logo.svg", b"<p/>"), ("logo.png", b"\x89PNG\r\n"),
      ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg"/>'),
-     ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 a b"/>')],
+     ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 a b"/>'),
+     ("logo.svg", b'<?xml version="1.0" encoding="foo"?>'
+      b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"/>'),
+     ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
+      b'<image href="https://hollowfen.example/reed.png" width="9" height="9"/></svg>'),
+     ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
+      b'<style>@import "reed.css";</style></svg>'),
+     ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
+      b'<rect width="9" height="9" fill="url(reeds.svg#a)"/></svg>')],
 )  # fmt: skip
 def test_a_logo_that_cannot_be_read_is_an_error(tmp_path: Path, name: str, data: bytes) -> None:
     path = tmp_path / name

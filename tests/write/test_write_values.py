@@ -105,6 +105,8 @@ def test_a_size_whose_key_has_a_hyphen_is_named_with_an_underscore() -> None:
         ("{{ mini.__class__ }}", "W507", "mini.__class__", ""),
         ("{{ mini['block'].upper() }}", "W508", "call", "one name in double braces"),
         ("{{ mini[each] }}", "W508", "getitem", "one name in double braces"),
+        ("{{ " + "(" * 900 + "mini.block" + ")" * 900 + " }}", "W508", "((((", ""),
+        ("{{ " + "[" * 900, "W508", "[[[[", ""),
         ("{% include '/etc/hostname' %}", "W508", "include", "one name in double braces"),
     ],
 )

@@ -1,0 +1,21 @@
+"""Lengths of the trade that more than one stage works with, each with its source.
+
+In: nothing. Out: inches.
+Invariant: what is cut, printed and checked by such a length reads it here, so that none of
+them can differ.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+BACKING_SEAM = Fraction(1, 2)
+"""Seam between panels of a backing, selvages off: a published worked example joins two 42 in
+lengths to 83 in (reference back-3.75yd)."""
+
+WEB_APART = Fraction(1, 2)
+"""Left between shapes traced on web, which is cut out 3/16 in outside the line:
+Quiltmaker magazine (F+W), Piecing and applique."""
+
+PAPER_THICKNESS = Fraction(5, 1000)
+"""Of one sheet of a folded booklet: the stock of the published example in `deliver.impose`."""

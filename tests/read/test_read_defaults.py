@@ -1,0 +1,37 @@
+"""A default is one value: what the reference states is what the model holds.
+
+No source: that two parts of the program say the same is the point.
+"""
+
+from dataclasses import MISSING, fields
+
+import pytest
+
+from publish.model import pattern as model
+from publish.read import schema, schema_cloth, schema_design
+from publish.read.defaults import defaults
+
+PAIRS = [
+    (schema.PUBLICATION, model.Publication),
+    (schema_cloth.SEWING, model.Sewing),
+    (schema_cloth.BINDING, model.BindingSpec),
+    (schema_cloth.BACKING, model.BackingSpec),
+    (schema_cloth.BATTING, model.BattingSpec),
+    (schema_cloth.QUILTING, model.QuiltingSpec),
+    (schema_design.BORDER, model.BorderSpec),
+    (schema_design.SASHING, model.SashingSpec),
+    (schema_design.PILLOW, model.PillowSpec),
+    (schema_design.MOTIF, model.Motif),
+]
+
+
+@pytest.mark.parametrize(("section", "kind"), PAIRS, ids=lambda x: getattr(x, "__name__", ""))
+def test_a_default_is_one_value(section, kind):
+    stated = {key.name for key in section.keys}
+    told = {k: v for k, v in defaults(section).items() if v is not None}
+    held = {
+        field.name: field.default
+        for field in fields(kind)
+        if field.default not in (MISSING, None, "", ()) and field.name in stated
+    }
+    assert {name: told.get(name) for name in held} == held
