@@ -162,9 +162,7 @@ def _fabric(task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]
     return replace(plan, alternatives=tuple(others), shares=_shares(task, fabric, own, motifs))
 
 
-def _by_length(
-    task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]
-) -> FabricPlan:
+def _by_length(task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]) -> FabricPlan:
     """Return the plan of some needs from a length of one fabric, shapes nested where it pays."""
     sewing = task.pattern.sewing
     plan = checked(plan_fabric(fabric, own, sewing))

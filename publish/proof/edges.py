@@ -42,4 +42,3 @@ def measure(printed: Printed) -> Iterator[Note]:
                     help="shorten it, or let it break over two lines",
                 )  # fmt: skip
                 break
-
