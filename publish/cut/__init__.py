@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from functools import partial
 
 from publish.cut import asked
 from publish.cut.codes import CODES
@@ -18,9 +19,11 @@ from publish.cut.letters import Letters
 from publish.cut.needs import Need, cloth_of
 from publish.cut.notes import at_hand, too_large_note, too_wide_note
 from publish.cut.patches import Top, gather, top_needs
-from publish.cut.precut import alternative, offers, ready_cut, sold_as, too_large
+from publish.cut.precut import alternative, ready_cut, sold_as, too_large
+from publish.cut.precut import offers as ready_offers
 from publish.cut.purchase import purchase_of
 from publish.cut.rolls import stabiliser
+from publish.cut.savings import offers
 from publish.cut.stock import with_stock
 from publish.cut.stretch import Nestable, nested_cloth
 from publish.cut.thread import thread
@@ -108,6 +111,8 @@ def _plan(task: Task, notes: list[Note]) -> CutPlan | None:
         if own:
             fabrics[key] = with_stock(fabric, _fabric(task, fabric, own, motifs), pattern.sewing)
             notes += at_hand(pattern, size, fabrics[key])
+    bolt = partial(_by_length, task, motifs=motifs)
+    notes += offers(pattern, size, needs, fabrics, bolt)
     by_letter = {p.letter: p for plan in fabrics.values() for p in plan.pieces}
     pieces = tuple(by_letter[n.letter] for n in sorted(needs, key=_in_order))
     made = pillow(pattern, size)
@@ -157,7 +162,7 @@ def _fabric(task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]
         return replace(checked(plan_fabric(fabric, kept, sewing)), precut=made.plan)
     plan = _by_length(task, fabric, own, motifs)
     # Nobody cuts so many different sizes from fat quarters to save what may be left over.
-    looked_for = offers(fabric) if len(own) <= MOST_SIZES else ()
+    looked_for = ready_offers(fabric) if len(own) <= MOST_SIZES else ()
     others = [_alternative(task, sold_as(fabric, offer), plan) for offer in looked_for]
     return replace(plan, alternatives=tuple(others), shares=_shares(task, fabric, own, motifs))
 

@@ -13,4 +13,5 @@ CODES: dict[str, str] = {
     "C405": "A curve is tighter than its seam allowance",
     "C406": "A quicker method is asked for and makes nothing",
     "C407": "A print with a direction is turned by a quicker method",
+    "C408": "A little less would save a quarter yard",
 }

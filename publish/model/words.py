@@ -73,7 +73,8 @@ class Steps:
 @dataclass(frozen=True)
 class Row:
     """A table row. `kind` is `body`, `group` (one cell, a heading inside the table),
-    `part` (a part of the row before it) or `total`. `colour` is a fabric key whose colour a swatch shows beside the first cell.
+    `part` (a part of the row before it) or `total`. `fabric` is the key of a fabric whose
+    colour a swatch shows beside the first cell.
     """
 
     cells: tuple[str, ...]

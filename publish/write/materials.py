@@ -57,7 +57,7 @@ def _assumes(book: Book) -> str:
     sewing = book.pattern.sewing
     included = [f"{step} for straightening the cut end"] if sewing.straightening > 0 else []
     if sewing.squaring > 0:
-        included.append(f"{inches_text(sewing.squaring)} a strip for squaring up as you cut")
+        included.append(f"{inches_text(sewing.squaring)} a strip for keeping its edge straight")
     if sewing.mis_cut > 0:
         included.append(f"{inches_text(sewing.mis_cut)} for a strip that goes wrong")
     straight = f" and include {listed(included)}" if included else ""

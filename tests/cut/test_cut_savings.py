@@ -1,0 +1,55 @@
+"""What a little less would save, offered where it saves a quarter yard.
+
+13 1/2 in lies two across 40 in, and 13 1/4 in three, since 40 / 3 = 13 1/3: nine squares are
+five strips of 13 1/2 in or three of 13 1/4 in, 67 1/2 in or 39 3/4 in of cloth. Six strips of
+binding, 2 1/4 in wide, take 13 1/2 in more.
+"""
+
+from __future__ import annotations
+
+from helpers import changed, pattern
+
+from publish import pipeline
+from publish.units import YARD
+
+NINE = changed(
+    "mini: {block_size: 16 in, motif_size: 14 in}",
+    "mini: {block_size: 16 in, motif_size: 12 in, columns: 3, rows: 3}",
+)
+
+
+def offers(folder, text):
+    work = pipeline.examine(pattern(folder, text)).work
+    return [n for n in work.report if n.code == "C408"], work.plans["mini"].fabrics["moss"]
+
+
+def test_a_square_that_lets_one_more_lie_across_is_offered(tmp_path):
+    (note,), plan = offers(tmp_path, NINE)
+    assert plan.length == 67.5 + 13.5
+    assert "13 1/4 in instead of 13 1/2 in" in note.what
+    # 81 + 11/8 + 1 in are 2 3/8 yd; 53 1/4 + 9/8 + 1 in are 1 5/8 yd
+    assert "save 3/4 yd of Deep moss" in note.what
+    assert "motif_margin: 1 1/4 in" in note.help
+
+
+def test_what_is_offered_comes_true_and_is_offered_no_more(tmp_path):
+    found, plan = offers(tmp_path, NINE + "sewing: {motif_margin: 1 1/4 in}\n")
+    assert not found
+    assert plan.buy == YARD * 13 / 8
+
+
+def test_what_saves_less_than_a_quarter_yard_is_not_offered(tmp_path):
+    found, _ = offers(tmp_path, NINE.replace(", columns: 3, rows: 3", ""))
+    assert not found
+
+
+def test_a_backing_that_takes_a_panel_fewer_is_offered(tmp_path):
+    """34 in and twice 4 in take two panels of 40 in; with twice 3 in one is enough."""
+    plain = "mini: {block_size: 34 in, motif_size: 12 in, backing: {fabric: linen}}"
+    text = NINE.replace("mini: {block_size: 16 in, motif_size: 12 in, columns: 3, rows: 3}", plain)
+    work = pipeline.examine(pattern(tmp_path, text)).work
+    (note,) = [n for n in work.report if n.code == "C408"]
+    assert "reaches 3 in past each edge" in note.what
+    less = text.replace("backing: {fabric: linen}", "backing: {fabric: linen, overhang: 3 in}")
+    work = pipeline.examine(pattern(tmp_path, less)).work
+    assert not [n for n in work.report if n.code == "C408"]
