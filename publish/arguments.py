@@ -40,6 +40,7 @@ def parser() -> argparse.ArgumentParser:
     _takes_pattern(steps)
     steps.set_defaults(run="steps")
 
+    _add_trace(commands)
     _add_kits(commands)
     _add_compare(commands)
 
@@ -70,6 +71,16 @@ def _add_check(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     check.add_argument("--figures", type=Path, metavar="DIR", help="draw findings, as SVG files")
     check.add_argument("--report", type=Path, metavar="DIR", help="write them as a page")
     check.set_defaults(run="check")
+
+
+def _add_trace(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    trace = commands.add_parser("trace", help="turn a photo or scan of the cut paper into a motif")
+    trace.add_argument("photo", type=Path, help="a JPEG, PNG, TIFF or HEIC picture")
+    trace.add_argument(
+        "--folds", type=int, choices=(4, 6, 8, 12, 16), help="wedges it was folded into (counted)"
+    )
+    trace.add_argument("--out", type=Path, metavar="DIR", help="folder for results (the photo's)")
+    trace.set_defaults(run="trace")
 
 
 def _add_kits(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:

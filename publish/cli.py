@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 CLEAN, ERRORS, USAGE = 0, 1, 2
 UNPRINTED = (
     "publish.deliver", "publish.draw", "publish.typeset.press", "publish.report_page",
-    "publish.compare", "publish.web", "ezdxf", "pikepdf", "pypdfium2", "spyrrow",
+    "publish.compare", "publish.web", "publish.trace", "ezdxf", "pikepdf", "pypdfium2", "spyrrow",
 )  # fmt: skip
 """Modules that only pages and files need, and that take long to load."""
 CHANGED = 1
@@ -162,6 +162,21 @@ def _steps(arguments: argparse.Namespace) -> int:
     return CLEAN
 
 
+def _trace(arguments: argparse.Namespace) -> int:
+    from publish import tracing
+
+    try:
+        traced = tracing.trace_photo(arguments.photo, arguments.folds)
+        _print_report(traced.report, sys.stderr)
+        for path in traced.write(arguments.out or arguments.photo.parent):
+            print(path)
+    except OSError as problem:
+        print(f"foldwork: {problem}", file=sys.stderr)
+        return USAGE
+    print("\n".join(traced.lines))
+    return ERRORS if traced.report.errors else CLEAN
+
+
 def _kits(arguments: argparse.Namespace) -> int:
     from publish import pipeline
     from publish.notes import PublishError
@@ -226,7 +241,7 @@ def _reference(arguments: argparse.Namespace) -> int:
 
 RUN = {
     "build": _build, "check": _check, "compare": _compare, "kits": _kits, "new": _new,
-    "preview": _preview, "reference": _reference, "steps": _steps,
+    "preview": _preview, "reference": _reference, "steps": _steps, "trace": _trace,
 }  # fmt: skip
 
 

@@ -1,4 +1,4 @@
-"""An SVG drawing as shapes to be flattened, and the marks that place its wedge.
+"""A drawing, SVG or a picture of cut paper, as shapes, and the marks that place its wedge.
 
 In: a file, the id (or label) of the element that is the motif. Out: `Drawing`.
 Invariant: a drawing comes back whole or not at all, with notes on what is wrong with it.
@@ -23,7 +23,8 @@ from xml.etree.ElementTree import Element
 
 import numpy as np
 
-from publish.draft.limits import MAX_BYTES
+from publish import trace
+from publish.draft.limits import MAX_BYTES, MAX_PICTURE
 from publish.draft.shapes import DrawingError, apply, numbers, subpaths
 from publish.draft.style import style_rules
 from publish.draft.svgfile import SvgFile, read_svg
@@ -42,17 +43,27 @@ class Drawing:
 
 
 def read_drawing(
-    path: Path, file: str, element: str | None, yaml_path: str
+    path: Path, file: str, element: str | None, yaml_path: str, folds: int | None = None
 ) -> tuple[Drawing | None, tuple[Note, ...]]:
-    """Read the drawing of a motif. `file` is how notes name it."""
+    """Read the drawing of a motif. `file` is how notes name it.
+
+    A picture is traced first; `folds` is how many folds its paper must have.
+    """
     top = Place(file, 1, 1, yaml_path)
+    drawn = path.suffix.lower() == ".svg"
     try:
         with path.open("rb") as stream:
-            data = stream.read(MAX_BYTES + 1)
+            data = stream.read((MAX_BYTES if drawn else MAX_PICTURE) + 1)
     except OSError as fault:
         reason = fault.strerror or "unknown reason"
         return None, (error("D301", top, "the drawing cannot be opened", received=reason,
                             help="check the file's name and place"),)  # fmt: skip
+    told: tuple[Note, ...] = ()
+    if not drawn:
+        found, told = trace.traced(data, top, folds)
+        if found is None:
+            return None, told
+        data = trace.drawing(found, path.name).encode()
     svg, notes = read_svg(data, file, yaml_path)
     if svg is None:
         return None, notes
@@ -60,7 +71,7 @@ def read_drawing(
     if picked is None:
         return None, (_missing(svg, element or "", top),)
     rules, notes = style_rules(svg)
-    walk = Walk(svg, rules, list(notes))
+    walk = Walk(svg, rules, [*told, *notes])
     context = walk.above(picked)
     walk.draw(picked, context)
     centre, start = _marks(walk, picked)

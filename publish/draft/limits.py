@@ -20,6 +20,9 @@ GRID = 1e-7
 MAX_BYTES = 5_000_000
 """Of an SVG file. A hand-drawn motif is a few hundred kilobytes at most."""
 
+MAX_PICTURE = 100_000_000
+"""Of a picture that is traced."""
+
 MAX_ELEMENTS = 20_000
 MAX_DEPTH = 60
 MAX_STYLE = 100_000

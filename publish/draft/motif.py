@@ -111,7 +111,8 @@ def _source(pattern: Pattern, motif: Motif) -> tuple[_Source | None, tuple[Note,
     path = pattern.folder / motif.drawing
     inside = Path(os.path.relpath(path, pattern.folder))
     file = (Path(pattern.place().file).parent / inside).as_posix()
-    drawing, notes = read_drawing(path, file, motif.element, f"motifs.{motif.key}.drawing")
+    way = f"motifs.{motif.key}.drawing"
+    drawing, notes = read_drawing(path, file, motif.element, way, motif.folds)
     if drawing is None:
         return None, notes
     return _Source(motif, drawing, drawing.place), notes

@@ -83,11 +83,11 @@ def _any_case(word: str) -> str:
 
 @dataclass(frozen=True)
 class Drawing(File):
-    """An SVG file."""
+    """An SVG file, or a picture of the cut paper."""
 
     noun: str = "drawing"
-    kind: str = "an SVG file"
-    endings: tuple[str, ...] = (".svg",)
+    kind: str = "an SVG file, or a photo or scan of the cut paper (JPEG, PNG, TIFF, HEIC)"
+    endings: tuple[str, ...] = (".svg", ".jpg", ".jpeg", ".png", ".tif", ".tiff", ".heic")
 
     def _save(self, text: str) -> str:
         name = Path(text).with_suffix(".svg")

@@ -28,7 +28,8 @@ MOTIF = Section(
     "motif",
     "A paper-cut motif: what it looks like, how the cloth is folded, how it is applied.",
     (
-        Key("drawing", Drawing(), "The SVG file that shows the motif.", "bulrush.svg"),
+        Key("drawing", Drawing(), "The SVG file that shows the motif, or a photo or "
+            "scan of the cut paper, which is traced.", "bulrush.svg"),
         Key("outline", Many(POINT, 3, 400), "The motif's outline written out, in hundredths of "
             "half its span from the centre, y downwards.",
             "[[0, 0, corner], [60, 0], [90, 30], [40, 40, corner]]"),

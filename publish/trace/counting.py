@@ -1,0 +1,105 @@
+"""How many wedges a motif was folded into, and its pose.
+
+In: how much of each pixel is paper. Out: a `Pose` and the number of folds.
+Invariant: a motif that repeats on 8 folds also repeats on 4; the greatest number on which
+it repeats as well is its own.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from publish.trace.image import Floats, Points
+from publish.trace.plane import local, turned
+from publish.trace.straighten import COARSE, FINE, Pose, fold_starts, rounded, settle
+
+FOLDS = (4, 6, 8, 12, 16)
+
+REPEATS = 0.30
+"""Unlikeness up to which the copies of a motif are copies of one another."""
+
+MORE = 1.7
+"""How many times as unlike the copies on twice the folds may be as those on the folds."""
+
+
+@dataclass(frozen=True)
+class Counted:
+    """A pose, the folds, and the folds that fit as well where they cannot be told."""
+
+    pose: Pose
+    folds: int
+    rivals: tuple[int, ...] = ()
+
+
+def counted(share: Floats, folds: int | None, focal: float | None, scanned: bool) -> Counted | None:
+    """Return the pose of the motif; None when it does not repeat.
+
+    `focal` is the camera's focal length in pixels, needed for four folds alone.
+    """
+    start = rounded(share)
+    if start is None:
+        return None
+    if folds is not None:
+        best = _best(share, start, folds // 2)
+        return _ended(share, Counted(best, folds), focal, scanned)
+    tried = {n: _best(share, start, n) for n in (3, 4)}
+    found = min(tried.values(), key=lambda p: p.unlike)
+    if found.unlike > REPEATS:
+        found = _best(share, start, 2)
+        return _ended(share, Counted(found, 4), focal, scanned)
+    rivals = tuple(2 * n for n, p in tried.items()
+                   if n != found.turns and p.unlike < MORE * found.unlike + 0.01)  # fmt: skip
+    twice = settle(share, found.matrix, 2 * found.turns, 0.0, COARSE[-1:])
+    if twice.unlike < MORE * max(found.unlike, 0.02):
+        found = twice
+    return _ended(share, Counted(found, 2 * found.turns, rivals), focal, scanned)
+
+
+def _best(share: Floats, start: Points, turns: int) -> Pose:
+    fold = fold_starts(share, start, turns)
+    poses = [settle(share, start, turns, f, COARSE) for f in fold or [0.0]]
+    return min(poses, key=lambda p: p.unlike)
+
+
+def _ended(share: Floats, found: Counted, focal: float | None, scanned: bool) -> Counted | None:
+    """Return the pose refined, its first fold lying as near as can be to the picture's x."""
+    pose = settle(share, found.pose.matrix, found.pose.turns, 0.0, FINE)
+    if pose.unlike > REPEATS:
+        return None
+    if pose.turns == 2:
+        pose = _proportioned(pose, share, focal, scanned)
+    step = 2 * math.pi / found.folds
+
+    def along(k: int) -> float:
+        way = local(pose.matrix, np.zeros((1, 2)))[0] @ turned(k * step)[:, 0]
+        return abs(math.atan2(way[1], way[0]))
+
+    best = min(range(found.folds), key=along)
+    matrix = pose.matrix.copy()
+    matrix[:, :2] = matrix[:, :2] @ turned(best * step)
+    return replace(found, pose=replace(pose, matrix=matrix))
+
+
+def _proportioned(pose: Pose, share: Floats, focal: float | None, scanned: bool) -> Pose:
+    """Return the pose of a motif of two turns with its folds in proportion.
+
+    Four folds repeat however the paper is stretched along one of them. A scanner does not
+    stretch; for a camera the two folds are square to each other in space and equally long
+    for equal lengths, which its focal length makes into an equation.
+    """
+    rows, columns = share.shape
+    if scanned:
+        one, two = local(pose.matrix, np.zeros((1, 2)))[0].T
+    else:
+        length = focal or 28 / 43.27 * math.hypot(rows, columns)
+        lens = np.array([[length, 0, columns / 2], [0, length, rows / 2], [0, 0, 1]])
+        one, two = (np.linalg.inv(lens) @ pose.matrix[:, :2]).T
+    ratio = float(np.linalg.norm(one) / np.linalg.norm(two))
+    stretch = math.sqrt(ratio)
+    matrix = pose.matrix.copy()
+    matrix[:, 0] /= stretch
+    matrix[:, 1] *= stretch
+    return replace(pose, matrix=matrix)

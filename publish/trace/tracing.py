@@ -1,0 +1,216 @@
+"""A picture of cut paper becomes a motif.
+
+In: the bytes of a picture, the folds where they are known. Out: `Traced`, and notes.
+Invariant: a motif comes back only when its copies agree on it; what was measured comes with
+it, and what was guessed is a note.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+import cv2
+import numpy as np
+
+from publish.notes import Note, Place
+from publish.trace import findings
+from publish.trace.consensus import Strayed, Wedge, agreed, edge_spread, strayed
+from publish.trace.counting import Counted, counted
+from publish.trace.cubics import flat
+from publish.trace.drawn import SQUARE, Drawn, Meeting, drawn
+from publish.trace.folded import folded
+from publish.trace.image import Floats, Picture, Points, read_picture
+from publish.trace.outline import Outline, outlined
+from publish.trace.paper import Cover, covers
+from publish.trace.plane import copies, local
+from publish.trace.straighten import Pose, rounded
+
+STRAY = 0.01
+"""Share of the width from which a straying copy is said, and up to which copies agree."""
+
+SLIP = 12.0
+"""Degrees off square up to which an edge at a fold was most likely meant to be square."""
+
+BLUR = 0.01
+SMALLEST = 250
+"""Pixels of the motif's width below which nothing is traced."""
+
+
+@dataclass(frozen=True)
+class Traced:
+    """A motif from a picture. Lengths are in the plane of the paper; `half` is half the
+    side of the square about the centre that holds the opened motif."""
+
+    picture: Picture
+    pose: Pose
+    folds: int
+    wedge: Wedge
+    drawn: Drawn
+    outline: Outline
+    strays: tuple[Strayed, ...]
+    half: float
+    inches: float | None
+    """The opened motif's true width, where the picture tells it."""
+
+    @property
+    def opened(self) -> bool:
+        """Return whether the paper lay opened, not as a folded wedge."""
+        return self.pose.turns > 0
+
+    @property
+    def slips(self) -> tuple[Meeting, ...]:
+        """Return where an outline meets a fold nearly square."""
+        return tuple(m for m in self.drawn.meetings if SQUARE < abs(m.off) <= SLIP)
+
+
+@lru_cache(maxsize=16)
+def traced(data: bytes, place: Place, folds: int | None = None
+           ) -> tuple[Traced | None, tuple[Note, ...]]:  # fmt: skip
+    """Return the motif in a picture file, or None and the notes that say why not.
+
+    `folds` is one of 4, 6, 8, 12, 16, or None to count them. Kept by content while the
+    program runs.
+    """
+    picture = read_picture(data, place)
+    if isinstance(picture, Note):
+        return None, (picture,)
+    failed: Note | None = None
+    for cover in covers(picture.pixels):
+        for share in _tries(cover):
+            if isinstance(share, str):
+                failed = failed or findings.cut_off(place, share)
+                continue
+            found, notes = _from_cover(picture, share, place, folds)
+            if found is not None:
+                return found, notes
+            failed = notes[0]
+    return None, (failed or findings.no_paper(place),)
+
+
+def _tries(cover: Cover) -> Iterator[Floats | str]:
+    """Yield the cover of what may be the motif; the side where its paper is cut off."""
+    smooth = cv2.GaussianBlur(cover.share, (0, 0), 1.0)
+    count, labels, stats, _ = cv2.connectedComponentsWithStats((smooth > 0.5).astype(np.uint8))
+    if count < 2:
+        return
+    rows, columns = cover.share.shape
+    area = stats[1:, cv2.CC_STAT_AREA]
+    left, top = stats[1:, cv2.CC_STAT_LEFT], stats[1:, cv2.CC_STAT_TOP]
+    right, low = left + stats[1:, cv2.CC_STAT_WIDTH], top + stats[1:, cv2.CC_STAT_HEIGHT]
+    edges = {"left": left <= 1, "upper": top <= 1, "right": right >= columns - 1,
+             "lower": low >= rows - 1}  # fmt: skip
+    largest = int(area.argmax())
+    if area[largest] < 2e-3 * rows * columns:
+        return
+    side = next((name for name, touched in edges.items() if touched[largest]), None)
+    if side is not None:
+        yield side
+        return
+    whole = ~np.any(list(edges.values()), axis=0)
+    large = whole & (area >= 0.02 * area[largest])
+    yield _only(cover.share, labels, whole)
+    if large.sum() > 1:
+        yield _only(cover.share, labels, np.arange(len(area)) == largest)
+
+
+def _only(share: Floats, labels: Points, kept: Points) -> Floats:
+    """Return the cover of some components alone, and what is close round them."""
+    mask = np.concatenate([[False], kept])[labels].astype(np.uint8)
+    near = cv2.dilate(mask, np.ones((9, 9), np.uint8))
+    other = cv2.dilate(((labels > 0) & (mask == 0)).astype(np.uint8), np.ones((5, 5), np.uint8))
+    clear = (near == 0) | ((other > 0) & (mask == 0))
+    return np.where(clear, np.minimum(share, 0), share).astype(np.float32)
+
+
+def _from_cover(picture: Picture, share: Floats, place: Place, folds: int | None
+                ) -> tuple[Traced | None, tuple[Note, ...]]:  # fmt: skip
+    start = rounded(share)
+    if start is None:
+        return None, (findings.no_paper(place),)
+    across = 2 * math.sqrt(abs(float(np.linalg.det(start[:2, :2]))))
+    if across < SMALLEST:
+        return None, (findings.too_small(place, across),)
+    found = counted(share, folds, picture.focal, picture.inch is not None)
+    notes: list[Note] = []
+    if found is None or (found.folds == 4 and folds is None):
+        found = folded(share, folds) or found
+    if found is None:
+        other = None if folds is None else counted(share, None, None, True)
+        if other is not None and folds is not None:
+            return None, (findings.other_folds(place, folds, other.folds),)
+        return None, (findings.no_repeat(place, folds),)
+    if found.rivals:
+        return None, (findings.not_told(place, tuple(sorted((found.folds, *found.rivals)))),)
+    if found.folds == 4 and found.pose.turns and picture.inch is None and picture.focal is None:
+        notes.append(findings.proportions(place))
+    return _measured(picture, share, found, place, notes)
+
+
+def _measured(picture: Picture, share: Floats, found: Counted, place: Place, notes: list[Note]
+              ) -> tuple[Traced | None, tuple[Note, ...]]:  # fmt: skip
+    """Return the motif with what is measured on it."""
+    wedge = agreed(share, found.pose, found.folds)
+    spread = edge_spread(wedge)
+    if spread / wedge.unit / 2 > BLUR:
+        return None, (findings.blurred(place, spread / wedge.unit / 2),)
+    outline = outlined(wedge)
+    if outline.area.is_empty:
+        return None, (findings.no_repeat(place, found.folds),)
+    made = drawn(outline, wedge, spread)
+    half = _half(made, found.folds)
+    copies_ = _strays(share, found, outline) if found.pose.turns else ()
+    usual = float(np.mean([s.usual for s in copies_])) / (2 * half) if copies_ else 0.0
+    if usual > STRAY:
+        return None, (findings.differs(place, usual),)
+    scale = math.sqrt(abs(float(np.linalg.det(local(found.pose.matrix, np.zeros((1, 2)))[0]))))
+    inches = None if picture.inch is None else 2 * half * scale / picture.inch
+    whole = Traced(picture, found.pose, found.folds, wedge, made, outline, copies_, half, inches)
+    return whole, (*notes, *_notes(whole, place))
+
+
+def _half(made: Drawn, folds: int) -> float:
+    points = np.concatenate([flat(list(p.curves)) for part in made.parts for p in part])
+    return max(float(np.abs(points @ w.T).max()) for w in copies(folds // 2, 0.0))
+
+
+def _strays(share: Floats, found: Counted, outline: Outline) -> tuple[Strayed, ...]:
+    """Return how each copy strays, at points along the cut edges."""
+    edges, ways = [], []
+    for part in outline.rings:
+        for ring in part:
+            for run in ring.runs:
+                step = max(1, len(run.points) // 120)
+                points = run.points[step // 2 :: step]
+                if len(points) < 3:
+                    continue
+                along = np.gradient(points, axis=0)
+                along /= np.maximum(np.hypot(*along.T), 1e-12)[:, None]
+                edges.append(points)
+                ways.append(np.column_stack([-along[:, 1], along[:, 0]]))
+    if not edges:
+        return ()
+    inward = np.concatenate(ways)
+    return tuple(strayed(share, found.pose, found.folds, np.concatenate(edges), inward))
+
+
+def _notes(found: Traced, place: Place) -> Iterator[Note]:
+    worst = max((s.greatest for s in found.strays), default=0.0) / (2 * found.half)
+    if worst > STRAY:
+        size = "" if found.inches is None else f" ({worst * found.inches * 25.4:.1f} mm)"
+        yield findings.strays(place, worst, size)
+    if found.outline.specks:
+        yield findings.specks(place, found.outline.specks)
+    for m in found.slips:
+        fold = "first" if m.fold == 0 else "second"
+        where = f"{m.reach / found.half / 2:.0%} of the width".replace("%", " %")
+        yield findings.slips(
+            place, f"{abs(m.off):.0f} degrees off, on the {fold} fold, {where} from the centre"
+        )
+
+
+def turned_to(found: Traced, folds: int) -> Traced:
+    """Return the motif with another number of folds written; its wedge stays."""
+    return replace(found, folds=folds)
