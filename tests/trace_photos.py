@@ -25,7 +25,14 @@ from publish.draft.unfold import images, moved, sector, unfold
 from publish.trace import Traced
 from publish.trace.cubics import flat
 
-PAPERS = [(246, 244, 238), (250, 250, 250), (40, 44, 52), (178, 40, 48), (60, 96, 70), (232, 206, 120)]
+PAPERS = [
+    (246, 244, 238),
+    (250, 250, 250),
+    (40, 44, 52),
+    (178, 40, 48),
+    (60, 96, 70),
+    (232, 206, 120),
+]
 TABLES = [(120, 84, 52), (62, 66, 74), (206, 196, 180), (36, 60, 84), (168, 172, 170), (24, 22, 22)]
 NARROW = 0.008
 """Share of the width: necks and slits below it are not cut from paper (4 mm in 500)."""
@@ -92,8 +99,12 @@ def cuttable(whole: MultiPolygon, folds: int) -> bool:
         if area.difference(kept).area > 2e-3:
             return False
     step = math.pi / folds
-    turned = moved(whole, np.array([[math.cos(2 * step), -math.sin(2 * step)],
-                                    [math.sin(2 * step), math.cos(2 * step)]]))  # fmt: skip
+    turned = moved(
+        whole,
+        np.array(
+            [[math.cos(2 * step), -math.sin(2 * step)], [math.sin(2 * step), math.cos(2 * step)]]
+        ),
+    )
     return bool(whole.symmetric_difference(turned).area > 0.12 * whole.area)
 
 
@@ -117,7 +128,9 @@ def _slipped(cut: Cut, jitter: float, random: np.random.Generator) -> list[Polyg
     return list(joined.geoms)
 
 
-def _camera(taking: Taking, reach: float, random: np.random.Generator) -> tuple[np.ndarray, tuple[int, int]]:
+def _camera(
+    taking: Taking, reach: float, random: np.random.Generator
+) -> tuple[np.ndarray, tuple[int, int]]:
     """Return the matrix from the motif's plane to the picture, and the picture's size."""
     width, height = taking.width, taking.width * 3 // 4
     focal = 28 / 43.27 * math.hypot(width, height)
@@ -134,7 +147,9 @@ def _camera(taking: Taking, reach: float, random: np.random.Generator) -> tuple[
     distance = focal * reach / (random.uniform(0.35, 0.40) * height)
     plane = np.stack([pose[:, 0], pose[:, 1], [0, 0, distance]], axis=1)
     shift = random.uniform(-0.03, 0.03, 2) * height
-    lens = np.array([[focal, 0, width / 2 + shift[0]], [0, focal, height / 2 + shift[1]], [0, 0, 1]])
+    lens = np.array(
+        [[focal, 0, width / 2 + shift[0]], [0, focal, height / 2 + shift[1]], [0, 0, 1]]
+    )
     return lens @ plane, (width, height)
 
 
@@ -143,7 +158,7 @@ def _field(random: np.random.Generator, size: tuple[int, int], grain: float, str
     width, height = size
     small = random.normal(size=(max(4, int(height / grain)), max(4, int(width / grain / stretch))))
     wide = cv2.resize(small.astype(np.float32), size, interpolation=cv2.INTER_CUBIC)
-    return (wide - wide.mean()) / max(float(wide.std()), 1e-6)
+    return (wide - wide.mean()) / np.float32(max(float(wide.std()), 1e-6))
 
 
 def photo(cut: Cut, seed: int, taking: Taking = Taking(), suffix: str = "JPEG") -> bytes:
@@ -164,7 +179,9 @@ def photo(cut: Cut, seed: int, taking: Taking = Taking(), suffix: str = "JPEG") 
     share = cv2.resize(mask, size, interpolation=cv2.INTER_AREA).astype(np.float32) / 255
     seen = _lit(share, size, taking, random)
     seen = cv2.GaussianBlur(seen, (0, 0), taking.blur) if taking.blur else seen
-    coded = np.clip(cv2.pow(np.maximum(seen, 1e-6).astype(np.float32), 1 / 2.4) * 1.055 - 0.055, 0, 1)
+    coded = np.clip(
+        cv2.pow(np.maximum(seen, 1e-6).astype(np.float32), 1 / 2.4) * 1.055 - 0.055, 0, 1
+    )
     noise = random.standard_normal(coded.shape, np.float32)
     coded = coded * 255 + taking.noise * noise
     image = Image.fromarray(np.clip(coded, 0, 255).astype(np.uint8))
@@ -180,32 +197,35 @@ def _lit(share: np.ndarray, size: tuple[int, int], taking: Taking, random) -> np
     """Return paper on its table under uneven light, in linear light."""
 
     def linear(colour: tuple[int, int, int]) -> np.ndarray:
-        return (np.array(colour) / 255) ** 2.2
+        return ((np.array(colour, np.float32) / 255) ** 2.2).astype(np.float32)
 
     while True:
         paper, table = PAPERS[random.integers(6)], TABLES[random.integers(6)]
         if abs(np.mean(linear(paper)) - np.mean(linear(table))) > 0.1:
             break
-    ground = np.ones((size[1], size[0], 3), np.float32) * linear(table)
-    front = np.ones_like(ground) * linear(paper)
+    under = np.ones((size[1], size[0]), np.float32)
+    over = np.ones_like(under)
     if taking.texture:
         grain = _field(random, size, random.uniform(2, 6), random.uniform(1, 25))
-        ground = ground * (1 + random.uniform(0.03, 0.12) * grain[..., None]).clip(0.5, 1.6)
-        front = front * (1 + 0.02 * _field(random, size, 3, 1)[..., None])
+        under = (under + np.float32(random.uniform(0.03, 0.12)) * grain).clip(0.5, 1.6)
+        over = over + np.float32(0.02) * _field(random, size, 3, 1)
     cast = cv2.GaussianBlur(share, (0, 0), random.uniform(2, 8))
     moved_by = np.float32([[1, 0, random.uniform(-5, 5)], [0, 1, random.uniform(-5, 5)]])
     cast = cv2.warpAffine(cast, moved_by, size)
-    ground = ground * (1 - random.uniform(0.1, 0.35) * cast[..., None])
-    light = np.ones((size[1], size[0]), np.float32)
-    y, x = np.mgrid[0 : size[1], 0 : size[0]].astype(np.float32)
+    under = under * (1 - np.float32(random.uniform(0.1, 0.35)) * cast)
+    y = np.linspace(-0.5, 0.5, size[1], dtype=np.float32)[:, None]
+    x = np.linspace(-0.5, 0.5, size[0], dtype=np.float32)[None]
     way = random.uniform(0, 2 * math.pi)
-    along = (x / size[0] - 0.5) * math.cos(way) + (y / size[1] - 0.5) * math.sin(way)
-    light = light * (1 + random.uniform(0.1, 0.5) * along)
+    along = x * np.float32(math.cos(way)) + y * np.float32(math.sin(way))
+    light = 0.9 + np.float32(random.uniform(0.1, 0.45)) * along
     if taking.shadow and random.random() < 0.6:
-        soft = random.uniform(0.02, 0.25)
-        edge = 1 / (1 + np.exp(-(along - random.uniform(-0.3, 0.3)) / soft))
-        light = light * (1 - random.uniform(0.15, 0.5) * edge)
-    return (ground + (front - ground) * share[..., None]) * light[..., None] * 0.9
+        soft = np.float32(random.uniform(0.02, 0.25))
+        edge = 1 / (1 + np.exp(-(along - np.float32(random.uniform(-0.3, 0.3))) / soft))
+        light = light * (1 - np.float32(random.uniform(0.15, 0.5)) * edge)
+    ground, front = under * (1 - share) * light, over * share * light
+    return np.dstack(
+        [g * ground + f * front for g, f in zip(linear(table), linear(paper), strict=True)]
+    )
 
 
 def traced_whole(found: Traced) -> MultiPolygon:
@@ -236,8 +256,9 @@ def outlines_apart(whole: MultiPolygon, cut: Cut) -> tuple[float, float]:
             [np.stack([c[:-1], c[1:]], axis=1) for c in map(shapely.get_coordinates, lines)]
         )
         tree = shapely.STRtree(shapely.linestrings(pairs))
-        gaps.append(tree.query_nearest(shapely.points(points), return_distance=True,
-                                       all_matches=False)[1])  # fmt: skip
+        gaps.append(
+            tree.query_nearest(shapely.points(points), return_distance=True, all_matches=False)[1]
+        )
     every = np.concatenate(gaps)
     width = float(np.ptp(shapely.get_coordinates(cut.whole)[:, 0]))
     return 100 * float(every.max()) / width, 100 * float(every.mean()) / width

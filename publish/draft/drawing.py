@@ -60,10 +60,10 @@ def read_drawing(
                             help="check the file's name and place"),)  # fmt: skip
     told: tuple[Note, ...] = ()
     if not drawn:
-        found, told = trace.traced(data, top, folds)
-        if found is None:
+        paper, told = trace.traced(data, top, folds)
+        if paper is None:
             return None, told
-        data = trace.drawing(found, path.name).encode()
+        data = trace.drawing(paper, path.name).encode()
     svg, notes = read_svg(data, file, yaml_path)
     if svg is None:
         return None, notes

@@ -128,13 +128,26 @@ def strayed(share: Floats, pose: Pose, folds: int, edge: Points, inward: Points)
         along = edge[:, None] + steps[None, :, None] * inward[:, None]
         at = project(pose.matrix, along.reshape(-1, 2) @ way.T)
         values = sampled(share, at).reshape(len(edge), len(steps))
-        gaps = _crossing(cv2.GaussianBlur(values, (0, 0), 1.0, sigmaY=1e-3), steps)
-        worst = int(np.nanargmax(np.abs(gaps)))
+        smooth = cv2.GaussianBlur(values, (0, 0), 1.0, sigmaY=1e-3)
+        gaps = _crossing(np.asarray(smooth, np.float32), steps)
+        gaps = np.abs(_evened(gaps))
+        worst = int(gaps.argmax())
         place = edge[worst] @ way.T
-        found.append(Strayed(
-            float(np.nanmean(np.abs(gaps))), float(abs(gaps[worst])),
-            (float(place[0]), float(place[1])),
-        ))  # fmt: skip
+        found.append(
+            Strayed(
+                float(gaps.mean()),
+                float(gaps[worst]),
+                (float(place[0]), float(place[1])),
+            )
+        )
+    return found
+
+
+def _evened(gaps: Points) -> Points:
+    """Return for each point the middle of its neighbours' gaps: no slip of the scissors is
+    as short as one point, but at a corner a single line may miss its edge."""
+    around = np.stack([np.roll(gaps, k) for k in range(-3, 4)])
+    found: Points = np.median(around, axis=0)
     return found
 
 
@@ -160,7 +173,7 @@ def edge_spread(wedge: Wedge) -> float:
     """
     field = wedge.field
     rise = np.hypot(cv2.Sobel(field, cv2.CV_32F, 1, 0), cv2.Sobel(field, cv2.CV_32F, 0, 1)) / 8
-    near = (np.abs(field - 0.5) < 0.15) & (rise > 0.02)
+    near = (np.abs(field - 0.5) < 0.15) & (rise > 1e-3)
     if near.sum() < 20:
         return 1.0
     steep = float(np.percentile(rise[near], 60))

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 
@@ -48,8 +49,9 @@ def spaced(points: Points, step: float) -> Points:
     return np.column_stack([np.interp(way, arc, points[:, k]) for k in (0, 1)])
 
 
-def stretches(points: Points, closed: bool, spread: float,
-              mirrors: tuple[Points | None, Points | None]) -> list[Stretch]:  # fmt: skip
+def stretches(
+    points: Points, closed: bool, spread: float, mirrors: tuple[Points | None, Points | None]
+) -> list[Stretch]:
     """Return a run in pixels parted at its corners.
 
     `mirrors` hold for each end the direction of the fold that it lies on: there the run is
@@ -65,10 +67,14 @@ def stretches(points: Points, closed: bool, spread: float,
     if not closed:
         ends = [(0, points[0]), (count - 1, points[-1])]
         tips = [next((c for c in found if abs(c[0] - e[0]) <= gap), None) for e in ends]
-        marks = [e if tip is None or way is None else (e[0], e[1] + (tip[1] - e[1]) @ way * way)
-                 for e, tip, way in zip(ends, tips, mirrors, strict=True)]  # fmt: skip
+        marks = [
+            e if tip is None or way is None else (e[0], e[1] + (tip[1] - e[1]) @ way * way)
+            for e, tip, way in zip(ends, tips, mirrors, strict=True)
+        ]
         inner = [c for c in found if gap < c[0] < count - 1 - gap]
-        return _parted(points, [marks[0], *inner, marks[1]], gap, (tips[0] is not None, tips[1] is not None))
+        return _parted(
+            points, [marks[0], *inner, marks[1]], gap, (tips[0] is not None, tips[1] is not None)
+        )
     if not found:
         return [Stretch(points, (False, False))]
     begin = found[0][0]
@@ -77,8 +83,9 @@ def stretches(points: Points, closed: bool, spread: float,
     return _parted(np.concatenate([turned, turned[:1]]), [*marks, (count, found[0][1])], gap)
 
 
-def _lengthened(points: Points, closed: bool, mirrors: tuple[Points | None, Points | None],
-                more: int) -> tuple[Points, int]:  # fmt: skip
+def _lengthened(
+    points: Points, closed: bool, mirrors: tuple[Points | None, Points | None], more: int
+) -> tuple[Points, int]:
     """Return the run thought on at both ends, and the index of its first point."""
     if closed:
         body = points[:-1]
@@ -95,8 +102,9 @@ def _lengthened(points: Points, closed: bool, mirrors: tuple[Points | None, Poin
     return np.concatenate([ends[0], points, ends[1]]), len(head)
 
 
-def _found(line: Points, first: int, count: int, gap: int, spread: float
-           ) -> list[tuple[int, Points]]:  # fmt: skip
+def _found(
+    line: Points, first: int, count: int, gap: int, spread: float
+) -> list[tuple[int, Points]]:
     """Return index and sharp place of each corner."""
     near = gap + 6
     index = np.arange(first, first + count)
@@ -116,8 +124,11 @@ def _found(line: Points, first: int, count: int, gap: int, spread: float
     for n, k in enumerate(tops):
         room = [gap + SPAN]
         if len(tops) > 1:
-            room += [abs(int(index[k] - index[tops[m]])) - gap for m in (n - 1, (n + 1) % len(tops))
-                     if m != n and m >= 0 and abs(tops[m] - k) > gap]  # fmt: skip
+            room += [
+                abs(int(index[k] - index[tops[m]])) - gap
+                for m in (n - 1, (n + 1) % len(tops))
+                if m != n and m >= 0 and abs(tops[m] - k) > gap
+            ]
         at = _sharpened(line, int(index[k]), gap, max(gap + 4, min(room)), spread)
         if at is not None:
             found.append((int(index[k]) - first, at))
@@ -160,12 +171,16 @@ def _leading(side: Points) -> tuple[Points, Points]:
     return at, way / max(float(np.hypot(*way)), 1e-9)
 
 
-def _parted(points: Points, marks: list[tuple[int, Points]], gap: int,
-            sharp_ends: tuple[bool, bool] = (True, True)) -> list[Stretch]:  # fmt: skip
+def _parted(
+    points: Points,
+    marks: list[tuple[int, Points]],
+    gap: int,
+    sharp_ends: tuple[bool, bool] = (True, True),
+) -> list[Stretch]:
     """Return the stretches between marks, the rounded points next to corners left out."""
     found = []
     last = len(marks) - 2
-    for n, ((i, one), (j, two)) in enumerate(zip(marks[:-1], marks[1:], strict=True)):
+    for n, ((i, one), (j, two)) in enumerate(pairwise(marks)):
         sharp = (n > 0 or sharp_ends[0], n < last or sharp_ends[1])
         low = i + (gap if sharp[0] else 1)
         high = j - (gap if sharp[1] else 1)

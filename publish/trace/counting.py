@@ -14,14 +14,14 @@ import numpy as np
 
 from publish.trace.image import Floats, Points
 from publish.trace.plane import local, turned
-from publish.trace.straighten import COARSE, FINE, Pose, fold_starts, rounded, settle
+from publish.trace.straighten import COARSE, FINE, Pose, fold_starts, settle
 
 FOLDS = (4, 6, 8, 12, 16)
 
 REPEATS = 0.30
 """Unlikeness up to which the copies of a motif are copies of one another."""
 
-MORE = 1.7
+MORE = 1.25
 """How many times as unlike the copies on twice the folds may be as those on the folds."""
 
 
@@ -34,14 +34,13 @@ class Counted:
     rivals: tuple[int, ...] = ()
 
 
-def counted(share: Floats, folds: int | None, focal: float | None, scanned: bool) -> Counted | None:
-    """Return the pose of the motif; None when it does not repeat.
+def counted(
+    share: Floats, start: Points, folds: int | None, focal: float | None, scanned: bool
+) -> Counted | None:
+    """Return the pose of the motif, from the round start; None when it does not repeat.
 
     `focal` is the camera's focal length in pixels, needed for four folds alone.
     """
-    start = rounded(share)
-    if start is None:
-        return None
     if folds is not None:
         best = _best(share, start, folds // 2)
         return _ended(share, Counted(best, folds), focal, scanned)
@@ -50,10 +49,13 @@ def counted(share: Floats, folds: int | None, focal: float | None, scanned: bool
     if found.unlike > REPEATS:
         found = _best(share, start, 2)
         return _ended(share, Counted(found, 4), focal, scanned)
-    rivals = tuple(2 * n for n, p in tried.items()
-                   if n != found.turns and p.unlike < MORE * found.unlike + 0.01)  # fmt: skip
+    rivals = tuple(
+        2 * n
+        for n, p in tried.items()
+        if n != found.turns and p.unlike < MORE * found.unlike + 0.01
+    )
     twice = settle(share, found.matrix, 2 * found.turns, 0.0, COARSE[-1:])
-    if twice.unlike < MORE * max(found.unlike, 0.02):
+    if twice.unlike < MORE * found.unlike + 0.01:
         found = twice
     return _ended(share, Counted(found, 2 * found.turns, rivals), focal, scanned)
 
@@ -66,9 +68,9 @@ def _best(share: Floats, start: Points, turns: int) -> Pose:
 
 def _ended(share: Floats, found: Counted, focal: float | None, scanned: bool) -> Counted | None:
     """Return the pose refined, its first fold lying as near as can be to the picture's x."""
-    pose = settle(share, found.pose.matrix, found.pose.turns, 0.0, FINE)
-    if pose.unlike > REPEATS:
+    if found.pose.unlike > REPEATS:
         return None
+    pose = settle(share, found.pose.matrix, found.pose.turns, 0.0, FINE)
     if pose.turns == 2:
         pose = _proportioned(pose, share, focal, scanned)
     step = 2 * math.pi / found.folds

@@ -26,8 +26,13 @@ Curve = Points
 """Control points, shape (2, 2) for a line and (4, 2) for a cubic."""
 
 
-def fitted(points: Points, tolerance: float, start: Points | None = None,
-           stop: Points | None = None, closed: bool = False) -> list[Curve]:  # fmt: skip
+def fitted(
+    points: Points,
+    tolerance: float,
+    start: Points | None = None,
+    stop: Points | None = None,
+    closed: bool = False,
+) -> list[Curve]:
     """Return the curves along points; `start` and `stop` are directions that the first and
     the last curve must have there, along the way. A closed run begins where it is."""
     if closed:
@@ -46,8 +51,9 @@ def fitted(points: Points, tolerance: float, start: Points | None = None,
     return found
 
 
-def _longest(points: Points, i: int, way: Points | None, stop: Points | None,
-             tolerance: float) -> tuple[int, Curve | None]:  # fmt: skip
+def _longest(
+    points: Points, i: int, way: Points | None, stop: Points | None, tolerance: float
+) -> tuple[int, Curve | None]:
     """Return the farthest point that one curve from point i can reach, and the curve."""
     last = len(points) - 1
 
@@ -95,8 +101,9 @@ def _direction(around: Points, at: int) -> Points:
     return found
 
 
-def _one(points: Points, start: Points | None, stop: Points | None, tolerance: float
-         ) -> Curve | None:  # fmt: skip
+def _one(
+    points: Points, start: Points | None, stop: Points | None, tolerance: float
+) -> Curve | None:
     """Return a line or a curve along points, or None when none is near enough."""
     one, two = points[0], points[-1]
     chord = two - one
@@ -126,8 +133,9 @@ def _one(points: Points, start: Points | None, stop: Points | None, tolerance: f
     return None
 
 
-def _solved(points: Points, t: Points, start: Points | None, stop: Points | None,
-            arc: float) -> Curve | None:  # fmt: skip
+def _solved(
+    points: Points, t: Points, start: Points | None, stop: Points | None, arc: float
+) -> Curve | None:
     """Return the cubic with these ends and directions that is nearest in least squares."""
     b = np.stack([(1 - t) ** 3, 3 * t * (1 - t) ** 2, 3 * t**2 * (1 - t), t**3], axis=1)
     one, two = points[0], points[-1]
@@ -139,8 +147,9 @@ def _solved(points: Points, t: Points, start: Points | None, stop: Points | None
     terms = np.stack(columns, axis=1)
     normal = terms.T @ terms
     try:
-        found = np.linalg.solve(normal + 1e-9 * np.trace(normal) * np.eye(len(normal)),
-                                terms.T @ rest.ravel())  # fmt: skip
+        found = np.linalg.solve(
+            normal + 1e-9 * np.trace(normal) * np.eye(len(normal)), terms.T @ rest.ravel()
+        )
     except np.linalg.LinAlgError:
         return None
     handles, k = [], 0
@@ -161,7 +170,12 @@ def _nearest(points: Points, control: Curve, t: Points) -> tuple[Points, float]:
     first, second = 3 * np.diff(control, axis=0), 6 * np.diff(control, 2, axis=0)
     u = (1 - t)[:, None]
     v = t[:, None]
-    at = u**3 * control[0] + 3 * v * u**2 * control[1] + 3 * v**2 * u * control[2] + v**3 * control[3]
+    at = (
+        u**3 * control[0]
+        + 3 * v * u**2 * control[1]
+        + 3 * v**2 * u * control[2]
+        + v**3 * control[3]
+    )
     d1 = u**2 * first[0] + 2 * u * v * first[1] + v**2 * first[2]
     d2 = u * second[0] + v * second[1]
     off = at - points

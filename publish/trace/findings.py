@@ -12,106 +12,134 @@ from publish.notes import Note, Place, error, warning
 
 def no_paper(place: Place) -> Note:
     return error(
-        "D372", place, "no cut paper can be told from what it lies on",
+        "D372",
+        place,
+        "no cut paper can be told from what it lies on",
         expected="paper of one colour on a ground of another",
         help="lay it on something much darker or lighter, without stripes; light it evenly from "
         "the side",
-    )  # fmt: skip
+    )
 
 
 def cut_off(place: Place, side: str) -> Note:
     return error(
-        "D373", place, "the paper runs off the picture",
-        expected="ground to be seen all round the paper", received=f"paper at the {side} edge",
+        "D373",
+        place,
+        "the paper runs off the picture",
+        expected="ground to be seen all round the paper",
+        received=f"paper at the {side} edge",
         help="step back, or move the paper to the middle",
-    )  # fmt: skip
+    )
 
 
 def blurred(place: Place, spread: float) -> Note:
     return error(
-        "D374", place, "the picture is too blurred to trace",
+        "D374",
+        place,
+        "the picture is too blurred to trace",
         expected="an edge that turns from ground to paper within 1 % of the motif",
         received=f"{spread:.1%} of the motif".replace("%", " %"),
         help="hold the camera still, tap the paper to focus, and go nearer",
-    )  # fmt: skip
+    )
 
 
 def too_small(place: Place, pixels: float) -> Note:
     return error(
-        "D371", place, "the motif is too small in the picture",
-        expected="at least 250 pixels across", received=f"{pixels:.0f} pixels",
+        "D371",
+        place,
+        "the motif is too small in the picture",
+        expected="at least 250 pixels across",
+        received=f"{pixels:.0f} pixels",
         help="go nearer, until the paper fills most of the picture",
-    )  # fmt: skip
+    )
 
 
 def no_repeat(place: Place, folds: int | None) -> Note:
     what = "does not repeat on any folds" if folds is None else f"does not repeat on {folds} folds"
     return error(
-        "D375", place, f"the paper {what}",
+        "D375",
+        place,
+        f"the paper {what}",
         expected="the opened cut, lying flat, all of it in the picture; or the folded wedge with "
         "its two folds straight",
         help="press the paper flat and take the photo from above; check that all folds are "
         "opened, or that none is",
-    )  # fmt: skip
+    )
 
 
 def not_told(place: Place, folds: tuple[int, ...]) -> Note:
     either = " or ".join(str(f) for f in folds)
     return error(
-        "D376", place, "the number of folds cannot be told", received=f"it may be {either}",
+        "D376",
+        place,
+        "the number of folds cannot be told",
+        received=f"it may be {either}",
         help="say how the paper was folded: `--folds`, or `folds` in the pattern",
-    )  # fmt: skip
+    )
 
 
 def other_folds(place: Place, asked: int, found: int) -> Note:
     return error(
-        "D376", place, f"the paper was folded into {found} wedges, not {asked}",
-        expected=f"{asked} wedges", received=f"{found} wedges",
+        "D376",
+        place,
+        f"the paper was folded into {found} wedges, not {asked}",
+        expected=f"{asked} wedges",
+        received=f"{found} wedges",
         help=f"write `folds: {found}`, or take a photo of the other paper",
-    )  # fmt: skip
+    )
 
 
 def strays(place: Place, share: float, text: str) -> Note:
     return warning(
-        "D377", place, "copies of the wedge stray from the one that most agree on",
-        expected="at most 1 % of the motif's width", received=f"{share:.1%}".replace("%", " %")
-        + text,
+        "D377",
+        place,
+        "copies of the wedge stray from the one that most agree on",
+        expected="at most 1 % of the motif's width",
+        received=f"{share:.1%}".replace("%", " %") + text,
         help="look at the overlay: what most copies agree on is drawn; cut again where that is "
         "not what you meant",
-    )  # fmt: skip
+    )
 
 
 def differs(place: Place, share: float) -> Note:
     return error(
-        "D377", place, "the copies of the wedge do not agree",
-        expected="edges within 1 % of the motif's width", received=f"{share:.1%} on average"
-        .replace("%", " %"),
+        "D377",
+        place,
+        "the copies of the wedge do not agree",
+        expected="edges within 1 % of the motif's width",
+        received=f"{share:.1%} on average".replace("%", " %"),
         help="press the paper flat, or photograph the folded wedge instead",
-    )  # fmt: skip
+    )
 
 
 def specks(place: Place, count: int) -> Note:
     were = "1 speck was" if count == 1 else f"{count} specks were"
     return warning(
-        "D378", place, f"{were} left out",
+        "D378",
+        place,
+        f"{were} left out",
         expected="parts and openings of at least 1 mm in a motif of 14 in",
         help="look at the overlay: if one of them was meant, cut it larger",
-    )  # fmt: skip
+    )
 
 
 def slips(place: Place, text: str) -> Note:
     return warning(
-        "D379", place, "the outline is nearly square to a fold",
+        "D379",
+        place,
+        "the outline is nearly square to a fold",
         expected="square, to run on round when it is opened; or clearly aslant, for a point",
         received=text,
         help="a slip of the scissors, most likely: set it square in the drawing, or keep it",
-    )  # fmt: skip
+    )
 
 
 def proportions(place: Place) -> Note:
     return warning(
-        "D380", place, "how long the motif is for its width is known only roughly",
+        "D380",
+        place,
+        "how long the motif is for its width is known only roughly",
         expected="a camera's focal length in the file, or a scan",
         help="four folds do not tell it: scan the paper, or use the camera's own file, not a copy "
         "sent in a message",
-    )  # fmt: skip
+    )

@@ -94,9 +94,15 @@ def _lines(ring: Points) -> list[Line]:
     for a, b in sides:
         long = float(np.hypot(*(b - a)))
         way = (b - a) / max(long, 1e-9)
-        same = next((k for k, (at, line, _) in enumerate(found)
-                     if abs(line[0] * way[1] - line[1] * way[0]) < 0.03
-                     and abs((a - at) @ np.array([-line[1], line[0]])) < 0.01 * size), None)  # fmt: skip
+        same = next(
+            (
+                k
+                for k, (at, line, _) in enumerate(found)
+                if abs(line[0] * way[1] - line[1] * way[0]) < 0.03
+                and abs((a - at) @ np.array([-line[1], line[0]])) < 0.01 * size
+            ),
+            None,
+        )
         if same is None:
             found.append((a, way, long))
         else:

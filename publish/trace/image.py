@@ -67,16 +67,27 @@ def read_picture(data: bytes, place: Place) -> Picture | Note:
                 if image.width * image.height > MOST:
                     return _too_large(place, image.width, image.height)
                 return _worked(image, place)
-    except (OSError, ValueError, SyntaxError, RuntimeError, EOFError, MemoryError,
-            OverflowError, Image.DecompressionBombError) as fault:  # fmt: skip
+    except (
+        OSError,
+        ValueError,
+        SyntaxError,
+        RuntimeError,
+        EOFError,
+        MemoryError,
+        OverflowError,
+        Image.DecompressionBombError,
+    ) as fault:
         reason = (str(fault) or type(fault).__name__).splitlines()[0][:80]
         if reason.startswith("cannot identify"):
             reason = "not a picture of a known kind"
         return error(
-            "D370", place, "the picture cannot be read", received=reason,
+            "D370",
+            place,
+            "the picture cannot be read",
+            received=reason,
             expected="a JPEG, PNG, TIFF or HEIC picture",
             help="open it in a picture program and save it again as JPEG or PNG",
-        )  # fmt: skip
+        )
 
 
 def _worked(image: Image.Image, place: Place) -> Picture | Note:
@@ -84,11 +95,13 @@ def _worked(image: Image.Image, place: Place) -> Picture | Note:
     wide = max(image.size)
     if min(image.size) < LEAST:
         return error(
-            "D371", place, "the picture is too small to trace",
+            "D371",
+            place,
+            "the picture is too small to trace",
             expected=f"at least {LEAST} pixels each way, better 1500",
             received=f"{image.width} x {image.height} pixels",
             help="take the photo nearer, or scan at 300 dots to the inch",
-        )  # fmt: skip
+        )
     turned = ImageOps.exif_transpose(image)
     if turned.mode in ("RGBA", "LA", "PA") or "transparency" in turned.info:
         clear = turned.convert("RGBA")
@@ -134,7 +147,10 @@ def _focal(image: Image.Image) -> float | None:
 
 def _too_large(place: Place, width: int, height: int) -> Note:
     return error(
-        "D371", place, "the picture is too large", expected=f"at most {MOST // 1_000_000} "
-        "million pixels", received=f"{width} x {height} pixels",
+        "D371",
+        place,
+        "the picture is too large",
+        expected=f"at most {MOST // 1_000_000} million pixels",
+        received=f"{width} x {height} pixels",
         help="save it at half the size: the outline is as good",
-    )  # fmt: skip
+    )

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 
 import contourpy
 import cv2
@@ -64,13 +65,15 @@ def outlined(wedge: Wedge) -> Outline:
     """Return the outline at the half level."""
     field = cv2.GaussianBlur(wedge.field, (0, 0), SMOOTH)
     made = contourpy.contour_generator(
-        z=np.pad(field, 1), fill_type=contourpy.FillType.OuterOffset,
-        line_type=contourpy.LineType.Separate, name="serial",
-    ).filled(0.5, 9.0)  # fmt: skip
+        z=np.pad(field, 1),
+        fill_type=contourpy.FillType.OuterOffset,
+        line_type=contourpy.LineType.Separate,
+        name="serial",
+    ).filled(0.5, 9.0)
     parts = []
     for points, offsets in zip(made[0], made[1], strict=True):
         assert points is not None and offsets is not None
-        rings = [wedge.plane(points[a:b] - 1) for a, b in zip(offsets[:-1], offsets[1:], strict=True)]
+        rings = [wedge.plane(points[a:b] - 1) for a, b in pairwise(offsets)]
         if all(len(r) >= 4 for r in rings[:1]):
             parts.append(Polygon(rings[0], [r for r in rings[1:] if len(r) >= 4]))
     far = 4.0

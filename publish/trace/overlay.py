@@ -52,7 +52,8 @@ def overlay(found: Traced) -> bytes:
     return png.tobytes()
 
 
-def _line(shown: Pixels, points: Points, colour: tuple[int, int, int], thick: int,
-          closed: bool) -> None:  # fmt: skip
+def _line(
+    shown: Pixels, points: Points, colour: tuple[int, int, int], thick: int, closed: bool
+) -> None:
     fixed = np.round((points + 0.0) * 16).astype(np.int32)
     cv2.polylines(shown, [fixed], closed, colour, thick, cv2.LINE_AA, 4)

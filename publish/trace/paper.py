@@ -59,8 +59,8 @@ def covers(pixels: Pixels) -> Iterator[Cover]:
     """Yield where the paper may be, the likeliest first."""
     wide = max(pixels.shape[:2])
     scale = min(1.0, SMALL / wide)
-    small = cv2.resize(pixels, None, fx=scale, fy=scale, interpolation=cv2.INTER_AREA)
-    small = np.asarray(small, np.uint8)
+    few = cv2.resize(pixels, None, fx=scale, fy=scale, interpolation=cv2.INTER_AREA)
+    small = np.asarray(few, np.uint8)
     colour, bright = linear(small), _brightness(small)
     for first in _guesses(colour):
         told = _told_apart(bright, first)
@@ -121,11 +121,11 @@ def _away(tones: Floats) -> Floats:
     terms = np.stack([np.ones_like(x), x, y, x * x, x * y, y * y], axis=-1)
     edge = _frame(tones)
     base, seen = terms[edge], tones[edge].astype(np.float64)
-    weight = np.ones(len(base))
-    fitted = np.zeros((6, 3))
+    weight: Points = np.ones(len(base))
+    fitted: Points = np.zeros((6, 3))
     for _ in range(6):
         scaled = base * weight[:, None]
-        fitted = np.linalg.lstsq(scaled, seen * weight[:, None], rcond=None)[0]
+        fitted[:] = np.linalg.lstsq(scaled, seen * weight[:, None], rcond=None)[0]
         gap = np.linalg.norm(seen - base @ fitted, axis=1)
         unit = 2 * float(np.median(gap)) + 1e-6
         weight = 1 / np.sqrt(1 + (gap / unit) ** 2)
@@ -236,6 +236,9 @@ def _near_edges(cover: Cover) -> Cover:
         both = cv2.GaussianBlur(both, (0, 0), 0.6 * BESIDE)
         near = (both[..., 0] + 0.02 * far) / (both[..., 1] + 0.02)
         sides.append(cv2.resize(near, size, interpolation=cv2.INTER_LINEAR))
+    edge = cv2.morphologyEx(inside, cv2.MORPH_GRADIENT, np.ones((3, 3), np.uint8)) > 0
+    if not edge.any() or float(np.median((sides[0] - sides[1])[edge])) < 0.7:
+        return cover  # the lens's blur reaches farther than that: nothing here is itself
     span = np.maximum(sides[0] - sides[1], 0.4)
     found = np.clip((share - sides[1]) / span, -0.5, 1.5)
     return Cover(found.astype(np.float32), cover.apart)

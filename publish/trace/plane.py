@@ -44,15 +44,18 @@ def straightened(share: Floats, matrix: Points, side: int, reach: float, level: 
     unit = 2 * reach / side
     grain = math.sqrt(abs(float(np.linalg.det(local(matrix, np.zeros((1, 2)))[0])))) * unit
     while grain > 2 and min(share.shape) > 16:
-        share = cv2.pyrDown(share)
+        share = np.asarray(cv2.pyrDown(share), np.float32)
         half = np.array([[0.5, 0, 0], [0, 0.5, 0], [0, 0, 1]])
         matrix = half @ matrix
         grain /= 2
     place = np.array([[unit, 0, unit / 2 - reach], [0, unit, unit / 2 - reach], [0, 0, 1]])
     found = cv2.warpPerspective(
-        share, matrix @ place, (side, side),
-        flags=cv2.INTER_LINEAR | cv2.WARP_INVERSE_MAP, borderMode=cv2.BORDER_REPLICATE,
-    )  # fmt: skip
+        share,
+        matrix @ place,
+        (side, side),
+        flags=cv2.INTER_LINEAR | cv2.WARP_INVERSE_MAP,
+        borderMode=cv2.BORDER_REPLICATE,
+    )
     return np.asarray(cv2.GaussianBlur(found, (0, 0), level) if level else found, np.float32)
 
 
@@ -69,12 +72,11 @@ def local(matrix: Points, points: Points) -> Points:
 def sampled(field: Floats, points: Points) -> Floats:
     """Return a field of one or more channels at points in its pixels, by bilinear steps;
     shape (n,) or (n, channels)."""
-    at = points.astype(np.float32)
     wide = 1 << 14
-    rows = -(-len(at) // wide)
-    padded = np.zeros((rows * wide, 2), np.float32)
-    padded[: len(at)] = at
-    grid = padded.reshape(rows, wide, 2)
-    found = cv2.remap(field, grid, None, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
-    flat = found.reshape(rows * wide, -1)[: len(at)]
+    rows = -(-len(points) // wide)
+    maps = np.zeros((2, rows * wide), np.float32)
+    maps[:, : len(points)] = points.T
+    x, y = maps.reshape(2, rows, wide)
+    found = cv2.remap(field, x, y, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
+    flat = found.reshape(rows * wide, -1)[: len(points)]
     return np.asarray(flat[:, 0] if field.ndim == 2 else flat, np.float32)

@@ -52,7 +52,9 @@ def rounded(share: Floats) -> Points | None:
 
     Any shape with three or more equal turns is round in that sense, but for perspective.
     """
-    mask = (share > 0.5).astype(np.float32)
+    grain = max(1, max(share.shape) // 600)
+    few = cv2.resize(share, None, fx=1 / grain, fy=1 / grain, interpolation=cv2.INTER_AREA)
+    mask = (few > 0.5).astype(np.float32)
     m = cv2.moments(mask)
     if m["m00"] < 25:
         return None
@@ -65,9 +67,10 @@ def rounded(share: Floats) -> Points | None:
     y, x = np.nonzero(mask)
     away = (np.column_stack([x, y]) - middle) @ np.linalg.inv(root).T
     reach = float(np.percentile(np.hypot(*away.T), 99.8))
+    size = np.array(share.shape[::-1]) / np.array(few.shape[::-1])
     matrix = np.eye(3)
-    matrix[:2, :2] = root * reach
-    matrix[:2, 2] = middle
+    matrix[:2, :2] = root * reach * size[:, None]
+    matrix[:2, 2] = (middle + 0.5) * size - 0.5
     return matrix
 
 
@@ -92,14 +95,16 @@ def fold_starts(share: Floats, matrix: Points, turns: int, most: int = 3) -> lis
     # A fold at angle a pairs a + t with a - t: the product peaks at twice the angle.
     period = count // turns if count % turns == 0 else count
     total = scores[: turns * period].reshape(turns, period).sum(axis=0)
-    peaks = [i for i in range(period)
-             if total[i] >= total[i - 1] and total[i] > total[(i + 1) % period]]  # fmt: skip
+    peaks = [
+        i for i in range(period) if total[i] >= total[i - 1] and total[i] > total[(i + 1) % period]
+    ]
     peaks.sort(key=lambda i: -total[i])
     return [math.pi * i / count for i in peaks[:most]]
 
 
-def settle(share: Floats, matrix: Points, turns: int, fold: float,
-           levels: tuple[tuple[int, float], ...]) -> Pose:  # fmt: skip
+def settle(
+    share: Floats, matrix: Points, turns: int, fold: float, levels: tuple[tuple[int, float], ...]
+) -> Pose:
     """Return the pose after going through levels of ever finer squares."""
     start = matrix.copy()
     start[:, :2] = start[:, :2] @ turned(fold)
@@ -174,33 +179,28 @@ def _step(change: Points) -> Points:
     return found
 
 
-def _differences(field: Floats, points: Points, ways: list[Points], change: Points,
-                 half: float) -> tuple[Points, Points]:  # fmt: skip
+def _differences(
+    field: Floats, points: Points, ways: list[Points], change: Points, half: float
+) -> tuple[Points, Points]:
     """Return how far each copy is from the mean of all, shape (copies, n), and the
     derivative of that, shape (copies, n, 7)."""
-    step = _step(change)
-    turn = turned(change[6])
-    values, slopes = [], []
-    for way in ways:
-        y = points @ way.T
-        z = y @ turn.T
-        at = project(step, y)
-        got = sampled(field, (at / REACH + 1) * half - 0.5)
-        grad = got[:, 1:].astype(np.float64) * (half / REACH)
-        low = 1 / (z @ change[4:6] + 1)
-        gx, gy = grad[:, 0] * low, grad[:, 1] * low
-        inward = gx * at[:, 0] + gy * at[:, 1]
-        e, f, p, q = change[2:6]
-        swung_x, swung_y = -z[:, 1], z[:, 0]
-        spun = (
-            gx * ((1 + e) * swung_x + f * swung_y)
-            + gy * (f * swung_x + (1 - e) * swung_y)
-            - inward * (p * swung_x + q * swung_y)
-        )
-        slopes.append(np.stack([
-            gx, gy, gx * z[:, 0] - gy * z[:, 1], gx * z[:, 1] + gy * z[:, 0],
-            -inward * z[:, 0], -inward * z[:, 1], spun,
-        ], axis=1))  # fmt: skip
-        values.append(got[:, 0].astype(np.float64))
-    every, slope = np.stack(values), np.stack(slopes)
-    return every - every.mean(axis=0), slope - slope.mean(axis=0)
+    every = np.concatenate([points @ way.T for way in ways])
+    at = project(_step(change), every)
+    got = sampled(field, (at / REACH + 1) * half - 0.5).astype(np.float64)
+    slope = _slope(every @ turned(change[6]).T, at, got[:, 1:] * (half / REACH), change)
+    values, slopes = got[:, 0].reshape(len(ways), -1), slope.reshape(len(ways), -1, 7)
+    return values - values.mean(axis=0), slopes - slopes.mean(axis=0)
+
+
+def _slope(z: Points, at: Points, rise: Points, change: Points) -> Points:
+    """Return the derivative by the seven numbers, shape (n, 7), of a field whose rise is
+    known at points; `z` are the points before the stretch, `at` after it."""
+    e, f, p, q = change[2:6]
+    x, y = z.T
+    gx, gy = (rise / (z @ change[4:6] + 1)[:, None]).T
+    inward = gx * at[:, 0] + gy * at[:, 1]
+    along_x, along_y = gx * (1 + e) + gy * f - inward * p, gx * f + gy * (1 - e) - inward * q
+    spun = along_y * x - along_x * y
+    stretched = (gx * x - gy * y, gx * y + gy * x)
+    found: Points = np.stack([gx, gy, *stretched, -inward * x, -inward * y, spun], axis=1)
+    return found

@@ -68,10 +68,8 @@ def _data(path: Path, scale: float) -> str:
     """Return path data, a curve a line so that two versions can be compared."""
     curves = [np.round(c * scale, 3) for c in path.curves]
     closing = len(curves[-1]) == 2
-    parts = [f"M{_pair(curves[0][0])}"]
-    for curve in curves[:-1] if closing else curves:
-        parts.append(_step(curve))
-    return "\n      ".join(parts) + " Z"
+    steps = [_step(curve) for curve in (curves[:-1] if closing else curves)]
+    return "\n      ".join([f"M{_pair(curves[0][0])}", *steps]) + " Z"
 
 
 def _step(curve: Curve) -> str:

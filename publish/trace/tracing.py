@@ -9,11 +9,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import lru_cache
 
 import cv2
 import numpy as np
+from numpy.typing import NDArray
 
 from publish.notes import Note, Place
 from publish.trace import findings
@@ -22,7 +23,7 @@ from publish.trace.counting import Counted, counted
 from publish.trace.cubics import flat
 from publish.trace.drawn import SQUARE, Drawn, Meeting, drawn
 from publish.trace.folded import folded
-from publish.trace.image import Floats, Picture, Points, read_picture
+from publish.trace.image import Floats, Picture, read_picture
 from publish.trace.outline import Outline, outlined
 from publish.trace.paper import Cover, covers
 from publish.trace.plane import copies, local
@@ -67,8 +68,9 @@ class Traced:
 
 
 @lru_cache(maxsize=16)
-def traced(data: bytes, place: Place, folds: int | None = None
-           ) -> tuple[Traced | None, tuple[Note, ...]]:  # fmt: skip
+def traced(
+    data: bytes, place: Place, folds: int | None = None
+) -> tuple[Traced | None, tuple[Note, ...]]:
     """Return the motif in a picture file, or None and the notes that say why not.
 
     `folds` is one of 4, 6, 8, 12, 16, or None to count them. Kept by content while the
@@ -96,12 +98,17 @@ def _tries(cover: Cover) -> Iterator[Floats | str]:
     count, labels, stats, _ = cv2.connectedComponentsWithStats((smooth > 0.5).astype(np.uint8))
     if count < 2:
         return
+    part = np.asarray(labels, np.int32)
     rows, columns = cover.share.shape
     area = stats[1:, cv2.CC_STAT_AREA]
     left, top = stats[1:, cv2.CC_STAT_LEFT], stats[1:, cv2.CC_STAT_TOP]
     right, low = left + stats[1:, cv2.CC_STAT_WIDTH], top + stats[1:, cv2.CC_STAT_HEIGHT]
-    edges = {"left": left <= 1, "upper": top <= 1, "right": right >= columns - 1,
-             "lower": low >= rows - 1}  # fmt: skip
+    edges = {
+        "left": left <= 1,
+        "upper": top <= 1,
+        "right": right >= columns - 1,
+        "lower": low >= rows - 1,
+    }
     largest = int(area.argmax())
     if area[largest] < 2e-3 * rows * columns:
         return
@@ -111,12 +118,12 @@ def _tries(cover: Cover) -> Iterator[Floats | str]:
         return
     whole = ~np.any(list(edges.values()), axis=0)
     large = whole & (area >= 0.02 * area[largest])
-    yield _only(cover.share, labels, whole)
+    yield _only(cover.share, part, whole)
     if large.sum() > 1:
-        yield _only(cover.share, labels, np.arange(len(area)) == largest)
+        yield _only(cover.share, part, np.arange(len(area)) == largest)
 
 
-def _only(share: Floats, labels: Points, kept: Points) -> Floats:
+def _only(share: Floats, labels: NDArray[np.int32], kept: NDArray[np.bool_]) -> Floats:
     """Return the cover of some components alone, and what is close round them."""
     mask = np.concatenate([[False], kept])[labels].astype(np.uint8)
     near = cv2.dilate(mask, np.ones((9, 9), np.uint8))
@@ -125,20 +132,21 @@ def _only(share: Floats, labels: Points, kept: Points) -> Floats:
     return np.where(clear, np.minimum(share, 0), share).astype(np.float32)
 
 
-def _from_cover(picture: Picture, share: Floats, place: Place, folds: int | None
-                ) -> tuple[Traced | None, tuple[Note, ...]]:  # fmt: skip
+def _from_cover(
+    picture: Picture, share: Floats, place: Place, folds: int | None
+) -> tuple[Traced | None, tuple[Note, ...]]:
     start = rounded(share)
     if start is None:
         return None, (findings.no_paper(place),)
     across = 2 * math.sqrt(abs(float(np.linalg.det(start[:2, :2]))))
     if across < SMALLEST:
         return None, (findings.too_small(place, across),)
-    found = counted(share, folds, picture.focal, picture.inch is not None)
+    found = counted(share, start, folds, picture.focal, picture.inch is not None)
     notes: list[Note] = []
     if found is None or (found.folds == 4 and folds is None):
         found = folded(share, folds) or found
     if found is None:
-        other = None if folds is None else counted(share, None, None, True)
+        other = None if folds is None else counted(share, start, None, None, True)
         if other is not None and folds is not None:
             return None, (findings.other_folds(place, folds, other.folds),)
         return None, (findings.no_repeat(place, folds),)
@@ -149,8 +157,9 @@ def _from_cover(picture: Picture, share: Floats, place: Place, folds: int | None
     return _measured(picture, share, found, place, notes)
 
 
-def _measured(picture: Picture, share: Floats, found: Counted, place: Place, notes: list[Note]
-              ) -> tuple[Traced | None, tuple[Note, ...]]:  # fmt: skip
+def _measured(
+    picture: Picture, share: Floats, found: Counted, place: Place, notes: list[Note]
+) -> tuple[Traced | None, tuple[Note, ...]]:
     """Return the motif with what is measured on it."""
     wedge = agreed(share, found.pose, found.folds)
     spread = edge_spread(wedge)
@@ -209,8 +218,3 @@ def _notes(found: Traced, place: Place) -> Iterator[Note]:
         yield findings.slips(
             place, f"{abs(m.off):.0f} degrees off, on the {fold} fold, {where} from the centre"
         )
-
-
-def turned_to(found: Traced, folds: int) -> Traced:
-    """Return the motif with another number of folds written; its wedge stays."""
-    return replace(found, folds=folds)

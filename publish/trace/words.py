@@ -17,18 +17,23 @@ from publish.trace.tracing import SLIP, Traced
 
 def told(found: Traced) -> list[str]:
     """Return the report, a line each."""
-    lines = [f"paper       {'opened out' if found.opened else 'the folded wedge'}, "
-             f"{found.folds} folds"]  # fmt: skip
+    lines = [
+        f"paper       {'opened out' if found.opened else 'the folded wedge'}, {found.folds} folds"
+    ]
     if found.inches is not None:
-        lines.append(f"width       {found.inches:.2f} in ({found.inches * 25.4:.0f} mm), by the "
-                     "scanner's resolution")  # fmt: skip
+        lines.append(
+            f"width       {found.inches:.2f} in ({found.inches * 25.4:.0f} mm), by the "
+            "scanner's resolution"
+        )
     if found.strays:
         lines += _copies(found)
     parts = len(found.drawn.parts)
     openings = sum(len(p) - 1 for p in found.drawn.parts)
-    lines.append(f"drawing     {found.drawn.nodes} points a wedge, in {_count(parts, 'part')} with "
-                 f"{_count(openings, 'opening')}; within {_share(TOLERANCE / found.half / 2)} "
-                 "of the traced edge")  # fmt: skip
+    lines.append(
+        f"drawing     {found.drawn.nodes} points a wedge, in {_count(parts, 'part')} with "
+        f"{_count(openings, 'opening')}; within {_share(TOLERANCE / found.half / 2)} "
+        "of the traced edge"
+    )
     if found.outline.specks:
         lines.append(f"left out    {_count(found.outline.specks, 'speck')}")
     for m in found.drawn.meetings:
