@@ -38,6 +38,7 @@ CODES: dict[str, str] = {
     "D342": "A foundation cannot be sewn in the order that is written",
     "D343": "No patches of a block can share a foundation",
     "D350": "Quilting lines cannot be drawn",
+    "D351": "No line of the quilting falls into its area",
     "D370": "A picture to be traced cannot be read",
     "D371": "A picture is too small or too large to trace",
     "D372": "No cut paper is found in the picture",

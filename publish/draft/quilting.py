@@ -37,7 +37,7 @@ from publish.draft.unfold import ray
 from publish.model.draft import Patch, Placement, QuiltingLines
 from publish.model.pattern import Pattern, QuiltingSpec
 from publish.model.size import Size
-from publish.notes import Note, Place, error
+from publish.notes import Note, Place, error, warning
 from publish.units import inches_text
 
 CLOSEST = Fraction(1, 16)
@@ -123,6 +123,9 @@ def quilt(pattern: Pattern, top: Top) -> tuple[tuple[QuiltingLines, ...], tuple[
             notes.append(wrong)
             continue
         lines = _as_lines(_lines(spec, top, area))
+        if lines.is_empty and spec.style != "as desired":
+            notes.append(_nowhere(spec, top, place))
+            continue
         found.append(QuiltingLines(spec.area, spec.style, spec.spacing, lines, lines.length))
     return tuple(found), tuple(notes)
 
@@ -141,6 +144,19 @@ def _unsound(spec: QuiltingSpec, area: BaseGeometry, place: Place) -> Note | Non
                      expected=f"at least {inches_text(CLOSEST)} apart",
                      received=inches_text(spec.spacing), help="widen `spacing`")  # fmt: skip
     return None
+
+
+def _nowhere(spec: QuiltingSpec, top: Top, place: Place) -> Note:
+    """Return a warning that a style has no line in its area, with what would have one."""
+    if spec.style == "ditch":
+        expected, help_ = f"a {spec.area} with seams", "write `style: grid` with a `spacing`"
+    elif spec.style == "echo" and spec.area == "ground" and not top.placements:
+        expected, help_ = "a motif for the lines to echo", "write `style: grid` or `style: ditch`"
+    else:
+        expected = f"a spacing smaller than the {spec.area} is wide"
+        help_ = "write a smaller `spacing`, or `style: ditch`"
+    return warning("D351", place, f"no line of the quilting falls into the {spec.area}",
+                   expected=expected, received=spec.style, help=help_)  # fmt: skip
 
 
 def _lines(spec: QuiltingSpec, top: Top, area: BaseGeometry) -> BaseGeometry:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from publish.grade.quilting import usual
 from publish.model.pattern import Pattern, QuiltingSpec, SizeSpec
 from publish.model.size import Size
 from publish.notes import Note, Place, warning
@@ -58,7 +59,9 @@ def _no_use(pattern: Pattern, spec: SizeSpec) -> list[Note]:
 
 
 def _quilted_areas(pattern: Pattern, size: Size, notes: list[Note]) -> tuple[QuiltingSpec, ...]:
-    """Return the quilting of the areas that this size has."""
+    """Return the quilting of the areas that this size has; the usual one when none is asked."""
+    if not size.quilting:
+        return usual(size)
     has = {"motif": size.motif_span is not None, "ground": True, "border": bool(size.borders)}
     kept = tuple(q for q in size.quilting if has[q.area])
     there = " or ".join(f"`{area}`" for area in has if has[area])

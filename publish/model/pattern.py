@@ -186,6 +186,7 @@ class SizeSpec:
     batting: BattingSpec | None
     binding: BindingSpec | None
     quilting: tuple[QuiltingSpec, ...]
+    """Empty when nothing is said: see `grade.quilting.usual`."""
     sleeve: Fraction | None
     """Finished depth of the hanging sleeve; None for no sleeve."""
     setting: str = "straight"

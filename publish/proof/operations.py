@@ -126,6 +126,7 @@ _QUILTED = {
     "echo": r"\bquilt\b[^.]*\becho",
     "ditch": r"\bquilt\b[^.]*\bditch",
     "parallel": r"\bquilt\b[^.]*\blines\b",
+    "grid": r"\bquilt\b[^.]*\bgrid\b",
 }
 """How steps say each style of quilting."""
 _ORDER = (
@@ -165,7 +166,8 @@ def check(case: Case) -> Iterator[Note]:
                 "P857", case.pattern.place("steps"), f"no step of the {key} {what}",
                 help="reword the step that said so instead of removing it",
             )  # fmt: skip
-        for spec in case.sizes[key].quilting:
+        drawn = {(q.area, q.style) for q in case.drafts[key].quilting}
+        for spec in (q for q in case.sizes[key].quilting if (q.area, q.style) in drawn):
             said = _QUILTED.get(spec.style, "")
             if not re.search(said, text, re.IGNORECASE):
                 yield warning(

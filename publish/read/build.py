@@ -231,7 +231,7 @@ def _cloth(filled: dict[str, Any]) -> dict[str, Any]:
 
 
 def _quilting(size: Values, pattern: Values) -> tuple[QuiltingSpec, ...]:
-    items = size.get("quilting") or fill(PATTERN, pattern)["quilting"]
+    items = size.get("quilting") or fill(PATTERN, pattern)["quilting"] or ()
     return tuple(QuiltingSpec(**fill(QUILTING, item)) for item in items)
 
 

@@ -96,8 +96,9 @@ PATTERN = Section(
             derived="its keys' defaults"),
         Key("quilting", Many(QUILTING, 1, 12), "How each area of every size is quilted.",
             "[{area: ground, style: echo, spacing: 1/2 in}]",
-            default="[{area: motif, style: ditch}, {area: ground, style: echo, spacing: 1/2 in}, "
-            "{area: border, style: parallel, spacing: 1 in}]"),
+            derived="the motif in the ditch, echo lines 1/2 in apart round it; patchwork without "
+            "a motif in a diagonal grid of 2 in; borders with lines 1 in apart, or in the ditch "
+            "where they are too narrow"),
         Key("sizes", Named(SIZE, "size"), "The sizes.",
             "{mini: {block_size: 16 in, motif_size: 14 in}}", required=True),
         Key("steps", Many(STEP, 1, 200), "Changes to the steps, in your own words.",

@@ -14,7 +14,7 @@ from fractions import Fraction
 
 from publish.model.cutplan import CutPlan, Piece
 from publish.model.draft import Draft, MotifShape
-from publish.model.pattern import Block, Motif, Pattern
+from publish.model.pattern import Block, Motif, Pattern, QuiltingSpec
 from publish.model.size import Size
 from publish.surd import Length
 from publish.write.phrase import listed
@@ -181,6 +181,11 @@ class Book:
         """Return the bold letter of a motif's square, for each size where it differs."""
         keys = self.with_motif(motif)
         return self.each(keys, lambda k: f"**{self.motif_piece(k, motif).letter}**")
+
+    def quilted(self, key: str) -> tuple[QuiltingSpec, ...]:
+        """Return the quilting of a size that has lines, or is left to the maker."""
+        drawn = {(q.area, q.style, q.spacing) for q in self.drafts[key].quilting}
+        return tuple(q for q in self.sizes[key].quilting if (q.area, q.style, q.spacing) in drawn)
 
     # Values side by side
 

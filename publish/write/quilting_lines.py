@@ -43,7 +43,7 @@ def add_quilting(book: Book, steps: StepList) -> None:
 
 def _ways(book: Book) -> list[tuple[str, str, int]]:
     """Return each area, style and angle that some size is quilted in, motif first."""
-    found = {(q.area, q.style, _angle(q)) for k in book.keys for q in book.sizes[k].quilting}
+    found = {(q.area, q.style, _angle(q)) for k in book.keys for q in book.quilted(k)}
     order = list(AREAS)
     return sorted(found, key=lambda way: (order.index(way[0]), way[1:]))
 
@@ -55,8 +55,7 @@ def _angle(spec: QuiltingSpec) -> int:
 
 def _area(book: Book, steps: StepList, area: str, style: str, angle: int) -> None:
     def spec(key: str) -> QuiltingSpec | None:
-        specs = book.sizes[key].quilting
-        return next((q for q in specs if (q.area, q.style, _angle(q)) == (area, style, angle)),
+        return next((q for q in book.quilted(key) if (q.area, q.style, _angle(q)) == (area, style, angle)),
                     None)  # fmt: skip
 
     def apart(key: str) -> str:

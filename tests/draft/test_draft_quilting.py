@@ -98,9 +98,25 @@ def test_echo_inside_the_motif():
     assert found.length == pytest.approx(2 * 4 * (3 + 2 + 1))
 
 
-def test_echo_without_a_motif_is_nothing():
-    found, notes, _ = lines(QuiltingSpec("ground", "echo", F(1)), whole=None)
-    assert not notes and found.length == 0
+@pytest.mark.parametrize(
+    ("spec", "borders", "whole"),
+    [
+        (QuiltingSpec("ground", "echo", F(1)), (), None),
+        (QuiltingSpec("ground", "ditch"), (), None),
+        (QuiltingSpec("motif", "echo", F(3)), (), SQUARE),
+        (QuiltingSpec("border", "parallel", F(1)), [BorderSpec(F(1), "fen")], None),
+        (QuiltingSpec("border", "echo", F(2)), [BorderSpec(F(1), "fen")], None),
+    ],
+)
+def test_quilting_without_a_single_line_is_said(spec, borders, whole):
+    """Asked for and not done: an area that no line of its style falls into."""
+    found, notes, _ = lines(spec, borders=borders, whole=whole)
+    assert found is None and codes(notes) == ["D351"] and notes[0].place.path == "quilting.0"
+
+
+def test_left_to_the_maker_has_no_lines_and_no_finding():
+    found, notes, _ = lines(QuiltingSpec("ground", "as desired"), whole=None)
+    assert found is not None and found.length == 0 and not notes
 
 
 @pytest.mark.parametrize(("angle", "count"), [(0, 9), (90, 9)])

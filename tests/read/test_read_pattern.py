@@ -41,11 +41,7 @@ def test_the_smallest_pattern_has_the_documented_defaults(tmp_path):
     assert (size.batting.name, size.batting.overhang, size.batting.largest_gap) == (
         "Cotton", 3, None
     )  # fmt: skip
-    assert size.quilting == (
-        QuiltingSpec("motif", "ditch"),
-        QuiltingSpec("ground", "echo", F(1, 2)),
-        QuiltingSpec("border", "parallel", F(1)),
-    )
+    assert size.quilting == ()
 
 
 def test_a_drawing_is_below_the_folder_however_it_is_reached(tmp_path):
