@@ -59,7 +59,7 @@ def _no_use(pattern: Pattern, spec: SizeSpec) -> list[Note]:
 
 
 def _quilted_areas(pattern: Pattern, size: Size, notes: list[Note]) -> tuple[QuiltingSpec, ...]:
-    """Return the quilting of the areas that this size has; the usual one when none is asked."""
+    """Return the quilting of the areas that this size has; the usual one if none is asked."""
     if not size.quilting:
         return usual(size)
     has = {"motif": size.motif_span is not None, "ground": True, "border": bool(size.borders)}

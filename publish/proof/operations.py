@@ -88,6 +88,11 @@ def _mitred(case: Case, key: str) -> bool:
     return any(r.border is not None and r.border.corners == "mitred" for r in layers)
 
 
+def _strips_joined(case: Case, key: str) -> bool:
+    plan = case.plans[key].binding
+    return plan is not None and (plan.strips > 1 or plan.square is not None)
+
+
 _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
     ("cutting the folded wedge", _folded, r"\bcut along the (?:dashed )?(?:cut )?line|\bcut .{0,40}"
      r"through all .{0,20}layers"),
@@ -116,9 +121,10 @@ _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
      r"\btear the paper away\b|\b(?:take|pull|tear) the paper out\b"),
     ("layering the quilt", _layered, r"\blay the backing"),
     ("basting the layers", _layered, r"\bbaste (?:the|all|all three) layers"),
-    ("joining the binding strips", _bound, r"\bbinding strips?\b.*\b(?:join|sew)|\bbias\b"),
+    ("joining the binding strips", _strips_joined, r"\bbinding strips?\b.*\b(?:join|sew)|\bbias\b"),
     ("turning the binding at a corner", _bound, r"\bbefore (?:the|each) corner"),
-    ("closing the binding", _bound, r"\btwo (?:tails|ends)|\btails?\b.{0,80}\b(?:join|overlap)"),
+    ("closing the binding", _bound,
+     r"\btwo (?:tails|ends)|\btails?\b.{0,80}\b(?:join|overlap|tuck)"),
     ("finishing the binding at the back", _bound, r"\bover to the back"),
 )  # fmt: skip
 

@@ -41,10 +41,6 @@ TURN_AHEAD = Practice(Fraction(1, 2), _NONE)
 """How far ahead of the needle the edge is turned."""
 BASTING_ROWS = Practice(Fraction(4), _NONE)
 """Distance between rows of basting, or between safety pins, in the quilt sandwich."""
-TAIL = Practice(Fraction(6), _NONE)
-"""Binding left loose before the first stitch."""
-OPENING = Practice(Fraction(10), _NONE)
-"""Edge left open between the last and the first stitch of the binding."""
 TURNING_SPARE = Practice(Fraction(1, 4), _NONE)
 """Raw edge trimmed across a corner stops this far from the stitching."""
 RULER_SPARE = Practice(Fraction(1, 16), _NONE)

@@ -55,8 +55,9 @@ def _angle(spec: QuiltingSpec) -> int:
 
 def _area(book: Book, steps: StepList, area: str, style: str, angle: int) -> None:
     def spec(key: str) -> QuiltingSpec | None:
-        return next((q for q in book.quilted(key) if (q.area, q.style, _angle(q)) == (area, style, angle)),
-                    None)  # fmt: skip
+        wanted = (area, style, angle)
+        found = (q for q in book.quilted(key) if (q.area, q.style, _angle(q)) == wanted)
+        return next(found, None)
 
     def apart(key: str) -> str:
         found = spec(key)
