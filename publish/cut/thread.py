@@ -28,19 +28,21 @@ ZIGZAG_RATIO = Fraction(7)
 def thread(pattern: Pattern, size: Size, draft: Draft) -> ThreadPlan:
     """Return the thread for every purpose, in inches."""
     ratio = pattern.sewing.tension_ratio
-    applique = Fraction(0)
+    motifs: dict[str, Fraction] = {}
     for place in draft.placements:
         by_hand = pattern.motifs[place.motif].method != "fusible"
         edge = ceil(draft.motifs[place.motif].perimeter)
-        applique += edge * (HAND_RATIO if by_hand else ratio)
+        fabric = pattern.motifs[place.motif].fabric
+        motifs[fabric] = motifs.get(fabric, Fraction(0)) + edge * (HAND_RATIO if by_hand else ratio)
     quilting = sum((Fraction(ceil(q.length)) for q in draft.quilting), Fraction(0))
     bound = ruled(size.perimeter) if size.binding is not None else Fraction(0)
     return ThreadPlan(
         piecing=Fraction(ceil(draft.seam_length * ratio + _making_up(size, ratio))),
-        applique=applique,
+        applique=sum(motifs.values(), Fraction(0)),
         quilting=quilting * ratio,
         binding=bound * (ratio + HAND_RATIO),
         ratio=ratio,
+        motifs=motifs,
     )
 
 

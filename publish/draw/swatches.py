@@ -50,15 +50,23 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
 
 def uses(context: Context, fabric: str) -> list[str]:
     """Return what a fabric is used for over all sizes, in the order of sewing."""
-    pieced = () if context.pattern.motifs else PIECED
     found = set()
-    for plan in context.plans.values():
+    for key, plan in context.plans.items():
         for piece in plan.pieces:
+            pieced = () if _under_motif(context, key, piece.letter) else PIECED
             if piece.fabric == fabric:
                 known = [u for start, u in (*pieced, *USES) if piece.purpose.startswith(start)]
                 found.add(known[0] if known else piece.purpose)
     order = [name for _, name in (*PIECED, *USES)]
     return sorted(found, key=lambda u: (order.index(u) if u in order else len(order), u))
+
+
+def _under_motif(context: Context, size: str, letter: str) -> bool:
+    """Return whether a piece's patches lie in blocks that all carry a motif."""
+    cut = context.plans[size].sources
+    blocks = {p.block for p in context.drafts[size].patches if cut.get(p.key) == letter}
+    found = [context.pattern.blocks[b] for b in blocks if b is not None]
+    return all(block.motif for block in found) and bool(context.pattern.motifs)
 
 
 def _swatch(canvas: Canvas, context: Context, key: str, at: tuple[float, float, float]) -> None:

@@ -205,6 +205,8 @@ class ThreadPlan:
     quilting: Fraction
     binding: Fraction
     ratio: Fraction
+    motifs: Mapping[str, Fraction] = field(default_factory=dict)
+    """The appliqué's, by the fabric of the motifs that it is matched to."""
 
     @property
     def total(self) -> Fraction:

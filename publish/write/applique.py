@@ -44,8 +44,9 @@ def section(book: Book) -> Section | None:
 
 
 def thread_for(book: Book, motifs: tuple[Motif, ...]) -> str:
-    """Return the colour of thread in words: the names of the motifs' fabrics."""
-    return listed(list(dict.fromkeys(book.fabric(m.fabric) for m in motifs)))
+    """Return what the thread matches: the one fabric, or each motif's own."""
+    names = list(dict.fromkeys(book.fabric(m.fabric) for m in motifs))
+    return names[0] if len(names) == 1 else f"the fabric of its motif, {listed(names, 'or')}"
 
 
 def _start(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Motif, ...],
@@ -58,7 +59,7 @@ def _start(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Mot
         tip="Match the thread to the motif, not to the ground: the stitches lie on the motif's "
         "edge.",
     )
-    first = "Work from the centre outwards: begin on an inner edge"
+    first = "Begin on the part of the edge nearest the centre and work outward"
     if any(s.holes for s in shapes):
         one = any(open_centre(s) for s in shapes)
         first = f"Begin with the {'opening at' if one else 'openings nearest'} the centre, then "

@@ -7,16 +7,16 @@ so that the seams of neighbouring rows nest.
 
 from __future__ import annotations
 
-from itertools import pairwise
-
 from publish.model.draft import Unit
+from publish.model.size import Size
 from publish.model.words import Section
 from publish.surd import Length
 from publish.write import on_point
 from publish.write.bench import Bench
 from publish.write.by_size import per_size
 from publish.write.context import Book
-from publish.write.phrase import capital, counted, listed, rectangle
+from publish.write.meeting import meets
+from publish.write.phrase import capital, counted, listed, number, rectangle
 from publish.write.pressing import press_text, press_way
 from publish.write.sewn import raw_size
 from publish.write.steps import StepList, figure
@@ -27,7 +27,7 @@ def sections(book: Book) -> tuple[Section, ...]:
     """Return the sections on assembling; none when every top is a single block."""
     keys = [k for k in book.keys if Bench(book, k).at(TOP)]
     blocks = "Trimmed blocks" if book.motifs else "Blocks"
-    lead = f"{blocks} of one size go together without easing. Take care at the crossings."
+    lead = f"{blocks} of one size fit without easing. Match the seams."
     return per_size(book, "assembling", "Assembling the top", lead, keys, _steps)
 
 
@@ -49,17 +49,18 @@ def _lay_out(bench: Bench, steps: StepList) -> None:
     size = book.sizes[key]
     middle = {b for row in size.arrangement for b in row}
     which = (
+        "" if size.block_count == 1 else
         " Check each kind of block against its place in the picture." if len(middle) > 1 else
         " Turn each block so that it lies as in the picture."
         if any(book.pieced(b) for b in middle) else ""
     )  # fmt: skip
     if _pressed_two_ways(bench):
         which += " Put blocks that are pressed opposite ways next to each other."
+    rows = " Number the rows from the top on slips of paper and pin them." if size.rows > 1 else ""
     steps.add(
         "lay-out",
-        f"Lay out the {counted(size.block_count, 'block')} on the floor or a design wall: "
-        f"{counted(size.rows, 'row')} of {counted(size.columns, 'block')}{_between(bench)}.{which} "
-        "Number the rows from the top with a pinned slip of paper.",
+        f"Lay out the {_blocks_of(size)} on the floor or a design wall{_between(bench)}."
+        f"{which}{rows}",
         sizes=[key],
         figure=figure(
             "setting" if size.sashing else "rows",
@@ -69,16 +70,31 @@ def _lay_out(bench: Bench, steps: StepList) -> None:
     )
 
 
+def _blocks_of(size: Size) -> str:
+    """Return `block`, `four blocks in one row`, `12 blocks in three rows of four`."""
+    if size.block_count == 1:
+        return "block"
+    blocks = counted(size.block_count, "block")
+    if size.rows == 1:
+        return f"{blocks} in one row"
+    if size.columns == 1:
+        return f"{blocks} in one column"
+    return f"{blocks} in {counted(size.rows, 'row')} of {number(size.columns)}"
+
+
 def _between(bench: Bench) -> str:
-    """Say what lies between the blocks."""
-    sashing = bench.book.sizes[bench.key].sashing
+    """Say what lies between and round the blocks."""
+    size = bench.book.sizes[bench.key]
+    sashing = size.sashing
     if sashing is None:
         return ""
-    strips = f"sashing strips of {bench.book.fabric(sashing.fabric)}"
-    if sashing.cornerstones is None:
-        return f", with {strips} between them"
+    where = "around it" if size.block_count == 1 else (
+        "between and around them" if sashing.outer else "between them")  # fmt: skip
+    strips = f"with sashing strips of {bench.book.fabric(sashing.fabric)} {where}"
+    if sashing.cornerstones is None or not (sashing.outer or min(size.rows, size.columns) > 1):
+        return f", {strips}"
     stones = f"cornerstones of {bench.book.fabric(sashing.cornerstones)}"
-    return f", with {strips} between them and {stones} where the strips meet"
+    return f", {strips} and {stones} where the strips meet"
 
 
 def _pressed_two_ways(bench: Bench) -> bool:
@@ -93,28 +109,31 @@ def _pressed_two_ways(bench: Bench) -> bool:
 def _join(bench: Bench, group: Group, steps: StepList) -> None:
     unit = group.unit
     across = unit.join == "across"
-    crossing = not across and any(a.parts and b.parts for a, b in pairwise(unit.parts))
-    through = not across and any(p.patch is not None for p in unit.parts[1:-1])
+    crossing = not across and meets(unit)
+    through = not across and any(p.patch is not None for p in unit.parts[1:-1]) and any(
+        numbered(p) and p.parts for p in unit.parts)  # fmt: skip
     what = f"For {_together(group.names)}, sew" if len(group.names) > 1 else (
         f"For the {unit.name}, sew" if not numbered(unit) else f"For {unit.name}, sew")  # fmt: skip
-    how = "together side by side" if across else "together, from the top down"
-    pins = (
-        " Pin at every crossing first: the allowances lie opposite ways and lock against each "
-        "other."
-        if crossing
-        else " Mark on each long strip where the seams of the first row end, so that the short "
-        "strips of the next row carry on in line."
-        if through
-        else ""
-    )
-    right = _measures(bench, group)
+    how = "side by side" if across else "from the top down"
+    before = (
+        _pinned(unit) if crossing else
+        "On each long strip mark where the seams of the row above end, so that the row below "
+        "carries on in line. " if through else ""
+    )  # fmt: skip
     steps.add(
         unit.kind,
-        f"{what} {bench.parts_text(unit)} {how}, right sides facing.{pins} "
+        f"{before}{what} {bench.parts_text(unit)} together, {how}, right sides together. "
         f"{press_text(bench, group, _NEST)}",
         sizes=[bench.key],
-        right=right + (" The seams meet in clean crosses." if crossing else ""),
+        right=_measures(bench, group) + (" The seams match." if crossing else ""),
     )
+
+
+def _pinned(unit: Unit) -> str:
+    """Say how to pin where seams meet; those of rows lie opposite ways and lock."""
+    if any(map(numbered, unit.parts)):
+        return "Pin at every crossing, where the allowances lie opposite ways and lock. "
+    return "Pin wherever seams meet. "
 
 
 def _together(names: tuple[str, ...]) -> str:

@@ -177,8 +177,8 @@ class Bench:
         return f"{both[0]} and {both[1]}, by turns, {ends} {word},"
 
     def _some(self, part: Unit, count: int, unit: Unit) -> str:
-        """Return a part with its count; `two rows` for numbered ones."""
-        if numbered(part) and level(unit) != BLOCK:
+        """Return a part with its count; `two rows` for numbered ones that are sewn from parts."""
+        if numbered(part) and part.parts and level(unit) != BLOCK:
             base = part.name.rsplit(" ", 1)[0]
             return article(base) if count == 1 else counted(count, base)
         return self.part_name(part, count, blocks=level(unit) != BLOCK)

@@ -119,10 +119,25 @@ class Book:
     def pieced(self, block: str) -> bool:
         return len(self.block(block).patches) > 1
 
+    @property
+    def used_blocks(self) -> tuple[str, ...]:
+        """Return the blocks that some size shows."""
+        return tuple(dict.fromkeys(b for k in self.keys for b in self.blocks(k)))
+
+    def carries(self, block: str) -> bool:
+        """Return whether a motif is laid on a block, so that its patches are a ground."""
+        return self.block(block).motif is not None
+
+    def ground_word(self, blocks: Iterable[str], *, many: bool = True) -> str:
+        """Return what these blocks are cut and sewn as: `ground`, `blocks`, or both."""
+        kinds = {self.carries(b) for b in blocks}
+        if len(kinds) == 2:
+            return "grounds and blocks"
+        return "ground" if kinds == {True} else "blocks" if many else "block"
+
     def block_name(self, block: str) -> str:
         """Return `block`, or `sprig block` where the pattern has more than one kind."""
-        used = {b for k in self.keys for b in self.blocks(k)}
-        return "block" if len(used) == 1 else f"{_plain(block)} block"
+        return "block" if len(self.used_blocks) == 1 else f"{_plain(block)} block"
 
     @property
     def motifs(self) -> tuple[Motif, ...]:

@@ -149,11 +149,8 @@ def _strip(plan: FabricPlan, strip: Strip, at: int) -> str:
     marked = f", number {at} on the layout" if len(plan.strips) > 1 else ""
     depth = f"{counted(strip.count, 'strip')} {measure(strip.depth)} deep"
     if strip.placements:
-        which = listed([f"{number(c.count)} **{c.letter}**" for c in strip.cuts])
-        return (
-            f"Cut {depth}{marked}, and leave it whole: it holds {which}, each "
-            f"{listed([rectangle(c.across, c.along) for c in strip.cuts])}, laid as on the layout."
-        )
+        held = "; ".join(map(_cut, strip.cuts))
+        return f"Cut {depth}{marked}, and leave it whole: it holds {held}, laid as on the layout."
     if whole and strip.cuts[0].along == strip.depth:
         each = "Each strip" if many else "The whole strip"
         pieces = f"{each} is one **{strip.cuts[0].letter}**"
@@ -164,4 +161,5 @@ def _strip(plan: FabricPlan, strip: Strip, at: int) -> str:
 
 
 def _cut(cut: Cut) -> str:
-    return f"{number(cut.count)} **{cut.letter}**, {rectangle(cut.across, cut.along)}"
+    each = "each " if cut.count > 1 else ""
+    return f"{number(cut.count)} **{cut.letter}**, {each}{rectangle(cut.across, cut.along)}"

@@ -133,6 +133,9 @@ def _fuse(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Moti
         list(dict.fromkeys(f"{book.motif_letter(m.key)} of {book.fabric(m.fabric)}"
                            for m in motifs))
     )  # fmt: skip
+    open_ = any(book.shape(k, m.key).holes for k in keys for m in motifs
+                if book.motif_count(k, m.key))  # fmt: skip
+    first = ", openings first" if open_ else ""
     nested = nested_on_cloth(book, keys)
     single = [k for k in keys if k not in nested]
     if nested:
@@ -148,8 +151,8 @@ def _fuse(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Moti
         )
     steps.add(
         "cut-out",
-        "Cut through paper and cloth exactly on the line, openings first, turning the cloth rather "
-        "than your wrist. Then score the paper with a pin and peel it away.",
+        f"Cut through paper and fabric exactly on the line{first}. Turn the fabric, not your "
+        "wrist. Then score the paper with a pin and peel it away.",
         sizes=keys,
         right="The edge is clean, and the whole back of the motif has the slight sheen of the web.",
     )

@@ -11,7 +11,7 @@ from collections.abc import Callable
 from fractions import Fraction
 from functools import partial
 
-from publish.model.cutplan import CutPlan, FabricPlan, WebPlan
+from publish.model.cutplan import CutPlan, FabricPlan, Piece, WebPlan
 from publish.model.words import Block, Bullets, Paragraph, Row, Section, Table
 from publish.units import inches_text, round_up
 from publish.write.borders import border_name
@@ -70,11 +70,24 @@ def uses(book: Book, key: str) -> tuple[str, ...]:
     for size in book.keys:
         plan = book.plans[size].fabrics.get(key)
         for piece in plan.pieces if plan is not None else ():
-            found[use_of(book, size, piece.purpose)] = None
+            found.update(dict.fromkeys(uses_of(book, size, piece)))
     last = len(_ORDER)
     return tuple(
         sorted(found, key=lambda u: next((i for i, o in enumerate(_ORDER) if o in u), last))
     )
+
+
+def uses_of(book: Book, size: str, piece: Piece) -> tuple[str, ...]:
+    """Return what a piece is for: of blocks, `ground` where a motif is laid on them."""
+    if piece.purpose != "ground":
+        return (use_of(book, size, piece.purpose),)
+    plan = book.plans[size]
+    blocks = {
+        p.block for p in book.drafts[size].patches
+        if p.block is not None and plan.sources.get(p.key) == piece.letter
+    } or set(book.blocks(size))  # fmt: skip
+    carried = sorted({book.carries(b) for b in blocks}, reverse=True)
+    return tuple("ground" if one else "blocks" for one in carried)
 
 
 _ORDER = ("ground", "blocks", "foundation", "motif", "sashing", "cornerstone", "triangle",
@@ -89,18 +102,13 @@ def use_of(book: Book, size: str, purpose: str) -> str:
     if purpose.startswith("pillow back"):
         return "pillow back"
     if purpose.startswith(_OF_TOP):
-        return {"ground": _blocks(book), "foundation": "foundation piecing"}.get(
+        return {"foundation": "foundation piecing"}.get(
             purpose, f"{purpose}s" if not purpose.endswith("ing") else purpose
         )
     return words[0]
 
 
 _OF_TOP = ("ground", "foundation", "sashing", "cornerstone", "side triangle", "corner triangle")
-
-
-def _blocks(book: Book) -> str:
-    """Return what blocks are cut from is for: a ground where a motif lies on it."""
-    return "ground" if book.motifs else "blocks"
 
 
 def _fabrics(book: Book) -> Table:
@@ -175,19 +183,32 @@ def _roll(plan: WebPlan | None, what: str) -> str:
 
 def thread_rows(book: Book) -> list[tuple[str, Callable[[CutPlan], Fraction]]]:
     """Return each use of thread with what it is matched to, and how to read its length."""
-    motifs = listed(list(dict.fromkeys(book.fabric(m.fabric) for m in book.motifs)))
-    bindings = listed(list(dict.fromkeys(
-        book.fabric(b.fabric) for k in book.keys if (b := book.plans[k].binding) is not None
-    )))  # fmt: skip
+    around = book.ground_word(book.used_blocks)
+    motifs = dict.fromkeys(m.fabric for m in book.motifs)
+    bindings = dict.fromkeys(
+        b.fabric for k in book.keys if (b := book.plans[k].binding) is not None
+    )
     return [
         (
             f"Piecing{' and making up' if book.pillows else ''}, in a quiet neutral",
             lambda p: p.thread.piecing,
         ),
-        (f"Appliqué, to match {motifs}", lambda p: p.thread.applique),
-        (f"Quilting, to match the {_blocks(book)} or to stand out", lambda p: p.thread.quilting),
-        (f"Binding, to match {bindings}", lambda p: p.thread.binding),
-    ]
+        *((f"Appliqué, to match {book.fabric(f)}", partial(_sewn_on, f, len(motifs) == 1))
+          for f in motifs),
+        (f"Quilting, to match the {around} or to stand out", lambda p: p.thread.quilting),
+        *((f"Binding, to match {book.fabric(f)}", partial(_bound, f)) for f in bindings),
+    ]  # fmt: skip
+
+
+def _sewn_on(fabric: str, alone: bool, plan: CutPlan) -> Fraction:
+    """Return the thread that sews the motifs of a fabric on."""
+    return plan.thread.applique if alone else plan.thread.motifs.get(fabric, Fraction(0))
+
+
+def _bound(fabric: str, plan: CutPlan) -> Fraction:
+    """Return the thread of a binding of this fabric."""
+    mine = plan.binding is not None and plan.binding.fabric == fabric
+    return plan.thread.binding if mine else Fraction(0)
 
 
 def _threads(book: Book) -> Table:

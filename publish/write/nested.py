@@ -33,16 +33,20 @@ def add_web(book: Book, steps: StepList, keys: Sequence[str]) -> None:
     for key in keys:
         web = book.plans[key].web
         assert web is not None
+        holds = (
+            "It holds the motif as the layout shows: mark its centre before you trace."
+            if web.squares == 1 else
+            f"It holds the {counted(web.squares, 'motif')} side by side as the layout shows, at "
+            f"least {measure(WEB_APART.value)} apart: mark the centre of each before you trace."
+        )  # fmt: skip
         steps.add(
             f"nest-web-{key}",
             f"From the fusible web cut a length of {measure(web.length)}, without bending it "
-            f"sharply. It holds the {counted(web.squares, 'motif')} side by side as the layout "
-            f"shows, at least {measure(WEB_APART.value)} apart: mark the centre of each before "
-            "you trace.",
+            f"sharply. {holds}",
             sizes=[key],
-            right="Paper and web are still one sheet, and every motif has its place.",
-            figure=figure("cutting-layout", key, f"{book.title(key)}: the motifs on the paper "
-                          "side of the web.", material="web"),
+            right="Paper and web are still one sheet, with room for every motif.",
+            figure=figure("cutting-layout", key, f"{book.title(key)}: the paper side of the web.",
+                          material="web"),
         )  # fmt: skip
 
 

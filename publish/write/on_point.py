@@ -29,20 +29,28 @@ def add(bench: Bench, steps: StepList) -> None:
 
 def _lay_out(bench: Bench, steps: StepList, rows: int) -> None:
     size = bench.book.sizes[bench.key]
+    sides = f"{counted(size.side_triangles, 'side triangle')} along the edges and the "
     triangles = (
-        f"{counted(size.side_triangles, 'side triangle')} along the edges and the "
+        f"{sides if size.side_triangles else ''}"
         f"{counted(size.corner_triangles, 'corner triangle')} at the corners"
     )
     between = " with the sashing between them and" if size.sashing else ""
+    many = size.block_count > 1
+    blocks = counted(size.block_count, "block") if many else "block"
+    check = " Check each kind of block against its place in the picture." if many else ""
+    numbers = (
+        f" The blocks are sewn in {counted(rows, 'diagonal row')}: number them from the upper "
+        "right corner on slips of paper and pin them."
+        if rows > 1 else ""
+    )  # fmt: skip
     steps.add(
         "lay-out",
-        f"Lay out the {counted(size.block_count, 'block')} on point, corners up,{between} with "
-        f"the {triangles}. Check each kind of block against its place in the picture. The blocks "
-        f"are sewn in {counted(rows, 'diagonal row')}: number them from the upper right corner "
-        "with pinned slips of paper.",
+        f"Lay out the {blocks} on point, corners up,{between} with the {triangles}.{check}"
+        f"{numbers}",
         sizes=[bench.key],
         right="The long side of every side triangle lies on the outer edge, along the straight "
-        "grain, where it keeps the edge from stretching.",
+        "grain, where it keeps the edge from stretching."
+        if size.side_triangles else "The right angle of every triangle points outward.",
         figure=figure("setting", bench.key, f"{size.title}: the diagonal rows, pulled apart and "
                       "numbered."),
     )  # fmt: skip
@@ -55,43 +63,61 @@ def _rows(bench: Bench, steps: StepList, rows: list[Unit]) -> None:
         for row in rows
     ]
     seam = measure(bench.pattern_seam)
-    sashed = bench.book.sizes[bench.key].sashing is not None
-    nest = "" if sashed else ", and neighbouring rows are pressed opposite ways"
+    size = bench.book.sizes[bench.key]
+    nest = "" if size.sashing is not None or len(rows) < 2 else (
+        ", and neighbouring rows are pressed opposite ways")  # fmt: skip
+    turn = (
+        "Turn the layout so that the rows lie level, row 1 furthest from you, and sew each row "
+        "from left to right."
+        if len(rows) > 1 else
+        "Turn the layout so that the block lies level, and sew the row from left to right."
+    )  # fmt: skip
+    side = (
+        " A side triangle is sewn on by a short side: match its right angle to the edge of the "
+        "block, at the top or the bottom as it lies in the layout; its sharp tip extends past the "
+        "other edge."
+        if size.side_triangles else ""
+    )  # fmt: skip
     steps.add(
         "rows",
         "\n\n".join([
-            "Turn the layout so that the rows lie level, row 1 furthest from you, and sew each row "
-            "from left to right. A side triangle is sewn on by a short side: put its right angle "
-            "level with the edge of the block, at the top or the bottom as it lies in the layout, "
-            "and let its sharp tip stick out past the other edge. A corner triangle is sewn on by "
-            f"its long side, middle to middle. Cut off what sticks out, {seam} outside the seam.",
+            f"{turn}{side} A corner triangle is sewn on by its long side, middle to middle. Cut "
+            f"off what extends, {seam} outside the seam.",
             *told,
         ]),
         sizes=[bench.key],
-        right=f"Blocks and triangles lie level along the inner edges, where the next row is sewn "
-        f"on{nest}.",
+        right=f"Blocks and triangles are level along the inner edges, where the next row is sewn "
+        f"on{nest}."
+        if len(rows) > 1 else
+        "Block and triangles are level along both long edges.",
         caution="Handle the triangles by their long side; their short sides are on the bias and "
         "stretch.",
     )  # fmt: skip
 
 
 def _join(bench: Bench, steps: StepList, centre: Unit, rows: list[Unit]) -> None:
-    names = f"{rows[0].name} to {rows[-1].name}"
     corners = [p for p in centre.parts if p.patch is not None]
     last = ""
     if corners:
         words = bench.part_name(corners[0], len(corners), blocks=True)
         last = (
-            f" Last come the {words.removeprefix('a ')} that are left: fold each in half to find "
-            "the middle of its long side, pin it to the middle of the row, and sew."
+            f"Add the last {words.removeprefix('a ')}: fold each in half to find the middle of "
+            "its long side, pin it to the middle of the row, and sew. "
         )
+    several = (
+        f"Put the rows right sides together in order, {rows[0].name} to {rows[-1].name}. Pin at "
+        "every crossing, where the allowances lie opposite ways and lock; then sew the rows "
+        "together. "
+        if len(rows) > 1 else ""
+    )  # fmt: skip
     steps.add(
         "join",
-        f"Sew the rows together in order, {names}: put right sides together, pin at every "
-        f"crossing, where the allowances lie opposite ways and lock, and sew.{last} Press these "
-        f"seams {press_way(bench, centre)}.",
+        f"{several}{last}Press these seams {press_way(bench, centre)}.",
         sizes=[bench.key],
-        right="The seams meet in clean crosses, and the corners of the blocks point to the edge.",
+        right=f"{'The seams match, and the' if len(rows) > 1 else 'The'} corners of the blocks "
+        "point to the edge."
+        if len(rows) > 1
+        else "The corners of the block point to the edge.",
     )
 
 

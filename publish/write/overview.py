@@ -70,20 +70,26 @@ def _motifs(book: Book) -> list[str]:
 
 
 def _grounds(book: Book) -> list[str]:
-    pieced = [k for k in book.keys if any(book.pieced(b) for b in book.blocks(k))]
+    """Return sentences on pieced grounds, then on pieced blocks without a motif."""
+    return [*_pieced_grounds(book), *_patchwork(book)]
+
+
+def _pieced_grounds(book: Book) -> list[str]:
+    pieced = [k for k in book.keys if any(map(book.pieced, book.motif_blocks(k)))]
+    with_motif = [k for k in book.keys if book.motif_blocks(k)]
     if not pieced:
         return []
-    if not book.motifs:
-        return _patchwork(book)
-    if tuple(pieced) == book.keys:
+    if pieced == with_motif:
         return ["The grounds are pieced by machine before the motif goes on."]
     return [f"The ground of the {book.titles(pieced)} is pieced by machine before the motif goes "
-            "on; the others have a ground of whole cloth."]  # fmt: skip
+            "on; the other grounds are one piece."]  # fmt: skip
 
 
 def _patchwork(book: Book) -> list[str]:
     """Return sentences on how blocks without motifs are made and set."""
-    sewn = [k for k in book.keys if not all(book.on_foundations(k, b) for b in book.blocks(k))]
+    mine = [(k, b) for k in book.keys for b in book.blocks(k)
+            if book.pieced(b) and not book.carries(b)]  # fmt: skip
+    sewn = [b for k, b in mine if not book.on_foundations(k, b)]
     said = []
     paper = on_foundations(book)
     if paper:
@@ -92,7 +98,7 @@ def _patchwork(book: Book) -> list[str]:
         said.append(f"{capital(which)} {'is' if len(names) == 1 else 'are'} sewn on printed "
                     "foundations.")  # fmt: skip
     if sewn:
-        said.append(f"The {'other ' if paper else ''}blocks are pieced by machine.")
+        said.append(f"The {'other ' if paper or book.motifs else ''}blocks are pieced by machine.")
     pointed = [k for k in book.keys if book.sizes[k].on_point]
     if pointed:
         said.append(f"The blocks of the {book.titles(pointed)} are set on point.")

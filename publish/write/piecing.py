@@ -34,15 +34,16 @@ def sections(book: Book) -> tuple[Section, ...]:
     benches = [b for k in book.keys if blocks_of(b := Bench(book, k))]
     if not benches:
         return ()
-    title = "Piecing the ground" if book.motifs else "Piecing the blocks"
+    several = dict.fromkeys(block for bench in benches for block in blocks_of(bench))
+    title = f"Piecing the {book.ground_word(several)}"
     lead = (
         f"Sew with a {measure(book.pattern.sewing.seam)} seam and a stitch about "
         f"{stitch(PIECING_STITCH.value)} long, and press each seam before it is crossed by "
         "another."
     )
-    several = any(len(blocks_of(b)) > 1 for b in benches)
+    apart = any(len(blocks_of(b)) > 1 for b in benches)
     intro = _intro(benches)
-    if len(benches) == 1 and not several:
+    if len(benches) == 1 and not apart:
         bench = benches[0]
         only = book.only([bench.key])
         first = (Paragraph(f"This part is for the {book.titles(only)} only."),) if only else ()

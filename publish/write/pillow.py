@@ -50,7 +50,7 @@ def _spec(book: Book, key: str) -> PillowSpec:
 def _front(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
     single = all(book.sizes[k].block_count == 1 for k in keys)
     middle = "the centre of the motif in the middle" if single and book.motifs else (
-        f"the same width of {'ground' if book.motifs else 'cloth'} left on every side")  # fmt: skip
+        "the same width of fabric left on every side")  # fmt: skip
     only = [k for k in keys if book.motif_blocks(k)]
     spec = figure("trim", keys[0], "Trimming the quilted front.", "front",
                   block=next(iter(book.blocks(keys[0]))))  # fmt: skip
@@ -70,23 +70,35 @@ def _envelope(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
 
     size = keys[0]
     letter = book.letter(keys, "pillow back")
-    steps.add(
-        "hem",
-        f"Take the {counted(_plan(book, size).count, 'back piece')} {letter}, "
-        f"{book.each(keys, piece)}. On one long edge of each, fold "
-        f"{book.each(keys, lambda k: measure(_plan(book, k).hem / 2))} to the wrong side and the "
-        "same again, press, and sew along the inner fold.",
-        sizes=keys,
-        right="Each back piece has one neat hem along a long edge.",
-        figure=figure("pillow", size, "Hemming the back pieces.", detail="hem"),
-    )
+    take = f"Take the {counted(_plan(book, size).count, 'back piece')} {letter}, "
+    edge = "hem" if any(_plan(book, k).hem > 0 for k in keys) else "finished edge"
+    hemmed = tuple(k for k in keys if _plan(book, k).hem > 0)
+    raw = tuple(k for k in keys if k not in hemmed)
+    if hemmed:
+        steps.add(
+            "hem",
+            f"{take}{book.each(hemmed, piece)}. On one long edge of each, fold "
+            f"{book.each(hemmed, lambda k: measure(_plan(book, k).hem / 2))} to the wrong side and "
+            "the same again, press, and sew along the inner fold.",
+            sizes=hemmed,
+            right="Each back piece has one hem along a long edge.",
+            figure=figure("pillow", hemmed[0], "Hemming the back pieces.", detail="hem"),
+        )
+    if raw:
+        steps.add(
+            "edge",
+            f"{take}{book.each(raw, piece)}. Lay one selvage or other finished edge of each where "
+            "they will overlap. Finish a cut edge with a zigzag stitch.",
+            sizes=raw,
+            right="One long edge of each back piece cannot fray.",
+        )
     steps.add(
         "layer",
         "Lay the front right side up. Lay the first back piece on it right side down, raw edges "
-        "level with one side of the front, its hem across the middle. Lay the second on the "
+        f"level with one side of the front, its {edge} across the middle. Lay the second on the "
         "opposite side in the same way, and pin all round.",
         sizes=keys,
-        right="The hems overlap by "
+        right=f"The {edge}s overlap by "
         f"{book.each(keys, lambda k: measure(_plan(book, k).overlap))} across the middle.",
         figure=figure("pillow", size, "The back pieces on the front, overlapping.",
                       detail="layer"),
@@ -94,7 +106,7 @@ def _envelope(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
     steps.add(
         "sew",
         f"Sew all the way round with a {book.each(keys, lambda k: measure(_spec(book, k).seam))} "
-        "seam, and back-stitch where the hems cross the seam: they take the strain.",
+        f"seam, and backstitch where the {edge}s cross the seam: they take the strain.",
         sizes=keys,
         figure=figure("pillow", size, "Sewing all the way round.", detail="sew"),
     )
@@ -139,14 +151,17 @@ def _turn(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         size = book.sizes[key]
         return rectangle(size.width, size.height)
 
+    def form(key: str) -> str:
+        return f"{measure(_plan(book, key).form)} square"
+
     envelope = [k for k in keys if _plan(book, k).back != "zip"]
     spec = figure("pillow", envelope[0], "Turning the cover.", detail="turn") if envelope else None
     steps.add(
         "turn",
         f"Trim the {number(4)} corners across, no closer than {measure(TURNING_SPARE.value)} to "
         "the stitching, and finish the raw edges with a zigzag stitch. Turn the cover right side "
-        "out, push the corners out gently with a blunt point, and put in the pillow form: "
-        f"{book.each(keys, lambda k: measure(_plan(book, k).form))} square.",
+        "out, push the corners out gently with a blunt point, and put in the pillow form, "
+        f"{book.each(keys, form)}.",
         right=f"The cover measures {book.each(keys, cover)}, and the form fills it to "
         "the corners without a wrinkle.",
         figure=spec,

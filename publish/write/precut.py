@@ -111,12 +111,26 @@ def _sheet(plan: PrecutPlan, sheet: Sheet, at: int) -> str:
     if plan.sold_as.kind == "strip":
         cuts = listed([c for strip in sheet.strips for c in _pieces(strip)])
         return f"From {each}{named}{marked}, cut {cuts}."
+    whole = _whole(plan, sheet)
+    if whole is not None:
+        uses = "Use each of " if sheet.count > 1 else "Use "
+        size = rectangle(plan.sold_as.width, plan.sold_as.length)
+        return f"{uses}{named}{marked} whole, as one **{whole}**, {size}."
     strips = [
         f"{counted(s.count, 'strip')} {measure(s.depth)} deep{way}, "
         f"and from {plural(s.count, 'it', 'each')} {listed(_pieces(s))}"
         for s in sheet.strips
     ]
     return f"From {each}{named}{marked}, cut {'; then '.join(strips)}."
+
+
+def _whole(plan: PrecutPlan, sheet: Sheet) -> str | None:
+    """Return the letter of the piece that a square is, where it is used as it is sold."""
+    cuts = [c for strip in sheet.strips for c in strip.cuts]
+    size = (plan.sold_as.width, plan.sold_as.length)
+    if len(cuts) == 1 and cuts[0].count == 1 and (cuts[0].across, cuts[0].along) == size:
+        return cuts[0].letter
+    return None
 
 
 def _pieces(strip: Strip) -> list[str]:

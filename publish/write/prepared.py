@@ -66,12 +66,15 @@ def _paper(book: Book, steps: StepList, motif: Motif) -> None:
 def _turn(book: Book, steps: StepList, motifs: tuple[Motif, ...]) -> None:
     keys = book.with_motif(*(m.key for m in motifs))
     under = listed(list(dict.fromkeys(measure(m.turn_under) for m in motifs)), "or")
+    open_ = any(book.shape(k, m.key).holes for k in keys for m in motifs
+                if book.motif_count(k, m.key))  # fmt: skip
+    inside = " and inside every opening" if open_ else ""
     steps.add(
         "iron-on",
         "Lay the cloth motif wrong side up and the paper shape on it, waxed side down. Line up the "
         "centres and the creases, and iron the paper on, working from the centre outwards.",
         sizes=keys,
-        right=f"A strip of cloth {under} wide shows all round the paper and inside every opening.",
+        right=f"A strip of fabric {under} wide shows all around the paper{inside}.",
     )
     steps.add(
         "clip",

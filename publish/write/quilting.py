@@ -73,12 +73,12 @@ def _split(plan: BackingPlan) -> str:
     if plan.half is None:
         return ""
     whole = plan.panels - 1
-    sides = "on either side" if plan.seams == "vertical" else "above and below"
+    sides = "on either side of" if plan.seams == "vertical" else "above and below"
     one = "one" if whole == 1 else "the last"
     kept = "the whole panel" if whole == 1 else f"the {counted(whole, 'whole panel')}"
     return (
         f". Cut {one} of them in two along its length, {measure(plan.half)} wide each; lay a half "
-        f"{sides} of {kept},"
+        f"{sides} {kept},"
     )
 
 

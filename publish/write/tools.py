@@ -109,6 +109,12 @@ def _finish(book: Book) -> tuple[str, ...]:
         "Walking foot, or a short quilting needle and thimble for quilting by hand",
         "Safety pins, or thread, for basting the layers, and tape for the backing",
     ]
+    styles = {q.style for k in book.keys for q in book.quilted(k)}
+    if styles & {"parallel", "grid", "echo"}:
+        items.append(
+            "Chalk, or a marker that washes out, for the first lines of quilting, and a guide bar "
+            "for the foot or tape for the others"
+        )
     if bound(book):
         items.append("Clips for the binding and a hand needle for finishing it")
     if any(p.back == "zip" for k in book.keys if (p := book.plans[k].pillow) is not None):

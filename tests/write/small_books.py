@@ -7,6 +7,8 @@ booklet made by the stages themselves.
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
+from types import MappingProxyType
 
 from patchwork_books import Patchwork, sampler
 
@@ -22,7 +24,7 @@ NINE = "nine: {traditional: nine patch, fabrics: {dark: fern, light: oat}}"
 STAR = "star: {traditional: sawtooth star, fabrics: {star: fern, background: oat, centre: madder}}"
 PLAIN = "plain: {ground: oat}"
 LEAF = "leaf: {ground: oat, motif: leaf}"
-WEDGE = "[[20, 0], [90, 0], [60, 24], [40, 10], [30, 28]]"
+WEDGE = "[[25, 0], [90, 0], [50, 30], [50, 50], [20, 20]]"
 """A wedge of eight with an opening round the centre."""
 SOLID = "[[0, 0], [90, 0], [50, 20]]"
 """A wedge of eight that is whole at the centre, and no part of which is apart."""
@@ -34,13 +36,20 @@ def motif(method: str = "needle-turn", wedge: str = SOLID, fabric: str = "fern",
     return f"leaf: {{outline: {wedge}, folds: {folds}, fabric: {fabric}, method: {method}}}"
 
 
-def booklet(*sizes: str, blocks: str = NINE, motifs: str = "", more: str = "") -> Patchwork:
-    """Return the booklet of sizes such as `lap: {block: nine, block_size: 9 in}`."""
+def booklet(*sizes: str, blocks: str = NINE, motifs: str = "", more: str = "",
+            fabrics: Mapping[str, str] = MappingProxyType({})) -> Patchwork:  # fmt: skip
+    """Return the booklet of sizes such as `lap: {block: nine, block_size: 9 in}`.
+
+    `fabrics` adds keys to fabrics.
+    """
 
     def listed(key: str, text: str) -> str:
         return "".join([f"{key}:\n", *(f"  {line}\n" for line in text.splitlines())])
 
-    text = "title: Small\n" + FABRICS + (listed("motifs", motifs) if motifs else "")
+    cloth = FABRICS
+    for key, keys in fabrics.items():
+        cloth = re.sub(rf"(  {key}: .*)}}", rf"\1, {keys}}}", cloth)
+    text = "title: Small\n" + cloth + (listed("motifs", motifs) if motifs else "")
     text += listed("blocks", blocks) + "backing: {fabric: mist}\nbinding: {fabric: amber}\n"
     return sampler(text + more + listed("sizes", "\n".join(sizes)))
 
