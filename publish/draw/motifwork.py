@@ -8,9 +8,7 @@ the drafted one, the cloth the square that is cut for it.
 
 from __future__ import annotations
 
-from math import cos, radians
-
-from shapely.geometry import LineString, Point, box
+from shapely.geometry import Point, box
 
 from publish.colour import contrast
 from publish.draw.context import Context
@@ -20,7 +18,6 @@ from publish.draw.motifwork_cuts import CutRun, cut_order
 from publish.draw.motifwork_wedge import (
     Wedge,
     draw_cloth,
-    folded_edge,
     name_edges,
     set_out,
 )
@@ -41,6 +38,7 @@ from publish.draw.style import (
     edge_of,
     mix,
 )
+from publish.model.basting import on_wedge
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
 
@@ -53,44 +51,27 @@ ARROW_EVERY = 34.0
 
 
 def wedge_baste(context: Context, spec: FigureSpec) -> Figure:
-    """Draw the folded wedge with a row of basting along each fold and one across."""
+    """Draw the marked wedge, basted inside the finished line and through the waste."""
     wedge = set_out(context, spec)
     draw_cloth(wedge)
+    frame, template = wedge.frame, wedge.template
+    frame.lines(template.finished, FINISHED.but(colour=wedge.ink, weight=0.9))
+    frame.lines(template.cut, CUT.but(colour=wedge.ink, weight=0.8))
     thread = BASTE if contrast(RED_BROWN, wedge.colour) >= 2.5 else BASTE.but(colour=PAPER)
-    inset = wedge.frame.inches(8)
-    inside = wedge.cloth.buffer(-wedge.frame.inches(3))
-    first, second = wedge.angles
-    rows = [
-        _beside(folded_edge(wedge, first), inset, 1).intersection(inside),
-        _beside(folded_edge(wedge, second), inset, -1).intersection(inside),
-        _across(wedge).intersection(inside),
-    ]
-    for row in rows:
-        wedge.frame.lines(row, thread)
+    found = on_wedge(template.body, template.cut_body, wedge.cloth, wedge.angles)
+    for row in found.rows:
+        frame.lines(row, thread)
     name_edges(wedge)
-    end = rows[1].interpolate(0.22, normalized=True)
-    px, py = wedge.frame.point((end.x, end.y))
-    leader(wedge.frame.page, (px, py), (px + 38, py + 12), "basting")
+    lowest = max(found.rows, key=lambda row: row.bounds[3])
+    end = lowest.interpolate(lowest.project(Point(lowest.bounds[2], lowest.bounds[3])))
+    px, py = frame.point((end.x, end.y))
+    leader(frame.page, (px, py), (px + 38, py + 12), "basting")
+    waste = " and a row through the part that is cut away" if found.waste.geoms else ""
     alt = (
-        f"The folded wedge of {wedge.shape.folds} layers, basted: a row of long stitches beside "
-        f"the multiple folds, a row beside the single fold and a row across the middle."
+        f"The folded wedge of {wedge.shape.folds} layers, marked and basted: rows of long "
+        f"stitches inside the finished line{waste}."
     )
     return wedge.canvas.figure(spec, alt)
-
-
-def _beside(edge: LineString, inset: float, side: int) -> LineString:
-    """Return a line beside a folded edge, inside the cloth."""
-    (_, _), (x, y) = edge.coords
-    length = edge.length
-    nx, ny = -y / length * inset * side, x / length * inset * side
-    return LineString([(nx, ny), (x + nx, y + ny)])
-
-
-def _across(wedge: Wedge) -> LineString:
-    """Return a line across the wedge's middle, square to the line that halves it."""
-    first, second = wedge.angles
-    reach = wedge.half * 0.62 / cos(radians((second - first) / 2))
-    return LineString([polar(reach, first), polar(reach, second)])
 
 
 def wedge_align(context: Context, spec: FigureSpec) -> Figure:

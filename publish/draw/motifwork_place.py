@@ -33,6 +33,7 @@ from publish.draw.style import (
     mix,
     readable_on,
 )
+from publish.model.basting import on_ground
 from publish.model.draft import MotifShape
 from publish.model.figure import Figure
 from publish.model.pattern import Block
@@ -42,8 +43,6 @@ SMALL_SIDE = 1.08
 """Inches: each of the two pictures of the motif opening."""
 GROUND = 2.2
 """Inches: the side of the ground."""
-BASTE_INSIDE = 0.5
-"""Inches from the raw edge to the basting (Martha Stewart, How to applique by hand)."""
 
 
 def unfold(context: Context, spec: FigureSpec) -> Figure:
@@ -125,17 +124,13 @@ def place_motif(context: Context, spec: FigureSpec) -> Figure:
     frame.lines(_guides(side).intersection(ground), CREASE.but(weight=0.55))
     colour = context.colour(motif.fabric)
     fabric(frame, shape.cut_line, colour)
-    angles = [e.angle for e in shape.edges] if shape.edges else [0.0]
-    rays = [angles[0] + 360 / shape.folds * i for i in range(shape.folds)]
-    _creases(frame, shape.cut_line, rays, colour)
+    _creases(frame, shape.cut_line, _rays(shape), colour)
     thread = BASTE if contrast(RED_BROWN, colour) >= 2.5 else BASTE.but(colour=PAPER)
-    rows = basting(shape)
+    rows = MultiLineString() if motif.method == "fusible" else on_ground(shape)
     frame.lines(rows, thread, smooth=0)
     _names(frame, shape, rows, side)
-    alt = (
-        "The motif centred on its ground, its creases lined up with the ground's creases in half "
-        "and on the diagonals, and rows of basting along it, inside the edges to be turned."
-    )
+    held = "" if rows.is_empty else ", and rows of basting along it, inside the edges to be turned"
+    alt = f"The motif centred on its ground, {_lined_up(shape)}{held}."
     return canvas.figure(spec, alt)
 
 
@@ -169,41 +164,42 @@ def _guides(side: float) -> MultiLineString:
     ])  # fmt: skip
 
 
-def basting(shape: MotifShape) -> MultiLineString:
-    """Return rows of basting along the middles of the arms that lie on folds.
-
-    They stop `BASTE_INSIDE` before the raw edge. A motif without folds, or with no arm on a
-    fold that is long enough, is basted along a line that far inside its edge, or halfway in
-    where it is too slender.
-    """
-    if shape.edges is None:
-        return _inside(shape)
-    rows = []
-    first = shape.edges[0].angle
-    for index in range(shape.folds):
-        edge = shape.edges[index % 2]
-        angle = first + index * (shape.edges[1].angle - first)
-        for start, end in edge.contact:
-            if end - start > 2 * BASTE_INSIDE + 0.25:
-                rows.append([polar(start + BASTE_INSIDE, angle), polar(end - BASTE_INSIDE, angle)])
-    return MultiLineString(rows) if rows else _inside(shape)
+def _rays(shape: MotifShape) -> list[float]:
+    """Return the angles of a motif's creases on its ground."""
+    first = shape.edges[0].angle if shape.edges else 0.0
+    return [first + 360 / shape.folds * i for i in range(shape.folds)]
 
 
-def _inside(shape: MotifShape) -> MultiLineString:
-    for inwards in (BASTE_INSIDE, shape.narrowest_neck / 3, shape.narrowest_neck / 20):
-        inner = shape.cut_line.buffer(-inwards)
-        if not inner.is_empty:
-            break
-    return MultiLineString([list(g.exterior.coords) for g in _parts(inner)])
+def _shared(shape: MotifShape) -> list[float]:
+    """Return the angles at which a crease of the motif lies on one of the ground."""
+    return [a for a in _rays(shape) if abs((a + 22.5) % 45 - 22.5) < 0.01]
+
+
+def _lined_up(shape: MotifShape) -> str:
+    """Say which of the ground's creases the motif's lie on."""
+    diagonal = [abs(a % 90 - 45) < 0.01 for a in _shared(shape)]
+    found = [words for words, there in (("in half", not all(diagonal)),
+                                        ("on the diagonals", any(diagonal))) if there]  # fmt: skip
+    if not found:
+        return "evenly between the ground's creases"
+    return f"its creases lined up with the ground's creases {' and '.join(found)}"
 
 
 def _names(frame: Canvas, shape: MotifShape, rows: MultiLineString, side: float) -> None:
-    """Name the basting and the creases below the ground."""
+    """Name the basting and, where creases of motif and ground lie together, one of these."""
     page = frame.page
     left, foot = frame.point((-side / 2, side / 2))
     right = frame.point((side / 2, 0))[0]
-    low = max(rows.geoms, key=lambda r: round(float(r.centroid.y - r.centroid.x * 0.4), 6))
-    end = low.interpolate(0.8, normalized=True)
-    leader(page, frame.point((end.x, end.y)), (left + 24, foot + 12), "basting", "end")
-    crease = frame.point((side * 0.48, side * 0.48))
-    leader(page, crease, (right - 22, foot + 12), "creases together", "end")
+    if not rows.is_empty:
+        low = max(rows.geoms, key=lambda r: round(float(r.centroid.y - r.centroid.x * 0.4), 6))
+        end = low.interpolate(0.8, normalized=True)
+        leader(page, frame.point((end.x, end.y)), (left + 24, foot + 12), "basting", "end")
+    shared = [a % 360 for a in _shared(shape)]
+    if not shared:
+        return
+    # the lowest and rightmost of them, at the edge of the ground
+    angle = max(shared, key=lambda a: round(polar(1, a)[1] + 0.5 * polar(1, a)[0], 6))
+    x, y = polar(1, angle)
+    reach = side * 0.48 / max(abs(x), abs(y))
+    leader(page, frame.point((x * reach, y * reach)), (right - 22, foot + 12),
+           "creases together", "end")  # fmt: skip

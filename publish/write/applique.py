@@ -13,7 +13,7 @@ from publish.model.words import Section
 from publish.write.context import Book
 from publish.write.marking import open_centre
 from publish.write.phrase import listed, measure
-from publish.write.practice import STITCH_INTERVAL, THREAD_LENGTH, TURN_AHEAD
+from publish.write.practice import STITCH_APART, STITCH_INTERVAL, THREAD_LENGTH, TURN_AHEAD
 from publish.write.steps import StepList, figure
 from publish.write.trimming import add_trim
 
@@ -39,7 +39,7 @@ def section(book: Book) -> Section | None:
     _openings(steps, keys, size, shapes)
     finish(steps, keys)
     add_trim(book, steps, motifs)
-    lead = "The needle turns the edge under just ahead of the stitches. There is no hurry."
+    lead = "Turn the edge under a little at a time, just ahead of the stitches."
     return Section("applique", "Needle-turn appliqué", (steps.block(),), lead)
 
 
@@ -53,11 +53,10 @@ def _start(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Mot
            shapes: list[MotifShape]) -> None:  # fmt: skip
     steps.add(
         "thread",
-        f"Thread an appliqué needle with a single strand of fine cotton that matches "
+        f"Thread an appliqué needle with a single strand of fine thread that matches "
         f"{thread_for(book, motifs)}, about {measure(THREAD_LENGTH.value)} long, and knot one end.",
         sizes=keys,
-        tip="Match the thread to the motif, not to the ground: the stitches lie on the motif's "
-        "edge.",
+        tip="Use 60 wt cotton, or fine silk or polyester. Match it to the motif, not the ground.",
     )
     first = "Begin on the part of the edge nearest the centre and work outward"
     if any(s.holes for s in shapes):
@@ -89,11 +88,12 @@ def _edge(steps: StepList, keys: tuple[str, ...], size: str, motifs: tuple[Motif
         "stitch",
         "Take the needle down into the ground right beside the place where the thread leaves the "
         "motif, run it along underneath, and bring it up through two or three threads of the "
-        "folded edge. Keep the stitches at most "
-        f"{measure(STITCH_INTERVAL.value)} apart and draw each one snug.",
+        f"folded edge. Keep the stitches about {measure(STITCH_APART.value)} apart, never more "
+        f"than {measure(STITCH_INTERVAL.value)}. Draw each one snug but not tight.",
         sizes=keys,
         right="From above you see only the edge; from behind, a row of short, even, slanting "
         "stitches.",
+        tip="Right-handed: sew counter-clockwise, the edge toward you. Left-handed: clockwise.",
     )
 
 
@@ -102,8 +102,8 @@ def _points(steps: StepList, keys: tuple[str, ...], size: str, shapes: list[Moti
         steps.add(
             "tips",
             "At a point, stitch right up to the end of the finished line and take one extra stitch "
-            "there. Trim away the little flag of cloth that sticks out past the turned side, turn "
-            "the tip under straight across, then sweep the second side under and go on.",
+            "there. Trim the excess tip past the turned side, turn the tip under straight "
+            "across, then sweep the second side under and go on.",
             sizes=keys,
             right="The point is sharp, without a lump, and no raw thread shows.",
             figure=figure("stitch", size, "Turning a point.", detail="tip"),
@@ -130,9 +130,9 @@ def _curves(steps: StepList, keys: tuple[str, ...]) -> None:
         "with the needle. On an inward curve make a few short clips, halfway through the "
         "turn-under, so that it can spread.",
         sizes=keys,
-        right="The curve runs without flat places or little corners.",
-        tip="If a corner of the edge shows, put the needle back under the fold and sweep it round "
-        "before the next stitch.",
+        right="The curve is smooth.",
+        tip="If a bump shows, put the needle back under the fold and sweep it out before the next "
+        "stitch.",
     )
 
 
@@ -154,18 +154,17 @@ def finish(steps: StepList, keys: tuple[str, ...]) -> None:
     """Add the steps that end the sewing by hand: fasten off, unpick, press."""
     steps.add(
         "fasten-off",
-        "To end a thread, take it to the back of the ground, make two tiny stitches in the ground "
-        "behind the motif, run the needle between the layers for its own length and cut the "
-        "thread.",
+        "To end a thread, take it to the back of the ground and make two tiny stitches in the "
+        "ground behind the motif. Run the needle between ground and motif for its own length and "
+        "cut the thread.",
         sizes=keys,
     )
     steps.add(
         "press",
-        "When every edge is sewn, take out the basting and any pins. Lay the block face down on a "
-        "folded towel and press it from the back.",
+        "When every edge is sewn, remove the basting, any pins and all marks. Lay the block face "
+        "down on a folded towel and press it from the back.",
         sizes=keys,
-        right="The motif stands up a little from the ground, with no shine and no ridge along its "
-        "edge.",
-        tip="Remove marker lines as the maker of the marker says before you press: heat sets some "
-        "of them.",
+        right="The edge shows no shine and no ridge.",
+        tip="Remove the marks as the package of the marker says, before you press: heat can set "
+        "them.",
     )

@@ -10,6 +10,7 @@ import re
 from fractions import Fraction
 
 from publish.model.words import Block, Box, Paragraph, Row, Section, Steps, Table
+from publish.units import YARD, yards_text
 from publish.write.context import Book
 from publish.write.phrase import listed, measure, stitch, to_buy
 from publish.write.practice import PIECING_STITCH
@@ -64,11 +65,13 @@ def text_of(blocks: list[Block]) -> str:
 
 def _seams(book: Book) -> tuple[str, ...]:
     seam = measure(book.pattern.sewing.seam)
+    wide = 1 + 2 * book.pattern.sewing.seam
     return (
-        f"Seams are {seam} unless a step says otherwise. Sew with a stitch about "
-        f"{stitch(PIECING_STITCH.value)} long.",
-        "Sew two scraps together and measure before you begin: the width of your seam decides "
-        "whether the pieces fit.",
+        f"Seams are {seam} unless a step says otherwise. Sew with 50 wt cotton, a needle of size "
+        f"80/12 and a stitch about {stitch(PIECING_STITCH.value)} long. Sew a scant seam, a thread "
+        "or two narrower: the fold takes up the rest.",
+        f"Test: cut three strips {measure(wide)} wide, sew them side by side and press. The middle "
+        f"strip must measure {measure(wide - 2 * book.pattern.sewing.seam)}.",
     )
 
 
@@ -100,10 +103,12 @@ def _washing(book: Book) -> tuple[str, ...]:
         items = [f"{first}. Wash, dry and press those fabrics before you cut."]
     else:
         more = to_buy(sewing.purchase_step, sewing.metric_step)
+        every = yards_text(2 * YARD)
         items = [
             "The lengths to buy allow nothing for shrinkage. If you wash your fabrics first, buy "
-            f"at least {more} more of each.",
+            f"{more} more for each {every} or part of it, and check the usable width again.",
         ]
+    items.append("Wash all of the fabrics or none: do not mix washed and unwashed.")
     items.append(
         "Wash or test strong colours before they meet a pale one: press a damp white cloth on "
         "them and look for dye."

@@ -9,6 +9,8 @@ from __future__ import annotations
 
 from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Section
 from publish.write.context import Book
+from publish.write.folding import folded
+from publish.write.marking import flat
 from publish.write.steps import StepList, figure
 
 
@@ -28,12 +30,17 @@ def section(book: Book) -> Section:
         "look for dye.",
         "Do not wring, and do not iron the quilted surface flat.",
     ]
+    if folded(book) or flat(book):
+        care.append(
+            "Remove every mark, then wash the starch out: it yellows, and it draws insects in "
+            "storage."
+        )
     if book.pillows:
         care.append("Take the form out of the cover before washing.")
-    care.append("Store it rolled or loosely folded, out of the sun, and fold it differently now "
-                "and then.")  # fmt: skip
+    care.append("Store it rolled or loosely folded, out of the sun and not in plastic. Refold it "
+                "now and then.")  # fmt: skip
     return Section("label-and-care", "Label and care", (steps.block(), Bullets(tuple(care))),
-                   "A quilt without a name loses its story.")  # fmt: skip
+                   "Sign and date your work.")  # fmt: skip
 
 
 def colouring(book: Book) -> Section:

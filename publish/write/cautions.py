@@ -24,6 +24,7 @@ def section(book: Book) -> Section:
     boxes = [
         _ROTARY,
         _IRON,
+        _MACHINE,
         _sprays(book),
         _glue(book),
         _PINS,
@@ -48,9 +49,10 @@ def _sprays(book: Book) -> Box | None:
     else:
         title, what = "Starch and adhesives", "Starch and spray adhesives"
     return Box("caution", title, (
-        f"{what} give off fumes or mist. Use them in an aired room and do not breathe them in.",
-        "Keep sprays away from flames, heaters and a hot iron, and let damp cloth dry before you "
-        "press it.",
+        f"{what} give off fumes or mist. Use them in a well-ventilated room and do not breathe "
+        "them in.",
+        "Keep sprays away from flames, heaters and a hot iron. Put the can down and let the mist "
+        "settle before you pick up the iron.",
     ))  # fmt: skip
 
 
@@ -63,7 +65,7 @@ def _glue(book: Book) -> Box | None:
 
 
 _ROTARY = Box("caution", "Rotary cutter", (
-    "Close the blade every time you put the cutter down.",
+    "Close and lock the blade every time you put the cutter down. Wear closed shoes.",
     "Cut away from your body, standing up, with your fingers clear of the edge of the ruler.",
     "Wrap old blades before you throw them away, and keep the cutter out of children's reach.",
 ))  # fmt: skip
@@ -72,10 +74,14 @@ _IRON = Box("caution", "Iron", (
     "Steam burns: keep your fingers clear of folds you are pressing.",
     "Unplug the iron when you leave the room.",
 ))  # fmt: skip
+_MACHINE = Box("caution", "Sewing machine", (
+    "Keep your fingers clear of the needle and the presser foot while the machine runs.",
+    "Switch the machine off to change the needle or the foot.",
+))  # fmt: skip
 _PINS = Box("caution", "Pins, needles and scissors", (
     "Count pins and needles before and after each sitting, and run a magnet over the finished "
     "piece before it is used.",
-    "Close small scissors when they are out of your hand.",
+    "Close scissors when they are out of your hand. Take breaks when you cut many layers.",
 ))  # fmt: skip
 _BABIES = Box("caution", "Babies", (
     "Keep quilts, pillows and all other loose or soft bedding out of the place where a baby under "

@@ -89,11 +89,12 @@ def _square(book: Book, steps: StepList, motif: Motif) -> None:
     steps.add(
         f"square-{motif.key}",
         f"Take the motif square {letter} of {book.fabric(motif.fabric)}: "
-        f"{book.each(keys, value).rstrip(',')}. Spray it lightly with starch, let the starch sink "
-        f"in, press it flat and dry, and lay it wrong side up.{again}",
+        f"{book.each(keys, value).rstrip(',')}. Press it with a hot, dry iron: steam takes the "
+        f"starch out. Lay it wrong side up.{again}",
         sizes=keys,
         right="The square lies flat without a crease, and its threads run parallel to its edges.",
-        tip="Starched cloth folds to a sharper line and stays put under the scissors.",
+        tip="Starch the length of fabric before you cut the square: damp and heat can skew a cut "
+        "one. Starched fabric takes a sharper fold.",
         figure=figure("fold", keys[0], "The motif square, wrong side up.", stage="0",
                       motif=motif.key),
     )  # fmt: skip
@@ -151,16 +152,16 @@ def _edges(book: Book, size: str, motif: Motif) -> str:
     on = {"straight": ", on the straight grain,", "bias": ", on the bias,"}
     return (
         f"The edge you have just made is the **single fold**. The other folded edge"
-        f"{on.get(grain.get('multiple', ''), '')} is where the earlier folds lie together: the "
-        "**multiple folds**. They meet at the **centre**."
+        f"{on.get(grain.get('multiple', ''), '')} has the earlier folds: the **multiple folds**. "
+        "They meet at the **centre**."
     )
 
 
 def _thick(layers: int) -> str:
     if layers < 12:
-        return "Mark the centre with a pin now; it is easy to lose once the wedge is turned round."
+        return "Mark the centre with a pencil dot; it is easy to lose once the wedge is turned."
     return (
-        f"{capital(number(layers))} layers are as many as small scissors will cut cleanly. Choose "
+        f"{capital(number(layers))} layers are as many as scissors will cut cleanly. Choose "
         "a fine, closely woven cotton and press every fold hard."
     )
 
@@ -168,20 +169,18 @@ def _thick(layers: int) -> str:
 _FOLD: dict[str, tuple[str, str]] = {
     "half": (
         "Fold the square in half, right side out, bringing one edge over to the opposite edge. "
-        "Match the corners first, then smooth towards the fold and press it straight down.",
-        "You have {layers} layers. The raw edges lie exactly on top of each other and the fold "
-        "follows a thread of the cloth.",
+        "Match the corners, smooth toward the fold and press it straight down.",
+        "You have {layers} layers, and the fold follows a thread of the fabric. The raw edges need "
+        "only match roughly; the folds must match exactly.",
     ),
     "quarter": (
-        "Fold in half again the other way, so that the first fold lies along itself. Line the two "
-        "halves of the first fold up with each other, and press. The corner that is folded both "
-        "ways, with no raw edge, is the centre of the motif.",
+        "Fold in half again the other way, matching the first fold to itself, and press. The "
+        "corner that is folded both ways, with no raw edge, is the centre of the motif.",
         "You have {layers} layers and a smaller square: two of its edges are folded, two are raw.",
     ),
     "diagonal": (
-        "Fold once more on the diagonal, from the centre to the opposite corner, so that the two "
-        "folded edges come to lie together. Ease the layers until no edge creeps past another, "
-        "and press.",
+        "Fold once more on the diagonal, from the centre to the opposite corner, matching the "
+        "folded edges. Align the layers and press.",
         "You have {layers} layers in a triangle.",
     ),
     "third": (

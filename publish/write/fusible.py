@@ -21,7 +21,7 @@ from publish.write.nested import (
 )
 from publish.write.phrase import counted, listed, measure, number, ordinal, stitch
 from publish.write.placing import add_crease, add_layout
-from publish.write.practice import FUSED_SPARE, PIECING_STITCH
+from publish.write.practice import FUSED_SPARE, ZIGZAG_LENGTH, ZIGZAG_WIDTH
 from publish.write.steps import StepList
 from publish.write.trimming import add_trim
 
@@ -69,8 +69,9 @@ def _web(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
             f"From the fusible web cut {book.each(with_web, value)}, without bending it sharply."
             f"{_wide(book, with_web)}",
             sizes=with_web,
-            right="Paper and web are still one sheet: if they part at a corner, leave them lying "
-            "flat.",
+            right="Paper and web are still one sheet.",
+            tip="Keep the web flat; web and paper can separate. Wash the finish out of fabric "
+            "that is to be fused, and use no starch or softener on it.",
         )
 
 
@@ -100,16 +101,19 @@ def _trace(book: Book, steps: StepList, motif: Motif) -> None:
             "Mark the centre of the paper side of the web. Cut out the wedge template of the "
             f"{name} along its line and its two fold edges{leave}. Lay its point on the centre, "
             "with one straight edge along a pencil line that runs to the middle of a side, and "
-            "draw round it. Turn the template printed side down, swing it on about the centre "
-            "until its straight edge meets the one just drawn, and draw again. Go on, turning it "
-            f"over each time, until the {ordinal(motif.folds)} wedge closes the circle. Do not "
-            f"draw along the straight edges.{last}"
+            "draw around its outer edge. Flip the template and rotate it about the centre "
+            "until its straight edge meets the one just drawn, and draw again. Flip it each time "
+            f"until the {ordinal(motif.folds)} wedge closes the circle. Do not mark the straight "
+            f"edges.{last}"
         )
         right = (
             f"All {number(motif.folds)} wedges meet at the centre and join without a step into one "
             "outline."
         )
-        tip = "The motif is its own mirror image, so tracing it on the back of the web is enough."
+        tip = (
+            "Or fuse the web to the whole square of fabric first, then fold, mark and cut: never "
+            "fuse after folding. The motif is its own mirror image, so either side may be traced."
+        )
     else:
         text = (
             f"Print and join the sheets of the whole template of the {name}, turn it face down on "
@@ -144,7 +148,7 @@ def _fuse(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Moti
         steps.add(
             "fuse-cloth",
             f"Lay the motif square {squares} wrong side up, the web on it paper side up, and fuse "
-            "them as the maker of the web says. Let them cool flat.",
+            "them as the package of the web says. Let them cool flat.",
             sizes=single,
             caution="Fusing takes more heat than pressing. Work on a protected board in an aired "
             "room and let the cloth cool before you touch it.",
@@ -161,7 +165,7 @@ def _fuse(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Moti
 def _stitch(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
     steps.add(
         "fuse-ground",
-        "When the motif lies as it should, press it down as the maker of the web says, lifting the "
+        "When the motif lies as it should, fuse it as the package of the web says, lifting the "
         "iron from place to place. Let the block cool, then fuse it once more from the back.",
         sizes=keys,
         right="No part of the edge lifts under a fingernail.",
@@ -170,11 +174,11 @@ def _stitch(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
     without = any(book.plans[k].stabiliser is None for k in keys)
     steps.add(
         "stitch-edge",
-        "Stitch along every edge with a narrow zigzag or a blanket stitch, by machine with a "
-        f"stitch about {stitch(PIECING_STITCH.value)} long or by hand, so that the outer swing of "
-        "the needle falls in the ground just beside the motif. Stop with the needle down to turn: "
-        "outside the motif at points and outward curves, inside it at inside corners and inward "
-        "curves.",
+        f"Stitch along every edge. Zigzag: {stitch(ZIGZAG_LENGTH.value)} long and "
+        f"{stitch(ZIGZAG_WIDTH.value)} wide. Blanket stitch, by machine or by hand: about "
+        f"{stitch(ZIGZAG_WIDTH.value)} long. The outer stitch falls in the ground, the inner in "
+        "the motif. Stop with the needle down to turn: outside the motif at points and outward "
+        "curves, inside it at inside corners and inward curves.",
         sizes=keys,
         right="The stitches lie square to the edge and cover it all round.",
         tip="Put a sheet of tear-away stabiliser under the ground if the stitches pull it in."

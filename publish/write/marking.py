@@ -15,6 +15,7 @@ from publish.model.words import Block, Paragraph, Section
 from publish.write.context import Book
 from publish.write.folding import alike, folded
 from publish.write.phrase import capital, counted, listed, measure, number, plural
+from publish.write.practice import WEDGE_BASTING
 from publish.write.steps import StepList, figure
 
 ORIGIN = Point(0, 0)
@@ -38,8 +39,9 @@ def section(book: Book) -> Section | None:
         names = listed([book.motif_name(m.key) for m in motifs])
         if several:
             blocks.append(Paragraph(f"**{capital(names)}: folded into {number(folds)}.**"))
-        _baste_and_align(book, steps, folds, motifs)
+        _align(book, steps, folds, motifs)
         _mark(book, steps, motifs)
+        _baste(book, steps, folds, motifs)
         _cut(book, steps, motifs)
         _unfold(book, steps, motifs)
         blocks.append(steps.block())
@@ -48,9 +50,9 @@ def section(book: Book) -> Section | None:
             blocks.append(Paragraph(f"**{capital(book.motif_name(motif.key))}: cut flat.**"))
         _flat(book, steps, motif)
         blocks.append(steps.block())
-    lead = "Take your time here: a wedge that is marked and cut cleanly opens into a clean motif."
+    lead = "Mark and cut accurately: every layer repeats what you draw on the top one."
     if not groups:
-        lead = "Take your time here: a motif that is marked and cut cleanly is easy to sew."
+        lead = "Mark and cut accurately: the edge is turned on the line you draw."
     return Section("marking-and-cutting-the-motif", "Marking and cutting the motif",
                    tuple(blocks), lead)  # fmt: skip
 
@@ -61,31 +63,38 @@ def _first(book: Book, motifs: tuple[Motif, ...]) -> tuple[Motif, tuple[str, ...
     return motif, book.with_motif(*(m.key for m in motifs)), book.with_motif(motif.key)[0]
 
 
-def _baste_and_align(book: Book, steps: StepList, folds: int, motifs: tuple[Motif, ...]) -> None:
+def _align(book: Book, steps: StepList, folds: int, motifs: tuple[Motif, ...]) -> None:
     motif, keys, size = _first(book, motifs)
     names = listed([book.motif_name(m.key) for m in motifs], "or")
     end = "its narrow end at" if open_centre(book.shape(size, motif.key)) else "its point on"
     steps.add(
-        f"baste-wedge-{folds}",
-        f"Press the folded wedge once more and baste through all {number(folds)} layers with a "
-        "contrasting thread: one row of long stitches along each folded edge and one across the "
-        "middle. Leave the thread ends long and without knots.",
-        sizes=keys,
-        right="The layers no longer slide when you rub the wedge between your fingers.",
-        figure=figure("wedge-baste", size, "The folded wedge, basted through every layer.",
-                      motif=motif.key),
-    )  # fmt: skip
-    steps.add(
         f"align-{folds}",
-        f"Cut out the paper wedge template of the {names}{book.your_size} along its dashed cut "
-        f"line and its two fold edges. Lay it on the wedge, printed side up: {end} "
-        "the centre, the edge marked *single fold* along the single fold and the edge marked "
-        "*multiple folds* along the multiple folds. Pin it.",
+        f"Print the wedge template of the {names}{book.your_size} twice. Cut one along its dashed "
+        "cut line, the other along its solid line, both along their two fold edges. Lay the larger "
+        f"on the wedge, printed side up: {end} the centre, the edge marked *single fold* on the "
+        "single fold, the edge marked *multiple folds* on the multiple folds. Pin it.",
         sizes=keys,
         right="Both straight edges of the paper lie exactly on the folds: there is only one place "
-        "where they do. Cloth shows beyond the paper along the open edges.",
+        "where they do. Fabric shows beyond the paper along the open edges.",
         tip=_swap(book, size, motif),
         figure=figure("wedge-align", size, "The template on the wedge, edge to fold.",
+                      motif=motif.key),
+    )  # fmt: skip
+
+
+def _baste(book: Book, steps: StepList, folds: int, motifs: tuple[Motif, ...]) -> None:
+    motif, keys, size = _first(book, motifs)
+    steps.add(
+        f"baste-wedge-{folds}",
+        f"Baste through all {number(folds)} layers with a contrasting thread, "
+        f"{measure(WEDGE_BASTING.value)} inside the finished line. Where an arm is too narrow for "
+        "two rows, sew one along its middle. Then sew once through the part that is cut away. "
+        "Leave the thread ends long and without knots.",
+        sizes=keys,
+        right="The layers no longer slide when you rub the wedge between your fingers.",
+        tip="By machine, use the longest stitch, from the point outward. A hot iron closes the "
+        "needle holes at the end. Baste every motif the same way.",
+        figure=figure("wedge-baste", size, "The marked wedge, basted through every layer.",
                       motif=motif.key),
     )  # fmt: skip
 
@@ -105,19 +114,20 @@ def _mark(book: Book, steps: StepList, motifs: tuple[Motif, ...]) -> None:
     under = listed(list(dict.fromkeys(measure(m.turn_under) for m in motifs)), "or")
     steps.add(
         f"cut-line-{motif.folds}",
-        "Draw round the paper with a fine removable marker, as a dashed line. This is the "
-        "**cut line**. Draw nothing along the folds.",
+        "Draw around the paper in light dashes with a fine marker for fabric. This is the "
+        "**cut line**. Do not mark the folds.",
         sizes=keys,
         right="The dashed line runs from fold to fold and never along one.",
-        tip="Try the marker on a scrap first: it must come out of your cloth after pressing.",
+        tip="Chalk or a white pencil suits most fabrics. Test on a scrap: the mark must survive "
+        "the iron and wash out.",
     )
     steps.add(
         f"finished-line-{motif.folds}",
-        "Trim the paper along its solid line, lay it back in the same place and draw round it "
-        "again, this time as a solid line. This is the **finished line**, to which the edge is "
-        "turned.",
+        "Lay the smaller paper in the same place, edges on the folds. Draw around it in a solid "
+        "line. This is the **finished line**: the folded edge.",
         sizes=keys,
         right=f"The two lines run side by side, {under} apart: that strip is the turn-under.",
+        tip="Keep both papers whole for the next motif.",
         figure=figure("wedge-mark", size, "Finished line solid, cut line dashed.",
                       motif=motif.key),
     )  # fmt: skip
@@ -128,14 +138,16 @@ def _cut(book: Book, steps: StepList, motifs: tuple[Motif, ...]) -> None:
     shape = book.shape(size, motif.key)
     steps.add(
         f"cut-{motif.folds}",
-        "Take small scissors that are sharp to the tip and cut along the dashed line through all "
-        f"{number(motif.folds)} layers, in short snips. Follow the numbered arrows in the picture: "
-        f"{_order(shape)}. Turn the cloth, not your wrist, and keep the blades upright.",
+        f"Cut along the dashed line through all {number(motif.folds)} layers. Take larger sharp "
+        "scissors for the long edges and small scissors for corners and openings. Follow the "
+        f"numbered arrows: {_order(shape)}. Turn the fabric, not your wrist, and keep the blades "
+        "upright.",
         sizes=keys,
         right="Every layer is cut on the same line: turned over, the wedge looks the same.",
-        caution="Do not cut along a fold. The cloth left uncut on the folds is what keeps the "
-        "motif in one piece." if shape.pieces == 1 else "Do not cut along a fold where the paper "
-        "touched it.",
+        tip="Cross a fold at the drawn angle. Cut square to the fold, the edge opens smooth; at "
+        "any other angle it opens to a point.",
+        caution="Do not cut along a fold. The uncut folds hold the motif together."
+        if shape.pieces == 1 else "Do not cut along a fold where the paper touched it.",
         figure=figure("wedge-cut", size, "Where to start, and which way to cut.",
                       motif=motif.key),
     )  # fmt: skip
@@ -166,28 +178,29 @@ def _unfold(book: Book, steps: StepList, motifs: tuple[Motif, ...]) -> None:
     )
     steps.add(
         f"unfold-{motif.folds}",
-        "Take out the basting. Open the motif one fold at a time on a flat surface, lifting the "
-        f"layers apart without pulling.{parts} Press it from above, setting the iron down and "
-        "lifting it up rather than sliding it.",
+        "Remove the basting. Open the motif one fold at a time on a flat surface, lifting the "
+        f"layers apart without pulling.{parts} Smooth it from the centre with your hands. Do not "
+        "iron it: the creases are needed, and heat can set the marks.",
         sizes=keys,
-        right=f"The motif lies flat, all {number(motif.folds)} wedges alike, and the creases still "
-        "show faintly where the folds were. They will line it up with the ground.",
-        tip="Keep the offcuts until the last stitch: they are the right cloth for trying a marker, "
-        "a stitch or the iron's heat.",
+        right=f"The motif lies flat, all {number(motif.folds)} wedges alike, and the creases show "
+        "where the folds were. Use them to place the motif.",
+        tip="Save the scraps for trying a marker, a stitch or the iron's heat.",
         figure=figure("unfold", size, "Opening the motif.", motif=motif.key),
     )
     steps.add(
         f"line-{motif.folds}",
-        f"Only the wedge that lay on top carries the drawn lines. On the other "
-        f"{counted(motif.folds - 1, 'wedge')}, either let the cut edge guide you and turn the "
-        "same width under, or lay the trimmed paper on each wedge in turn and draw round it, "
-        "printed side down on every second wedge.",
+        f"Only the top wedge is marked. On the other {counted(motif.folds - 1, 'wedge')}, either "
+        "turn the same width under all along the cut edge, or lay the smaller paper on each wedge "
+        "in turn and draw around it, printed side down on every second wedge.",
         sizes=keys,
     )
     if several:
         many = book.each(several, lambda k: _make(book, k, motifs))
-        steps.add(f"make-{motif.folds}", f"Fold, mark and cut until you have them all: {many}.",
-                  sizes=several)  # fmt: skip
+        steps.add(
+            f"make-{motif.folds}",
+            f"Fold, mark, baste and cut until you have them all: {many}.",
+            sizes=several,
+        )
 
 
 def _make(book: Book, key: str, motifs: tuple[Motif, ...]) -> str:
@@ -218,16 +231,15 @@ def _flat(book: Book, steps: StepList, motif: Motif) -> None:
         "line solid and the cut line dashed.",
         sizes=keys,
         right=f"The two lines run side by side, {measure(motif.turn_under)} apart.",
-        tip="This motif turns round its centre without a mirror, so it cannot be cut from folded "
-        "cloth."
+        tip="This design has no mirror line, so it cannot be cut folded."
         if motif.symmetry != "mirror"
         else "",
     )
     openings = "Cut the openings first, then the outside. " if shape.holes else ""
     steps.add(
         f"cut-{motif.key}",
-        f"{openings}Cut on the dashed line with small sharp scissors, turning the cloth rather "
-        "than your wrist.",
+        f"{openings}Cut on the dashed line with sharp scissors, small scissors in corners. Turn "
+        "the fabric, not your wrist.",
         sizes=keys,
         right=f"The motif is in {counted(shape.pieces, 'piece')} with the solid line all round.",
     )

@@ -48,7 +48,7 @@ def section(book: Book) -> Section | None:
         add_crease(book, steps, block)
     add_layout(book, steps, blocks)
     _baste(book, steps, blocks)
-    lead = "The creases of the motif and the creases of the ground find each other."
+    lead = "Match the creases."
     return Section("placing", "Placing the motif on the ground", (steps.block(),), lead)
 
 
@@ -64,14 +64,17 @@ def add_crease(book: Book, steps: StepList, block: str) -> None:
     where = "in half both ways and on both diagonals"
     seams = ""
     if upright and level:
-        seams = " The seams already cross at the centre and stand for the creases in half."
+        seams = " The seams replace the creases in half."
         where = "on both diagonals"
     elif upright or level:
         seams = " The seam through the middle stands for one of the creases in half."
         where = "in half across the seam and on both diagonals"
-    name = f"the {book.block_name(block)}'s ground"
-    if not book.pieced(block):
-        name += f" {ground_letter(book, keys, block)}"
+    name = f"ground {ground_letter(book, keys, block)}"
+    if book.pieced(block):
+        name = "the pieced ground"
+    others = [b for b in turned_blocks(book) if book.pieced(b) == book.pieced(block)]
+    if len(others) > 1:
+        name += f" of the {book.block_name(block)}"
     steps.add(
         f"crease-{block}",
         f"Fold {name} {where}, one fold at a time, and finger-press each fold before opening it "
@@ -91,14 +94,14 @@ def add_layout(book: Book, steps: StepList, blocks: tuple[str, ...]) -> None:
         "centre",
         "Lay the ground right side up on a flat surface and the motif right side up on top of it. "
         "Put a pin through the centre of the motif and then through the centre of the ground, and "
-        "let the motif down on it.",
+        "lower the motif.",
         sizes=keys,
         right="The pin stands upright through both centres.",
     )
     fused = motif.method == "fusible"
     steps.add(
         "align",
-        f"Smooth the motif outwards from the centre. {_aligned(book, keys[0], motif)} Pin each arm "
+        f"Smooth the motif outward from the centre. {_aligned(book, keys[0], motif)} Pin each arm "
         "along its middle.",
         sizes=keys,
         right="The ground shows evenly all round. Once the block is trimmed and sewn, the points "
@@ -107,7 +110,7 @@ def add_layout(book: Book, steps: StepList, blocks: tuple[str, ...]) -> None:
         figure=figure(
             "place-motif", keys[0],
             "The motif centred on its guide lines." if fused else
-            "The motif centred on its guide lines, with the basting that follows.",
+            "The motif centred and basted.",
             motif=motif.key, block=block,
         ),
     )  # fmt: skip
@@ -146,8 +149,8 @@ def _aligned(book: Book, size: str, motif: Motif) -> str:
     guides = _guides(book.shape(size, motif.key))
     if guides["half"] and guides["diagonal"]:
         return (
-            f"Bring its straight {drawn} onto the creases in half and its slanting {drawn} onto "
-            "the diagonals."
+            f"Bring its straight {drawn} onto the creases in half and its diagonal {drawn} onto "
+            "the diagonal creases."
         )
     if guides["half"]:
         return f"Bring its straight {drawn} onto the creases in half."
@@ -182,6 +185,6 @@ def _baste(book: Book, steps: StepList, blocks: tuple[str, ...]) -> None:
         f"the centre out along every arm, and keep the basting {distance} inside the {edge} so "
         f"that it stays clear of the {stays}. Take the pins out as you pass them.",
         sizes=keys,
-        right="Lifted by one corner, the ground hangs flat and the motif does not shift.",
+        right="Lift the ground by one corner: the motif does not shift.",
         tip=tip,
     )

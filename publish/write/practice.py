@@ -26,6 +26,14 @@ class Practice:
 
 BASTE_FROM_EDGE = Practice(Fraction(1, 2), "Martha Stewart, How to applique by hand")
 """Basting lies this far inside the motif's raw edge."""
+WEDGE_BASTING = Practice(Fraction(1, 4), _NONE)
+"""Basting through a folded wedge lies this far inside the finished line."""
+STITCH_APART = Practice(Fraction(1, 16), _NONE)
+"""About so far apart are appliqué stitches by hand; `STITCH_INTERVAL` is the most."""
+ZIGZAG_LENGTH = Practice(Fraction(3, 2) / INCH_IN_MM, _NONE)
+"""Length of a zigzag round a raw edge (1.5 mm): close enough to cover it."""
+ZIGZAG_WIDTH = Practice(Fraction(5, 2) / INCH_IN_MM, _NONE)
+"""Width of that zigzag, and length of a blanket stitch (2.5 mm)."""
 STITCH_INTERVAL = Practice(Fraction(1, 8), "Martha Stewart, How to applique by hand")
 """The most between two appliqué stitches by hand."""
 PIECING_STITCH = Practice(Fraction(5, 2) / INCH_IN_MM, "melgeecrafts.com, stitch length table")

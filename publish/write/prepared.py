@@ -14,7 +14,7 @@ from publish.write.context import Book
 from publish.write.folding import folded
 from publish.write.nested import add_stabiliser
 from publish.write.phrase import listed, measure, number, rectangle
-from publish.write.practice import STITCH_INTERVAL, THREAD_LENGTH
+from publish.write.practice import STITCH_APART, STITCH_INTERVAL, THREAD_LENGTH
 from publish.write.steps import StepList
 from publish.write.trimming import add_trim
 
@@ -30,7 +30,7 @@ def preparing(book: Book) -> Section | None:
     for motif in motifs:
         _paper(book, steps, motif)
     _turn(book, steps, motifs)
-    lead = "The edge is turned over a paper shape and pressed before a single stitch is taken."
+    lead = "The edge is turned over a paper shape and pressed before sewing."
     return Section("preparing-the-edge", "Preparing the edge", (steps.block(),), lead)
 
 
@@ -47,8 +47,8 @@ def _paper(book: Book, steps: StepList, motif: Motif) -> None:
             "Cut a piece of freezer paper as large as the motif square, "
             f"{book.each(keys, square)}, and fold it into {number(motif.folds)} just as you folded "
             "the cloth, waxed side in. "
-            f"Staple the layers near the open edges. Lay the trimmed wedge template of the {name} "
-            "on the folds, draw round its solid line, and cut on that line."
+            f"Staple the layers near the open edges. Lay the smaller wedge template of the {name} "
+            "on the folds, draw around it, and cut on that line."
         )
         right = "Opened out, the paper is the finished motif, without any turn-under."
         tip = "The motif is its own mirror image, so either side of the paper may face you."
@@ -89,7 +89,7 @@ def _turn(book: Book, steps: StepList, motifs: tuple[Motif, ...]) -> None:
         "Do the inside corners first, then the curves, and each point last: fold its tip straight "
         "down, then one side, then the other.",
         sizes=keys,
-        right="The fold follows the edge of the paper, without little corners on the curves.",
+        right="The fold follows the edge of the paper, smooth on the curves.",
         caution="The iron and the damp starch are hot: use the stick, not your fingers.",
     )
     steps.add(
@@ -119,9 +119,9 @@ def sewing(book: Book) -> Section | None:
     steps.add(
         "stitch",
         "Sew the edge down with small blind stitches: down into the ground right beside the fold, "
-        "along underneath, and up through two or three threads of the fold. Keep the stitches at "
-        f"most {measure(STITCH_INTERVAL.value)} apart, and closer at points and in corners. Sew "
-        "the edges near the centre first and work outwards.",
+        "along underneath, and up through two or three threads of the fold. Keep the stitches "
+        f"about {measure(STITCH_APART.value)} apart, never more than "
+        f"{measure(STITCH_INTERVAL.value)}. Sew the edges near the centre first and work outward.",
         sizes=keys,
         right="From above you see only the edge, and no part of it lifts under a fingernail.",
         tip="By machine, use a narrow blind-hem or zigzag stitch and fine thread, and let only the "

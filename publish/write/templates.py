@@ -14,6 +14,7 @@ from publish.model.pattern import Motif
 from publish.model.words import Block, FigureBlock, Paragraph, Section, TemplateSheets
 from publish.units import INCH_IN_MM, decimal_text, inches_text
 from publish.write.context import Book
+from publish.write.folding import folded
 from publish.write.phrase import capital, counted, measure, number
 from publish.write.practice import SCALE_CM, SCALE_INCH
 from publish.write.steps import StepList, figure
@@ -118,8 +119,9 @@ def _size(book: Book, key: str) -> list[Block]:
         part = part_of(motif)
         span = book.shape(key, motif.key).span
         name = capital(f"the {part} template of the {book.motif_name(motif.key)}")
+        twice = " Print it twice." if motif in folded(book) else ""
         blocks.append(Paragraph(f"{name} for the **{book.title(key)}**: the finished motif is "
-                                f"{measure(span)} across."))  # fmt: skip
+                                f"{measure(span)} across.{twice}"))  # fmt: skip
         blocks.append(FigureBlock(
             figure("tile-map", key, "How the sheets of the template join.", motif=motif.key,
                    part=part), "half",

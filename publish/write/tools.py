@@ -44,7 +44,8 @@ def _machine(book: Book) -> tuple[str, ...]:
     return (
         "Rotary cutter with a fresh blade, self-healing mat and a long quilter's ruler",
         f"A large square ruler{line} for trimming",
-        f"Sewing machine in good order, a new needle, and a foot or guide for a {seam} seam",
+        f"Sewing machine in good order, new needles in size 80/12 for piecing and 90/14 for "
+        f"quilting, 50 wt cotton thread, and a foot or guide for a {seam} seam",
         "Iron, a firm pressing surface and a thick towel",
         "Straight pins, seam ripper and scissors for thread",
         *marked,
@@ -81,18 +82,19 @@ def _curved(book: Book) -> bool:
 
 def _motif(book: Book) -> tuple[str, ...]:
     turned = _turned(book)
-    items = ["A printer, plain paper, and scissors for paper"]
+    items = ["A printer, plain paper of light weight, and scissors for paper"]
     if any(m.symmetry != "mirror" for m in book.motifs):
-        items.append("Sticky tape, and a light box or a bright window")
-    items.append("Small scissors that are sharp to the tip")
+        items.append("Clear tape, and a light box or a bright window")
+    items.append("Small scissors that are sharp to the tip, and larger ones for many layers")
     if turned:
         items += [
-            "A fine removable fabric marker that shows on the motif's cloth",
+            "A fine marker for fabric, such as a chalk or white pencil, that shows on the motif, "
+            "survives the iron and washes out",
             "Spray or liquid starch",
             "Hand needle and contrasting thread for basting",
         ]
     if by_method(book, "needle-turn"):
-        items.append("Fine appliqué needles, long and thin, such as a straw needle in size 10")
+        items.append("Fine appliqué needles, long and thin, such as straw needles in size 10 or 11")
     if by_method(book, "prepared edge"):
         items += [
             "Freezer paper, a stapler, a small brush and a pointed wooden stick",
@@ -106,7 +108,8 @@ def _motif(book: Book) -> tuple[str, ...]:
 
 def _finish(book: Book) -> tuple[str, ...]:
     items = [
-        "Walking foot, or a short quilting needle and thimble for quilting by hand",
+        "Walking foot, or a short quilting needle, size 9 or 10, and a thimble for quilting by "
+        "hand",
         "Safety pins, or thread, for basting the layers, and tape for the backing",
     ]
     styles = {q.style for k in book.keys for q in book.quilted(k)}

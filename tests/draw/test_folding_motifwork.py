@@ -14,10 +14,11 @@ from publish.draw.context import CannotDrawError
 from publish.draw.folding import fold
 from publish.draw.motifwork import wedge_align, wedge_baste, wedge_cut, wedge_mark
 from publish.draw.motifwork_cuts import cut_order
-from publish.draw.motifwork_place import BASTE_INSIDE, basting, place_motif, unfold
+from publish.draw.motifwork_place import place_motif, unfold
 from publish.draw.motifwork_stitch import DETAILS, stitch
 from publish.draw.sheet_template import template_of
 from publish.draw.sheets import tile_map
+from publish.model.basting import FROM_EDGE, IN_WEDGE, on_ground, on_wedge
 from publish.model.words import FigureSpec
 
 THROW = Fraction(31, 2)
@@ -77,7 +78,7 @@ def test_a_closed_centre_is_not_cut_open():
 
 @pytest.mark.parametrize("shape", [SAMPHIRE, *LEAVES.values()], ids=lambda s: f"{s.folds}")
 def test_basting_runs_on_the_folds_and_stops_short_of_the_raw_edge(shape):
-    rows = basting(shape)
+    rows = on_ground(shape)
     assert len(rows.geoms) >= shape.folds
     assert shape.whole.buffer(1e-6).covers(rows)
     rays = unary_union([fold.line for fold in template_of(shape).folds])
@@ -85,12 +86,28 @@ def test_basting_runs_on_the_folds_and_stops_short_of_the_raw_edge(shape):
     for row in rows.geoms:
         x, y = row.coords[-1]
         assert Point(x, y).distance(shape.whole.boundary) > 0.05
-    assert BASTE_INSIDE == 0.5
+    assert FROM_EDGE == 0.5
+
+
+@pytest.mark.parametrize("shape", [SAMPHIRE, *LEAVES.values()], ids=lambda s: f"{s.folds}")
+def test_basting_of_a_wedge_holds_every_arm_and_the_waste(shape):
+    """Cut out, the wedge is still held: no part of it wider than two rows is without one."""
+    template = template_of(shape)
+    first, second = template.folds
+    cloth = Polygon([(0, 0), *(f.at(20) for f in (first, second))])
+    found = on_wedge(template.body, template.cut_body, cloth, (first.angle, second.angle))
+    beside = found.beside
+    assert template.body.buffer(-IN_WEDGE + 1e-6).covers(beside)
+    assert found.middle.difference(template.body.buffer(1e-6)).is_empty
+    assert found.waste.geoms and not found.waste.intersects(template.cut_body)
+    rows = unary_union(found.rows)
+    for arm in getattr(template.body, "geoms", [template.body]):
+        assert arm.intersects(rows)
 
 
 def test_basting_of_a_motif_without_folds_lies_inside_it():
     shape = replace(SAMPHIRE, edges=None)
-    rows = basting(shape)
+    rows = on_ground(shape)
     assert isinstance(rows, MultiLineString)
     assert rows.length > 0
     assert shape.cut_line.buffer(-0.1).covers(rows)
