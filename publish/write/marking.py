@@ -136,10 +136,11 @@ def _mark(book: Book, steps: StepList, motifs: tuple[Motif, ...]) -> None:
 def _cut(book: Book, steps: StepList, motifs: tuple[Motif, ...]) -> None:
     motif, keys, size = _first(book, motifs)
     shape = book.shape(size, motif.key)
+    fine = "corners and openings" if shape.holes else "corners"
     steps.add(
         f"cut-{motif.folds}",
         f"Cut along the dashed line through all {number(motif.folds)} layers. Take larger sharp "
-        "scissors for the long edges and small scissors for corners and openings. Follow the "
+        f"scissors for the long edges and small scissors for {fine}. Follow the "
         f"numbered arrows: {_order(shape)}. Turn the fabric, not your wrist, and keep the blades "
         "upright.",
         sizes=keys,
