@@ -81,8 +81,8 @@ def draw_close(bench: Workbench) -> str:
     left, right = wide / 2 - half, wide / 2 + half
     fabric(frame, sheet(left, 0, wide - left, half), bench.strip)
     fabric(frame, sheet(0, half * 0.1, right, half), bench.strip)
-    for ends in (((0, seam), (last, seam)), ((first, seam), (wide, seam))):
-        frame.line(*ends, _light(bench))
+    frame.line((0, seam), (last, seam), _light(bench))
+    frame.line((first, seam), (wide, seam), _light(bench))
     for x in (last, first):
         frame.circle((x, seam), 1.5, readable_on(bench.strip))
     dimension(frame, (left, 0), (right, 0), f"overlap {set_inches(bench.width)}", 9)

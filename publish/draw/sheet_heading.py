@@ -91,7 +91,7 @@ def _foundation(context: Context, asked: Asked, sheet: str) -> Heading:
     lines = (
         f"{prints}. This side is the mirror image of the block",
         f"Sew on the lines in the order {section.letter}1, {section.letter}2 ...",
-        f"Trim {seam} outside the outer line",
+        f"Trim on the dashed line, {seam} outside the sewing line",
         sheet,
     )
     block = motif_name(section.block)

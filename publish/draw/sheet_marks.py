@@ -133,9 +133,16 @@ def _join_lines(
 
 def _join_words(frame: Canvas, room: Room, joins: list[tuple[str, float, LineString]]) -> None:
     for text, outer, line in joins:
-        place = room.along(line, *size_of(text), offsets=(9 * outer, -9 * outer))
-        if place is not None:
-            words(frame, room, place[0], text, angle=place[1], fill=SOFT)
+        for size, away in ((LABEL, 9), (SMALL, 6)):
+            place = room.along(line, *size_of(text, size), offsets=(away * outer, -away * outer))
+            if place is not None:
+                words(frame, room, place[0], text, size, angle=place[1], fill=SOFT)
+                break
+        else:
+            middle = line.interpolate(0.5, normalized=True)
+            spot = room.spot(*size_of(text, SMALL), near=(middle.x, middle.y))
+            if spot is not None:
+                words(frame, room, spot, text, SMALL, fill=SOFT)
 
 
 def _diamond(frame: Canvas, x: float, y: float, number: int) -> None:

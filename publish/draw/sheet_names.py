@@ -20,17 +20,19 @@ from publish.draw.tiling import Window
 
 LARGE = 16.0
 """Points: a piece's letter."""
+MOST, LARGE_PART = 0.5, 1.0
+"""A shape is named on every sheet that holds this share of it, or so many square inches."""
 LEAD = 10.0
 """Points from one line to the next."""
 
 
 def names(frame: Canvas, room: Room, template: Template, window: Window) -> None:
-    """Set every name whose shape has its middle on this sheet."""
+    """Set the name of every shape that this sheet holds a good part of."""
     left_over = []
     first = LARGE if template.part == "piece" else HEAD
     for name in template.names:
         seen = name.shape.intersection(window.area)
-        if seen.is_empty or seen.area < 0.5 * name.shape.area:
+        if seen.is_empty or seen.area < min(MOST * name.shape.area, LARGE_PART):
             continue
         shown = _set(frame, room, name, _largest(seen), first)
         if len(shown) < len(name.lines):

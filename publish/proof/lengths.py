@@ -111,6 +111,9 @@ def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
         for side in (unit.width, unit.height):
             yield from (side, side + 2 * case.seam)
     yield from (size.perimeter, size.block_side + 2 * case.seam)
+    sleeve = case.plans[key].sleeve
+    if sleeve is not None:
+        yield max(sleeve.width, sleeve.length) - 4 * case.seam  # hemmed twice at both ends
     yield size.block_side + 2 * case.seam + case.pattern.sewing.ground_margin
     if size.motif_span is not None:
         yield size.block_side - size.motif_span

@@ -116,7 +116,7 @@ _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
      r"\bpatch 2 on patch 1\b[^.]*\..*\bsew on the (?:printed )?line\b"),
     ("opening a patch on its foundation", _papered, r"\bopen patch 2\b"),
     ("sewing a foundation's other patches", _paper_order, r"\bin the order of the numbers\b"),
-    ("trimming a foundation section", _papered, r"\bcut\b[^.]*\bouter line\b"),
+    ("trimming a foundation section", _papered, r"\bcut\b[^.]*\b(?:outer|dashed cut) line\b"),
     ("taking the foundation's paper out", _papered,
      r"\btear the paper away\b|\b(?:take|pull|tear) the paper out\b"),
     ("layering the quilt", _layered, r"\blay the backing"),

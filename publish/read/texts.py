@@ -40,11 +40,12 @@ class Text(Form):
         value = text.strip() if self.lines else " ".join(text.split())
         if not value and not self.blank:
             return Unfit("R113", "has no value", f"write it out, such as `{hint.example}`")
-        if len(value) > self.most:
+        over = len(value) - self.most
+        if over > 0:
             return Unfit(
                 "R127",
                 f"is {len(value)} characters long",
-                f"shorten it by {len(value) - self.most} characters",
+                f"shorten it by {over} character{'' if over == 1 else 's'}",
             )
         if self.name and value and not _as_written(value):
             return Unfit(

@@ -16,8 +16,8 @@ from publish.write.bench import Bench
 from publish.write.by_size import per_size
 from publish.write.context import Book
 from publish.write.meeting import meets
-from publish.write.phrase import capital, counted, listed, number, rectangle
-from publish.write.pressing import press_text, press_way
+from publish.write.phrase import capital, counted, listed, number, plural, rectangle
+from publish.write.pressing import press_text, told
 from publish.write.sewn import raw_size
 from publish.write.steps import StepList, figure
 from publish.write.tree import TOP, Group, numbered
@@ -54,8 +54,7 @@ def _lay_out(bench: Bench, steps: StepList) -> None:
         " Turn each block so that it lies as in the picture."
         if any(book.pieced(b) for b in middle) else ""
     )  # fmt: skip
-    if _pressed_two_ways(bench):
-        which += " Put blocks that are pressed opposite ways next to each other."
+    which += _lying(bench)
     rows = " Number the rows from the top on slips of paper and pin them." if size.rows > 1 else ""
     steps.add(
         "lay-out",
@@ -97,13 +96,47 @@ def _between(bench: Bench) -> str:
     return f", {strips} and {stones} where the strips meet"
 
 
-def _pressed_two_ways(bench: Bench) -> bool:
-    """Return whether like blocks differ in how their own last seam is pressed."""
-    return any(
-        len({press_way(bench, u) for u in group.units}) > 1
-        for group in bench.groups
-        if bench.is_block(group.unit)
-    )
+def _lying(bench: Bench) -> str:
+    """Say where like blocks that are pressed two ways lie, place by place."""
+    lying = []
+    for block, found in places_by_way(bench).items():
+        name = bench.book.block_name(block)
+        for way, places in list(found.items())[1:]:
+            lying.append(f"the {name}s pressed {way} in {_places(places)}")
+    return f" Lay {listed(lying)}; the others are pressed the other way." if lying else ""
+
+
+def places_by_way(bench: Bench) -> dict[str, dict[str, list[tuple[int, int]]]]:
+    """Return, by block, the rows and columns of like blocks by the way they are pressed,
+    the more frequent way first; only of blocks that are pressed two ways."""
+    size = bench.book.sizes[bench.key]
+    found: dict[str, dict[str, list[tuple[int, int]]]] = {}
+    for group in bench.groups:
+        first = group.unit.patches[0]
+        if not bench.is_block(group.unit) or first.block is None or size.on_point:
+            continue
+        ways = {
+            way: sorted((p.row + 1, p.column + 1) for u in units
+                        if (p := u.patches[0]).row is not None and p.column is not None
+                        and not p.home.startswith("round"))
+            for way, units in told(bench, group).items()
+        }  # fmt: skip
+        ways = {way: places for way, places in ways.items() if places}
+        if len(ways) > 1:
+            order = sorted(ways.items(), key=lambda item: -len(item[1]))
+            found.setdefault(first.block, {}).update(order)
+    return found
+
+
+def _places(places: list[tuple[int, int]]) -> str:
+    """Return `row 1, place 2, and row 2, places 1 and 3`."""
+    rows: dict[int, list[str]] = {}
+    for row, column in places:
+        rows.setdefault(row, []).append(str(column))
+    return listed([
+        f"row {row}, {plural(len(columns), 'place')} {listed(columns)}"
+        for row, columns in rows.items()
+    ])  # fmt: skip
 
 
 def _join(bench: Bench, group: Group, steps: StepList) -> None:
@@ -153,9 +186,9 @@ def _measures(bench: Bench, group: Group) -> str:
     if len(found) == 1:
         who = "each measures" if len(group.units) > 1 else f"{_the(group.unit)} measures"
         return f"{capital(who)} {rectangle(*next(iter(found)))}."
-    told = [f"{listed(names)} {'measures' if len(names) == 1 else 'measure'} {rectangle(*size)}"
+    each = [f"{listed(names)} {'measures' if len(names) == 1 else 'measure'} {rectangle(*size)}"
             for size, names in found.items()]  # fmt: skip
-    return f"{capital(listed(told))}."
+    return f"{capital(listed(each))}."
 
 
 def _the(unit: Unit) -> str:

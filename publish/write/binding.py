@@ -11,6 +11,7 @@ from publish.model.cutplan import BindingPlan
 from publish.model.words import Section
 from publish.units import inches_text
 from publish.write.binding_start import TAIL, Start, start_of
+from publish.write.by_size import alone
 from publish.write.context import Book
 from publish.write.phrase import article, counted, measure, rectangle
 from publish.write.steps import StepList, figure
@@ -38,7 +39,8 @@ def section(book: Book) -> Section | None:
     _make(book, steps, keys)
     _sew(book, steps, keys)
     lead = "A double-fold binding with mitred corners, sewn on by machine and finished by hand."
-    return Section("binding", "Binding", (steps.block(),), lead, sizes=book.only(keys))
+    blocks = (*alone(book, keys), steps.block())
+    return Section("binding", "Binding", blocks, lead, sizes=book.only(keys))
 
 
 def _trim(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:

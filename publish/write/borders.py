@@ -19,6 +19,7 @@ from publish.write.by_size import per_size
 from publish.write.context import Book
 from publish.write.phrase import counted, listed, measure, number, ordinal, rectangle
 from publish.write.practice import RULER_SPARE
+from publish.write.spare import left_long
 from publish.write.steps import StepList, figure
 
 
@@ -37,8 +38,8 @@ def sections(book: Book) -> tuple[Section, ...]:
     """Return the sections on borders; none when no size has any."""
     keys = [k for k in book.keys if book.sizes[k].layers]
     lead = (
-        "Measure the top through its middle, not along its edges, and cut the border to that "
-        "measure: it keeps the top square."
+        "Measure the top at its middle and near both edges, and trim the strips to the average: it "
+        "keeps the top square."
     )
     blocks = any(book.sizes[k].rounds for k in keys)
     title = "Adding the borders and rounds" if blocks else "Adding the borders"
@@ -101,26 +102,38 @@ def _butted(book: Book, key: str, steps: StepList, at: tuple[int, int], name: st
     raw = book.raw
     wide, high = _outer(book, key, place, layer)
     fabric = book.fabric(border.fabric)
-    spare = measure(RULER_SPARE.value)
     steps.add(
         f"sides-{index + 1}",
-        f"{_opening(book, key, place, name)} is {fabric}. Measure the top from top to bottom "
-        f"through the middle: it should be {measure(raw(layer.inner_height))}. Trim the two side "
-        f"strips{_letters(sides)} to your measure if it differs by more than {spare}. Pin one to "
-        "each side, ends and middles first, ease the rest between the pins, and sew. Press towards "
-        "the border.",
+        f"{_opening(book, key, place, name)} is {fabric}. Measure the top from top to bottom at "
+        f"the middle and near both edges: it should be {measure(raw(layer.inner_height))} on average. Trim the "
+        f"two side strips{_letters(sides)} to your average. Pin one to each side at the ends, the "
+        "middle and the quarter points, ease the rest between the pins, and sew. Press toward the "
+        "border.",
         sizes=[key],
         right=f"The top now measures {rectangle(wide, raw(layer.inner_height))} and lies flat.",
+        tip=_spare(book, key, [*sides, *ends]),
         figure=figure("borders", key, f"{book.title(key)}: the {name}, sides first.",
                       border=str(index)),
     )  # fmt: skip
     steps.add(
         f"ends-{index + 1}",
-        f"Measure from side to side through the middle, side strips included: it should be "
-        f"{measure(wide)}. Trim the top and bottom strips{_letters(ends)} to your measure, "
-        "pin them in the same way, sew, and press towards the border.",
+        "Measure from side to side in the same way, side strips included: it should be "
+        f"{measure(wide)} on average. Trim the top and bottom strips{_letters(ends)} to your average, "
+        "pin them in the same way, sew, and press toward the border.",
         sizes=[key],
         right=f"The top measures {rectangle(wide, high)}.",
+    )
+
+
+def _spare(book: Book, key: str, pieces: Sequence[Piece]) -> str:
+    """Say what to do with strips that were cut to length and cannot be trimmed to more."""
+    long = left_long(book.plans[key])
+    if all(p.letter in long for p in pieces):
+        return ""
+    exact = listed([f"**{p.letter}**" for p in pieces if p.letter not in long])
+    return (
+        f"Strips {exact} have nothing to spare. If your average is more than "
+        f"{measure(RULER_SPARE.value)} longer, check the width of your seams before you sew on."
     )
 
 
@@ -154,21 +167,21 @@ def _mitred(book: Book, key: str, steps: StepList, at: tuple[int, int], name: st
         "it to the middle of its side, "
         "and pin outwards; the ends stick out beyond the corners.",
         sizes=[key],
-        right="Each strip reaches past both corners by at least its finished width.",
+        right="Each strip reaches past both corners by at least its cut width.",
         figure=figure("borders", key, f"{book.title(key)}: the {name}, mitred.",
                       border=str(index)),
     )  # fmt: skip
     steps.add(
         f"sew-{index + 1}",
         f"Sew the strips on, starting and stopping exactly {measure(seam)} from each corner of the "
-        "top, with a few back stitches. Press towards the border.",
+        "top. Backstitch at both ends. Press toward the border.",
         sizes=[key],
         right="At each corner the two lines of stitching meet in one point.",
     )
     steps.add(
         f"mitre-{index + 1}",
-        "Fold the top on the diagonal, right side in, so that two neighbouring strips lie on each "
-        "other. Lay a ruler along the fold and mark its line across the strips; sew on the line "
+        "Fold the top on the diagonal, right sides together, so that two neighbouring strips lie "
+        "on each other. Lay a ruler along the fold and mark its line across the strips; sew on it "
         f"from the corner of the seams out to the edge. Trim to {measure(seam)} and press the seam "
         "open. Do the same at the other corners.",
         sizes=[key],

@@ -16,6 +16,13 @@ from publish.write.steps import StepList
 Writer = Callable[[Book, str, StepList], None]
 
 
+def alone(book: Book, keys: Sequence[str]) -> tuple[Block, ...]:
+    """Return a paragraph that says which sizes a part is for, where it is not for all."""
+    if not book.only(keys):
+        return ()
+    return (Paragraph(f"This part is for the {book.titles(keys)} only."),)
+
+
 def per_size(book: Book, key: str, title: str, lead: str, keys: Sequence[str], writer: Writer,
              opening: Sequence[Block] = ()) -> tuple[Section, ...]:  # fmt: skip
     """Return the sections of a subject for these sizes; none without sizes."""
@@ -25,8 +32,8 @@ def per_size(book: Book, key: str, title: str, lead: str, keys: Sequence[str], w
         steps = StepList(book, key, keys)
         writer(book, keys[0], steps)
         only = book.only(keys)
-        first = (Paragraph(f"This part is for the {book.titles(keys)} only."),) if only else ()
-        return (Section(key, title, (*first, *opening, steps.block()), lead, sizes=only),)
+        blocks = (*alone(book, keys), *opening, steps.block())
+        return (Section(key, title, blocks, lead, sizes=only),)
     found = [Section(key, title, tuple(opening), lead)]
     for size in keys:
         child = f"{key}-{size}"

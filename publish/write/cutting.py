@@ -7,6 +7,7 @@ fabric are listed in the order of its cutting layout.
 
 from __future__ import annotations
 
+from collections.abc import Container
 from fractions import Fraction
 
 from publish.model.cutplan import Cut, FabricPlan, Piece, PrecutPlan, Strip
@@ -16,6 +17,7 @@ from publish.write.cutting_shapes import add_steps, afterwards, becomes, exact_n
 from publish.write.phrase import capital, counted, listed, measure, number, rectangle
 from publish.write.practice import RULER_SPARE
 from publish.write.precut import sheet_steps, sold, source
+from publish.write.spare import left_long
 from publish.write.steps import StepList, figure
 from publish.write.trimming import trim_note
 
@@ -46,10 +48,10 @@ def _how_to_read(book: Book) -> str:
     one = " A letter stands for the same part in every size." if len(book.keys) > 1 else ""
     return (
         "The letters name the pieces in the tables, the layouts and the steps."
-        f"{one} Sizes are given across the fabric first, then along it. Strips run across the "
-        "usable width, from selvage to selvage, and are cut in the order of the layout: what needs "
-        "cloth in one long piece first, then the largest pieces, so that a slip can be made "
-        "good from what is left."
+        f"{one} Sizes are given across the fabric first, then along it; a piece that lies turned "
+        "in another strip is given turned there. Strips run across the usable width, from selvage "
+        "to selvage, and are cut in the order of the layout: what needs fabric in one long piece "
+        "first, then the largest pieces, so that a slip can be made good from what is left."
     )
 
 
@@ -82,7 +84,8 @@ def _size(book: Book, key: str, steps: StepList) -> list[Block]:
 
 def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList) -> None:
     """Add the one step that cuts a fabric: its strips in order, its layout beside them."""
-    strips = [_strip(plan, strip, at) for at, strip in enumerate(plan.strips, start=1)]
+    long = left_long(book.plans[key])
+    strips = [_strip(plan, strip, at, long) for at, strip in enumerate(plan.strips, start=1)]
     caption = (
         f"{book.title(key)}, {book.fabric(fabric)}: {measure(plan.length)} of cloth is cut, "
         "strip by strip in this order."
@@ -137,11 +140,21 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
     from_ = listed([f"{counted(n, 'strip')} {measure(d)} deep" for d, n in strips.items()])
     if plan.precut is not None:
         from_ = source(plan.precut, piece.letter)
-    cut = rectangle(piece.width, piece.length)
+    cut = rectangle(*_lies(piece, plan))
     return f"**{piece.letter}**", name, cut, str(piece.count), capital(from_) or "–"
 
 
-def _strip(plan: FabricPlan, strip: Strip, at: int) -> str:
+def _lies(piece: Piece, plan: FabricPlan) -> tuple[Fraction, Fraction]:
+    """Return a piece's two sides as it lies in the strip that it is first cut from: across
+    the fabric, then along it."""
+    for strip in plan.strips:
+        for cut in strip.cuts:
+            if cut.letter == piece.letter and cut.along == piece.width != piece.length:
+                return piece.length, piece.width
+    return piece.width, piece.length
+
+
+def _strip(plan: FabricPlan, strip: Strip, at: int, long: Container[str] = ()) -> str:
     """Return how one kind of strip is cut, and what is cut from it."""
     many = strip.count > 1
     whole = len(strip.cuts) == 1 and strip.cuts[0].count == 1 and (
@@ -151,7 +164,14 @@ def _strip(plan: FabricPlan, strip: Strip, at: int) -> str:
     if strip.placements:
         held = "; ".join(map(_cut, strip.cuts))
         return f"Cut {depth}{marked}, and leave it whole: it holds {held}, laid as on the layout."
-    if whole and strip.cuts[0].along == strip.depth:
+    first = strip.cuts[0]
+    if first.letter in long:
+        each = "Each" if many else "It"
+        pieces = (
+            f"{each} is one **{first.letter}**, {rectangle(first.across, first.along)} once it is "
+            "trimmed: leave it long until the top is measured"
+        )
+    elif whole and first.along == strip.depth:
         each = "Each strip" if many else "The whole strip"
         pieces = f"{each} is one **{strip.cuts[0].letter}**"
     else:

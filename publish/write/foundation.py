@@ -15,7 +15,7 @@ from publish.write.bench import Bench
 from publish.write.context import Book
 from publish.write.phrase import capital, counted, listed, measure, number, rectangle, stitch
 from publish.write.piecing import right_size
-from publish.write.practice import FOUNDATION_SPARE, FOUNDATION_STITCH
+from publish.write.practice import FOUNDATION_SPARE, FOUNDATION_STITCH, PIECING_STITCH
 from publish.write.pressing import press_text
 from publish.write.sewn import piece_of
 from publish.write.steps import StepList, figure
@@ -79,13 +79,13 @@ def _how(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
         "on",
         "Go on in the order of the numbers: each next patch is laid over the line that it shares "
         "with what is sewn already, sewn on that line, trimmed and pressed open.",
-        right="The blank side of the paper is covered, and cloth reaches past the outer line all "
-        "round.",
+        right="The blank side of the paper is covered, and fabric reaches past the dashed cut line "
+        "all around.",
     )
     steps.add(
         "trim",
         "Lay the section printed side up. With ruler and rotary cutter cut through paper and cloth "
-        f"on the dashed outer line, {seam} outside the finished line.",
+        f"on the dashed cut line. It lies {seam} outside the outer sewing line.",
         right="The edges are straight and every edge has its allowance.",
         figure=figure("foundation", key, f"Section {shown.letter}, trimmed and from its right "
                       "side.", section=shown.key, stage="done"),
@@ -121,8 +121,8 @@ def _sew(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
         f"patch 1 on it, wrong side on the paper, so that it covers area 1 and reaches at least "
         f"{spare} past its lines on every side. Pin it flat.",
         right="Against the light, area 1 lies within its cloth.",
-        figure=figure("foundation", key, f"Section {name}: patches 1 and 2 in place on the blank "
-                      "side.", section=shown.key, stage="place"),
+        figure=figure("foundation", key, f"Section {name}: the fabric of patch 1 under the paper, "
+                      "seen through it from the printed side.", section=shown.key, stage="place"),
     )  # fmt: skip
     steps.add(
         "sew",
@@ -136,9 +136,9 @@ def _sew(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
     )  # fmt: skip
     steps.add(
         "flip",
-        f"Fold the paper back along the line that you have sewn and trim both allowances to {seam} "
-        "beyond it, without cutting the paper. Unfold the paper, open patch 2 over area 2 and "
-        "press it flat from the cloth side with a dry iron.",
+        f"Crease the paper back along the line over the edge of a card, and trim both allowances "
+        f"to {seam} beyond it, without cutting the paper. Unfold the paper, open patch 2 over area "
+        "2 and press it flat from the cloth side with a dry iron.",
         right="Patch 2 covers area 2, and there is no pleat in the seam.",
         caution="Keep the iron off the print: hot toner or ink can smear. Keep your fingers behind "
         "the ruler when you trim.",
@@ -160,6 +160,12 @@ def _size(bench: Bench, steps: StepList) -> tuple[Block, ...]:
             caption = f"The {book.block_name(block)}: its sections, and how they are joined."
             blocks.append(FigureBlock(figure("sections", key, caption, block=block), "half"))
         blocks.append(_table(bench, block, those))
+    if any(map(_holds_section, (g.unit for g in bench.at(BLOCK) if g.unit.parts))):
+        steps.add(
+            "stitch",
+            f"Set the stitch back to {stitch(PIECING_STITCH.value)} before you join sections.",
+            sizes=[key],
+        )
     for block in by_block:
         _join(bench, block, steps)
     _remove(bench, steps)
@@ -239,8 +245,9 @@ def _joined(bench: Bench, group: Group, steps: StepList, again: bool) -> None:
         f"{rectangle(*size)}." if size is not None else "")  # fmt: skip
     steps.add(
         unit.kind,
-        f"{_together(bench, unit, again)} {whole}{press_text(bench, group)} Tear the paper off the "
-        f"allowances of {'this seam' if len(unit.parts) == 2 else 'these seams'} only.{make}",
+        f"{_together(bench, unit, again)} {whole}Tear the paper off the allowances of "
+        f"{'this seam' if len(unit.parts) == 2 else 'these seams'} only. "
+        f"{press_text(bench, group)}{make}",
         sizes=[bench.key],
         right=measures if size is not None else "The points meet at the seam.",
     )
@@ -259,7 +266,7 @@ def _together(bench: Bench, unit: Unit, again: bool) -> str:
         return f"{which} {parts} as before, points matched with pins{more}."
     return (
         f"{which} {parts}: lay {first} right sides together. Push a pin straight through both ends "
-        "of the finished line and wherever seams meet, from paper to paper; when it stands upright "
+        "of the sewing line and wherever seams meet, from paper to paper; when it stands upright "
         f"the points match. Pin, take the upright pins out, and sew on the printed line{more}."
     )
 
@@ -268,10 +275,10 @@ def _remove(bench: Bench, steps: StepList) -> None:
     count = counted(sum(f.count for f in bench.book.drafts[bench.key].foundations), "foundation")
     steps.add(
         "paper",
-        "Leave the rest of the paper in until all sides of a block are sewn to their neighbours: "
-        "it keeps edges cut off the straight grain from stretching. Then crease it along the "
-        "stitches, hold the seam with a thumbnail and tear the paper away, the last patch first. "
-        "Pick small bits out with tweezers.",
+        f"Leave the rest of the paper of all {count} in until all sides of a block are sewn to "
+        "their neighbours: it keeps edges cut off the straight grain from stretching. Then crease "
+        "it along the stitches, hold the seam with a thumbnail and tear the paper away, the last "
+        "patch first. Pick small bits out with tweezers.",
         sizes=[bench.key],
-        right=f"The paper of all {count} is out, and no stitch is pulled.",
+        right="No stitch is pulled.",
     )

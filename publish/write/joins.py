@@ -59,15 +59,18 @@ _SHORT = {
 
 
 def _straight(bench: Bench, unit: Unit) -> str:
+    first = _first(len(unit.parts))
+    pins = _matched(bench, unit)
     return (
-        f"Put {_first(len(unit.parts))} right sides together, edges level, and sew"
-        f"{_onwards(len(unit.parts))}.{_matched(bench, unit)}"
-    )
+        f"Put {first} right sides together, edges level.{pins} Sew{_onwards(len(unit.parts))}."
+        if pins else
+        f"Put {first} right sides together, edges level, and sew{_onwards(len(unit.parts))}."
+    )  # fmt: skip
 
 
 def _straight_again(bench: Bench, unit: Unit) -> str:
     order = " in this order" if len(unit.parts) > 2 else ""
-    return f"Sew them together{order}.{_matched(bench, unit)}"
+    return f"{_matched(bench, unit)} Sew them together{order}.".strip()
 
 
 def _matched(bench: Bench, unit: Unit) -> str:

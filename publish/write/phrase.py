@@ -86,6 +86,8 @@ def article(phrase: str) -> str:
     if word[:1].isdigit():
         whole = word.split("/")[0]
         vowel = whole.startswith("8") or whole in ("11", "18")
+    elif not re.search("[aeiouy]", word):
+        vowel = word[:1] in "fhlmnrsx"  # said letter by letter: `an HST block`
     elif word in ("one", "once") or word.startswith(("uni", "use", "usa", "eu")):
         vowel = False
     else:

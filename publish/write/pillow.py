@@ -10,9 +10,10 @@ from __future__ import annotations
 from publish.model.cutplan import PillowPlan
 from publish.model.pattern import PillowSpec
 from publish.model.words import Section
+from publish.write.by_size import alone
 from publish.write.context import Book
 from publish.write.phrase import counted, measure, number, rectangle, stitch
-from publish.write.practice import BASTING_STITCH, TURNING_SPARE
+from publish.write.practice import BASTING_STITCH, EAR_IN, EAR_OVER, TURNING_SPARE
 from publish.write.steps import StepList, figure
 
 
@@ -30,9 +31,9 @@ def section(book: Book) -> Section | None:
     if zipped:
         _zip(book, steps, zipped)
     _turn(book, steps, keys)
-    lead = "The quilted front, a plain back, and a form that fills the cover to its corners."
-    return Section("pillow", "Making up the pillow", (steps.block(),), lead,
-                   sizes=book.only(keys))  # fmt: skip
+    lead = "Finish the cover."
+    blocks = (*alone(book, keys), steps.block())
+    return Section("pillow", "Making up the pillow", blocks, lead, sizes=book.only(keys))
 
 
 def _plan(book: Book, key: str) -> PillowPlan:
@@ -140,7 +141,7 @@ def _zip(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
     steps.add(
         "zip-close",
         "Lay the back on the front, right sides together, trim it to the size of the front, and "
-        f"sew all the way round with a {book.each(keys, lambda k: measure(_spec(book, k).seam))} "
+        f"sew all the way around with a {book.each(keys, lambda k: measure(_spec(book, k).seam))} "
         "seam.",
         sizes=keys,
     )
@@ -162,7 +163,9 @@ def _turn(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         "the stitching, and finish the raw edges with a zigzag stitch. Turn the cover right side "
         "out, push the corners out gently with a blunt point, and put in the pillow form, "
         f"{book.each(keys, form)}.",
-        right=f"The cover measures {book.each(keys, cover)}, and the form fills it to "
-        "the corners without a wrinkle.",
+        right=f"The cover measures {book.each(keys, cover)} and is smooth.",
+        tip="To keep the corners from standing out like ears, taper the seam "
+        f"inward by {measure(EAR_IN.value)} over the last {measure(EAR_OVER.value)} to each "
+        "corner.",
         figure=spec,
     )

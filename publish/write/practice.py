@@ -51,6 +51,10 @@ BASTING_ROWS = Practice(Fraction(4), _NONE)
 """Distance between rows of basting, or between safety pins, in the quilt sandwich."""
 TURNING_SPARE = Practice(Fraction(1, 4), _NONE)
 """Raw edge trimmed across a corner stops this far from the stitching."""
+EAR_IN = Practice(Fraction(1, 2), _NONE)
+"""A pillow's seam is taken in by so much at its corners."""
+EAR_OVER = Practice(Fraction(3), _NONE)
+"""It begins to taper this far from a corner."""
 RULER_SPARE = Practice(Fraction(1, 16), _NONE)
 """A mark further off than this is worth doing again."""
 

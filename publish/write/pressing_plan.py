@@ -12,7 +12,7 @@ from publish.write.context import Book
 from publish.write.phrase import capital, listed, number
 from publish.write.pressing import told
 from publish.write.steps import figure
-from publish.write.tree import BLOCK, TOP, Group, numbered
+from publish.write.tree import BLOCK, BORDER, TOP, Group, numbered
 
 _FEW = 4
 """So many groups of seams are told well enough by their own steps."""
@@ -38,7 +38,9 @@ def sections(book: Book) -> tuple[Section, ...]:
 
 def _groups(bench: Bench) -> list[Group]:
     """Return what has seams of its own that are pressed one way or the other."""
-    found = [*bench.inner, *(g for g in bench.at(BLOCK) if bench.is_block(g.unit)), *bench.at(TOP)]
+    strips = [g for g in bench.at(BORDER) if g.unit.name.startswith("round ")]
+    found = [*bench.inner, *(g for g in bench.at(BLOCK) if bench.is_block(g.unit)),
+             *bench.at(TOP), *strips]  # fmt: skip
     return [g for g in found if g.unit.press]
 
 

@@ -147,7 +147,8 @@ def _hourglasses(bench: Bench, unit: Unit, making: Making) -> list[Part]:
         ),
         Part(
             "cut",
-            "Lay two of these halves on each other, right sides together, unlike fabrics facing, "
+            "Lay two of these halves on each other, right sides together, different fabrics "
+            "facing, "
             "the seams locked against each other. Draw the other diagonal, across the seam, sew "
             f"{seam} from it on both sides, and cut on the line.",
             "The two seams of each unit cross in its middle.",
@@ -192,8 +193,8 @@ def _geese(bench: Bench, unit: Unit, making: Making) -> list[Part]:
         Part(
             "trim",
             f"Press the last triangles out as well. Trim each unit to {rectangle(*making.trim)}. "
-            f"Leave {seam} of **{mark}** beyond the point in the middle of the long side, and let "
-            "the seams run into the two corners opposite.",
+            f"Leave {seam} of **{letter}** beyond the point of **{mark}** in the middle of the "
+            "long side, and let the seams run into the two corners opposite.",
             _have(bench, unit, making),
             "trim",
         ),
@@ -220,14 +221,16 @@ def _corners(bench: Bench, unit: Unit, making: Making) -> list[Part]:
         Part(
             "sew",
             f"Draw a diagonal line on the wrong side of {squares}. {laid}, right sides together, "
-            f"edges level, the {line} running across the corner. Sew on the {line}.",
+            f"edges level, the {line} running across the corner. Sew a thread outside the {line}, "
+            "toward the corner.",
             "",
             "sew",
         ),
         Part(
             "trim",
-            f"Cut away both layers of the corner {seam} outside the seam, and press the triangle "
-            f"out over the seam.{again}{make}",
+            "Fold the triangle over as a trial: it must reach the corner. Then cut away both "
+            f"layers of the corner {seam} outside the seam, and press the triangle out over the "
+            f"seam.{again}{make}",
             f"{'Each unit' if making.count > 1 else 'The unit'} measures "
             f"{rectangle(*making.trim)}, and its corners are square.",
             "trim",
@@ -268,7 +271,7 @@ def _strips(bench: Bench, unit: Unit, making: Making) -> list[Part]:
             "cut",
             f"Square off one end of each strip set, the ruler's line on a seam, and cut the set "
             f"across into {counted(making.count, 'segment')} {across} wide{_from_each(making)}. "
-            f"Square off the end anew when the cut no longer stands at a "
+            f"Square off the end again when the cut no longer stands at a "
             "right angle to the seams.",
             f"Each segment measures {rectangle(*making.trim)}.",
             "cut",

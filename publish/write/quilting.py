@@ -44,7 +44,7 @@ def section(book: Book) -> Section:
         blocks.append(gap)
     add_quilting(book, steps)
     blocks.append(steps.block())
-    lead = "Three layers become one: the top, the batting and the backing."
+    lead = "Layer, baste and quilt."
     return Section("quilting", "Layering and quilting", tuple(blocks), lead)
 
 
@@ -53,15 +53,15 @@ def _backing(book: Book, steps: StepList, keys: Sequence[str]) -> None:
     for key in sewn:
         plan = book.plans[key].backing
         assert plan is not None
-        way = "upright" if plan.seams == "vertical" else "level"
+        way = "vertical" if plan.seams == "vertical" else "horizontal"
         middle = "" if plan.half is None else ", none of them down the middle"
         seams = plan.panels - 1 if plan.half is None else plan.panels
         steps.add(
             f"backing-{key}",
-            f"Cut the selvages off the {counted(plan.panels, 'backing panel')} "
-            f"{book.letter([key], 'backing')} of {book.fabric(plan.fabric)}{_split(plan)} "
-            "and sew them together along their long sides with a "
-            f"{measure(BACKING_SEAM.value)} seam. Press the {plural(seams, 'seam')} open.",
+            f"Take the {counted(plan.panels, 'backing panel')} {book.letter([key], 'backing')} of "
+            f"{book.fabric(plan.fabric)}: no selvage may be left on them{_split(plan)} Sew them "
+            f"together along their long sides with a {measure(BACKING_SEAM.value)} seam. Press the "
+            f"{plural(seams, 'seam')} open.",
             sizes=[key],
             right=f"The backing measures at least {rectangle(plan.width, plan.height)}, with "
             f"{counted(seams, f'{way} seam')}{middle}.",
@@ -71,15 +71,24 @@ def _backing(book: Book, steps: StepList, keys: Sequence[str]) -> None:
 def _split(plan: BackingPlan) -> str:
     """Say how the last panel is cut in two, so that no seam runs down the middle."""
     if plan.half is None:
-        return ""
+        return "."
     whole = plan.panels - 1
     sides = "on either side of" if plan.seams == "vertical" else "above and below"
     one = "one" if whole == 1 else "the last"
     kept = "the whole panel" if whole == 1 else f"the {counted(whole, 'whole panel')}"
     return (
         f". Cut {one} of them in two along its length, {measure(plan.half)} wide each; lay a half "
-        f"{sides} {kept},"
+        f"{sides} {kept}."
     )
+
+
+def _paper_out(book: Book) -> str:
+    """Ask for the last paper of foundations, which stays in until the sides are sewn."""
+    paper = [k for k in book.keys if book.drafts[k].foundations]
+    if not paper:
+        return ""
+    which = f" of the {book.titles(paper)}" if book.only(paper) else ""
+    return f"Remove all paper from the foundations{which}. "
 
 
 def _panels(book: Book, key: str) -> int:
@@ -101,8 +110,8 @@ def _layer(book: Book, steps: StepList, keys: Sequence[str]) -> None:
     size = keys[0]
     steps.add(
         "top",
-        "Press the finished top a last time and clip loose threads from the back: a dark thread "
-        f"shows through a pale {'ground' if book.motifs else 'cloth'} for good.",
+        f"{_paper_out(book)}Press the finished top and clip loose threads from the back: dark "
+        "threads show through light fabric.",
     )
     steps.add(
         "layer",
@@ -120,10 +129,11 @@ def _layer(book: Book, steps: StepList, keys: Sequence[str]) -> None:
     steps.add(
         "baste",
         "Baste the layers together from the centre out, with safety pins or with long stitches in "
-        f"rows no more than {rows} apart. Keep clear of {edge}lines you mean to quilt.",
+        f"rows no more than {rows} apart. Keep pins clear of {edge}lines you mean to quilt. Long "
+        "stitches may cross them: clip them as you come to them.",
         sizes=keys,
-        right="Turned over, the backing is as smooth as the top.",
-        tip="Loosen the batting from its folds the evening before, as its label says.",
+        right="The backing is smooth.",
+        tip="Unfold the batting the day before, as its label says.",
         figure=figure("sandwich", size, "Basting the layers, from the centre out."),
     )
 

@@ -25,10 +25,10 @@ def add_quilting(book: Book, steps: StepList) -> None:
     """Add the steps that quilt, from the middle outwards."""
     steps.add(
         "begin",
-        "Fit a walking foot, a new needle and a stitch about "
+        "Fit a walking foot, a new needle of size 90/14 and a stitch about "
         f"{stitch(QUILTING_STITCH.value)} long, or thread a short needle for quilting by hand. "
-        "Try it on a scrap sandwich of the same cloth and batting. Begin at the centre of the "
-        "quilt and always work from the centre out.",
+        f"Try it on a scrap sandwich of the same fabric and batting. {_anchor(book)}"
+        "Always work from the centre out.",
         right="The stitches look the same from both sides and the layers do not shift.",
         tip="Bring both threads to the top at each start, knot them and bury the ends between the "
         "layers.",
@@ -37,8 +37,21 @@ def add_quilting(book: Book, steps: StepList) -> None:
         _area(book, steps, *way)
     steps.add(
         "unpin",
-        "Take out the basting, and look the back over for tucks before you go on.",
+        "Take out the basting, and look the back over for tucks.",
     )
+
+
+def _anchor(book: Book) -> str:
+    """Say to hold the layers of larger quilts with a line each way through the middle."""
+    large = [k for k in book.keys if max(book.sizes[k].width, book.sizes[k].height) > _ANCHORED]
+    if not large:
+        return ""
+    which = f"On the {book.titles(large)}, quilt" if book.only(large) else "Quilt"
+    return f"{which} a line each way through the middle first, along a seam where there is one. "
+
+
+_ANCHORED = 36
+"""Inches: a larger quilt is anchored through its middle first. Common practice."""
 
 
 def _ways(book: Book) -> list[tuple[str, str, int]]:
@@ -95,26 +108,27 @@ def _direction(area: str, style: str, angle: int) -> str:
     if area == "border":
         return {0: "lines that run along each side", 90: "lines that run straight across"}.get(
             angle, "lines that slant across")  # fmt: skip
-    return {0: "level parallel lines", 90: "upright parallel lines"}.get(
+    return {0: "horizontal parallel lines", 90: "vertical parallel lines"}.get(
         angle, "slanting parallel lines")  # fmt: skip
 
 
 _HOW: dict[str, tuple[str, str]] = {
     "ditch": (
-        "Quilt {where} in the ditch: stitch round every edge, in the ground and as close to "
-        "the motif as the needle goes without climbing on it.",
-        "The line of stitching all but disappears and the motif rises a little.",
+        "Quilt {where} in the ditch: stitch around every edge, in the ground, as close to the "
+        "motif as the needle goes without stitching on it. Around tight curves and narrow slits "
+        "use a free-motion foot with the feed dogs lowered, or quilt by hand.",
+        "The stitching hardly shows.",
     ),
     "seams": (
         "Quilt {where} in the ditch: stitch along every seam, on the side that the allowances were "
         "not pressed to.",
-        "The line of stitching all but disappears in the seam.",
+        "The stitching hardly shows in the seam.",
     ),
     "echo": (
         "Quilt echo lines in {where}, {apart}. The first line lies that far from {edge}, the next "
         "as far from the first, and so on until {where} is filled.",
-        "The lines are the same distance apart everywhere, and where two sets meet they run into "
-        "each other in a soft point.",
+        "The lines are the same distance apart everywhere; where two sets meet they form a soft "
+        "point.",
     ),
     "echo motif": (
         "Quilt echo lines in {where}, {apart}. The first line lies that far inside its edge, the "
@@ -127,14 +141,14 @@ _HOW: dict[str, tuple[str, str]] = {
         "The lines are the same distance apart all the way round and turn sharply at the corners.",
     ),
     "parallel": (
-        "Quilt {where} with {lines}, {apart}. Mark the first, and keep the others to it "
-        "with the guide bar of the foot or strips of tape.",
+        "Quilt {where} with {lines}, {apart}. Mark the first with chalk or a marker that washes "
+        "out. Keep the others to it with the guide bar of the foot or strips of tape.",
         "The lines are straight and evenly spaced from edge to edge.",
     ),
     "grid": (
-        "Quilt {where} with {lines}, its lines {apart}. Sew all the lines of one "
-        "direction before you turn to the other.",
-        "The squares are alike and the backing has no tucks at the crossings.",
+        "Quilt {where} with {lines}, its lines {apart}. Mark the first line each way with chalk "
+        "or a marker that washes out. Sew all the lines of one direction, then those of the other.",
+        "Squares match, and the backing has no tucks at the crossings.",
     ),
     "as desired": (
         "Quilt {where} as you like, with lines as close together as the label of the batting asks.",

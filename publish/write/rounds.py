@@ -14,7 +14,7 @@ from publish.model.size import Round, RoundBlock
 from publish.write.bench import Bench
 from publish.write.context import Book
 from publish.write.phrase import article, counted, listed, measure, ordinal, rectangle
-from publish.write.pressing import press_way
+from publish.write.pressing import press_way, pressed_two_ways
 from publish.write.steps import StepList, figure
 from publish.write.tree import BORDER
 
@@ -78,9 +78,9 @@ def add_blocks(bench: Bench, steps: StepList, number: int, layer: Round) -> None
     steps.add(
         f"round-{number}-on",
         "Pin the left strip to the left side of the top and the right strip to the right side, "
-        "ends and middles first, then between. Ease what little differs, sew, and press "
-        "outwards, away from the centre. Sew on the top and bottom "
-        "strips in the same way, the seam beside each corner block on the seam of the side.",
+        "ends and middles first, then between. Ease small differences, sew, and press "
+        "outward, away from the centre. Pin the top and bottom strips in the same way, the seam "
+        "beside each corner block locked against the seam of the side, and sew.",
         sizes=[key],
         right=f"The top measures {rectangle(layer.width + around, layer.height + around)}.",
     )  # fmt: skip
@@ -98,17 +98,35 @@ def _strips(bench: Bench, steps: StepList, number: int, layer: Round,
     press = {side: _pressed(bench, f"round {number} {side}") for side in _SIDES}
     steps.add(
         f"round-{number}-strips",
-        f"The {ordinal(number)} round is made of blocks. Lay them round the top as in the picture, "
-        "each turned as it is shown, and sew them into four strips. "
-        f"**Left**, from the top down: {left}{press['left']}. **Right**, from the top down: "
+        f"The {ordinal(number)} round is made of blocks. Lay them around the top as in the "
+        f"picture, each turned as it is shown, and sew them into four strips.{_mixed(bench, layer)}"
+        f" **Left**, from the top down: {left}{press['left']}. **Right**, from the top down: "
         f"{right}{press['right']}. **Top**, from the left: {top}{press['top']}. **Bottom**, from "
-        f"the left: {bottom}{press['bottom']}.",
+        f"the left: {bottom}{press['bottom']}.{_corners(sides)}",
         sizes=[key],
         right=f"The side strips measure {rectangle(short, high)}, those for top and bottom "
         f"{rectangle(wide, short)}.",
         figure=figure("rounds", key, f"{book.title(key)}: the {ordinal(number)} round, strip by "
                       "strip.", round=str(number)),
     )  # fmt: skip
+
+
+def _corners(sides: tuple[list[RoundBlock], ...]) -> str:
+    """Say how the seams beside the corner blocks are pressed: the side strips' seams go
+    outward, so these go inward and lock against them at both ends."""
+    if len(sides[2]) < 3:
+        return ""
+    return (
+        " In the top and bottom strips press the two seams beside the corner blocks toward the "
+        "middle of the strip, so that they lock with the seams of the sides."
+    )
+
+
+def _mixed(bench: Bench, layer: Round) -> str:
+    """Say how blocks that are pressed two ways are laid in a round."""
+    if not pressed_two_ways(bench, {b.block for b in layer.blocks}):
+        return ""
+    return " Alternate blocks of one kind that are pressed opposite ways."
 
 
 _SIDES = ("left", "right", "top", "bottom")

@@ -10,9 +10,13 @@ from fractions import Fraction
 
 from publish.model.cutplan import Piece
 from publish.model.words import Section
+from publish.write.by_size import alone
 from publish.write.context import Book
 from publish.write.phrase import counted, measure, rectangle
 from publish.write.steps import StepList, figure
+
+_EXHIBITED = Fraction(4)
+"""Inches: the depth that exhibitions ask for. Common practice, no source."""
 
 
 def section(book: Book) -> Section | None:
@@ -22,9 +26,10 @@ def section(book: Book) -> Section | None:
         return None
     steps = StepList(book, "sleeve", keys)
     _make(book, steps, keys)
-    _attach(steps, keys)
-    lead = "A sleeve on the back lets the quilt hang straight from a rod or a batten."
-    return Section("sleeve", "Hanging sleeve", (steps.block(),), lead, sizes=book.only(keys))
+    _attach(book, steps, keys)
+    lead = "Add a sleeve to hang the quilt."
+    blocks = (*alone(book, keys), steps.block())
+    return Section("sleeve", "Hanging sleeve", blocks, lead, sizes=book.only(keys))
 
 
 def _piece(book: Book, key: str) -> Piece:
@@ -48,6 +53,10 @@ def _make(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         piece = _piece(book, key)
         return rectangle(piece.width, piece.length)
 
+    def hemmed(key: str) -> str:
+        piece = _piece(book, key)
+        return measure(max(piece.width, piece.length) - 4 * book.pattern.sewing.seam)
+
     if joined:
         steps.add(
             "join",
@@ -60,7 +69,8 @@ def _make(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         "hem",
         f"Take the sleeve strip {letter}, {book.each(keys, size)}. Fold each short end under "
         f"{seam} and {seam} again, and sew along the inner fold.",
-        right="The strip is a little shorter than the quilt is wide.",
+        right=f"The strip is {book.each(keys, hemmed)} long, a little shorter than the quilt is "
+        "wide.",
     )
     steps.add(
         "tube",
@@ -72,7 +82,10 @@ def _make(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
     )
 
 
-def _attach(steps: StepList, keys: tuple[str, ...]) -> None:
+def _attach(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
+    shallow = any(_depth(book, k) < _EXHIBITED for k in keys)
+    asked = f"Exhibitions often ask for {measure(_EXHIBITED)}: cut the strip for that depth."
+    deep = asked if shallow else ""
     steps.add(
         "top-edge",
         "Centre the sleeve on the back, seam side down, its top fold just below the binding. Sew "
@@ -81,9 +94,10 @@ def _attach(steps: StepList, keys: tuple[str, ...]) -> None:
     )
     steps.add(
         "bottom-edge",
-        "Push the front layer of the tube up a little so that the sleeve has room for a rod, and "
-        "sew the lower fold down in the same way. Sew down the back layer at both ends too, so "
-        "that the rod cannot slip in behind the sleeve.",
+        "Leave slack in the front layer of the tube so that it has room for a rod, and sew the "
+        "lower fold down in the same way. Sew down the back layer at both ends too, so that the "
+        "rod cannot slip in behind the sleeve.",
         right="With a rod in the sleeve, the quilt hangs flat and the front does not bulge.",
+        tip=f"The rod must be shorter than the quilt is wide. {deep}",
         figure=figure("sleeve", keys[0], "Sewing the sleeve to the back.", detail="attach"),
     )

@@ -100,8 +100,8 @@ def _how_to_read(book: Book) -> list[str]:
         )
     if any(book.drafts[k].foundations for k in book.keys):
         said.append(
-            "A foundation is printed as a mirror image of the finished block: solid lines are sewn "
-            "on, and the dashed line is where it is trimmed."
+            "A foundation is printed as a mirror image of the finished block: solid lines are "
+            "sewing lines, and the dashed line is the cut line."
         )
     said.append(
         "Where a template takes more than one sheet, cut a sheet on the line that is "

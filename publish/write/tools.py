@@ -113,6 +113,8 @@ def _finish(book: Book) -> tuple[str, ...]:
         "Safety pins, or thread, for basting the layers, and tape for the backing",
     ]
     styles = {q.style for k in book.keys for q in book.quilted(k)}
+    if any(q.area == "motif" and q.style == "ditch" for k in book.keys for q in book.quilted(k)):
+        items.append("A free-motion foot for tight curves")
     if styles & {"parallel", "grid", "echo"}:
         items.append(
             "Chalk, or a marker that washes out, for the first lines of quilting, and a guide bar "
