@@ -10,7 +10,6 @@ import re
 from fractions import Fraction
 
 from publish.model.words import Block, Box, Paragraph, Row, Section, Steps, Table
-from publish.units import YARD, yards_text
 from publish.write.context import Book
 from publish.write.phrase import listed, measure, stitch, to_buy
 from publish.write.practice import PIECING_STITCH
@@ -103,10 +102,9 @@ def _washing(book: Book) -> tuple[str, ...]:
         items = [f"{first}. Wash, dry and press those fabrics before you cut."]
     else:
         more = to_buy(sewing.purchase_step, sewing.metric_step)
-        every = yards_text(2 * YARD)
         items = [
             "The lengths to buy allow nothing for shrinkage. If you wash your fabrics first, buy "
-            f"{more} more for each {every} or part of it, and check the usable width again.",
+            f"{more} more for every two yards or part of them, and check the usable width again.",
         ]
     items.append("Wash all of the fabrics or none: do not mix washed and unwashed.")
     items.append(

@@ -71,7 +71,7 @@ def _web(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
             sizes=with_web,
             right="Paper and web are still one sheet.",
             tip="Keep the web flat; web and paper can separate. Wash the finish out of fabric "
-            "that is to be fused, and use no starch or softener on it.",
+            "that is to be fused, and use no softener on it.",
         )
 
 

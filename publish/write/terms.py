@@ -39,7 +39,7 @@ TERMS: tuple[Term, ...] = (
     Term("crease", r"\bcreases?\b",
          "A line pressed into the cloth by folding it."),
     Term("cut line", r"\bcut line\b",
-         "The dashed line on a template: the raw edge, turn-under included."),
+         "The dashed line on a template or a foundation, on which it is cut."),
     Term("ease", r"\bease\b",
          "To spread a little fullness along a seam or an edge so that no pleat forms."),
     Term("echo lines", r"\becho lines\b",

@@ -83,7 +83,7 @@ def test_folds_go_on_the_creases_they_coincide_with(
     found = {s.key: s for part in book.sections for s in steps(part)}
     text = found["placing-align"].text
     assert ("creases in half" in text) == (upright and level_)
-    assert ("diagonals" in text) == slanting
+    assert ("diagonal creases" in text) == slanting
 
 
 def test_six_folds_share_one_line_with_the_ground() -> None:
@@ -101,7 +101,7 @@ def test_seams_through_the_centre_stand_for_creases() -> None:
 
 def test_quilting_directions_are_said_as_drafted() -> None:
     wishes = [
-        (QuiltingSpec("ground", "parallel", Fraction(1), 90), "upright parallel lines"),
+        (QuiltingSpec("ground", "parallel", Fraction(1), 90), "vertical parallel lines"),
         (QuiltingSpec("ground", "grid", Fraction(2), 0), "a diagonal grid"),
         (QuiltingSpec("ground", "grid", Fraction(2), 45), "an upright grid"),
         (QuiltingSpec("border", "parallel", Fraction(1), 90), "straight across"),

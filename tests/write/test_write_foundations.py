@@ -31,7 +31,7 @@ def test_sewing_goes_place_sew_flip_trim() -> None:
     assert "100 %" in text["print"] and "check square" in text["print"]
     assert "1.5 mm" in text["machine"] and "blank side" in text["place"]
     assert "printed line" in text["sew"] and "without cutting the paper" in text["flip"]
-    assert "order of the numbers" in text["on"] and "dashed outer line" in text["trim"]
+    assert "order of the numbers" in text["on"] and "dashed cut line" in text["trim"]
     stages = [s.figure.get("stage") for s in steps if s.figure is not None]
     assert stages == ["place", "sew", "trim", "done"]
 
@@ -69,7 +69,7 @@ def test_sections_are_joined_as_the_tree_says() -> None:
 
 def test_paper_comes_out_last() -> None:
     last = heronry().steps("foundation-mini")[-1]
-    assert last.key.endswith("paper") and "all seven foundations" in last.right
+    assert last.key.endswith("paper") and "all seven foundations" in last.text
     assert "until all sides of a block are sewn" in last.text
 
 

@@ -102,9 +102,9 @@ def test_a_split_panel_keeps_the_seam_from_the_middle() -> None:
     found = step(FACTS, "quilting-backing-throw")
     assert "Cut one of them in two along its length, 20 in (50.8 cm) wide each" in found.text
     assert "on either side of the whole panel" in found.text
-    assert "two upright seams, none of them down the middle" in found.right
+    assert "two vertical seams, none of them down the middle" in found.right
     whole = step("three sizes", "quilting-backing-throw")
-    assert "in two along" not in whole.text and "one upright seam" in whole.right
+    assert "in two along" not in whole.text and "one vertical seam" in whole.right
 
 
 def test_terms_are_explained_where_they_are_used() -> None:

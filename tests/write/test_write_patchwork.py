@@ -172,7 +172,8 @@ def test_blocks_on_point_are_sewn_in_diagonal_rows() -> None:
 
 def test_sashing_and_cornerstones_go_by_turns() -> None:
     text = demo("towpath").text("assembling-mini")
-    assert "with sashing strips of Still water between them and cornerstones of Lamp oil" in text
+    assert "sashing strips of Still water between and around them" in text
+    assert "and cornerstones of Lamp oil where the strips meet" in text
     assert "three Lamp oil cornerstones" in text and "two Still water sashing strips" in text
     assert "sashing rows 1, 2 and 3" in text and "towards the sashing" in text
 
@@ -226,8 +227,8 @@ def test_templates_are_printed_for_every_size_that_cuts_with_them() -> None:
     [
         ("block-sail-sew", "1/4 in (6 mm) from the line on both sides of it"),
         ("block-sail-trim", "Cut on the drawn lines"),
-        ("block-glass-cut", "unlike fabrics facing"),
-        ("block-snow-sew", "Sew on the lines"),
+        ("block-glass-cut", "different fabrics facing"),
+        ("block-snow-sew", "Sew a thread outside the lines"),
         ("block-snow-trim", "Do the same on the other two corners"),
         ("block-window", "lock the stitches there"),
     ],
@@ -275,7 +276,7 @@ def test_points_are_shifted_by_the_seam_and_told_once() -> None:
 def test_rows_carry_on_across_a_sashing_strip_that_runs_through() -> None:
     text = sampler(SLANT).text("assembling")
     assert "three blocks and two Lock brick sashing strips" in text
-    assert "strips of the next row carry on in line" in text
+    assert "so that the row below carries on in line" in text
 
 
 def test_patchwork_steps_can_be_reworded_and_inserted() -> None:
