@@ -91,7 +91,7 @@ def _rounded(cutting: Cutting) -> tuple[Fraction, Fraction, str]:
     book = None if cutting.handbook is None else round_up(cutting.handbook)
     if book is None or book <= width:
         return width, length, ""
-    return book, book, "a step larger than the exact size, by the handbooks' 1.414"
+    return book, book, "a step larger than the exact size, to be trimmed"
 
 
 def _exact(cutting: Cutting) -> tuple[Length | None, Length | None]:

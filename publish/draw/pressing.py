@@ -131,8 +131,8 @@ def _sashing(unit: Unit) -> int:
 
 PRESSED = {
     "open": "pressed open", "out": "pressed outward", "": "sewn",
-    "first": "pressed towards the first part", "last": "pressed towards the last part",
-    "sashing": "pressed towards the sashing",
+    "first": "pressed toward the first part", "last": "pressed toward the last part",
+    "sashing": "pressed toward the sashing",
 }  # fmt: skip
 
 

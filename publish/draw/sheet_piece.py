@@ -48,19 +48,23 @@ def piece_template(pattern: Pattern, piece: PieceTemplate) -> Template:
         grain=piece.grain - 90.0,
         turn=0.0,
         mirrored=False,
-        ticks=MultiLineString([_notch(piece.finished, at) for at in piece.notches]),
+        ticks=MultiLineString([_notch(piece.finished, piece.cut, at) for at in piece.notches]),
         names=(Name(piece.finished, lines),),
     )
 
 
-def _notch(finished: Polygon, at: XY) -> LineString:
+def _notch(finished: Polygon, cut: Polygon, at: XY) -> LineString:
     """Return a short line square to the finished line, from it out to the cut line."""
     ring = finished.exterior
     where = ring.project(Point(at))
     a, b = (ring.interpolate((where + step) % ring.length) for step in (-0.02, 0.02))
     run = math.hypot(b.x - a.x, b.y - a.y) or 1.0
-    nx, ny = (b.y - a.y) / run * TICK, (a.x - b.x) / run * TICK
-    return LineString([(at[0] - nx, at[1] - ny), (at[0] + nx, at[1] + ny)])
+    nx, ny = (b.y - a.y) / run, (a.x - b.x) / run
+    if finished.contains(Point(at[0] + nx * TICK, at[1] + ny * TICK)):
+        nx, ny = -nx, -ny
+    out = cut.exterior.distance(Point(at))
+    return LineString([(at[0] - nx * TICK, at[1] - ny * TICK), (at[0] + nx * out,
+                                                                at[1] + ny * out)])  # fmt: skip
 
 
 def foundation_template(pattern: Pattern, section: FoundationSection) -> Template:

@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from publish.draw.canvas import Canvas
 from publish.draw.context import Context
-from publish.draw.letters import about, set_number, text_width
+from publish.draw.letters import about, set_number, text_width, wrap
 from publish.draw.marks import TICK
 from publish.draw.style import DIMENSION, HEAD, LABEL, SOFT
 from publish.draw.top import paint_top
@@ -25,7 +25,10 @@ GAP = 0.28
 TALLEST = 2.65
 BELOW = 0.52
 EDGE = 0.06
-"""Inches: between tops, of the tallest top, under a row for its words, and for the outlines
+NARROWEST = 1.25
+LEAD = 12.0
+"""Points from line to line of a title; `NARROWEST` is the least width, in inches, that a
+title is set in before it is broken. The others in inches: between tops, of the tallest top, under a row for its words, and for the outlines
 of the outermost where there are none."""
 
 
@@ -45,7 +48,8 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     for shelf in shelves:
         base += float(max(s.height for s in shelf)) * scale
         _shelf(canvas, context, shelf, scale, (column, base), labels)
-        base += BELOW if labels else GAP
+        lines = max(len(_title(s, scale)) for s in shelf)
+        base += BELOW + (lines - 1) * LEAD / POINTS_PER_INCH if labels else GAP
     if labels:
         _bar(canvas, column / 2, scale, base + 0.1)
     return canvas.figure(spec, _alt(sizes))
@@ -63,9 +67,13 @@ def _shelf(canvas: Canvas, context: Context, sizes: list[Size], scale: float,
                              base - float(size.height) * scale, scale)  # fmt: skip
         paint_top(frame, context, size.key)
         if labels:
-            canvas.text((centre, base), size.title, HEAD, "semibold", "middle", shift=(0, 17))
+            title = _title(size, scale)
+            for number, line in enumerate(title):
+                canvas.text((centre, base), line, HEAD, "semibold", "middle",
+                            shift=(0, 17 + LEAD * number))  # fmt: skip
+            low = 28 + LEAD * (len(title) - 1)
             canvas.text((centre, base), _label(size), LABEL, "regular", "middle", fill=SOFT,
-                        shift=(0, 28))  # fmt: skip
+                        shift=(0, low))  # fmt: skip
         left += column + GAP
 
 
@@ -81,8 +89,15 @@ def _wide(sizes: list[Size], scale: float) -> float:
 
 def _column(size: Size, scale: float) -> float:
     """Return the printed width a size takes: its top or its label, whichever is wider."""
-    label = max(text_width(size.title, HEAD, "semibold"), text_width(_label(size), LABEL))
+    title = max(text_width(line, HEAD, "semibold") for line in _title(size, scale))
+    label = max(title, text_width(_label(size), LABEL))
     return max(float(size.width) * scale, label / POINTS_PER_INCH)
+
+
+def _title(size: Size, scale: float) -> list[str]:
+    """Return a size's title in lines no wider than its top, or than `NARROWEST`."""
+    room = max(float(size.width) * scale, NARROWEST) * POINTS_PER_INCH
+    return wrap(size.title, HEAD, room, "semibold")
 
 
 def _scale(sizes: list[Size], column: float) -> float:

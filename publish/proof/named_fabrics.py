@@ -33,7 +33,7 @@ def check(case: Case) -> Iterator[Note]:
     before = re.compile(rf"({name})(?: [^\W\d]+){{0,2}} \*\*([A-Z]{{1,2}})\*\*")
     after = re.compile(rf"\*\*([A-Z]{{1,2}})\*\* of ({name})")
     lead = re.compile(rf"^\*\*({name})\.\*\*")
-    towards = re.compile(rf"[Pp]ress the seams? towards ({name})")
+    towards = re.compile(rf"[Pp]ress the seams? towards? ({name})")
     border = re.compile(rf"border is ({name})")
     for one in told(case):
         text = one.step.text

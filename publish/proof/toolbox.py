@@ -54,7 +54,7 @@ _TOOLS = (
     Tool("marker", r"\bmarker\b", r"marker"),
     Tool("starch", r"\bstarch\b", "starch", "starch"),
     Tool("walking foot", r"walking foot", "walking foot"),
-    Tool("zip foot", r"zip foot", "zip foot"),
+    Tool("zipper foot", r"zip(?:per)? foot", r"zip(?:per)? foot"),
     Tool("ruler", r"\bruler\b", "ruler"),
     Tool("printer", r"\bprint (?:the|one|all)\b", "printer"),
     Tool("light box", r"light ?box", "light ?box"),

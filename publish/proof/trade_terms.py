@@ -41,7 +41,7 @@ _TERMS = {
     "nest": r"nest(?:ed|ing)? (?:the )?seams?|seams? nest", "on point": r"on point",
     "raw edge": r"raw edges?", "sashing": r"sashing", "scant": r"scant",
     "seam allowance": r"(?:seam )?allowances?", "selvage": r"selvages?", "selvedge": r"selvedges?",
-    "set-in": r"set-in|y-seams?", "single fold": r"single fold", "stabiliser": r"stabiliser",
+    "set-in": r"set-in|y-seams?", "single fold": r"single fold", "stabilizer": r"stabili[sz]er",
     "stay stitch": r"stay[- ]stitch(?:es|ed|ing)?", "strip set": r"strip sets?",
     "trapunto": r"trapunto", "turn-under": r"turn-under", "usable width": r"usable width",
     "walking foot": r"walking foot", "wedge": r"wedges?", "whipstitch": r"whip ?stitch(?:es)?",

@@ -33,7 +33,7 @@ from publish.typeset.pictures import Print, logo
 from publish.typeset.sandbox import Folder, Sandbox
 from publish.units import POINTS_PER_INCH
 
-LANGUAGE = "en-GB"
+LANGUAGE = "en-CA"
 _UNREAD = (OSError, UnicodeDecodeError, RecursionError, MemoryError)
 """What a template can raise without a line of its own: it cannot be read, or is nested or
 grows beyond what can be held."""

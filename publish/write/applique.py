@@ -12,7 +12,7 @@ from publish.model.pattern import Motif
 from publish.model.words import Section
 from publish.write.context import Book
 from publish.write.marking import open_centre
-from publish.write.openings import openings_with_corners
+from publish.write.openings import openings_bend_both_ways
 from publish.write.phrase import listed, measure
 from publish.write.practice import STITCH_APART, STITCH_INTERVAL, THREAD_LENGTH, TURN_AHEAD
 from publish.write.steps import StepList, figure
@@ -140,11 +140,11 @@ def _curves(steps: StepList, keys: tuple[str, ...]) -> None:
 def _openings(steps: StepList, keys: tuple[str, ...], size: str, shapes: list[MotifShape]) -> None:
     if not any(s.holes for s in shapes):
         return
-    cornered = any(openings_with_corners(s.whole) for s in shapes)
+    bent = any(openings_bend_both_ways(s.whole) for s in shapes)
     how = (
-        "Treat each opening as you treat the outer edge: turn its corners as inside corners and "
-        "its points as points, and clip the inward curves lightly between them."
-        if cornered else
+        "Treat each opening as you treat the outer edge: clip its inward curves lightly, ease its "
+        "outward curves under without clips, and turn corners and points as such."
+        if bent else
         "Treat each opening as an inward curve all the way around, and clip it lightly."
     )  # fmt: skip
     steps.add(

@@ -118,8 +118,8 @@ def _butted(book: Book, key: str, steps: StepList, at: tuple[int, int], name: st
     steps.add(
         f"ends-{index + 1}",
         "Measure from side to side in the same way, side strips included: it should be "
-        f"{measure(wide)} on average. Trim the top and bottom strips{_letters(ends)} to your average, "
-        "pin them in the same way, sew, and press toward the border.",
+        f"{measure(wide)} on average. Trim the top and bottom strips{_letters(ends)} to your "
+        "average, pin them in the same way, sew, and press toward the border.",
         sizes=[key],
         right=f"The top measures {rectangle(wide, high)}.",
     )

@@ -117,7 +117,7 @@ def _sew(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
     spare = measure(FOUNDATION_SPARE.value)
     steps.add(
         "place",
-        "Hold a foundation with the blank side towards you, against the light. Lay the cloth of "
+        "Hold a foundation with the blank side toward you, against the light. Lay the cloth of "
         f"patch 1 on it, wrong side on the paper, so that it covers area 1 and reaches at least "
         f"{spare} past its lines on every side. Pin it flat.",
         right="Against the light, area 1 lies within its cloth.",

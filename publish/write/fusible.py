@@ -150,8 +150,8 @@ def _fuse(book: Book, steps: StepList, keys: tuple[str, ...], motifs: tuple[Moti
             f"Lay the motif square {squares} wrong side up, the web on it paper side up, and fuse "
             "them as the package of the web says. Let them cool flat.",
             sizes=single,
-            caution="Fusing takes more heat than pressing. Work on a protected board in an aired "
-            "room and let the cloth cool before you touch it.",
+            caution="Fusing takes more heat than pressing. Work on a protected board in a "
+            "well-ventilated room and let the fabric cool before you touch it.",
         )
     steps.add(
         "cut-out",
@@ -181,7 +181,7 @@ def _stitch(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         "curves, inside it at inside corners and inward curves.",
         sizes=keys,
         right="The stitches lie square to the edge and cover it all round.",
-        tip="Put a sheet of tear-away stabiliser under the ground if the stitches pull it in."
+        tip="Put a sheet of tear-away stabilizer under the ground if the stitches pull it in."
         if without
         else "",
     )

@@ -161,10 +161,10 @@ def _other(book: Book) -> list[tuple[str, Callable[[CutPlan], str]]]:
     return [
         *((f"**Batting**: {name}", partial(_batting, name)) for name in names),
         ("**Fusible web**", lambda p: _roll(p.web, "web")),
-        ("**Tear-away stabiliser**", lambda p: _roll(p.stabiliser, "stabiliser")),
+        ("**Tear-away stabilizer**", lambda p: _roll(p.stabiliser, "stabilizer")),
         ("**Pillow form**", lambda p: f"{measure(p.pillow.form)} square" if p.pillow else NONE),
         (
-            "**Zip**, to fit the back",
+            "**Zipper**, to fit the back",
             lambda p: "One" if p.pillow and p.pillow.back == "zip" else NONE,
         ),
     ]
@@ -282,5 +282,5 @@ def short_list(book: Book) -> tuple[str, ...]:
     if any(book.plans[k].web is not None for k in book.keys):
         items.append("Fusible web")
     if any(book.plans[k].stabiliser is not None for k in book.keys):
-        items.append("Tear-away stabiliser")
+        items.append("Tear-away stabilizer")
     return tuple(dict.fromkeys(items))

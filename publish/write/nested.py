@@ -59,8 +59,8 @@ def add_cloth(book: Book, steps: StepList, keys: Sequence[str]) -> None:
         "on it, paper side up, as its cutting layout shows, and fuse them as the maker of the web "
         "says. Let them cool flat.",
         sizes=keys,
-        caution="Fusing takes more heat than pressing. Work on a protected board in an aired room "
-        "and let the cloth cool before you touch it.",
+        caution="Fusing takes more heat than pressing. Work on a protected board in a "
+        "well-ventilated room and let the fabric cool before you touch it.",
     )
 
 
@@ -79,7 +79,7 @@ def add_stabiliser(book: Book, steps: StepList, keys: Sequence[str]) -> None:
     beside = " Where a square is wider than the roll, lay two lengths side by side." if wide else ""
     steps.add(
         "stabiliser",
-        f"From the stabiliser cut {book.each(mine, value)}, and pin one behind each ground so "
+        f"From the stabilizer cut {book.each(mine, value)}, and pin one behind each ground so "
         f"that it reaches past the motif on every side.{beside} When the edges are stitched, tear "
         "it away gently, holding the stitches down with a thumb.",
         sizes=mine,

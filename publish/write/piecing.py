@@ -129,7 +129,7 @@ def _opening(bench: Bench, block: str) -> str:
     book, key = bench.book, bench.key
     spec = book.block(block)
     name = book.block_name(block)
-    trade = f" Quilters call it *{spec.traditional}*." if spec.traditional else ""
+    trade = f" Traditional name: *{spec.traditional}*." if spec.traditional else ""
     side = measure(book.side(key, block))
     count = book.blocks(key)[block]
     make = f"make {number(count)}" if count > 1 else "make one"

@@ -129,14 +129,23 @@ def _zip(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         f"Take the back piece {book.letter(keys, 'pillow back')}, {book.each(keys, piece)}. Fold "
         f"it in half so that its two sides of {sides} meet, and cut along the fold. Put the halves "
         f"right sides together and sew the cut edges with a {book.each(keys, seam)} seam: a short "
-        "stitch at both ends, and a basting stitch about "
-        f"{stitch(BASTING_STITCH.value)} long in between, for as long as the zip. Press the seam "
-        "open, centre the zip face down over the basted part, and sew it to the allowances with a "
-        "zip foot. Pick out the basting and check that the zip runs.",
+        "stitch at both ends and, for as long as the zipper, a basting stitch about "
+        f"{stitch(BASTING_STITCH.value)} long in between. Press the seam open.",
         sizes=keys,
-        right="The two folded edges meet over the zip and hide its teeth.",
-        caution="Leave the zip half open before you sew the back to the front.",
-        figure=figure("pillow", size, "The zip in the back.", detail="zip"),
+        figure=figure("pillow", size, "The zipper in the back.", detail="zip"),
+    )
+    steps.add(
+        "zip-sew",
+        "Centre the zipper face down over the basted part. Sew it to the allowances with a zipper "
+        "foot.",
+        sizes=keys,
+    )
+    steps.add(
+        "zip-open",
+        "Remove the basting of the seam and check that the zipper runs.",
+        sizes=keys,
+        right="The two folded edges meet over the zipper and hide its teeth.",
+        caution="Leave the zipper half open before you sew the back to the front.",
     )
     steps.add(
         "zip-close",

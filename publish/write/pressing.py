@@ -26,7 +26,7 @@ _WAYS = {
     "down": "downwards",
     "open": "open",
     "out": "outwards, away from the middle",
-    "sashing": "towards the sashing",
+    "sashing": "toward the sashing",
 }
 
 INNER, WHOLE, FIXED = "inner", "whole", "fixed"
@@ -127,24 +127,24 @@ def way_text(bench: Bench, unit: Unit, way: str) -> str:
             return "to one side"
         rows = [p.name for p in unit.parts if numbered(p)]
         if rows:
-            return f"towards {rows[0 if way == 'first' else -1]}"
-        return f"towards {_short(bench, unit.parts[0 if way == 'first' else -1])}"
-    towards = _towards(unit, way)
-    if towards is None:
+            return f"toward {rows[0 if way == 'first' else -1]}"
+        return f"toward {_short(bench, unit.parts[0 if way == 'first' else -1])}"
+    toward = _towards(unit, way)
+    if toward is None:
         return _WAYS.get(way, "to one side")
-    other = next(p for p in unit.parts if p is not towards)
-    if towards.patch is not None and other.patch is not None:
-        if towards.patch.fabric != other.patch.fabric:
-            return f"towards {bench.book.fabric(towards.patch.fabric)}"
-        piece, beside = bench.piece(towards), bench.piece(other)
+    other = next(p for p in unit.parts if p is not toward)
+    if toward.patch is not None and other.patch is not None:
+        if toward.patch.fabric != other.patch.fabric:
+            return f"toward {bench.book.fabric(toward.patch.fabric)}"
+        piece, beside = bench.piece(toward), bench.piece(other)
         if piece is not None and beside is not None and piece.letter != beside.letter:
-            return f"towards **{piece.letter}**"
+            return f"toward **{piece.letter}**"
         return _WAYS.get(way, "to one side")
-    if towards.patch is not None:
-        piece = bench.piece(towards)
-        return f"towards **{piece.letter}**" if piece is not None else (
-            f"towards {bench.book.fabric(towards.patch.fabric)}")  # fmt: skip
-    return f"towards {bench.the(towards)}"
+    if toward.patch is not None:
+        piece = bench.piece(toward)
+        return f"toward **{piece.letter}**" if piece is not None else (
+            f"toward {bench.book.fabric(toward.patch.fabric)}")  # fmt: skip
+    return f"toward {bench.the(toward)}"
 
 
 def _short(bench: Bench, part: Unit) -> str:
@@ -153,7 +153,7 @@ def _short(bench: Bench, part: Unit) -> str:
 
 
 def _towards(unit: Unit, way: str) -> Unit | None:
-    """Return the part that the one seam of a unit is pressed towards, if the parts differ."""
+    """Return the part that the one seam of a unit is pressed toward, if the parts differ."""
     if len(unit.parts) != 2 or unit.parts[0].kind == unit.parts[1].kind:
         return None
     if way.startswith("kind "):

@@ -92,7 +92,7 @@ TERMS: tuple[Term, ...] = (
          "A flat tube on the back of a quilt for a hanging rod."),
     Term("straight grain", r"\bstraight grain\b",
          "The direction of the threads of the cloth, in which it stretches least."),
-    Term("stabiliser", r"\bstabiliser\b",
+    Term("stabilizer", r"\bstabilizer\b",
          "A stiff sheet laid under cloth to keep stitching from puckering it, and torn away."),
     Term("strip", r"\bstrips?\b",
          "A length cut across the fabric from which pieces are cut."),

@@ -123,7 +123,7 @@ def _finish(book: Book) -> tuple[str, ...]:
     if bound(book):
         items.append("Clips for the binding and a hand needle for finishing it")
     if any(p.back == "zip" for k in book.keys if (p := book.plans[k].pillow) is not None):
-        items.append("A zip foot")
+        items.append("A zipper foot")
     if book.pillows:
         items.append("A blunt point for turning corners, such as a knitting needle")
     items.append("A permanent fabric pen or embroidery thread for the label")

@@ -43,7 +43,7 @@ def test_alternative_text_is_plain(key: str) -> None:
     ("key", "said"),
     [
         ("units-goose", ["3 parts", "2 slanting seams", "pressed outward", "4 1/2 × 2 1/2 in"]),
-        ("units-bend", ["1 curved seam", "pressed towards the last part"]),
+        ("units-bend", ["1 curved seam", "pressed toward the last part"]),
         ("units-corner", ["2 set-in seams", "pressed open"]),
         ("quick-triangles-half square-sew", ["A in Salt linen", "B in Deep moss", "3 7/8 in",
                                              "1/4 in"]),

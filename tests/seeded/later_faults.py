@@ -186,7 +186,7 @@ WORDS: tuple[tuple[str, Change, str], ...] = (
     ("a motif too few is asked for", said("which you need nine", "which you need eight", "folding"),
      "P808"),
     ("a seam is pressed to a fabric that is not there", said(
-        "towards Sandbar", "towards Creek mist", step="piecing-half-ground"), "P810"),
+        "toward Sandbar", "toward Creek mist", step="piecing-half-ground"), "P810"),
     ("millimetres turn into centimetres", said("1/8 in (3.2 mm) apart: that",
                                                "1/8 in (3.2 cm) apart: that"), "P862"),
     ("a strip is cut for another piece", said(

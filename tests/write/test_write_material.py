@@ -90,11 +90,11 @@ def test_nested_motifs_are_traced_and_fused_as_their_layouts_show() -> None:
 def test_stabiliser_is_bought_cut_and_torn_away() -> None:
     keys = [s.key for s in steps(section(FACTS, "fusing"))]
     assert keys.index("fusing-stabiliser") < keys.index("fusing-stitch-edge")
-    assert any("stabiliser" in c[0] for c in cells("other-materials"))
+    assert any("stabilizer" in c[0] for c in cells("other-materials"))
     assert step(FACTS, "fusing-stitch-edge").tip == ""
     plain = [s.key for s in steps(section("fusible", "fusing"))]
     assert "fusing-stabiliser" not in plain
-    assert "stabiliser" in step("fusible", "fusing-stitch-edge").tip
+    assert "stabilizer" in step("fusible", "fusing-stitch-edge").tip
 
 
 # Quilt backings: fabric calculation, BellaOnline: one full panel, one split in two.
@@ -112,4 +112,4 @@ def test_terms_are_explained_where_they_are_used() -> None:
     text = text_of(FACTS)
     assert "fat quarter" in text and terms
     glossary = "\n".join(str(b) for b in section(FACTS, "glossary").blocks)
-    assert "fat quarter" in glossary and "stabiliser" in glossary
+    assert "fat quarter" in glossary and "stabilizer" in glossary

@@ -149,7 +149,7 @@ def test_units_made_from_one_strip_set_are_pressed_one_way() -> None:
     assert sewn.text.count("Press the seam") == 1 and " in 2" not in sewn.text
     plan = next(b for b in book.section("pressing-plan").blocks
                 if isinstance(b, Table) and b.key == "pressing-throw")  # fmt: skip
-    way = re.search(r"Press the seam (towards [^.]*)\.", sewn.text)
+    way = re.search(r"Press the seam (toward [^.]*)\.", sewn.text)
     assert way and plan.rows[0].cells == ("Unit 1", "144", way.group(1))
 
 
@@ -175,7 +175,7 @@ def test_sashing_and_cornerstones_go_by_turns() -> None:
     assert "sashing strips of Still water between and around them" in text
     assert "and cornerstones of Lamp oil where the strips meet" in text
     assert "three Lamp oil cornerstones" in text and "two Still water sashing strips" in text
-    assert "sashing rows 1, 2 and 3" in text and "towards the sashing" in text
+    assert "sashing rows 1, 2 and 3" in text and "toward the sashing" in text
 
 
 def test_a_medallion_grows_round_by_round() -> None:
@@ -293,4 +293,4 @@ def test_rows_that_lie_turned_are_told_as_they_lie() -> None:
     book = sampler(RING.replace("block: plain\n", four))
     rows = next(s for s in book.steps("assembling") if s.key.endswith("-row"))
     assert "For rows 1 and 2" in rows.text and "plain block **A**" in rows.text
-    assert re.search(r"Press the seam towards (the four block|\*\*A\*\*)\.", rows.text)
+    assert re.search(r"Press the seam toward (the four block|\*\*A\*\*)\.", rows.text)
