@@ -25,11 +25,12 @@ GAP = 0.28
 TALLEST = 2.65
 BELOW = 0.52
 EDGE = 0.06
-NARROWEST = 1.25
-LEAD = 12.0
-"""Points from line to line of a title; `NARROWEST` is the least width, in inches, that a
-title is set in before it is broken. The others in inches: between tops, of the tallest top, under a row for its words, and for the outlines
+"""Inches: between tops, of the tallest top, under a row for its words, and for the outlines
 of the outermost where there are none."""
+NARROWEST = 1.25
+"""Inches: the least width that a title is set in before it is broken."""
+LEAD = 12.0
+"""Points from line to line of a title."""
 
 
 def draw(context: Context, spec: FigureSpec) -> Figure:

@@ -129,14 +129,18 @@ def places_by_way(bench: Bench) -> dict[str, dict[str, list[tuple[int, int]]]]:
 
 
 def _places(places: list[tuple[int, int]]) -> str:
-    """Return `row 1, place 2, and row 2, places 1 and 3`."""
+    """Return `row 2, places 1 and 3` or, alike in several, `rows 1 and 3, place 2`."""
     rows: dict[int, list[str]] = {}
     for row, column in places:
         rows.setdefault(row, []).append(str(column))
-    return listed([
-        f"row {row}, {plural(len(columns), 'place')} {listed(columns)}"
-        for row, columns in rows.items()
-    ])  # fmt: skip
+    alike: dict[tuple[str, ...], list[str]] = {}
+    for row, columns in rows.items():
+        alike.setdefault(tuple(columns), []).append(str(row))
+    return "; ".join(
+        f"{plural(len(found), 'row')} {listed(found)}, {plural(len(columns), 'place')} "
+        f"{listed(columns)}"
+        for columns, found in alike.items()
+    )
 
 
 def _join(bench: Bench, group: Group, steps: StepList) -> None:

@@ -149,6 +149,7 @@ class Bench:
             return self._leaf(part, count)
         name = self.called(part)
         if blocks and self.is_block(part):
+            name = self.book.block_name(part.patches[0].block or "")
             mark = self.block_mark(part.patches[0])
             return (article(name) if count == 1 else counted(count, name)) + mark
         if name.startswith(_JOINED) and count == 1:

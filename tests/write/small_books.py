@@ -24,7 +24,9 @@ NINE = "nine: {traditional: nine patch, fabrics: {dark: fern, light: oat}}"
 STAR = "star: {traditional: sawtooth star, fabrics: {star: fern, background: oat, centre: madder}}"
 PLAIN = "plain: {ground: oat}"
 LEAF = "leaf: {ground: oat, motif: leaf}"
-WEDGE = "[[25, 0], [90, 0], [50, 30], [50, 50], [20, 20]]"
+WEDGE = (
+    "[[28, 0, corner], [90, 0, corner], [50, 30], [50, 50, corner], [20, 20, corner], [26, 10.7]]"
+)
 """A wedge of eight with an opening round the centre."""
 SOLID = "[[0, 0], [90, 0], [50, 20]]"
 """A wedge of eight that is whole at the centre, and no part of which is apart."""
