@@ -44,6 +44,7 @@ _PRACTICE = {
     "8": "edge left open for the closing join, on a shorter side",
     "10": "edge left open for the closing join",
     "18": "hand-sewing thread",
+    "24": "the depth of a large cutting mat",
     "36": "a yard, in the table of abbreviations",
 }
 PRACTICE = frozenset(Fraction(*map(int, n.split("/"))) for n in _PRACTICE)

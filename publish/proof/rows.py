@@ -87,7 +87,9 @@ def _joins(text: str, unit: Unit) -> bool:
     own = re.search(rf"\bfor the {re.escape(unit.name)}, sew\b", text, re.IGNORECASE)
     if own is not None:
         return True
-    rows = any(p.name.split(" ")[-1].isdigit() for p in unit.parts)
+    rows = sum(p.name.split(" ")[-1].isdigit() for p in unit.parts)
+    if rows == 1:  # one row on point, between its corner triangles
+        return re.search(r"\badd the last\b.*\bsew\b", text, re.IGNORECASE) is not None
     return bool(_TOGETHER.search(text)) if rows else _all_rows(text)
 
 

@@ -9,7 +9,8 @@ from __future__ import annotations
 from publish.colour import lightness, lightness_step
 from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Row, Section, Table
 from publish.write.context import Book
-from publish.write.phrase import capital, counted, listed
+from publish.write.phrase import capital, counted, listed, measure
+from publish.write.practice import CUT_AWAY
 from publish.write.steps import figure
 
 
@@ -104,7 +105,9 @@ def _pair(book: Book, motif: str, ground: str) -> str:
     if lightness(over.colour) > lightness(under.colour):
         return (
             f"{over.name} is lighter than {under.name} beneath it. Hold one over the other in "
-            "daylight: if the ground shows through, choose a closer weave for the motif."
+            "daylight. If the ground shows through, choose a closer weave, line the motif with "
+            f"thin white cotton, or cut the ground away behind it {measure(CUT_AWAY.value)} inside the "
+            "stitches."
         )
     return (
         f"{over.name} is darker than {under.name} beneath it, so the ground will not show through."

@@ -67,9 +67,25 @@ def _general(book: Book, steps: StepList) -> None:
         "Cut the strips in the order given, trim off the selvages, and cut the pieces from each "
         "strip. Label each stack with its letter.",
         right=f"Each piece is within {measure(RULER_SPARE.value)} of its cut size.",
-        tip="Measure the first piece of each letter before you cut the rest.",
+        tip="Measure the first piece of each letter before you cut the rest. Square the end of the "
+        f"fabric again after every few strips.{_by_hand(book)}",
     )
     add_steps(book, steps)
+
+
+def _by_hand(book: Book) -> str:
+    """Say how lengths are cut that are too deep for a cutting mat."""
+    depths = [s.depth for k in book.keys for p in book.plans[k].fabrics.values() for s in p.strips]
+    if max(depths, default=Fraction(0)) <= MAT:
+        return ""
+    return (
+        f" What is deeper than {measure(MAT)} does not lie on a cutting mat: mark it, and cut it "
+        "with scissors or tear it across the grain."
+    )
+
+
+MAT = Fraction(24)
+"""Inches: about the depth of a large cutting mat. Common practice, no source."""
 
 
 def _size(book: Book, key: str, steps: StepList) -> list[Block]:

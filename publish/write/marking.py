@@ -220,7 +220,7 @@ def _flat(book: Book, steps: StepList, motif: Motif) -> None:
     steps.add(
         f"join-{motif.key}",
         f"Print the sheets of the whole template{book.your_size}, cut them where they are marked "
-        "for cutting, and tape them together by their letters and round marks.",
+        "for cutting, and tape them together by their letters and numbered diamonds.",
         sizes=keys,
         right="The lines run across every join without a step.",
     )

@@ -28,6 +28,8 @@ BASTE_FROM_EDGE = Practice(Fraction(1, 2), "Martha Stewart, How to applique by h
 """Basting lies this far inside the motif's raw edge."""
 WEDGE_BASTING = Practice(Fraction(1, 4), _NONE)
 """Basting through a folded wedge lies this far inside the finished line."""
+CUT_AWAY = Practice(Fraction(1, 4), _NONE)
+"""The ground behind a motif is cut away this far inside the stitches."""
 STITCH_APART = Practice(Fraction(1, 16), _NONE)
 """About so far apart are appliqué stitches by hand; `STITCH_INTERVAL` is the most."""
 ZIGZAG_LENGTH = Practice(Fraction(3, 2) / INCH_IN_MM, _NONE)

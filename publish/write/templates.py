@@ -104,9 +104,9 @@ def _how_to_read(book: Book) -> list[str]:
             "sewing lines, and the dashed line is the cut line."
         )
     said.append(
-        "Where a template takes more than one sheet, cut a sheet on the line that is "
-        "marked for cutting, lay it on its neighbour so that the round marks meet, and tape the "
-        "two together, in the order of the small plan."
+        "Where a template takes more than one sheet, cut a sheet on the line that is marked for "
+        "cutting, match its numbered diamonds with its neighbour's, and tape the two together in "
+        "the order of the small plan."
     )
     return said
 

@@ -54,8 +54,7 @@ def add_trim(book: Book, steps: StepList, motifs: tuple[Motif, ...]) -> None:
         elif left_large(book, key):
             steps.add(
                 f"leave-{key}",
-                "Leave the block at the size it was cut. It is trimmed after quilting, when it can "
-                "no longer draw up.",
+                "Do not trim the block. It is trimmed after quilting, once it cannot shrink.",
                 sizes=[key],
             )
 
@@ -93,11 +92,11 @@ def _trim(book: Book, steps: StepList, keys: list[str], motifs: tuple[Motif, ...
     )
     steps.add(
         "trim",
-        f"Trim {which} to {book.each(keys, value)}. Measure half of that size from the centre to "
-        "each side, so that the motif stays in the middle; a square ruler with its diagonal on a "
-        f"diagonal crease makes this easy.{seams}",
+        f"Trim {which} to {book.each(keys, value)}. Centre the motif: measure half of that size "
+        f"from the centre to each side.{seams}",
         sizes=keys,
-        right="All four corners are square and the ground outside the motif is the same on every "
+        right="All four corners are square, and the ground outside the motif is the same on every "
         "side.",
+        tip="Lay the diagonal of a square ruler on a diagonal crease.",
         figure=figure("trim", keys[0], "Trimming the block about its centre.", block=blocks[0]),
     )

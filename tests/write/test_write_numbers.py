@@ -61,7 +61,7 @@ def settled(made: Made) -> set[Fraction]:
     seam = made.pattern.sewing.seam
     found = {*fractions_in(made.pattern.sewing), *constants()}
     found |= {m.turn_under for m in made.pattern.motifs.values()}
-    found |= {Fraction(n) for n in (1, 2, 6, 8, 10)} | {1 + 2 * seam}
+    found |= {Fraction(n) for n in (1, 2, 6, 8, 10, 24)} | {1 + 2 * seam}
     for key, size in made.sizes.items():
         draft, plan = made.drafts[key], made.plans[key]
         found |= {*fractions_in(size), *fractions_in(plan)}
