@@ -106,8 +106,8 @@ def _pair(book: Book, motif: str, ground: str) -> str:
         return (
             f"{over.name} is lighter than {under.name} beneath it. Hold one over the other in "
             "daylight. If the ground shows through, choose a closer weave, line the motif with "
-            f"thin white cotton, or cut the ground away behind it {measure(CUT_AWAY.value)} inside the "
-            "stitches."
+            "thin white cotton, or cut the ground away behind it "
+            f"{measure(CUT_AWAY.value)} inside the stitches."
         )
     return (
         f"{over.name} is darker than {under.name} beneath it, so the ground will not show through."
