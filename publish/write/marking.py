@@ -140,8 +140,8 @@ def _cut(book: Book, steps: StepList, motifs: tuple[Motif, ...]) -> None:
     steps.add(
         f"cut-{motif.folds}",
         f"Cut along the dashed line through all {number(motif.folds)} layers. Take larger sharp "
-        f"scissors for the long edges and small scissors for {fine}. Follow the "
-        f"numbered arrows: {_order(shape)}. Turn the fabric, not your wrist, and keep the blades "
+        f"scissors for the long edges and small scissors for {fine}. Follow the numbered arrows in "
+        f"the picture: {_order(shape)}. Turn the fabric, not your wrist, and keep the blades "
         "upright.",
         sizes=keys,
         right="Every layer is cut on the same line: turned over, the wedge looks the same.",

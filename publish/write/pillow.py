@@ -65,14 +65,38 @@ def _front(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
 
 
 def _envelope(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
+    size = keys[0]
+    edge = "hem" if any(_plan(book, k).hem > 0 for k in keys) else "finished edge"
+    _back_edges(book, steps, keys)
+    steps.add(
+        "layer",
+        "Lay the front right side up. Lay the first back piece on it right side down, raw edges "
+        f"level with one side of the front, its {edge} across the middle. Lay the second on the "
+        "opposite side in the same way, and pin all round.",
+        sizes=keys,
+        right=f"The {edge}s overlap by "
+        f"{book.each(keys, lambda k: measure(_plan(book, k).overlap))} across the middle.",
+        figure=figure("pillow", size, "The back pieces on the front, overlapping.",
+                      detail="layer"),
+    )  # fmt: skip
+    steps.add(
+        "sew",
+        f"Sew all the way round with a {book.each(keys, lambda k: measure(_spec(book, k).seam))} "
+        f"seam, and backstitch where the {edge}s cross the seam: they take the strain.",
+        sizes=keys,
+        figure=figure("pillow", size, "Sewing all the way round.", detail="sew"),
+    )
+
+
+def _back_edges(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
+    """Add the step that hems the back pieces, or one for those that have no hem."""
+
     def piece(key: str) -> str:
         plan = _plan(book, key)
         return rectangle(plan.piece_width, plan.piece_length)
 
-    size = keys[0]
     letter = book.letter(keys, "pillow back")
-    take = f"Take the {counted(_plan(book, size).count, 'back piece')} {letter}, "
-    edge = "hem" if any(_plan(book, k).hem > 0 for k in keys) else "finished edge"
+    take = f"Take the {counted(_plan(book, keys[0]).count, 'back piece')} {letter}, "
     hemmed = tuple(k for k in keys if _plan(book, k).hem > 0)
     raw = tuple(k for k in keys if k not in hemmed)
     if hemmed:
@@ -93,24 +117,6 @@ def _envelope(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
             sizes=raw,
             right="One long edge of each back piece cannot fray.",
         )
-    steps.add(
-        "layer",
-        "Lay the front right side up. Lay the first back piece on it right side down, raw edges "
-        f"level with one side of the front, its {edge} across the middle. Lay the second on the "
-        "opposite side in the same way, and pin all round.",
-        sizes=keys,
-        right=f"The {edge}s overlap by "
-        f"{book.each(keys, lambda k: measure(_plan(book, k).overlap))} across the middle.",
-        figure=figure("pillow", size, "The back pieces on the front, overlapping.",
-                      detail="layer"),
-    )  # fmt: skip
-    steps.add(
-        "sew",
-        f"Sew all the way round with a {book.each(keys, lambda k: measure(_spec(book, k).seam))} "
-        f"seam, and backstitch where the {edge}s cross the seam: they take the strain.",
-        sizes=keys,
-        figure=figure("pillow", size, "Sewing all the way round.", detail="sew"),
-    )
 
 
 def _zip(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
@@ -147,6 +153,10 @@ def _zip(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
         right="The two folded edges meet over the zipper and hide its teeth.",
         caution="Leave the zipper half open before you sew the back to the front.",
     )
+    _close_zipped(book, steps, keys)
+
+
+def _close_zipped(book: Book, steps: StepList, keys: tuple[str, ...]) -> None:
     steps.add(
         "zip-close",
         "Lay the back on the front, right sides together, trim it to the size of the front, and "

@@ -18,7 +18,7 @@ def inserted(text: str, after: str = "cutting-strips", more: str = "") -> tuple[
     return step(f'{{after: {after}, text: "{text}"{more}}}')
 
 
-_REST = "The rest is a quiet evening or two with a needle."
+_REST = "Then the stitching: an evening or two for the Mini, a season for the Throw."
 
 FAULTS: tuple[tuple[str, tuple[str, str], str], ...] = (
     ("the blurb tells another finished size", (_REST, "The throw is 66 in square."), "P861"),
