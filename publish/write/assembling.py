@@ -16,7 +16,7 @@ from publish.write.bench import Bench
 from publish.write.by_size import per_size
 from publish.write.context import Book
 from publish.write.meeting import meets
-from publish.write.phrase import capital, counted, listed, number, plural, rectangle
+from publish.write.phrase import capital, counted, listed, plural, rectangle
 from publish.write.pressing import press_text, told
 from publish.write.sewn import raw_size
 from publish.write.steps import StepList, figure
@@ -70,7 +70,7 @@ def _lay_out(bench: Bench, steps: StepList) -> None:
 
 
 def _blocks_of(size: Size) -> str:
-    """Return `block`, `four blocks in one row`, `12 blocks in three rows of four`."""
+    """Return `block`, `four blocks in one row`, `12 blocks in three rows of four blocks`."""
     if size.block_count == 1:
         return "block"
     blocks = counted(size.block_count, "block")
@@ -78,7 +78,7 @@ def _blocks_of(size: Size) -> str:
         return f"{blocks} in one row"
     if size.columns == 1:
         return f"{blocks} in one column"
-    return f"{blocks} in {counted(size.rows, 'row')} of {number(size.columns)}"
+    return f"{blocks} in {counted(size.rows, 'row')} of {counted(size.columns, 'block')}"
 
 
 def _between(bench: Bench) -> str:
