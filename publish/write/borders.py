@@ -105,8 +105,9 @@ def _butted(book: Book, key: str, steps: StepList, at: tuple[int, int], name: st
     steps.add(
         f"sides-{index + 1}",
         f"{_opening(book, key, place, name)} is {fabric}. Measure the top from top to bottom at "
-        f"the middle and near both edges: it should be {measure(raw(layer.inner_height))} on average. Trim the "
-        f"two side strips{_letters(sides)} to your average. Pin one to each side at the ends, the "
+        "the middle and near both edges: it should be "
+        f"{measure(raw(layer.inner_height))} on average. Trim the two side "
+        f"strips{_letters(sides)} to your average. Pin one to each side at the ends, the "
         "middle and the quarter points, ease the rest between the pins, and sew. Press toward the "
         "border.",
         sizes=[key],

@@ -146,6 +146,8 @@ TERMS: tuple[Term, ...] = (
          "To sew a seam that turns at an inside corner."),
     Term("side triangle", r"\bside triangles?\b",
          "A triangle between two blocks at the edge of a top whose blocks stand on point."),
+    Term("square up", r"\bsquar(e|ed|ing) up\b",
+         "To trim an edge straight and at a right angle to the next."),
     Term("square in a square", r"\bsquare in a square\b",
          "A square standing on its corners, with a triangle on each side."),
     Term("strip set", r"\bstrip sets?\b",
