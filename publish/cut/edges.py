@@ -23,6 +23,7 @@ from shapely.geometry import LineString, Polygon
 
 from publish.cut.forms import Form, cross, form_of
 from publish.model.draft import Draft, Patch, Point, Unit
+from publish.model.homes import BlockHome
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.surd import Length, turned
@@ -31,7 +32,8 @@ TOUCH = 0.001
 """Inches: edges that meet along more than ten times this are sewn to each other."""
 
 Box = tuple[Length, Length, Length, Length]
-Home = tuple[object, ...]
+Look = tuple[object, ...]
+"""What patches share that are cut alike."""
 
 
 class Edges:
@@ -40,13 +42,13 @@ class Edges:
     def __init__(self, pattern: Pattern, size: Size, draft: Draft) -> None:
         self._pattern, self._size = pattern, size
         self._parents = dict(_parents(draft.assembly))
-        self._homes: dict[Home, list[Patch]] = {}
+        self._homes: dict[BlockHome | None, list[Patch]] = {}
         for patch in draft.patches:
             if patch.block is not None:
-                self._homes.setdefault(home_of(patch), []).append(patch)
-        self._boxes: dict[Home, Box] = {}
-        self._grain: dict[Home, bool] = {}
-        self._forms: dict[Home, Form] = {}
+                self._homes.setdefault(patch.place, []).append(patch)
+        self._boxes: dict[BlockHome | None, Box] = {}
+        self._grain: dict[Look, bool] = {}
+        self._forms: dict[Look, Form] = {}
 
     def allowances(self, patch: Patch) -> tuple[Fraction, ...]:
         """Return what each edge of a patch gets beyond its finished line."""
@@ -76,7 +78,7 @@ class Edges:
 
     def block_box(self, patch: Patch) -> Box:
         """Return the box of a patch's block, in the frame that the block is turned in."""
-        home = home_of(patch)
+        home = patch.place
         if home not in self._boxes:
             self._boxes[home] = _box(self._homes.get(home, [patch]))
         return self._boxes[home]
@@ -95,7 +97,7 @@ class Edges:
 
     def straight_long_side(self, patch: Patch) -> bool:
         """Return whether a right triangle's straight grain lies along its long side."""
-        where: Home = (patch.key,)
+        where: Look = (patch.key,)
         if patch.spec is not None:
             where = (patch.block, patch.spec, _long_side(patch)[2])
         if where not in self._grain:
@@ -118,11 +120,6 @@ class Edges:
             return False
         (x, y), (u, v) = (turned(p, -patch.turn % 360) for p in (one, two))
         return x == u or y == v
-
-
-def home_of(patch: Patch) -> Home:
-    """Return what patches of one block of the top share."""
-    return (patch.home,) if patch.home else (patch.row, patch.column)
 
 
 def sides(ring: tuple[Point, ...]) -> Iterator[tuple[Point, Point]]:

@@ -77,7 +77,7 @@ def _blocks(rows: Rows, layer: Round, number: int, side: str, inner: Box, outer:
     above and below."""
     last = {"right": layer.columns - 1, "bottom": layer.rows - 1}.get(side, 0)
     upright = side in ("left", "right")
-    homes = {(h.row, h.column): h for h in rows.places if h.name.startswith(f"round {number} ")}
+    homes = {(h.row, h.column): h for h in rows.places if h.name.round == number}
     if upright:
         line = [homes[row, last] for row in range(1, layer.rows - 1)]
     else:

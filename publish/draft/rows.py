@@ -27,6 +27,7 @@ from publish.draft.parts import (
 )
 from publish.draft.pictures import Pictures, Placed, look_of, middle
 from publish.model.draft import Patch, Point
+from publish.model.homes import BlockHome
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 
@@ -45,9 +46,9 @@ class Rows:
         self.pattern, self.size, self.places, self.sections = pattern, size, places, sections
         self.kinds, self.pictures = Kinds(), Pictures(pattern)
         self.turn = 45 if size.on_point else 0
-        self.at_home: dict[str, dict[int, Patch]] = {}
+        self.at_home: dict[BlockHome, dict[int, Patch]] = {}
         for patch in patches:
-            if patch.spec is not None:
+            if patch.spec is not None and patch.home is not None:
                 self.at_home.setdefault(patch.home, {})[patch.spec] = patch
         self.like: Known = {}
         self.orders: dict[tuple[str, Fraction], BlockOrder] = {}
@@ -66,7 +67,7 @@ class Rows:
 
     def centre(self, name: str) -> Part:
         """Return everything inside the borders, called `name` where it is no single block."""
-        inside = [h for h in self.places if not h.name.startswith("round")]
+        inside = [h for h in self.places if not h.name.in_round]
         rows = bands(self.size, inside)
         if len(rows) == 1:
             return self._row(rows[0], name)

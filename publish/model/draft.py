@@ -17,6 +17,7 @@ from shapely.geometry import MultiLineString, MultiPolygon, Polygon
 
 from publish.arcs import Arcs as Arcs
 from publish.arcs import Point as Point
+from publish.model.homes import BlockHome, Where
 from publish.surd import Length
 
 
@@ -34,13 +35,19 @@ class Patch:
     row: int | None = None
     column: int | None = None
     arcs: Arcs = ()
-    home: str = ""
-    """Which block of the top holds it: `r1c2`, `between r1c1`, `round 2 block 5`; empty
-    for what belongs to no block."""
+    home: BlockHome | None = None
+    """Which block of the top holds it; None for what belongs to no block."""
     spec: int | None = None
     """Its position in its block's `patches`."""
     turn: int = 0
     """Degrees clockwise by which its block lies turned in the top, a multiple of 45."""
+
+    @property
+    def place(self) -> BlockHome | None:
+        """Return its home, or that of the row and column of the block that it is drawn in."""
+        if self.home is not None or self.block is None or self.row is None or self.column is None:
+            return self.home
+        return BlockHome(Where.ARRANGED, self.row, self.column)
 
     @property
     def box(self) -> tuple[Length, Length, Length, Length]:
@@ -201,10 +208,15 @@ class Placement:
     y: Length
     row: int
     column: int
-    home: str = ""
+    home: BlockHome | None = None
     """As in `Patch`."""
     turn: int = 0
     """Degrees clockwise, a multiple of 45."""
+
+    @property
+    def place(self) -> BlockHome:
+        """Return its home, or that of its row and column."""
+        return self.home or BlockHome(Where.ARRANGED, self.row, self.column)
 
 
 @dataclass(frozen=True)

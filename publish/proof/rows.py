@@ -53,8 +53,10 @@ def _across_the_top(root: Unit) -> Iterator[Unit]:
     """Yield the units that are joined from more than one block, borders and rounds aside."""
     for unit in made(root):
         patches = unit.patches
-        homes = {p.home or (p.row, p.column) for p in patches}
-        around = any(p.role == "border" or p.home.startswith("round") for p in patches)
+        homes = {p.place for p in patches}
+        around = any(
+            p.role == "border" or (p.place is not None and p.place.in_round) for p in patches
+        )
         between = any(p.role in _BETWEEN for p in patches)
         if len(unit.parts) > 1 and not around and (between or len(homes) > 1):
             yield unit

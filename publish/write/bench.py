@@ -7,17 +7,19 @@ draft's own names where these are few and differ, and are numbered otherwise.
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
 from publish.model.cutplan import Piece
 from publish.model.draft import Patch, Unit
+from publish.model.homes import BlockHome
 from publish.write.context import Book
 from publish.write.nouns import noun
 from publish.write.phrase import article, counted, listed, number, plural
 from publish.write.sewn import piece_of
-from publish.write.tree import BLOCK, Group, groups, home_of, level, numbered, runs
+from publish.write.tree import BLOCK, Group, groups, level, numbered, runs
 
 _JOINED = "joined sections"
 _FEW = 3
@@ -51,17 +53,16 @@ class Bench:
         return self._levels.get(where, ())
 
     @cached_property
-    def homes(self) -> dict[str, frozenset[str]]:
-        """Return the keys of the patches of each block of the top."""
-        found: dict[str, set[str]] = {}
-        for patch in self.book.drafts[self.key].patches:
-            found.setdefault(home_of(patch), set()).add(patch.key)
-        return {home: frozenset(keys) for home, keys in found.items() if home}
+    def homes(self) -> Counter[BlockHome]:
+        """Return how many patches each block of the top has."""
+        found = (patch.place for patch in self.book.drafts[self.key].patches)
+        return Counter(home for home in found if home is not None)
 
     def is_block(self, unit: Unit) -> bool:
         """Return whether a unit is a whole block of the top."""
         found = unit.patches
-        return len(found) == len(self.homes.get(home_of(found[0]), ())) and level(unit) == BLOCK
+        home = found[0].place
+        return home is not None and len(found) == self.homes[home] and level(unit) == BLOCK
 
     @cached_property
     def inner(self) -> tuple[Group, ...]:

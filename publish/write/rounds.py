@@ -58,7 +58,9 @@ def _strip(bench: Bench, number: int, blocks: list[RoundBlock]) -> str:
 def _patch(bench: Bench, number: int, block: str) -> Patch:
     """Return a patch of a kind of block as it lies in a round."""
     patches = bench.book.drafts[bench.key].patches
-    return next(p for p in patches if p.block == block and p.home.startswith(f"round {number} "))
+    return next(
+        p for p in patches if p.block == block and p.home is not None and p.home.round == number
+    )
 
 
 def add_blocks(bench: Bench, steps: StepList, number: int, layer: Round) -> None:

@@ -12,9 +12,9 @@ from fractions import Fraction
 
 from publish.model.cutplan import Making, Piece
 from publish.model.draft import Patch, Unit
+from publish.model.homes import BlockHome
 from publish.surd import Length, turned
 from publish.write.context import Book
-from publish.write.tree import home_of
 
 Box = tuple[Length, Length, Length, Length]
 """Left, top, right, bottom."""
@@ -38,13 +38,13 @@ def piece_of(book: Book, key: str, patch: Patch) -> Piece | None:
         for p in book.pieces(key, patch.role, patch.fabric)
         if (p.finished_width, p.finished_length) in (finished, finished[::-1])
     ]
-    before, above, after, below = around(book, key, patch.box, patch.block, home_of(patch))
+    before, above, after, below = around(book, key, patch.box, patch.block, patch.place)
     exact = (finished[0] + before + after, finished[1] + above + below)
     best = [p for p in like if exact == (p.exact_width or p.width, p.exact_length or p.length)]
     return next(iter([*best, *like]), None)
 
 
-def around(book: Book, key: str, box: Box, block: str | None = None, home: str = "",
+def around(book: Book, key: str, box: Box, block: str | None = None, home: BlockHome | None = None,
            turn: int = 0) -> Box:  # fmt: skip
     """Return what lies beyond each finished edge of a box: left, top, right, bottom.
 
@@ -64,9 +64,9 @@ def around(book: Book, key: str, box: Box, block: str | None = None, home: str =
     return edges[0], edges[1], edges[2], edges[3]
 
 
-def _outer(book: Book, key: str, home: str, turn: int) -> Box:
+def _outer(book: Book, key: str, home: BlockHome | None, turn: int) -> Box:
     """Return the box of a whole block of the top, in the frame turned with it."""
-    mates = [p for p in book.drafts[key].patches if home_of(p) == home]
+    mates = [p for p in book.drafts[key].patches if p.place == home]
     points = [turned(point, -turn) for p in mates for point in p.ring]
     xs, ys = zip(*points, strict=True)
     return min(xs), min(ys), max(xs), max(ys)
@@ -134,7 +134,7 @@ def trimmed_size(book: Book, key: str, unit: Unit) -> tuple[Length, Length]:
         upright = (unit.width >= unit.height) == (making.trim[0] >= making.trim[1])
         return making.trim if upright else making.trim[::-1]
     first = unit.patches[0]
-    left, top, right, bottom = around(book, key, unit.box, first.block, home_of(first), unit.turn)
+    left, top, right, bottom = around(book, key, unit.box, first.block, first.place, unit.turn)
     return unit.width + left + right, unit.height + top + bottom
 
 

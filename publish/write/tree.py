@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from publish.model.draft import Patch, Unit
+from publish.model.draft import Unit
 
 BLOCK, TOP, BORDER = "block", "top", "border"
 
@@ -75,11 +75,6 @@ def _in_order(found: dict[str, list[Unit]]) -> dict[str, list[Unit]]:
     return done
 
 
-def home_of(patch: Patch) -> str:
-    """Return which block of the top a patch is in; empty for what is in none."""
-    return patch.home or (f"r{patch.row}c{patch.column}" if patch.block is not None else "")
-
-
 def level(unit: Unit) -> str:
     """Return where a unit is made: inside a `block`, in the `top`, or as a `border`.
 
@@ -88,10 +83,10 @@ def level(unit: Unit) -> str:
     found = unit.patches
     if any(p.role == BORDER for p in found):
         return BORDER
-    homes = {home_of(p) for p in found}
-    if len(homes) == 1 and "" not in homes:
+    homes = {p.place for p in found}
+    if len(homes) == 1 and None not in homes:
         return BLOCK
-    return BORDER if any(home.startswith("round") for home in homes) else TOP
+    return BORDER if any(home is not None and home.in_round for home in homes) else TOP
 
 
 def numbered(part: Unit) -> bool:
