@@ -21,7 +21,7 @@ from math import dist
 
 from shapely.geometry import LineString, Polygon
 
-from publish.cut.forms import Form, cross, form_of
+from publish.cut.forms import Form, cross, dot, form_of
 from publish.model.draft import Draft, Patch, Point, Unit
 from publish.model.homes import BlockHome
 from publish.model.pattern import Pattern
@@ -50,11 +50,13 @@ class Edges:
         self._grain: dict[Look, bool] = {}
         self._forms: dict[Look, Form] = {}
 
-    def allowances(self, patch: Patch) -> tuple[Fraction, ...]:
-        """Return what each edge of a patch gets beyond its finished line."""
-        if self._size.pillow is None and not self.trimmed(patch):
+    def allowances(self, patch: Patch, *, trimmed: bool = False) -> tuple[Fraction, ...]:
+        """Return what each edge of a patch gets beyond its finished line; `trimmed` once its
+        ground has lost the margin that it was cut with."""
+        larger = self.trimmed(patch) and not trimmed
+        if self._size.pillow is None and not larger:
             return (self._pattern.sewing.seam,) * len(patch.ring)
-        margin = self._pattern.sewing.ground_margin / 2 if self.trimmed(patch) else Fraction(0)
+        margin = self._pattern.sewing.ground_margin / 2 if larger else Fraction(0)
         return tuple(
             self._seam(a, b) + (margin if margin and self._outside(patch, a, b) else 0)
             for a, b in sides(patch.ring)
@@ -125,6 +127,17 @@ class Edges:
 def sides(ring: tuple[Point, ...]) -> Iterator[tuple[Point, Point]]:
     """Yield each edge of a ring with its two corners."""
     return zip(ring, ring[1:] + ring[:1], strict=True)
+
+
+def lies_along(edge: tuple[Point, Point], other: tuple[Point, Point]) -> bool:
+    """Return whether an edge is part of another that runs the same way."""
+    (x, y), (u, v) = other
+    along = (u - x, v - y)
+    ends = [(a - x, b - y) for a, b in edge]
+    if any(abs(float(cross(along, end))) > TOUCH for end in ends):
+        return False
+    first, last = (dot(along, end) for end in ends)
+    return not any(cross(along, end) for end in ends) and 0 <= first < last <= dot(along, along)
 
 
 def _box(patches: Iterable[Patch]) -> Box:

@@ -105,6 +105,13 @@ def laid_size(unit: Unit, margin: Margins) -> tuple[Fraction, Fraction]:
     return unit.width + left + right, unit.height + top + bottom
 
 
+def told_size(unit: Unit, margin: Margins, trimmed: bool) -> tuple[Length, Length]:
+    """Return the width and height that a figure tells: what the words say it measures."""
+    if unit.sewn is None or trimmed:
+        return laid_size(unit, margin)
+    return unit.sewn.told
+
+
 def raw_patch(unit: Unit, patch: Patch, margin: Margins) -> Polygon:
     """Return a patch as it lies in a unit: grown at the unit's raw edges."""
     if _squared(unit, (patch,)):

@@ -10,7 +10,7 @@ lengths that come from curves are floats here and are rounded where they are pri
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from shapely.geometry import MultiLineString, MultiPolygon, Polygon
@@ -18,7 +18,8 @@ from shapely.geometry import MultiLineString, MultiPolygon, Polygon
 from publish.arcs import Arcs as Arcs
 from publish.arcs import Point as Point
 from publish.model.homes import BlockHome, Where
-from publish.surd import Length
+from publish.model.recipe import Place, Sewn
+from publish.surd import Length, turned
 
 
 @dataclass(frozen=True)
@@ -65,7 +66,7 @@ class Unit:
     an arc, `mitred` adds a border with mitred corners to the first part, `set in` joins
     parts that no full straight seams join. `name` is what the steps call it (`ground`,
     `block`, `row 2`, `centre`, `top`); units that are congruent under turning, fabrics
-    included, share a `kind`.
+    included, share a `kind`, and once pieces are cut those of one recipe.
 
     A unit that lies askew in the top is described as it lies on the table: `box`, `join`
     and `press` are in the frame that is turned `turn` degrees clockwise with it, and
@@ -99,6 +100,10 @@ class Unit:
     """How many of its own seams are set in: pivoted at an inside corner."""
     nests: bool = True
     """Whether its seams lie opposite those that they meet; False where no pressing can."""
+    place: Place | None = field(default=None, compare=False, repr=False)
+    """How it is made and how it lies, and with `sewn` how large it comes out; both None until
+    pieces are cut."""
+    sewn: Sewn | None = field(default=None, compare=False, repr=False)
 
     @property
     def width(self) -> Length:
@@ -114,6 +119,18 @@ class Unit:
         if self.patch is not None:
             return (self.patch,)
         return self.held or tuple(p for part in self.parts for p in part.patches)
+
+    @property
+    def is_box(self) -> bool:
+        """Return whether its outline is a rectangle that fills its box, as far as is known."""
+        outline = self.patch if self.patch is not None else self
+        if not outline.ring:
+            return self.join in ("across", "down")
+        left, top, right, bottom = self.box
+        lying = {turned(p, -self.turn) for p in outline.ring}
+        corners = {(left, top), (right, top), (right, bottom), (left, bottom)}
+        along = all(x in (left, right) or y in (top, bottom) for x, y in lying)
+        return not outline.arcs and along and corners <= lying
 
     def outermost_first(self) -> Iterator[Unit]:
         """Yield the unit and every unit in it, wholes before parts."""

@@ -1,6 +1,7 @@
 """How a part of the top is made, however it lies: what may go on one heap.
 
-In: a part, the pieces it is cut from, what is beyond its edges. Out: `Recipe` and `Place`.
+In: a part, the pieces it is cut from, what is beyond its edges. Out: `Recipe`, `Place` and
+`Sewn`.
 Invariant: two parts have one recipe exactly when a maker can make them as one heap and then
 take any of it for either, turned by quarters or not: the same cloth cut to the same letters,
 the same allowance on every edge, the same parts joined by the same seams, by the same method,
@@ -40,13 +41,6 @@ class Recipe:
     arcs: Arcs
     allow: tuple[Length, ...]
     """What lies beyond each edge of `ring`, by the corner that the edge begins at."""
-    exact: Pair
-    """Width and height with allowances."""
-    told: Pair
-    """The same as a ruler shows it when it has been sewn from pieces as they are cut, and
-    trimmed where it is trimmed."""
-    trim: bool = False
-    """Whether it is cut down to `told` once it is sewn, or else it would be larger."""
     letter: str = ""
     """Of a single patch: the piece that it is cut as, which is of `fabric`."""
     fabric: str = ""
@@ -77,3 +71,19 @@ class Place:
     recipe: Recipe
     turn: int
     home: BlockHome | None = None
+
+
+@dataclass(frozen=True)
+class Sewn:
+    """How large a part comes out, as it lies on the table: width and height in inches.
+
+    `exact` is its finished size with what lies beyond its edges; `told` what a ruler shows,
+    sewn from pieces as they are cut, which are rounded up, and trimmed where it is trimmed.
+    """
+
+    exact: Pair
+    told: Pair
+    trim: bool = False
+    """Whether it is cut down to `told`: sewn, it is larger than what it is sewn to."""
+    joined: Pair | None = None
+    """What it measures before that; None where it is not trimmed, or not known."""

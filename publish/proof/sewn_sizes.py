@@ -40,6 +40,8 @@ def beyond(case: Case, size: str, unit: Unit, *, untrimmed: bool = True) -> Pair
 def as_sewn(case: Case, size: str, unit: Unit) -> Pair:
     """Return what a unit measures when it is sewn, and trimmed where it is at once."""
     wide, high = beyond(case, size, unit)
+    if unit.sewn is not None and unit.sewn.trim and unit.parts:
+        return unit.sewn.told
     if unit.patch is not None:
         return _as_cut(case, size, unit.patch, unit, (wide, high))
     if unit.made and unit.made != "strips":

@@ -18,7 +18,7 @@ from publish.write.by_size import per_size
 from publish.write.context import Book
 from publish.write.phrase import capital, counted, listed, rectangle
 from publish.write.pressing import press_text, press_way
-from publish.write.sewn import raw_size
+from publish.write.sewn import sewn_size
 from publish.write.steps import StepList, figure
 from publish.write.tree import TOP, Group, numbered
 
@@ -130,7 +130,7 @@ def _measures(bench: Bench, group: Group) -> str:
     """Return what each unit of a group measures; those that measure alike share a phrase."""
     found: dict[tuple[Length, Length], list[str]] = {}
     for unit in group.units:
-        found.setdefault(raw_size(bench.book, bench.key, unit), []).append(_the(unit))
+        found.setdefault(sewn_size(unit), []).append(_the(unit))
     if len(found) == 1:
         who = "each measures" if len(group.units) > 1 else f"{_the(group.unit)} measures"
         return f"{capital(who)} {rectangle(*next(iter(found)))}."

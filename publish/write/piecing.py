@@ -10,6 +10,7 @@ from __future__ import annotations
 from publish.model.draft import Unit
 from publish.model.words import Block, FigureBlock, FigureSpec, Paragraph, Section
 from publish.surd import Length
+from publish.units import EIGHTH
 from publish.write import quick
 from publish.write.bench import Bench
 from publish.write.context import Book
@@ -18,7 +19,7 @@ from publish.write.nouns import HALF_SQUARE
 from publish.write.phrase import article, capital, listed, measure, number, rectangle, stitch
 from publish.write.practice import PIECING_STITCH
 from publish.write.pressing import press_text
-from publish.write.sewn import is_box, making_of, rounded_up, sewn_size, trimmed_size
+from publish.write.sewn import making_of, sewn_size
 from publish.write.steps import StepList, figure
 from publish.write.tree import Group
 
@@ -211,11 +212,14 @@ def _shared(bench: Bench, group: Group) -> str:
 
 def _trim(bench: Bench, unit: Unit, told: dict[str, str]) -> str:
     """Ask for trimming where pieces were cut a little large and seams do not run straight."""
-    if unit.join in ("across", "down") or not rounded_up(bench.book, bench.key, unit):
+    if unit.sewn is None or not unit.sewn.trim:
         return ""
-    if not is_box(unit):
-        return ""
-    size = rectangle(*trimmed_size(bench.book, bench.key, unit))
+    size = rectangle(*unit.sewn.told)
+    if unit.sewn.joined is not None:
+        return (
+            f" Pieces are cut to the next {measure(EIGHTH)}, and here that adds up: trim "
+            f"{bench.the(unit)} to {size}, taking the same from each side."
+        )
     kind = "trim half" if bench.trade(unit) == HALF_SQUARE else "trim"
     before = told.setdefault(kind, bench.the(unit))
     if before != bench.the(unit):
@@ -233,7 +237,7 @@ def _trim(bench: Bench, unit: Unit, told: dict[str, str]) -> str:
 
 def right_size(bench: Bench, unit: Unit) -> tuple[Length, Length] | None:
     """Return what a unit measures when it is sewn, or None where it is no rectangle."""
-    return sewn_size(bench.book, bench.key, unit) if is_box(unit) else None
+    return sewn_size(unit) if unit.is_box else None
 
 
 def _right(bench: Bench, unit: Unit) -> str:
