@@ -21,6 +21,9 @@ from publish.model.homes import BlockHome, Where
 from publish.model.recipe import Place, Sewn
 from publish.surd import Length, turned
 
+ROW, SASHING_ROW = "row", "sashing row"
+"""What is numbered from the top: see `Unit.series`."""
+
 
 @dataclass(frozen=True)
 class Patch:
@@ -98,6 +101,16 @@ class Unit:
     `triangles`, `hourglasses`, `geese`, `corners` or `strips`; empty for most units."""
     set_in: int = 0
     """How many of its own seams are set in: pivoted at an inside corner."""
+    series: str = ""
+    """Of what is numbered from the top, `row` or `sashing row`; empty for all else. Its name
+    is then this and its number."""
+    number: int = 0
+    """In its series, from 1; 0 for what is not numbered."""
+    layer: int = 0
+    """Of what goes round the blocks, and of all that is inside it together: which of the
+    size's `layers`, from 1; 0 inside all of them."""
+    side: str = ""
+    """Of one side of a layer: `left`, `right`, `top` or `bottom`."""
     nests: bool = True
     """Whether its seams lie opposite those that they meet; False where no pressing can."""
     place: Place | None = field(default=None, compare=False, repr=False)

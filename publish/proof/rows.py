@@ -38,7 +38,7 @@ def untold(case: Case, key: str, steps: Sequence[Told]) -> Iterator[str]:
     named = {n for text in texts for n in _rows_named(text)}
     rows: dict[str, None] = {}
     for unit in _across_the_top(case.drafts[key].assembly):
-        if unit.name.split(" ")[-1].isdigit():
+        if unit.number:
             rows.setdefault(unit.name)
         elif not any(_joins(text, unit) for text in texts):
             what = "rows" if any(p.parts for p in unit.parts) else "blocks"
@@ -89,7 +89,7 @@ def _joins(text: str, unit: Unit) -> bool:
     own = re.search(rf"\bfor the {re.escape(unit.name)}, sew\b", text, re.IGNORECASE)
     if own is not None:
         return True
-    rows = any(p.name.split(" ")[-1].isdigit() for p in unit.parts)
+    rows = any(p.number for p in unit.parts)
     return bool(_TOGETHER.search(text)) if rows else _all_rows(text)
 
 

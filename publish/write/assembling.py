@@ -20,7 +20,7 @@ from publish.write.phrase import capital, counted, listed, rectangle
 from publish.write.pressing import press_text, press_way
 from publish.write.sewn import sewn_size
 from publish.write.steps import StepList, figure
-from publish.write.tree import TOP, Group, numbered
+from publish.write.tree import TOP, Group, together
 
 
 def sections(book: Book) -> tuple[Section, ...]:
@@ -95,8 +95,7 @@ def _join(bench: Bench, group: Group, steps: StepList) -> None:
     across = unit.join == "across"
     crossing = not across and any(a.parts and b.parts for a, b in pairwise(unit.parts))
     through = not across and any(p.patch is not None for p in unit.parts[1:-1])
-    what = f"For {_together(group.names)}, sew" if len(group.names) > 1 else (
-        f"For the {unit.name}, sew" if not numbered(unit) else f"For {unit.name}, sew")  # fmt: skip
+    what = f"For {together(group) if len(group.names) > 1 else _the(unit)}, sew"
     how = "together side by side" if across else "together, from the top down"
     pins = (
         " Pin at every crossing first: the allowances lie opposite ways and lock against each "
@@ -117,15 +116,6 @@ def _join(bench: Bench, group: Group, steps: StepList) -> None:
     )
 
 
-def _together(names: tuple[str, ...]) -> str:
-    """Return `rows 1 and 3` for names that differ in their number alone."""
-    bases = {name.rsplit(" ", 1)[0] for name in names}
-    numbers = [name.rsplit(" ", 1)[-1] for name in names]
-    if len(bases) == 1 and all(n.isdigit() for n in numbers):
-        return f"{bases.pop()}s {listed(numbers)}"
-    return listed(list(names))
-
-
 def _measures(bench: Bench, group: Group) -> str:
     """Return what each unit of a group measures; those that measure alike share a phrase."""
     found: dict[tuple[Length, Length], list[str]] = {}
@@ -140,4 +130,4 @@ def _measures(bench: Bench, group: Group) -> str:
 
 
 def _the(unit: Unit) -> str:
-    return unit.name if numbered(unit) else f"the {unit.name}"
+    return unit.name if unit.number else f"the {unit.name}"

@@ -19,7 +19,7 @@ from publish.write.context import Book
 from publish.write.nouns import noun
 from publish.write.phrase import article, counted, listed, number, plural
 from publish.write.sewn import piece_of
-from publish.write.tree import BLOCK, Group, groups, level, numbered, runs
+from publish.write.tree import BLOCK, Group, groups, level, runs
 
 _JOINED = "joined sections"
 _FEW = 3
@@ -168,9 +168,11 @@ class Bench:
 
     def _by_turns(self, unit: Unit) -> str:
         """Return `three cornerstones **K** and two sashing strips **L** by turns`, where two
-        kinds of part follow each other in turn; empty where they do not."""
+        kinds of part follow each other in turn; empty where they do not, as where all parts
+        are alike."""
         first, second = unit.parts[::2], unit.parts[1::2]
-        if len(second) < 2 or len({p.kind for p in first}) > 1 or len({p.kind for p in second}) > 1:
+        kinds = [{p.series or p.kind for p in parts} for parts in (first, second)]
+        if len(second) < 2 or len(kinds[0]) > 1 or len(kinds[1]) > 1 or kinds[0] == kinds[1]:
             return ""
         both = [self._some(p[0], len(p), unit) for p in (first, second)]
         ends = "beginning and ending with" if len(first) > len(second) else "beginning with"
@@ -179,9 +181,8 @@ class Bench:
 
     def _some(self, part: Unit, count: int, unit: Unit) -> str:
         """Return a part with its count; `two rows` for numbered ones."""
-        if numbered(part) and level(unit) != BLOCK:
-            base = part.name.rsplit(" ", 1)[0]
-            return article(base) if count == 1 else counted(count, base)
+        if part.number:
+            return article(part.series) if count == 1 else counted(count, part.series)
         return self.part_name(part, count, blocks=level(unit) != BLOCK)
 
     def parts_text(self, unit: Unit) -> str:
@@ -190,14 +191,13 @@ class Bench:
         Numbered parts that come in order are taken together: `rows 1 to 3`.
         """
         above = level(unit) != BLOCK
-        first, count = unit.parts[0].name.rsplit(" ", 1)[0], len(unit.parts)
-        if (
-            count > 2
-            and all(map(numbered, unit.parts))
-            and [p.name for p in unit.parts] == [f"{first} {n + 1}" for n in range(count)]
-        ):
-            return f"{first}s 1 to {count}"
-        if above and count == 2 and all(map(numbered, unit.parts)):
+        series, count = unit.parts[0].series, len(unit.parts)
+        in_order = [(p.series, p.number) for p in unit.parts] == [
+            (series, n + 1) for n in range(count)
+        ]
+        if series and count > 2 and in_order:
+            return f"{series}s 1 to {count}"
+        if count == 2 and all(p.number for p in unit.parts):
             return listed([p.name for p in unit.parts])
         turns = self._by_turns(unit)
         if turns:

@@ -97,7 +97,7 @@ def _strips(bench: Bench, steps: StepList, number: int, layer: Round,
     short = layer.block_side + book.pattern.sewing.seam + edge
     high = book.raw(layer.block_side * len(sides[0]))
     wide = layer.block_side * len(sides[2]) + 2 * edge
-    press = {side: _pressed(bench, f"round {number} {side}") for side in _SIDES}
+    press = {side: _pressed(bench, number, side) for side in _SIDES}
     steps.add(
         f"round-{number}-strips",
         f"The {ordinal(number)} round is made of blocks. Lay them round the top as in the picture, "
@@ -116,7 +116,8 @@ def _strips(bench: Bench, steps: StepList, number: int, layer: Round,
 _SIDES = ("left", "right", "top", "bottom")
 
 
-def _pressed(bench: Bench, name: str) -> str:
+def _pressed(bench: Bench, number: int, side: str) -> str:
     """Return how the seams of a strip of blocks are pressed: `, seams pressed upwards`."""
-    strip = next((u for g in bench.at(BORDER) for u in g.units if u.name == name), None)
+    sides = (u for g in bench.at(BORDER) for u in g.units if (u.layer, u.side) == (number, side))
+    strip = next(sides, None)
     return f", seams pressed {press_way(bench, strip)}" if strip is not None else ""

@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from publish.model.draft import Unit
+from publish.write.phrase import listed
 
 BLOCK, TOP, BORDER = "block", "top", "border"
 
@@ -89,9 +90,12 @@ def level(unit: Unit) -> str:
     return BORDER if any(home is not None and home.in_round for home in homes) else TOP
 
 
-def numbered(part: Unit) -> bool:
-    """Return whether a unit's name ends in a number, as `row 2` does."""
-    return part.name.split(" ")[-1].isdigit()
+def together(group: Group) -> str:
+    """Return what several units are called: `rows 1 and 3`, or each by its name."""
+    series = {u.series for u in group.units}
+    if len(series) == 1 and group.unit.series:
+        return f"{series.pop()}s {listed([str(u.number) for u in group.units])}"
+    return listed(list(group.names))
 
 
 def runs(unit: Unit) -> list[tuple[Unit, int]]:
