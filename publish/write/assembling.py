@@ -40,8 +40,10 @@ def _steps(book: Book, key: str, steps: StepList) -> None:
         on_point.add(bench, steps)
         return
     _lay_out(bench, steps)
+    seen: set[str] = set()
     for group in bench.at(TOP):
-        _join(bench, group, steps)
+        _join(bench, group, steps, group.unit.name if group.unit.kind in seen else group.unit.kind)
+        seen.add(group.unit.kind)
 
 
 def _lay_out(bench: Bench, steps: StepList) -> None:
@@ -90,7 +92,7 @@ def _pressed_two_ways(bench: Bench) -> bool:
     )
 
 
-def _join(bench: Bench, group: Group, steps: StepList) -> None:
+def _join(bench: Bench, group: Group, steps: StepList, key: str) -> None:
     unit = group.unit
     across = unit.join == "across"
     crossing = not across and any(a.parts and b.parts for a, b in pairwise(unit.parts))
@@ -108,7 +110,7 @@ def _join(bench: Bench, group: Group, steps: StepList) -> None:
     )
     right = _measures(bench, group)
     steps.add(
-        unit.kind,
+        key,
         f"{what} {bench.parts_text(unit)} {how}, right sides facing.{pins} "
         f"{press_text(bench, group, _NEST)}",
         sizes=[bench.key],

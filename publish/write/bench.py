@@ -115,10 +115,27 @@ class Bench:
 
     def block_name(self, unit: Unit) -> str:
         """Return `block` or `lock block`; a ground that waits for its motif is a ground."""
+        return self._variants.get(unit.kind) or self._whole_name(unit)
+
+    def _whole_name(self, unit: Unit) -> str:
         block = unit.patches[0].block
         if block is None or (unit.name == "ground" and len(self.book.blocks(self.key)) == 1):
             return unit.name
-        return self.book.block_name(block)
+        return self.book.sized_name(self.key, block, unit.width)
+
+    @cached_property
+    def _variants(self) -> dict[str, str]:
+        """Return `block 2` for each kind of a pieced block that is made in several ways, by
+        what lies beyond its edges where they are the outside of the top."""
+        found: dict[str, list[str]] = {}
+        for group in self.at(BLOCK):
+            if self.is_block(group.unit):
+                found.setdefault(self._whole_name(group.unit), []).append(group.unit.kind)
+        return {
+            kind: f"{name} {number_}"
+            for name, kinds in found.items() if len(kinds) > 1
+            for number_, kind in enumerate(kinds, 1)
+        }  # fmt: skip
 
     def trade(self, unit: Unit) -> str:
         """Return the trade's noun for a unit inside a block, where it has one."""
@@ -181,7 +198,7 @@ class Bench:
 
     def _some(self, part: Unit, count: int, unit: Unit) -> str:
         """Return a part with its count; `two rows` for numbered ones."""
-        if part.number:
+        if part.number and part.patch is None:
             return article(part.series) if count == 1 else counted(count, part.series)
         return self.part_name(part, count, blocks=level(unit) != BLOCK)
 

@@ -187,7 +187,10 @@ def _onwards(parts: int) -> str:
 
 
 def lies_turned(unit: Unit) -> bool:
-    """Return whether one kind of part lies in two ways in a unit."""
+    """Return whether one kind of part lies in two ways in a unit, or a unit among the parts
+    lies otherwise than where it was made."""
+    if any(_otherwise(part, unit) for part in unit.parts if part.parts):
+        return True
     lying: dict[str, set[frozenset[object]]] = {}
     for part in unit.parts:
         left, top, _, _ = part.patches[0].box if part.turn else part.box
@@ -196,3 +199,11 @@ def lies_turned(unit: Unit) -> bool:
         )
         lying.setdefault(part.kind, set()).add(spots)
     return any(len(ways) > 1 for ways in lying.values())
+
+
+def _otherwise(part: Unit, unit: Unit) -> bool:
+    """Return whether a part lies turned against how its recipe does."""
+    if part.place is None:
+        return False
+    lies = part.place.turn - unit.turn
+    return all((lies + turn) % 360 for turn in part.place.recipe.symmetry)

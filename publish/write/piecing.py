@@ -21,7 +21,7 @@ from publish.write.practice import PIECING_STITCH
 from publish.write.pressing import press_text
 from publish.write.sewn import making_of, sewn_size
 from publish.write.steps import StepList, figure
-from publish.write.tree import Group
+from publish.write.tree import BLOCK, Group
 
 _LOCK = ", so that they lock where neighbours meet"
 _CHAIN = 4
@@ -128,17 +128,28 @@ def _opening(bench: Bench, block: str) -> str:
     """Return what the block is called in the trade, how large it is and how many to make."""
     book, key = bench.book, bench.key
     spec = book.block(block)
-    name = book.block_name(block)
     trade = f" Quilters call it *{spec.traditional}*." if spec.traditional else ""
-    side = measure(book.side(key, block))
-    count = book.blocks(key)[block]
-    make = f"make {number(count)}" if count > 1 else "make one"
+    made = [
+        f"the {book.sized_name(key, block, side)} finishes {measure(side)} square: make "
+        f"{number(count)}" for side, count in book.sides(key, block).items()
+    ]  # fmt: skip
     before = [
         bench.called(g.unit) for g in bench.inner
         if block in g.blocks and bench.place(g) < list(book.blocks(key)).index(block)
     ]  # fmt: skip
     have = f" It also takes {listed(before)}, which you have made by now." if before else ""
-    return f"The {name} finishes {side} square: {make}.{trade}{have}"
+    return f"{'. '.join(map(capital, made))}.{trade}{_variants(bench, block)}{have}"
+
+
+def _variants(bench: Bench, block: str) -> str:
+    """Say why a block is made in several ways where it lies on the outside of a pillow."""
+    kinds = {g.unit.kind for g in bench.at(BLOCK) if bench.is_block(g.unit) and block in g.blocks}
+    if len(kinds) == len(bench.book.sides(bench.key, block)):
+        return ""
+    return (
+        " Those that lie on the outside of the pillow are larger by its wider seam along the edges "
+        "that lie there, so there are several, each with a number of its own."
+    )
 
 
 def _unit(bench: Bench, group: Group, steps: StepList, seams: dict[str, str]) -> None:
@@ -192,6 +203,8 @@ def _opener(bench: Bench, group: Group) -> str:
     kind = bench.trade(unit)
     if name.startswith("unit "):
         return f"For **{name}**, {article(kind)}, " if kind else f"For **{name}**, "
+    if bench.is_block(unit) and bench.the(unit) == name:
+        return f"For **{name}**, "
     if bench.is_block(unit) and (len(blocks_of(bench)) > 1 or len(bench.inner) > 1):
         return f"For the {name}, "
     return ""

@@ -47,12 +47,26 @@ def every(unit: Unit) -> Iterator[Unit]:
 
 
 def groups(root: Unit) -> tuple[Group, ...]:
-    """Return the units that have parts, grouped by kind, parts before wholes."""
+    """Return the units that have parts, grouped by kind, parts before wholes.
+
+    Rows are told as they lie in the top: those of one kind are grouped where the same parts
+    follow each other in them.
+    """
     found: dict[str, list[Unit]] = {}
     for unit in every(root):
         if unit.parts:
             found.setdefault(unit.kind, []).append(unit)
-    return tuple(Group(tuple(units)) for units in _in_order(found).values())
+    return tuple(
+        Group(tuple(units)) for like in _in_order(found).values() for units in _as_they_lie(like)
+    )
+
+
+def _as_they_lie(units: list[Unit]) -> Iterator[list[Unit]]:
+    found: dict[tuple[str, ...], list[Unit]] = {}
+    for unit in units:
+        order = tuple(part.kind for part in unit.parts) if unit.series else ()
+        found.setdefault(order, []).append(unit)
+    yield from found.values()
 
 
 def _in_order(found: dict[str, list[Unit]]) -> dict[str, list[Unit]]:

@@ -14,6 +14,7 @@ from shapely.geometry import LineString, MultiLineString, box
 from write_planned import plan_of
 from write_star import star
 
+from publish import cut
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, Patch, Placement, QuiltingLines, Unit
 from publish.model.pattern import (
@@ -140,6 +141,8 @@ def made(
     letters: dict[tuple[str, ...], str] = {}
     for key, size in result.sizes.items():
         result.plans[key] = plan_of(pattern, size, result.drafts[key], letters)
+    constructed = cut.construct(pattern, result.sizes, result.drafts, result.plans)
+    result.drafts.update(constructed)
     return result
 
 
