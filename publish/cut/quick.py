@@ -80,24 +80,30 @@ class Quick:
     def batches(self, top: Unit) -> tuple[list[Batch], set[str]]:
         """Return the batches of a top, and the keys of all patches that come from them."""
         by_kind: dict[str, list[Unit]] = {}
-        for unit in filter(self._even, made_units(top)):
-            by_kind.setdefault(unit.kind, []).append(unit)
+        uneven = set()
+        for unit in made_units(top):
+            if self._even(unit):
+                by_kind.setdefault(unit.kind, []).append(unit)
+            else:
+                uneven.add(unit.kind)
         found: list[Batch] = []
         taken: set[str] = set()
         for kind, units in by_kind.items():
-            batch = self._of_kind(kind, units)
+            batch = self._of_kind(kind, units, kind in uneven)
             if batch is not None:
                 found.append(batch)
                 taken.update(p.key for unit in units for p in unit.patches)
         return found, taken
 
-    def _of_kind(self, kind: str, units: Sequence[Unit]) -> Batch | None:
+    def _of_kind(self, kind: str, units: Sequence[Unit], others: bool) -> Batch | None:
         """Return the batches of all units of one kind with the plain seam all round; None
-        where one of them is not what its method makes, so that all are sewn alike."""
+        where one of them is not what its method makes, so that all are sewn alike, or where
+        `others` are sewn singly anyway and these are fewer than one batch makes."""
         if units[0].made == "strips":
             return self._strip_set(kind, units) if all(map(self._is_run, units)) else None
         recipes = [r for unit in units if (r := self._recipe(unit)) is not None]
-        return self._batch(kind, recipes) if len(recipes) == len(units) else None
+        few = others and recipes and len(recipes) < recipes[0].makes
+        return self._batch(kind, recipes) if len(recipes) == len(units) and not few else None
 
     def _recipe(self, unit: Unit) -> Recipe | None:
         """Return how a unit is made, or None where its method does not make it."""
