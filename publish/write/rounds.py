@@ -7,7 +7,6 @@ strips at top and bottom hold the corner blocks; each round's size is its own.
 
 from __future__ import annotations
 
-
 from publish.model.draft import Unit
 from publish.model.size import Round
 from publish.write.bench import Bench
