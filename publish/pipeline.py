@@ -113,6 +113,8 @@ def _explain(work: Work, progress: Progress) -> None:
     work.add(notes)
     work.looked |= set(codes("cut"))
     work.stop_on_errors()
+    work.drafts = cut.construct(*made, work.plans)
+    made = (work.pattern, work.sizes, work.drafts)
     progress("write", "steps and tables")
     work.manual, notes = write.write(*made, work.plans)
     work.add(notes)

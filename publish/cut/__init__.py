@@ -12,6 +12,7 @@ from functools import partial
 
 from publish.cut import asked
 from publish.cut.codes import CODES
+from publish.cut.construct import construct
 from publish.cut.fabric import Lettered, checked, plan_fabric, template_key
 from publish.cut.finishing import backing, batting, binding, binding_plan, pillow, sleeve
 from publish.cut.fused import Fused, fused, web
@@ -43,7 +44,7 @@ from publish.model.pattern import Fabric, Pattern
 from publish.model.size import Size
 from publish.notes import Note
 
-__all__ = ["CODES", "cut"]
+__all__ = ["CODES", "construct", "cut"]
 
 MOST_SIZES = 20
 """Sizes of pieces in one fabric up to which it is also planned from cloth sold ready cut."""

@@ -21,8 +21,9 @@ from math import dist
 
 from shapely.geometry import LineString, Polygon
 
-from publish.cut.forms import Form, cross, form_of
+from publish.cut.forms import Form, cross, dot, form_of
 from publish.model.draft import Draft, Patch, Point, Unit
+from publish.model.homes import BlockHome
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.surd import Length, turned
@@ -31,7 +32,8 @@ TOUCH = 0.001
 """Inches: edges that meet along more than ten times this are sewn to each other."""
 
 Box = tuple[Length, Length, Length, Length]
-Home = tuple[object, ...]
+Look = tuple[object, ...]
+"""What patches share that are cut alike."""
 
 
 class Edges:
@@ -40,19 +42,21 @@ class Edges:
     def __init__(self, pattern: Pattern, size: Size, draft: Draft) -> None:
         self._pattern, self._size = pattern, size
         self._parents = dict(_parents(draft.assembly))
-        self._homes: dict[Home, list[Patch]] = {}
+        self._homes: dict[BlockHome | None, list[Patch]] = {}
         for patch in draft.patches:
             if patch.block is not None:
-                self._homes.setdefault(home_of(patch), []).append(patch)
-        self._boxes: dict[Home, Box] = {}
-        self._grain: dict[Home, bool] = {}
-        self._forms: dict[Home, Form] = {}
+                self._homes.setdefault(patch.place, []).append(patch)
+        self._boxes: dict[BlockHome | None, Box] = {}
+        self._grain: dict[Look, bool] = {}
+        self._forms: dict[Look, Form] = {}
 
-    def allowances(self, patch: Patch) -> tuple[Fraction, ...]:
-        """Return what each edge of a patch gets beyond its finished line."""
-        if self._size.pillow is None and not self.trimmed(patch):
+    def allowances(self, patch: Patch, *, trimmed: bool = False) -> tuple[Fraction, ...]:
+        """Return what each edge of a patch gets beyond its finished line; `trimmed` once its
+        ground has lost the margin that it was cut with."""
+        larger = self.trimmed(patch) and not trimmed
+        if self._size.pillow is None and not larger:
             return (self._pattern.sewing.seam,) * len(patch.ring)
-        margin = self._pattern.sewing.ground_margin / 2 if self.trimmed(patch) else Fraction(0)
+        margin = self._pattern.sewing.ground_margin / 2 if larger else Fraction(0)
         return tuple(
             self._seam(a, b) + (margin if margin and self._outside(patch, a, b) else 0)
             for a, b in sides(patch.ring)
@@ -76,7 +80,7 @@ class Edges:
 
     def block_box(self, patch: Patch) -> Box:
         """Return the box of a patch's block, in the frame that the block is turned in."""
-        home = home_of(patch)
+        home = patch.place
         if home not in self._boxes:
             self._boxes[home] = _box(self._homes.get(home, [patch]))
         return self._boxes[home]
@@ -95,7 +99,7 @@ class Edges:
 
     def straight_long_side(self, patch: Patch) -> bool:
         """Return whether a right triangle's straight grain lies along its long side."""
-        where: Home = (patch.key,)
+        where: Look = (patch.key,)
         if patch.spec is not None:
             where = (patch.block, patch.spec, _long_side(patch)[2])
         if where not in self._grain:
@@ -120,14 +124,20 @@ class Edges:
         return x == u or y == v
 
 
-def home_of(patch: Patch) -> Home:
-    """Return what patches of one block of the top share."""
-    return (patch.home,) if patch.home else (patch.row, patch.column)
-
-
 def sides(ring: tuple[Point, ...]) -> Iterator[tuple[Point, Point]]:
     """Yield each edge of a ring with its two corners."""
     return zip(ring, ring[1:] + ring[:1], strict=True)
+
+
+def lies_along(edge: tuple[Point, Point], other: tuple[Point, Point]) -> bool:
+    """Return whether an edge is part of another that runs the same way."""
+    (x, y), (u, v) = other
+    along = (u - x, v - y)
+    ends = [(a - x, b - y) for a, b in edge]
+    if any(abs(float(cross(along, end))) > TOUCH for end in ends):
+        return False
+    first, last = (dot(along, end) for end in ends)
+    return not any(cross(along, end) for end in ends) and 0 <= first < last <= dot(along, along)
 
 
 def _box(patches: Iterable[Patch]) -> Box:

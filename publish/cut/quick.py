@@ -2,8 +2,9 @@
 
 In: the seam tree. Out: the pieces of each method, and `Batch`es.
 Invariant: all units of a kind that `Unit.made` names are made in batches, or, where one of
-them is not what the method makes, their patches are left to be cut one by one. A batch
-makes whole units, so there may be some more than are needed.
+them is not what the method makes, their patches are left to be cut one by one; so are those
+of units on the outside of a pillow or of a ground, whose edges get more than the seam. A
+batch makes whole units, so there may be some more than are needed.
 
 Two squares give two units, sewn on both sides of a diagonal and cut apart: with triangles
 they are a finished side and (2 + √2) seams, as to be cut once; for hourglasses (2 + 2√2),
@@ -79,29 +80,33 @@ class Quick:
     def batches(self, top: Unit) -> tuple[list[Batch], set[str]]:
         """Return the batches of a top, and the keys of all patches that come from them."""
         by_kind: dict[str, list[Unit]] = {}
+        uneven = set()
         for unit in made_units(top):
-            by_kind.setdefault(unit.kind, []).append(unit)
+            if self._even(unit):
+                by_kind.setdefault(unit.kind, []).append(unit)
+            else:
+                uneven.add(unit.kind)
         found: list[Batch] = []
         taken: set[str] = set()
         for kind, units in by_kind.items():
-            batch = self._of_kind(kind, units)
+            batch = self._of_kind(kind, units, kind in uneven)
             if batch is not None:
                 found.append(batch)
                 taken.update(p.key for unit in units for p in unit.patches)
         return found, taken
 
-    def _of_kind(self, kind: str, units: Sequence[Unit]) -> Batch | None:
-        """Return the batches of all units of one kind; None where one of them is not what
-        its method makes, so that all are sewn alike."""
+    def _of_kind(self, kind: str, units: Sequence[Unit], others: bool) -> Batch | None:
+        """Return the batches of all units of one kind with the plain seam all round; None
+        where one of them is not what its method makes, so that all are sewn alike, or where
+        `others` are sewn singly anyway and these are fewer than one batch makes."""
         if units[0].made == "strips":
             return self._strip_set(kind, units) if all(map(self._is_run, units)) else None
         recipes = [r for unit in units if (r := self._recipe(unit)) is not None]
-        return self._batch(kind, recipes) if len(recipes) == len(units) else None
+        few = others and recipes and len(recipes) < recipes[0].makes
+        return self._batch(kind, recipes) if len(recipes) == len(units) and not few else None
 
     def _recipe(self, unit: Unit) -> Recipe | None:
         """Return how a unit is made, or None where its method does not make it."""
-        if not self._even(unit):
-            return None
         look = {"triangles": self._triangles, "hourglasses": self._hourglasses,
                 "geese": self._geese, "corners": self._corners}.get(unit.made)  # fmt: skip
         return None if look is None else look(unit)
@@ -219,7 +224,6 @@ class Quick:
         return (
             unit.join in ("across", "down")
             and all(part.patch is not None for part in unit.parts)
-            and self._even(unit)
             and all(_is_box(self._form(p)) for p in unit.patches)
         )
 

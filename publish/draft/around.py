@@ -7,6 +7,8 @@ ends; a mitred border is sewn to all four edges, and then its corners.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from publish.draft.homes import Box, Home, layer_boxes, rectangle
 from publish.draft.parts import TOWARDS_FIRST, TOWARDS_LAST, Part, Stitched
 from publish.draft.pictures import Placed, look_of, middle
@@ -31,11 +33,13 @@ def whole_top(rows: Rows, patches: tuple[Patch, ...]) -> Part:
             borders += 1
             title = f"border {borders}"
             found = {s: _strip(rows, strips[f"{title} {s}"], title, s) for s in SIDES}
+        found = {s: replace(strip, layer=number, side=s) for s, strip in found.items()}
         name = "top" if number == len(layers) else title
         if layer.border is not None and layer.border.corners == "mitred":
             part = _joined(name, outer, "mitred", [part, *found.values()])
         else:
             part = _butted(part, found, title, name, inner, outer)
+        part = replace(part, layer=number)
     return part
 
 
@@ -51,6 +55,7 @@ def _butted(
         Stitched((inner[0], bottom), up, (inner[0], top), up),
         Stitched((inner[2], bottom), up, (inner[2], top), up),
     )  # fmt: skip
+    sides = replace(sides, layer=strips["left"].layer)
     return _joined(
         name, outer, "down", [strips["top"], sides, strips["bottom"]],
         Stitched((left, top), along, (right, top), along),
@@ -77,7 +82,7 @@ def _blocks(rows: Rows, layer: Round, number: int, side: str, inner: Box, outer:
     above and below."""
     last = {"right": layer.columns - 1, "bottom": layer.rows - 1}.get(side, 0)
     upright = side in ("left", "right")
-    homes = {(h.row, h.column): h for h in rows.places if h.name.startswith(f"round {number} ")}
+    homes = {(h.row, h.column): h for h in rows.places if h.name.round == number}
     if upright:
         line = [homes[row, last] for row in range(1, layer.rows - 1)]
     else:
@@ -89,7 +94,7 @@ def _blocks(rows: Rows, layer: Round, number: int, side: str, inner: Box, outer:
         "bottom": (outer[0], inner[3], outer[2], outer[3]),
     }[side]
     cells = [(rows.block(home), _placed(rows, home)) for home in line]
-    return rows.strip(cells, f"round {number} {side}", "down" if upright else "across",
+    return rows.strip(cells, f"round {number}", side, "down" if upright else "across",
                       rectangle(box))  # fmt: skip
 
 

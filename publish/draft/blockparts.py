@@ -52,7 +52,7 @@ class BlockParts:
         ring = tuple(self._placed(w.start) for w in ways)
         arcs: Arcs = tuple((i, self._through(w)) for i, w in enumerate(ways) if w.bend)
         frame = (_frame(ways, seams) + self.turn) % 90
-        plain = Part(self._kind(node, family), name, box_of(ring, frame), ring, arcs, frame)
+        plain = Part(self._kind(node, name, family), name, box_of(ring, frame), ring, arcs, frame)
         if not node.parts:
             return replace(plain, **self._held(self._leaf(node)))
         join = self._join(seams, frame)
@@ -68,9 +68,9 @@ class BlockParts:
             flipped=nodes[0] is not node.parts[0],
         )  # fmt: skip
 
-    def _kind(self, node: Node, family: str) -> str:
+    def _kind(self, node: Node, name: str, family: str) -> str:
         look = self.order.look(node.faces)
-        return self.kinds.name(family, look.own, look.mirror)
+        return self.kinds.name(family, look.own, look.mirror, first=name if family == INNER else "")
 
     def _leaf(self, node: Node) -> Leaf:
         return self.found.leaves[min(node.faces)]
@@ -92,7 +92,7 @@ class BlockParts:
     def _leaf_name(self, node: Node, name: str) -> tuple[str, str]:
         """Return the name and the family of a part."""
         if node.parts:
-            return name, name
+            return name, INNER
         leaf = self._leaf(node)
         if leaf.section:
             return "section", f"section {leaf.section}"
@@ -178,6 +178,9 @@ class BlockParts:
         return self._placed((a + share * u, b + share * v))
 
 
+INNER = "part of a block"
+"""The family of all that is joined below a block: a row of a block is a column of one that
+lies turned, and may be a unit of another."""
 _LINES = {"down": "row", "across": "column"}
 
 

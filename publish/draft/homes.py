@@ -3,11 +3,6 @@
 In: a pattern and a size. Out: `Home`s, and the patches of one.
 Invariant: positions are exact; a block is turned about its own middle, so that two homes
 of one block with the same turn differ by a shift alone.
-
-Names: `r1c2` for the blocks of the arrangement, by row and column from 1; `between r1c1`
-for the block on point that touches the blocks r1c1, r1c2, r2c1 and r2c2; `round 3 block 5`
-for the fifth block, clockwise from the top left corner, of what goes third round the
-blocks.
 """
 
 from __future__ import annotations
@@ -19,6 +14,7 @@ from fractions import Fraction
 from publish.arcs import Ring
 from publish.model.block import Block
 from publish.model.draft import Arcs, Patch, Point
+from publish.model.homes import BlockHome, Where
 from publish.model.pattern import Pattern
 from publish.model.size import Round, Size
 from publish.surd import ROOT_2, Length, turned
@@ -30,9 +26,9 @@ Box = tuple[Length, Length, Length, Length]
 @dataclass(frozen=True)
 class Home:
     """A place for a block: its side, its middle in the top, and its turn, the further 45
-    degrees of a block on point included. `arranged` tells the blocks of the arrangement."""
+    degrees of a block on point included."""
 
-    name: str
+    name: BlockHome
     block: str
     side: Fraction
     x: Length
@@ -40,7 +36,10 @@ class Home:
     turn: int
     row: int
     column: int
-    arranged: bool = False
+
+    @property
+    def arranged(self) -> bool:
+        return self.name.where is Where.ARRANGED
 
 
 def homes(size: Size) -> tuple[Home, ...]:
@@ -97,7 +96,7 @@ def home_patches(pattern: Pattern, places: Iterable[Home]) -> list[Patch]:
         if look not in shapes:
             shapes[look] = block_shapes(block, home.side, home.turn)
         row, column = (home.row, home.column) if home.arranged else (None, None)
-        start = home.name if home.arranged else f"{home.name} "
+        start = f"{home.name}" if home.arranged else f"{home.name} "
         for number, (ring, arcs) in enumerate(shapes[look]):
             found.append(Patch(
                 f"{start}p{number + 1}", moved(ring, home.x, home.y),
@@ -126,9 +125,9 @@ def _arranged(size: Size) -> Iterable[Home]:
     for row, line in enumerate(size.arrangement):
         for column, key in enumerate(line):
             yield Home(
-                f"r{row + 1}c{column + 1}", key, size.block_side,
+                BlockHome(Where.ARRANGED, row, column), key, size.block_side,
                 left + begin + column * pitch, top + begin + row * pitch,
-                size.turn(row, column) + extra, row, column, arranged=True,
+                size.turn(row, column) + extra, row, column,
             )  # fmt: skip
 
 
@@ -138,7 +137,7 @@ def _between(size: Size) -> Iterable[Home]:
     for row, line in enumerate(size.alternates):
         for column, key in enumerate(line):
             yield Home(
-                f"between r{row + 1}c{column + 1}", key, size.block_side,
+                BlockHome(Where.BETWEEN, row, column), key, size.block_side,
                 left + (column + 1) * pitch, top + (row + 1) * pitch,
                 size.alternate_turn(row, column) + 45, row, column,
             )  # fmt: skip
@@ -151,7 +150,7 @@ def _in_rounds(size: Size) -> Iterable[Home]:
             continue
         for place, block in enumerate(layer.blocks, start=1):
             yield Home(
-                f"round {number} block {place}", block.block, side,
+                BlockHome(Where.ROUND, block.row, block.column, number, place), block.block, side,
                 left + block.column * side + side / 2, top + block.row * side + side / 2,
                 block.turn, block.row, block.column,
             )  # fmt: skip

@@ -60,6 +60,10 @@ class Part:
     choice: Hashable = None
     flipped: bool = False
     made: str = ""
+    series: str = ""
+    number: int = 0
+    layer: int = 0
+    side: str = ""
 
     def every(self) -> Iterator[Part]:
         """Yield this part and everything in it, parts before wholes."""
@@ -113,4 +117,5 @@ def unit_of(part: Part, pressed: dict[Part, tuple[str, bool]]) -> Unit:
         parts=tuple(unit_of(p, pressed) for p in part.parts), patch=part.patch, press=press,
         turn=part.turn, ring=part.ring, arcs=part.arcs, section=part.section, held=part.held,
         made=part.made, set_in=part.set_in, nests=nests,
+        series=part.series, number=part.number, layer=part.layer, side=part.side,
     )  # fmt: skip

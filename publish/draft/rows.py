@@ -7,6 +7,7 @@ that frame lies askew, and the centre, which does not, is joined on the slant.
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from publish.arcs import Ring
@@ -26,7 +27,8 @@ from publish.draft.parts import (
     shifted,
 )
 from publish.draft.pictures import Pictures, Placed, look_of, middle
-from publish.model.draft import Patch, Point
+from publish.model.draft import ROW, SASHING_ROW, Patch, Point
+from publish.model.homes import BlockHome
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 
@@ -45,9 +47,9 @@ class Rows:
         self.pattern, self.size, self.places, self.sections = pattern, size, places, sections
         self.kinds, self.pictures = Kinds(), Pictures(pattern)
         self.turn = 45 if size.on_point else 0
-        self.at_home: dict[str, dict[int, Patch]] = {}
+        self.at_home: dict[BlockHome, dict[int, Patch]] = {}
         for patch in patches:
-            if patch.spec is not None:
+            if patch.spec is not None and patch.home is not None:
                 self.at_home.setdefault(patch.home, {})[patch.spec] = patch
         self.like: Known = {}
         self.orders: dict[tuple[str, Fraction], BlockOrder] = {}
@@ -66,16 +68,16 @@ class Rows:
 
     def centre(self, name: str) -> Part:
         """Return everything inside the borders, called `name` where it is no single block."""
-        inside = [h for h in self.places if not h.name.startswith("round")]
+        inside = [h for h in self.places if not h.name.in_round]
         rows = bands(self.size, inside)
         if len(rows) == 1:
             return self._row(rows[0], name)
-        numbers = {False: 0, True: 0}
+        numbers = {ROW: 0, SASHING_ROW: 0}
         parts = []
         for band in rows:
-            numbers[band.sashing] += not band.corner
-            title = f"{'sashing ' if band.sashing else ''}row {numbers[band.sashing]}"
-            parts.append(self._row(band, title))
+            series = SASHING_ROW if band.sashing else ROW
+            numbers[series] += not band.corner
+            parts.append(self._numbered(band, series, numbers[series]))
         ring = rectangle(inner_box(self.size))
         seams = [_below(band, self.turn) for band in rows[1:]]
         return Part(
@@ -85,8 +87,10 @@ class Rows:
             press="sashing" if any(b.sashing for b in rows) else "",
         )  # fmt: skip
 
-    def strip(self, cells: list[tuple[Part, Placed]], title: str, join: str, ring: Ring) -> Part:
-        """Return blocks sewn into the side of a round."""
+    def strip(
+        self, cells: list[tuple[Part, Placed]], family: str, side: str, join: str, ring: Ring
+    ) -> Part:
+        """Return blocks sewn into the side of a round, `family`."""
         look = look_of(placed for _, placed in cells)
         if len(cells) == 1:
             return cells[0][0]
@@ -98,19 +102,25 @@ class Rows:
             start, end = ((left, bottom), (left, top)) if join == "across" else (
                 (left, top), (right, top))  # fmt: skip
             seams.append(Stitched(start, heading, end, heading))
-        number = title.rpartition(" ")[0]
-        kind = self.kinds.name(number, look, first=title)
+        title = f"{family} {side}"
+        kind = self.kinds.name(family, look, first=title)
         return Part(kind, title, box_of(ring, 0), ring, join=join, parts=tuple(parts),
                     seams=tuple(seams))  # fmt: skip
 
-    def _row(self, band: Band, title: str) -> Part:
+    def _numbered(self, band: Band, series: str, number: int) -> Part:
+        """Return a row with its number; a block or a corner that is all of one has none."""
+        row = self._row(band, f"{series} {number}", series)
+        named = len(band.cells) > 1 or band.sashing
+        return replace(row, series=series, number=number) if named else row
+
+    def _row(self, band: Band, title: str, family: str = "") -> Part:
         if len(band.cells) == 1:
             return self._cell(band.cells[0], title if band.sashing else "")
         look = look_of(self._placed(cell) for cell in band.cells)
         strips = [c.patch is not None and c.patch.role == "sashing" for c in band.cells]
         ring = _outline(band)
         return Part(
-            self.kinds.name(title.rpartition(" ")[0] or title, look), title,
+            self.kinds.name(family or title, look), title,
             box_of(ring, self.turn), ring, turn=self.turn, join="across",
             parts=tuple(self._cell(cell) for cell in band.cells),
             seams=tuple(_beside(cell, self.turn) for cell in band.cells[1:]),

@@ -52,7 +52,7 @@ def placements(pattern: Pattern, size: Size) -> tuple[Placement, ...]:
 
 def _inside(places: Iterable[Home]) -> list[Home]:
     """Return the places inside the borders and rounds."""
-    return [home for home in places if not home.name.startswith("round")]
+    return [home for home in places if not home.name.in_round]
 
 
 def doubled_area(ring: Iterable[Point]) -> Length:

@@ -7,7 +7,6 @@ it, and lies as it does in the top.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -23,7 +22,7 @@ from publish.draw.marks import disc
 from publish.draw.shapes import XY, bounds_of, laid
 from publish.draw.style import INK, SMALL, STEP_WIDTH, Stroke, edge_of, mix
 from publish.draw.words import counted, listed, plain_size
-from publish.model.draft import Patch, Unit
+from publish.model.draft import ROW, Patch, Unit
 from publish.model.figure import Figure
 from publish.model.size import Size
 from publish.model.words import FigureSpec
@@ -58,12 +57,11 @@ def setting(context: Context, spec: FigureSpec) -> Figure:
     if len(rows) < 2:
         raise CannotDrawError("this size has no rows of blocks")
     # A single row is shown by its parts.
-    lone = all(row_number(row) is None for row in rows)
+    lone = not any(row.series == ROW for row in rows)
     canvas, frame, moved = _laid_out(context, rows, INSIDE if lone else APART, inside=not lone)
-    numbers = {m.unit.name: n for m in moved if (n := row_number(m.unit)) is not None}
     for part in moved:
-        if part.unit.name in numbers:
-            _numbered(frame, part, numbers[part.unit.name])
+        if part.unit.series == ROW:
+            _numbered(frame, part, part.unit.number)
     units = [m.unit for m in moved]
     alt = f"The {size.title} pulled apart: {_held(units)}." if lone else _setting_alt(size, units)
     return canvas.figure(spec, alt)
@@ -72,22 +70,16 @@ def setting(context: Context, spec: FigureSpec) -> Figure:
 def rows_of(top: Unit) -> tuple[Unit, ...]:
     """Return the parts that the blocks are joined from last, before any border."""
     centre = next((u for u in top.outermost_first() if u.name == "centre"), None)
-    if centre is None and any(row_number(part) for part in top.parts):
+    if centre is None and any(part.series == ROW for part in top.parts):
         centre = top
     return () if centre is None else tuple(_rows(centre))
 
 
 def _rows(unit: Unit) -> list[Unit]:
     """Return a unit's rows: rows that are joined in halves first are found in them."""
-    if unit.patch is not None or row_number(unit) is not None or "row" in unit.name:
+    if unit.patch is not None or unit.number:
         return [unit]
     return [row for part in unit.parts for row in _rows(part)]
-
-
-def row_number(unit: Unit) -> int | None:
-    """Return the number of a `row 2`; None for any other unit."""
-    match = re.fullmatch(r"(?:row|column) (\d+)", unit.name)
-    return int(match[1]) if match else None
 
 
 def _laid_out(context: Context, parts: Sequence[Unit], gap: float,
@@ -162,7 +154,7 @@ def _numbered(frame: Canvas, part: Moved, number: int) -> None:
 def _setting_alt(size: Size, parts: Sequence[Unit]) -> str:
     rows = [
         f"{unit.name} of {_held(unit.parts or (unit,))}"
-        for unit in parts if row_number(unit) is not None
+        for unit in parts if unit.series == ROW
     ]  # fmt: skip
     corners = sum(u.patch is not None and u.patch.role == "setting" for u in parts)
     more = f"; {counted(corners, 'corner triangle')} apart" if corners else ""
@@ -195,14 +187,12 @@ def rounds(context: Context, spec: FigureSpec) -> Figure:
     only = int(spec.get("round", "0"))
     parts = _strips(context.draft(spec).assembly)
     if only:
-        parts = _one_round(size, context.draft(spec).assembly, only)
+        parts = _one_round(context.draft(spec).assembly, only)
     canvas, frame, moved = _laid_out(context, parts, ROUND_APART, inside=False)
     for part in moved:
-        number = _round_number(size, part.unit)
-        name = part.unit.patch.key if part.unit.patch else part.unit.name
-        if number is not None and name.endswith("top"):
+        if part.unit.side == "top":
             left, top, _, bottom = part.shape.bounds
-            frame.text((left, (top + bottom) / 2), str(number), SMALL, "semibold", "end",
+            frame.text((left, (top + bottom) / 2), str(part.unit.layer), SMALL, "semibold", "end",
                        "middle", INK, shift=(-3.0, 0.0))  # fmt: skip
     return canvas.figure(spec, _rounds_alt(context, size, only))
 
@@ -211,37 +201,25 @@ def _strips(unit: Unit) -> list[Unit]:
     """Return the centre and then every side of every round, from the inside outwards."""
     held = next((p for p in unit.parts if _goes_on(p)), None)
     if held is None:
-        centre = [p for p in unit.parts if not p.name.startswith(("border", "round"))]
+        centre = [p for p in unit.parts if not p.layer]
         return [*centre, *(p for p in unit.parts if p not in centre)]
     return [*_strips(held), *(p for p in unit.parts if p is not held)]
 
 
-def _one_round(size: Size, unit: Unit, number: int) -> list[Unit]:
+def _one_round(unit: Unit, number: int) -> list[Unit]:
     """Return the sides of one round, after all that is inside it as a single part."""
-    sides = [p for p in unit.parts if not _goes_on(p) and _round_number(size, p)]
+    sides = [p for p in unit.parts if p.side]
     inside = [p for p in unit.parts if p not in sides]
-    level = max((_round_number(size, p) or 0 for p in sides), default=0)
+    level = max((p.layer for p in sides), default=0)
     if level < number or len(inside) != 1:
         return [unit]
-    within = _one_round(size, inside[0], number)
+    within = _one_round(inside[0], number)
     return [*within, *sides] if level == number else within
 
 
 def _goes_on(unit: Unit) -> bool:
     """Return whether a unit is what is inside a round, with rounds of its own."""
-    return bool(re.fullmatch(r"(border|round) \d+( sides)?", unit.name)) and unit.patch is None
-
-
-def _round_number(size: Size, unit: Unit) -> int | None:
-    """Return which round a side belongs to, from 1 for the innermost."""
-    match = re.match(r"(border|round) (\d+)", unit.patch.key if unit.patch else unit.name)
-    if match is None:
-        return None
-    number = int(match[2])
-    if match[1] == "round":
-        return number
-    borders = [i for i, layer in enumerate(size.layers, 1) if layer.border is not None]
-    return borders[number - 1] if number <= len(borders) else None
+    return bool(unit.layer) and not unit.side
 
 
 def _rounds_alt(context: Context, size: Size, only: int) -> str:

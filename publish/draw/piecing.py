@@ -18,7 +18,7 @@ from shapely.ops import polylabel, unary_union
 from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import CAP_HEIGHT, set_number, text_width
-from publish.draw.shapes import NEAR, grown, home_of, laid, outline_of, polygon_of
+from publish.draw.shapes import NEAR, grown, laid, outline_of, polygon_of
 from publish.draw.style import (
     HEAD,
     INK,
@@ -77,7 +77,7 @@ def margins(context: Context, draft: Draft, unit: Unit, trimmed: bool) -> Margin
     if trimmed or not carries:
         return seams
     first = patches[0]
-    mates = [q for q in draft.patches if (home_of(q), q.role) == (home_of(first), first.role)]
+    mates = [q for q in draft.patches if (q.place, q.role) == (first.place, first.role)]
     outer = box_of(mates, unit.turn)
     extra = context.pattern.sewing.ground_margin / 2
     left, top, right, bottom = (
@@ -103,6 +103,13 @@ def laid_size(unit: Unit, margin: Margins) -> tuple[Fraction, Fraction]:
     """Return a unit's width and height as it lies on the table."""
     left, top, right, bottom = margin
     return unit.width + left + right, unit.height + top + bottom
+
+
+def told_size(unit: Unit, margin: Margins, trimmed: bool) -> tuple[Length, Length]:
+    """Return the width and height that a figure tells: what the words say it measures."""
+    if unit.sewn is None or trimmed:
+        return laid_size(unit, margin)
+    return unit.sewn.told
 
 
 def raw_patch(unit: Unit, patch: Patch, margin: Margins) -> Polygon:
@@ -276,5 +283,5 @@ def ground_of(draft: Draft, block: str) -> Unit:
     """Return the ground of the first block of a kind on the top, or of any block."""
     grounds = [p for p in draft.patches if p.role == "ground"]
     of_kind = [p for p in grounds if p.block == block] or grounds
-    first = home_of(of_kind[0])
-    return together([p for p in grounds if home_of(p) == first], "block")
+    first = of_kind[0].place
+    return together([p for p in grounds if p.place == first], "block")

@@ -8,7 +8,7 @@ curve are given the same points of it; only edges on a unit's own outline are gr
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Hashable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 from shapely import affinity
 from shapely.geometry import LineString, Point, Polygon
@@ -48,11 +48,6 @@ def outline_of(unit: Unit) -> Polygon:
 def laid(geometry: BaseGeometry, turn: int) -> BaseGeometry:
     """Return a shape of the top in the frame of a unit that lies turned by `turn`."""
     return affinity.rotate(geometry, -turn, origin=(0, 0)) if turn else geometry
-
-
-def home_of(patch: Patch) -> Hashable:
-    """Return which block of the top holds a patch."""
-    return patch.home or (patch.row, patch.column)
 
 
 def grown(polygon: Polygon, outline: BaseGeometry,

@@ -24,6 +24,7 @@ from publish.draw.piecing import (
     paint_raw,
     piece_for,
     raw_patches,
+    told_size,
 )
 from publish.draw.pressing import press_arrows, press_words, seam_arrows, seam_middles
 from publish.draw.shapes import bounds_of
@@ -64,6 +65,11 @@ class Lay:
     def size(self) -> tuple[Length, Length]:
         """Return its width and height with its allowances."""
         return laid_size(self.unit, self.margin)
+
+    @property
+    def told(self) -> tuple[Length, Length]:
+        """Return the same as a ruler shows it."""
+        return told_size(self.unit, self.margin, bool(self.motifs))
 
     @property
     def outer(self) -> Bounds:
@@ -191,8 +197,8 @@ class _Bench:
             return
         wide, high = whole.size
         x, y = at[0] + float(wide) * scale, at[1] + float(high) * scale
-        dimension(self.canvas, (x, y), (at[0], y), set_inches(wide), 9)
-        dimension(self.canvas, (x, at[1]), (x, y), set_inches(high), 9)
+        dimension(self.canvas, (x, y), (at[0], y), set_inches(whole.told[0]), 9)
+        dimension(self.canvas, (x, at[1]), (x, y), set_inches(whole.told[1]), 9)
 
 
 def _alt(plan: CutPlan, parts: list[Lay], whole: Lay) -> str:
@@ -200,10 +206,10 @@ def _alt(plan: CutPlan, parts: list[Lay], whole: Lay) -> str:
     named = []
     for part in parts:
         letters = listed(_letters(plan, part.unit))
-        size = plain_size(*part.size) if part.extent == part.outer else ""
+        size = plain_size(*part.told) if part.extent == part.outer else ""
         named.append(" ".join(w for w in (part.unit.name, letters, size) if w))
     side = "side by side" if unit.join == "across" else "one above the other"
-    done = f"measures {plain_size(*whole.size)}" if whole.extent == whole.outer else "is ready"
+    done = f"measures {plain_size(*whole.told)}" if whole.extent == whole.outer else "is ready"
     return (
         f"{counted(len(parts), 'part')} laid {side}: {'; '.join(named)}. "
         f"Joined and {press_words(unit)}, the {unit.name} {done}."

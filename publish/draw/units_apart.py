@@ -16,11 +16,11 @@ from publish.draw.marks import block_arrow, dimension
 from publish.draw.piecing import (
     Margins,
     holds,
-    laid_size,
     margins,
     paint_raw,
     piece_for,
     raw_patches,
+    told_size,
 )
 from publish.draw.pressing import main_seams, press_words, seam_arrows
 from publish.draw.shapes import bounds_of, laid, outline_of
@@ -83,7 +83,7 @@ def measured(frame: Canvas, unit: Unit, around: Margins) -> None:
     west, north, east, south = (float(v) for v in around)
     left, top, right, bottom = (float(v) for v in unit.box)
     left, top, right, bottom = left - west, top - north, right + east, bottom + south
-    width, height = laid_size(unit, around)
+    width, height = told_size(unit, around, False)
     dimension(frame, (right, bottom), (left, bottom), set_inches(width), 9)
     dimension(frame, (right, top), (right, bottom), set_inches(height), 9)
 
@@ -108,7 +108,7 @@ def _alt(context: Context, plan: CutPlan, unit: Unit, around: Margins) -> str:
     seams = counted(len(main_seams(unit)), KINDS.get(unit.join or "", "seam"))
     size = " is ready"
     if _rectangle(unit):
-        size = f" measures {plain_size(*laid_size(unit, around))}"
+        size = f" measures {plain_size(*told_size(unit, around, False))}"
     press = press_words(unit)
     return (
         f"{counted(len(unit.parts), 'part')} laid apart: {'; '.join(named)}. "

@@ -10,14 +10,19 @@ lengths that come from curves are floats here and are rounded where they are pri
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from shapely.geometry import MultiLineString, MultiPolygon, Polygon
 
 from publish.arcs import Arcs as Arcs
 from publish.arcs import Point as Point
-from publish.surd import Length
+from publish.model.homes import BlockHome, Where
+from publish.model.recipe import Place, Sewn
+from publish.surd import Length, turned
+
+ROW, SASHING_ROW = "row", "sashing row"
+"""What is numbered from the top: see `Unit.series`."""
 
 
 @dataclass(frozen=True)
@@ -34,13 +39,19 @@ class Patch:
     row: int | None = None
     column: int | None = None
     arcs: Arcs = ()
-    home: str = ""
-    """Which block of the top holds it: `r1c2`, `between r1c1`, `round 2 block 5`; empty
-    for what belongs to no block."""
+    home: BlockHome | None = None
+    """Which block of the top holds it; None for what belongs to no block."""
     spec: int | None = None
     """Its position in its block's `patches`."""
     turn: int = 0
     """Degrees clockwise by which its block lies turned in the top, a multiple of 45."""
+
+    @property
+    def place(self) -> BlockHome | None:
+        """Return its home, or that of the row and column of the block that it is drawn in."""
+        if self.home is not None or self.block is None or self.row is None or self.column is None:
+            return self.home
+        return BlockHome(Where.ARRANGED, self.row, self.column)
 
     @property
     def box(self) -> tuple[Length, Length, Length, Length]:
@@ -58,7 +69,7 @@ class Unit:
     an arc, `mitred` adds a border with mitred corners to the first part, `set in` joins
     parts that no full straight seams join. `name` is what the steps call it (`ground`,
     `block`, `row 2`, `centre`, `top`); units that are congruent under turning, fabrics
-    included, share a `kind`.
+    included, share a `kind`, and once pieces are cut those of one recipe.
 
     A unit that lies askew in the top is described as it lies on the table: `box`, `join`
     and `press` are in the frame that is turned `turn` degrees clockwise with it, and
@@ -90,8 +101,22 @@ class Unit:
     `triangles`, `hourglasses`, `geese`, `corners` or `strips`; empty for most units."""
     set_in: int = 0
     """How many of its own seams are set in: pivoted at an inside corner."""
+    series: str = ""
+    """Of what is numbered from the top, `row` or `sashing row`; empty for all else. Its name
+    is then this and its number."""
+    number: int = 0
+    """In its series, from 1; 0 for what is not numbered."""
+    layer: int = 0
+    """Of what goes round the blocks, and of all that is inside it together: which of the
+    size's `layers`, from 1; 0 inside all of them."""
+    side: str = ""
+    """Of one side of a layer: `left`, `right`, `top` or `bottom`."""
     nests: bool = True
     """Whether its seams lie opposite those that they meet; False where no pressing can."""
+    place: Place | None = field(default=None, compare=False, repr=False)
+    """How it is made and how it lies, and with `sewn` how large it comes out; both None until
+    pieces are cut."""
+    sewn: Sewn | None = field(default=None, compare=False, repr=False)
 
     @property
     def width(self) -> Length:
@@ -107,6 +132,18 @@ class Unit:
         if self.patch is not None:
             return (self.patch,)
         return self.held or tuple(p for part in self.parts for p in part.patches)
+
+    @property
+    def is_box(self) -> bool:
+        """Return whether its outline is a rectangle that fills its box, as far as is known."""
+        outline = self.patch if self.patch is not None else self
+        if not outline.ring:
+            return self.join in ("across", "down")
+        left, top, right, bottom = self.box
+        lying = {turned(p, -self.turn) for p in outline.ring}
+        corners = {(left, top), (right, top), (right, bottom), (left, bottom)}
+        along = all(x in (left, right) or y in (top, bottom) for x, y in lying)
+        return not outline.arcs and along and corners <= lying
 
     def outermost_first(self) -> Iterator[Unit]:
         """Yield the unit and every unit in it, wholes before parts."""
@@ -201,10 +238,15 @@ class Placement:
     y: Length
     row: int
     column: int
-    home: str = ""
+    home: BlockHome | None = None
     """As in `Patch`."""
     turn: int = 0
     """Degrees clockwise, a multiple of 45."""
+
+    @property
+    def place(self) -> BlockHome:
+        """Return its home, or that of its row and column."""
+        return self.home or BlockHome(Where.ARRANGED, self.row, self.column)
 
 
 @dataclass(frozen=True)

@@ -11,6 +11,7 @@ from collections import Counter, defaultdict
 from collections.abc import Iterator
 
 from publish.model.draft import Patch
+from publish.model.homes import BlockHome
 from publish.model.pattern import Block
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
@@ -25,23 +26,21 @@ CODES = {
     ),
 }
 
-Home = tuple[int | None, int | None, str]
-
 
 def check(case: Case) -> Iterator[Note]:
     """Yield a note for each block that differs from its drawing."""
     for key in case.keys:
         draft = case.drafts[key]
-        homes: dict[Home, list[Patch]] = defaultdict(list)
+        homes: dict[BlockHome | None, list[Patch]] = defaultdict(list)
         for patch in draft.patches:
             if patch.block is not None and patch.role == "ground":
-                homes[patch.row, patch.column, patch.home].append(patch)
+                homes[patch.place].append(patch)
         for patches in homes.values():
             block = case.pattern.blocks.get(patches[0].block or "")
             if block is not None and not _as_drawn(block, patches):
                 yield _note(case, key, f"a {block.key} block", "as `blocks` draws it")
         for laid in draft.placements:
-            under = homes.get((laid.row, laid.column, laid.home), [])
+            under = homes.get(laid.place, [])
             if under and laid.turn != under[0].turn:
                 yield _note(case, key, f"the motif {laid.motif}", "turned with its block")
 

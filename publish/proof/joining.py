@@ -62,7 +62,7 @@ def inner(root: Unit) -> list[Unit]:
     """Return the first unit of each kind that is joined inside blocks, parts before wholes."""
     found: dict[str, Unit] = {}
     for unit in made(root):
-        homes = {(p.row, p.column, p.home, p.role) for p in unit.patches}
+        homes = {(p.place, p.role) for p in unit.patches}
         if len(unit.parts) > 1 and len(homes) == 1 and unit.patches[0].role == "ground":
             found.setdefault(unit.kind, unit)
     return list(found.values())

@@ -161,11 +161,11 @@ def _short(case: Case, key: str, what: str, least: Fraction, received: Fraction)
 def _places(case: Case, key: str) -> Iterator[Note]:
     """A motif's centre is the middle of the ground patches of its own block."""
     draft = case.drafts[key]
-    placed = any(p.home or p.row is not None for p in draft.patches)
+    placed = any(p.place is not None for p in draft.patches)
     for one in draft.placements:
         mine = [
             p.box for p in draft.patches
-            if p.role == "ground" and (p.row, p.column, p.home) == (one.row, one.column, one.home)
+            if p.role == "ground" and p.place == one.place
         ]  # fmt: skip
         if not mine and placed:
             yield error(

@@ -38,7 +38,7 @@ def untold(case: Case, key: str, steps: Sequence[Told]) -> Iterator[str]:
     named = {n for text in texts for n in _rows_named(text)}
     rows: dict[str, None] = {}
     for unit in _across_the_top(case.drafts[key].assembly):
-        if unit.name.split(" ")[-1].isdigit():
+        if unit.number:
             rows.setdefault(unit.name)
         elif not any(_joins(text, unit) for text in texts):
             what = "rows" if any(p.parts for p in unit.parts) else "blocks"
@@ -53,8 +53,10 @@ def _across_the_top(root: Unit) -> Iterator[Unit]:
     """Yield the units that are joined from more than one block, borders and rounds aside."""
     for unit in made(root):
         patches = unit.patches
-        homes = {p.home or (p.row, p.column) for p in patches}
-        around = any(p.role == "border" or p.home.startswith("round") for p in patches)
+        homes = {p.place for p in patches}
+        around = any(
+            p.role == "border" or (p.place is not None and p.place.in_round) for p in patches
+        )
         between = any(p.role in _BETWEEN for p in patches)
         if len(unit.parts) > 1 and not around and (between or len(homes) > 1):
             yield unit
@@ -87,7 +89,7 @@ def _joins(text: str, unit: Unit) -> bool:
     own = re.search(rf"\bfor the {re.escape(unit.name)}, sew\b", text, re.IGNORECASE)
     if own is not None:
         return True
-    rows = sum(p.name.split(" ")[-1].isdigit() for p in unit.parts)
+    rows = sum(bool(p.number) for p in unit.parts)
     if rows == 1:  # one row on point, between its corner triangles
         return re.search(r"\badd the last\b.*\bsew\b", text, re.IGNORECASE) is not None
     return bool(_TOGETHER.search(text)) if rows else _all_rows(text)

@@ -40,6 +40,8 @@ def beyond(case: Case, size: str, unit: Unit, *, untrimmed: bool = True) -> Pair
 def as_sewn(case: Case, size: str, unit: Unit) -> Pair:
     """Return what a unit measures when it is sewn, and trimmed where it is at once."""
     wide, high = beyond(case, size, unit)
+    if unit.sewn is not None and unit.sewn.trim and unit.parts:
+        return unit.sewn.told
     if unit.patch is not None:
         return _as_cut(case, size, unit.patch, unit, (wide, high))
     if unit.made and unit.made != "strips":
@@ -76,15 +78,14 @@ def _as_cut(case: Case, size: str, patch: Patch, unit: Unit, least: Pair) -> Pai
 
 def _ground(case: Case, size: str, unit: Unit) -> tuple[Length, ...] | None:
     """Return the box, in a unit's own frame, of the one block whose motif it waits for."""
-    homes = {(p.block, p.home, p.row, p.column) for p in unit.patches}
+    homes = {p.place for p in unit.patches}
     if len(homes) != 1 or (block := unit.patches[0].block) is None:
         return None
     if case.pattern.blocks[block].motif is None:
         return None
     place = "ground", f"{size} {next(iter(homes))} {unit.turn}", 0
     if place not in case.memory:
-        mates = [p for p in (*case.drafts[size].patches, *unit.patches)
-                 if (p.block, p.home, p.row, p.column) in homes]  # fmt: skip
+        mates = [p for p in (*case.drafts[size].patches, *unit.patches) if p.place in homes]
         points = [turned(point, -unit.turn) for p in mates for point in p.ring]
         xs, ys = zip(*points, strict=True)
         case.memory[place] = min(xs), min(ys), max(xs), max(ys)

@@ -164,7 +164,6 @@ def _layered(case: Case, size: str, at: int, sentence: str) -> Iterator[Pair]:
     elif "top measures" in words:
         yield after
     elif "strips measure" in words:
-        strips = {f"round {at + 1} {side}" for side in ("left", "right", "top", "bottom")}
         for unit in case.drafts[size].assembly.outermost_first():
-            if unit.name in strips:
+            if unit.layer == at + 1 and unit.side:
                 yield beyond(case, size, unit)

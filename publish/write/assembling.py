@@ -18,9 +18,9 @@ from publish.write.context import Book
 from publish.write.meeting import meets
 from publish.write.phrase import capital, counted, listed, plural, rectangle
 from publish.write.pressing import press_text, told
-from publish.write.sewn import raw_size
+from publish.write.sewn import sewn_size
 from publish.write.steps import StepList, figure
-from publish.write.tree import TOP, Group, numbered
+from publish.write.tree import TOP, Group, together
 
 
 def sections(book: Book) -> tuple[Section, ...]:
@@ -40,8 +40,10 @@ def _steps(book: Book, key: str, steps: StepList) -> None:
         on_point.add(bench, steps)
         return
     _lay_out(bench, steps)
+    seen: set[str] = set()
     for group in bench.at(TOP):
-        _join(bench, group, steps)
+        _join(bench, group, steps, group.unit.name if group.unit.kind in seen else group.unit.kind)
+        seen.add(group.unit.kind)
 
 
 def _lay_out(bench: Bench, steps: StepList) -> None:
@@ -118,7 +120,7 @@ def places_by_way(bench: Bench) -> dict[str, dict[str, list[tuple[int, int]]]]:
         ways = {
             way: sorted((p.row + 1, p.column + 1) for u in units
                         if (p := u.patches[0]).row is not None and p.column is not None
-                        and not p.home.startswith("round"))
+                        and not (p.home is not None and p.home.in_round))
             for way, units in told(bench, group).items()
         }  # fmt: skip
         ways = {way: places for way, places in ways.items() if places}
@@ -143,14 +145,13 @@ def _places(places: list[tuple[int, int]]) -> str:
     )
 
 
-def _join(bench: Bench, group: Group, steps: StepList) -> None:
+def _join(bench: Bench, group: Group, steps: StepList, key: str) -> None:
     unit = group.unit
     across = unit.join == "across"
     crossing = not across and meets(unit)
-    through = not across and any(p.patch is not None for p in unit.parts[1:-1]) and any(
-        numbered(p) and p.parts for p in unit.parts)  # fmt: skip
-    what = f"For {_together(group.names)}, sew" if len(group.names) > 1 else (
-        f"For the {unit.name}, sew" if not numbered(unit) else f"For {unit.name}, sew")  # fmt: skip
+    rows = any(p.number and p.parts for p in unit.parts)
+    through = not across and rows and any(p.patch is not None for p in unit.parts[1:-1])
+    what = f"For {together(group) if len(group.names) > 1 else _the(unit)}, sew"
     how = "side by side" if across else "from the top down"
     before = (
         _pinned(unit) if crossing else
@@ -158,7 +159,7 @@ def _join(bench: Bench, group: Group, steps: StepList) -> None:
         "carries on in line. " if through else ""
     )  # fmt: skip
     steps.add(
-        unit.kind,
+        key,
         f"{before}{what} {bench.parts_text(unit)} together, {how}, right sides together. "
         f"{press_text(bench, group, _NEST)}",
         sizes=[bench.key],
@@ -168,25 +169,16 @@ def _join(bench: Bench, group: Group, steps: StepList) -> None:
 
 def _pinned(unit: Unit) -> str:
     """Say how to pin where seams meet; those of rows lie opposite ways and lock."""
-    if any(map(numbered, unit.parts)):
+    if any(p.number for p in unit.parts):
         return "Pin at every crossing, where the allowances lie opposite ways and lock. "
     return "Pin wherever seams meet. "
-
-
-def _together(names: tuple[str, ...]) -> str:
-    """Return `rows 1 and 3` for names that differ in their number alone."""
-    bases = {name.rsplit(" ", 1)[0] for name in names}
-    numbers = [name.rsplit(" ", 1)[-1] for name in names]
-    if len(bases) == 1 and all(n.isdigit() for n in numbers):
-        return f"{bases.pop()}s {listed(numbers)}"
-    return listed(list(names))
 
 
 def _measures(bench: Bench, group: Group) -> str:
     """Return what each unit of a group measures; those that measure alike share a phrase."""
     found: dict[tuple[Length, Length], list[str]] = {}
     for unit in group.units:
-        found.setdefault(raw_size(bench.book, bench.key, unit), []).append(_the(unit))
+        found.setdefault(sewn_size(unit), []).append(_the(unit))
     if len(found) == 1:
         who = "each measures" if len(group.units) > 1 else f"{_the(group.unit)} measures"
         return f"{capital(who)} {rectangle(*next(iter(found)))}."
@@ -196,4 +188,4 @@ def _measures(bench: Bench, group: Group) -> str:
 
 
 def _the(unit: Unit) -> str:
-    return unit.name if numbered(unit) else f"the {unit.name}"
+    return unit.name if unit.number else f"the {unit.name}"

@@ -7,17 +7,19 @@ draft's own names where these are few and differ, and are numbered otherwise.
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
 from publish.model.cutplan import Piece
 from publish.model.draft import Patch, Unit
+from publish.model.homes import BlockHome
 from publish.write.context import Book
 from publish.write.nouns import noun
 from publish.write.phrase import article, counted, listed, number, plural
 from publish.write.sewn import piece_of
-from publish.write.tree import BLOCK, Group, groups, home_of, level, numbered, runs
+from publish.write.tree import BLOCK, Group, groups, level, runs
 
 _JOINED = "joined sections"
 _FEW = 3
@@ -51,17 +53,16 @@ class Bench:
         return self._levels.get(where, ())
 
     @cached_property
-    def homes(self) -> dict[str, frozenset[str]]:
-        """Return the keys of the patches of each block of the top."""
-        found: dict[str, set[str]] = {}
-        for patch in self.book.drafts[self.key].patches:
-            found.setdefault(home_of(patch), set()).add(patch.key)
-        return {home: frozenset(keys) for home, keys in found.items() if home}
+    def homes(self) -> Counter[BlockHome]:
+        """Return how many patches each block of the top has."""
+        found = (patch.place for patch in self.book.drafts[self.key].patches)
+        return Counter(home for home in found if home is not None)
 
     def is_block(self, unit: Unit) -> bool:
         """Return whether a unit is a whole block of the top."""
         found = unit.patches
-        return len(found) == len(self.homes.get(home_of(found[0]), ())) and level(unit) == BLOCK
+        home = found[0].place
+        return home is not None and len(found) == self.homes[home] and level(unit) == BLOCK
 
     @cached_property
     def inner(self) -> tuple[Group, ...]:
@@ -114,10 +115,27 @@ class Bench:
 
     def block_name(self, unit: Unit) -> str:
         """Return `block` or `lock block`; a ground that waits for its motif is a ground."""
+        return self._variants.get(unit.kind) or self._whole_name(unit)
+
+    def _whole_name(self, unit: Unit) -> str:
         block = unit.patches[0].block
         if block is None or (unit.name == "ground" and len(self.book.blocks(self.key)) == 1):
             return unit.name
-        return self.book.block_name(block)
+        return self.book.sized_name(self.key, block, unit.width)
+
+    @cached_property
+    def _variants(self) -> dict[str, str]:
+        """Return `block 2` for each kind of a pieced block that is made in several ways, by
+        what lies beyond its edges where they are the outside of the top."""
+        found: dict[str, list[str]] = {}
+        for group in self.at(BLOCK):
+            if self.is_block(group.unit):
+                found.setdefault(self._whole_name(group.unit), []).append(group.unit.kind)
+        return {
+            kind: f"{name} {number_}"
+            for name, kinds in found.items() if len(kinds) > 1
+            for number_, kind in enumerate(kinds, 1)
+        }  # fmt: skip
 
     def trade(self, unit: Unit) -> str:
         """Return the trade's noun for a unit inside a block, where it has one."""
@@ -168,9 +186,11 @@ class Bench:
 
     def _by_turns(self, unit: Unit) -> str:
         """Return `three cornerstones **K** and two sashing strips **L** by turns`, where two
-        kinds of part follow each other in turn; empty where they do not."""
+        kinds of part follow each other in turn; empty where they do not, as where all parts
+        are alike."""
         first, second = unit.parts[::2], unit.parts[1::2]
-        if len(second) < 2 or len({p.kind for p in first}) > 1 or len({p.kind for p in second}) > 1:
+        kinds = [{p.series or p.kind for p in parts} for parts in (first, second)]
+        if len(second) < 2 or len(kinds[0]) > 1 or len(kinds[1]) > 1 or kinds[0] == kinds[1]:
             return ""
         both = [self._some(p[0], len(p), unit) for p in (first, second)]
         ends = "beginning and ending with" if len(first) > len(second) else "beginning with"
@@ -179,9 +199,8 @@ class Bench:
 
     def _some(self, part: Unit, count: int, unit: Unit) -> str:
         """Return a part with its count; `two rows` for numbered ones that are sewn from parts."""
-        if numbered(part) and part.parts and level(unit) != BLOCK:
-            base = part.name.rsplit(" ", 1)[0]
-            return article(base) if count == 1 else counted(count, base)
+        if part.number and part.parts and level(unit) != BLOCK:
+            return article(part.series) if count == 1 else counted(count, part.series)
         return self.part_name(part, count, blocks=level(unit) != BLOCK)
 
     def parts_text(self, unit: Unit) -> str:
@@ -190,14 +209,13 @@ class Bench:
         Numbered parts that come in order are taken together: `rows 1 to 3`.
         """
         above = level(unit) != BLOCK
-        first, count = unit.parts[0].name.rsplit(" ", 1)[0], len(unit.parts)
-        if (
-            count > 2
-            and all(map(numbered, unit.parts))
-            and [p.name for p in unit.parts] == [f"{first} {n + 1}" for n in range(count)]
-        ):
-            return f"{first}s 1 to {count}"
-        if above and count == 2 and all(map(numbered, unit.parts)):
+        series, count = unit.parts[0].series, len(unit.parts)
+        in_order = [(p.series, p.number) for p in unit.parts] == [
+            (series, n + 1) for n in range(count)
+        ]
+        if series and count > 2 and in_order:
+            return f"{series}s 1 to {count}"
+        if count == 2 and all(p.number for p in unit.parts):
             return listed([p.name for p in unit.parts])
         turns = self._by_turns(unit)
         if turns:

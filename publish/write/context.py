@@ -17,7 +17,7 @@ from publish.model.draft import Draft, MotifShape
 from publish.model.pattern import Block, Motif, Pattern, QuiltingSpec
 from publish.model.size import Size
 from publish.surd import Length
-from publish.write.phrase import listed
+from publish.write.phrase import listed, ordinal
 
 
 @dataclass(frozen=True)
@@ -100,6 +100,16 @@ class Book:
         found += [b.block for r in size.rounds for b in r.blocks]
         return dict(Counter(found))
 
+    def sides(self, key: str, block: str) -> dict[Fraction, int]:
+        """Return the finished sides that a block has in a size, and how many of each."""
+        size = self.sizes[key]
+        middle = sum(row.count(block) for row in (*size.arrangement, *size.alternates))
+        found: Counter[Fraction] = Counter({size.block_side: middle} if middle else {})
+        for layer in size.rounds:
+            if layer.block_side is not None:
+                found[layer.block_side] += sum(b.block == block for b in layer.blocks)
+        return {side: count for side, count in found.items() if count}
+
     def on_foundations(self, key: str, block: str) -> bool:
         """Return whether every patch of a block is sewn on a foundation."""
         held = sum(len(f.patches) for f in self.drafts[key].foundations if f.block == block)
@@ -107,11 +117,7 @@ class Book:
 
     def side(self, key: str, block: str) -> Fraction:
         """Return the finished side of a block; of one in several sizes, the first's."""
-        size = self.sizes[key]
-        if any(block in row for row in (*size.arrangement, *size.alternates)):
-            return size.block_side
-        sides = [r.block_side for r in size.rounds if any(b.block == block for b in r.blocks)]
-        return next((s for s in sides if s is not None), size.block_side)
+        return next(iter(self.sides(key, block)), self.sizes[key].block_side)
 
     def block(self, key: str) -> Block:
         return self.pattern.blocks[key]
@@ -138,6 +144,16 @@ class Book:
     def block_name(self, block: str) -> str:
         """Return `block`, or `sprig block` where the pattern has more than one kind."""
         return "block" if len(self.used_blocks) == 1 else f"{_plain(block)} block"
+
+    def sized_name(self, key: str, block: str, side: Length) -> str:
+        """Return a block's name, `small sprig block` where a size has it in several sides."""
+        sides = sorted(self.sides(key, block))
+        if len(sides) < 2 or side not in sides:
+            return self.block_name(block)
+        words = ("small", "large") if len(sides) == 2 else ("small", "medium", "large")
+        at = sides.index(side)
+        word = words[at] if len(sides) <= len(words) else f"{ordinal(at + 1)} smallest"
+        return f"{word} {self.block_name(block)}"
 
     @property
     def motifs(self) -> tuple[Motif, ...]:

@@ -15,7 +15,6 @@ from publish.write.nouns import HALF_SQUARE
 from publish.write.phrase import measure, times
 from publish.write.practice import CLIP_DEPTH, CLIP_INTERVAL
 from publish.write.pressing import ways, where_of
-from publish.write.sewn import is_box
 
 _LAID = {
     "across": "side by side, from left to right",
@@ -31,7 +30,7 @@ def sewn(bench: Bench, unit: Unit, told: dict[str, str] | None = None) -> str:
     `told` holds, by kind of seam, the unit for which it was told in full; it is told in
     short from then on.
     """
-    angled = unit.join in ("across", "down") and not all(map(is_box, unit.parts))
+    angled = unit.join in ("across", "down") and not all(part.is_box for part in unit.parts)
     how = "as in the picture" if angled else _LAID.get(unit.join or "", "as in the picture")
     laid = f"{bench.parts_text(unit)} {how}."
     turned = " Turn them as in the picture." if lies_turned(unit) and "picture" not in how else ""
@@ -191,7 +190,10 @@ def _onwards(parts: int) -> str:
 
 
 def lies_turned(unit: Unit) -> bool:
-    """Return whether one kind of part lies in two ways in a unit."""
+    """Return whether one kind of part lies in two ways in a unit, or a unit among the parts
+    lies otherwise than where it was made."""
+    if any(_otherwise(part, unit) for part in unit.parts if part.parts):
+        return True
     lying: dict[str, set[frozenset[object]]] = {}
     for part in unit.parts:
         left, top, _, _ = part.patches[0].box if part.turn else part.box
@@ -200,3 +202,11 @@ def lies_turned(unit: Unit) -> bool:
         )
         lying.setdefault(part.kind, set()).add(spots)
     return any(len(ways) > 1 for ways in lying.values())
+
+
+def _otherwise(part: Unit, unit: Unit) -> bool:
+    """Return whether a part lies turned against how its recipe does."""
+    if part.place is None:
+        return False
+    lies = part.place.turn - unit.turn
+    return all((lies + turn) % 360 for turn in part.place.recipe.symmetry)

@@ -11,7 +11,7 @@ from publish.model.draft import Unit
 from publish.write.bench import Bench
 from publish.write.phrase import capital, counted, listed, measure, rectangle
 from publish.write.pressing import press_way
-from publish.write.sewn import raw_size
+from publish.write.sewn import sewn_size
 from publish.write.steps import StepList, figure
 from publish.write.tree import TOP
 
@@ -123,7 +123,7 @@ def _join(bench: Bench, steps: StepList, centre: Unit, rows: list[Unit]) -> None
 
 def _square(bench: Bench, steps: StepList, centre: Unit) -> None:
     seam = measure(bench.pattern_seam)
-    wide, high = raw_size(bench.book, bench.key, centre)
+    wide, high = sewn_size(centre)
     large = dict.fromkeys(
         f"**{piece.letter}**" for row in (centre, *centre.parts) for p in row.parts
         if p.patch is not None and p.patch.role == "setting" and (piece := bench.piece(p))

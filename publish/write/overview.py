@@ -145,11 +145,10 @@ def table(book: Book) -> Table:
 def _blocks(book: Book, key: str) -> str:
     size = book.sizes[key]
     side = measure(size.block_side)
-    counts = book.blocks(key)
-    if len(counts) > 1:
+    sides = [(b, *one) for b in book.blocks(key) for one in book.sides(key, b).items()]
+    if len(sides) > 1:
         return capital("; ".join(
-            f"{counted(n, book.block_name(b))}, {measure(book.side(key, b))}"
-            for b, n in counts.items()
+            f"{counted(n, book.sized_name(key, b, s))}, {measure(s)}" for b, s, n in sides
         ))  # fmt: skip
     if size.block_count == 1:
         return f"One, {side}"

@@ -10,6 +10,7 @@ from __future__ import annotations
 from publish.model.draft import Unit
 from publish.model.words import Block, FigureBlock, FigureSpec, Paragraph, Section
 from publish.surd import Length
+from publish.units import EIGHTH
 from publish.write import quick
 from publish.write.bench import Bench
 from publish.write.context import Book
@@ -18,9 +19,9 @@ from publish.write.nouns import HALF_SQUARE
 from publish.write.phrase import article, capital, listed, measure, number, rectangle, stitch
 from publish.write.practice import PIECING_STITCH
 from publish.write.pressing import press_text
-from publish.write.sewn import is_box, making_of, rounded_up, sewn_size, trimmed_size
+from publish.write.sewn import making_of, sewn_size
 from publish.write.steps import StepList, figure
-from publish.write.tree import Group
+from publish.write.tree import BLOCK, Group
 
 _LOCK = ", so that they lock where neighbours meet"
 _CHAIN = 4
@@ -128,17 +129,29 @@ def _opening(bench: Bench, block: str) -> str:
     """Return what the block is called in the trade, how large it is and how many to make."""
     book, key = bench.book, bench.key
     spec = book.block(block)
-    name = book.block_name(block)
     trade = f" Traditional name: *{spec.traditional}*." if spec.traditional else ""
-    side = measure(book.side(key, block))
-    count = book.blocks(key)[block]
-    make = f"make {number(count)}" if count > 1 else "make one"
+    made = [
+        f"the {book.sized_name(key, block, side)} finishes {measure(side)} square: make "
+        f"{number(count) if count > 1 else 'one'}"
+        for side, count in book.sides(key, block).items()
+    ]
     before = [
         bench.called(g.unit) for g in bench.inner
         if block in g.blocks and bench.place(g) < list(book.blocks(key)).index(block)
     ]  # fmt: skip
     have = f" It also takes {listed(before)}, which you have made by now." if before else ""
-    return f"The {name} finishes {side} square: {make}.{trade}{have}"
+    return f"{'. '.join(map(capital, made))}.{trade}{_variants(bench, block)}{have}"
+
+
+def _variants(bench: Bench, block: str) -> str:
+    """Say why a block is made in several ways where it lies on the outside of a pillow."""
+    kinds = {g.unit.kind for g in bench.at(BLOCK) if bench.is_block(g.unit) and block in g.blocks}
+    if len(kinds) == len(bench.book.sides(bench.key, block)):
+        return ""
+    return (
+        " Those that lie on the outside of the pillow are larger by its wider seam along the edges "
+        "that lie there, so there are several, each with a number of its own."
+    )
 
 
 def _unit(bench: Bench, group: Group, steps: StepList, seams: dict[str, str]) -> None:
@@ -192,6 +205,8 @@ def _opener(bench: Bench, group: Group) -> str:
     kind = bench.trade(unit)
     if name.startswith("unit "):
         return f"For **{name}**, {article(kind)}, " if kind else f"For **{name}**, "
+    if bench.is_block(unit) and bench.the(unit) == name:
+        return f"For **{name}**, "
     if bench.is_block(unit) and (len(blocks_of(bench)) > 1 or len(bench.inner) > 1):
         return f"For the {name}, "
     return ""
@@ -212,11 +227,14 @@ def _shared(bench: Bench, group: Group) -> str:
 
 def _trim(bench: Bench, unit: Unit, told: dict[str, str]) -> str:
     """Ask for trimming where pieces were cut a little large and seams do not run straight."""
-    if unit.join in ("across", "down") or not rounded_up(bench.book, bench.key, unit):
+    if unit.sewn is None or not unit.sewn.trim:
         return ""
-    if not is_box(unit):
-        return ""
-    size = rectangle(*trimmed_size(bench.book, bench.key, unit))
+    size = rectangle(*unit.sewn.told)
+    if unit.sewn.joined is not None:
+        return (
+            f" Pieces are cut to the next {measure(EIGHTH)}, and here that adds up: trim "
+            f"{bench.the(unit)} to {size}, taking the same from each side."
+        )
     kind = "trim half" if bench.trade(unit) == HALF_SQUARE else "trim"
     before = told.setdefault(kind, bench.the(unit))
     if before != bench.the(unit):
@@ -234,7 +252,7 @@ def _trim(bench: Bench, unit: Unit, told: dict[str, str]) -> str:
 
 def right_size(bench: Bench, unit: Unit) -> tuple[Length, Length] | None:
     """Return what a unit measures when it is sewn, or None where it is no rectangle."""
-    return sewn_size(bench.book, bench.key, unit) if is_box(unit) else None
+    return sewn_size(unit) if unit.is_box else None
 
 
 def _right(bench: Bench, unit: Unit) -> str:

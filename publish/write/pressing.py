@@ -15,7 +15,7 @@ from publish.model.draft import Patch, Point, Unit
 from publish.surd import turned
 from publish.write.bench import Bench
 from publish.write.phrase import listed, number, plural
-from publish.write.tree import BLOCK, Group, level, numbered
+from publish.write.tree import BLOCK, Group, level
 
 _TURN = {"left": "up", "up": "right", "right": "down", "down": "left"}
 """A way after a quarter turn clockwise."""
@@ -125,7 +125,7 @@ def way_text(bench: Bench, unit: Unit, way: str) -> str:
     if way in ("first", "last"):
         if len(unit.parts) == 2:
             return "to one side"
-        rows = [p.name for p in unit.parts if numbered(p)]
+        rows = [p.name for p in unit.parts if p.number]
         if rows:
             return f"toward {rows[0 if way == 'first' else -1]}"
         return f"toward {_short(bench, unit.parts[0 if way == 'first' else -1])}"

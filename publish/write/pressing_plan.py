@@ -12,7 +12,7 @@ from publish.write.context import Book
 from publish.write.phrase import capital, listed, number
 from publish.write.pressing import told
 from publish.write.steps import figure
-from publish.write.tree import BLOCK, BORDER, TOP, Group, numbered
+from publish.write.tree import BLOCK, BORDER, TOP, Group, together
 
 _FEW = 4
 """So many groups of seams are told well enough by their own steps."""
@@ -69,11 +69,8 @@ def _row(bench: Bench, group: Group) -> tuple[str, str, str]:
 def _name(bench: Bench, group: Group) -> str:
     """Return what a group is called: `unit 3, a four-patch`, `rows 1 and 3`."""
     unit = group.unit
-    if numbered(unit) and len(group.names) > 1 and unit.name not in bench.called(unit):
-        return bench.called(unit)
-    if len(group.names) > 1 and numbered(unit):
-        base = unit.name.rsplit(" ", 1)[0]
-        return f"{base}s {listed([n.rsplit(' ', 1)[-1] for n in group.names])}"
+    if unit.number and len(group.names) > 1:
+        return together(group)
     kind = bench.trade(unit)
     return f"{bench.called(unit)}, {kind}" if kind else bench.called(unit)
 

@@ -1,28 +1,27 @@
 """The rounds of a medallion: what they are in order, and rounds that are made of blocks.
 
 In: sizes with rounds. Out: steps added to the section on borders.
-Invariant: blocks are counted on the graded round, side by side: the sides go on first and
-the strips at top and bottom hold the corner blocks; each round's size is its own.
+Invariant: blocks are counted in the strips of the seam tree: the sides go on first and the
+strips at top and bottom hold the corner blocks; each round's size is its own.
 """
 
 from __future__ import annotations
 
-from itertools import groupby
-
-from publish.model.draft import Patch
-from publish.model.size import Round, RoundBlock
+from publish.model.draft import Unit
+from publish.model.size import Round
 from publish.write.bench import Bench
 from publish.write.context import Book
-from publish.write.phrase import article, counted, listed, measure, ordinal, rectangle
+from publish.write.phrase import counted, listed, measure, ordinal, rectangle
 from publish.write.pressing import press_way, pressed_two_ways
+from publish.write.sewn import sewn_size
 from publish.write.steps import StepList, figure
-from publish.write.tree import BORDER
+from publish.write.tree import runs
 
 
 def add_overview(book: Book, key: str, steps: StepList) -> None:
     """Add the step that says in which order the rounds are sewn on."""
     size = book.sizes[key]
-    told = [_what(book, layer) for layer in size.rounds]
+    told = [_what(book, key, layer) for layer in size.rounds]
     numbered = [f"{ordinal(at)}, {what}" for at, what in enumerate(told, 1)]
     steps.add(
         "order",
@@ -34,46 +33,33 @@ def add_overview(book: Book, key: str, steps: StepList) -> None:
     )  # fmt: skip
 
 
-def _what(book: Book, layer: Round) -> str:
+def _what(book: Book, key: str, layer: Round) -> str:
     if layer.border is not None:
         fabric = book.fabric(layer.border.fabric)
         return f"a {fabric} border {measure(layer.border.width)} wide"
     kinds = dict.fromkeys(b.block for b in layer.blocks)
-    names = listed([f"{book.block_name(k)}s" for k in kinds])
     assert layer.block_side is not None
+    names = listed([f"{book.sized_name(key, k, layer.block_side)}s" for k in kinds])
     return f"{counted(len(layer.blocks), 'block')} ({names}) of {measure(layer.block_side)}"
 
 
-def _strip(bench: Bench, number: int, blocks: list[RoundBlock]) -> str:
+def _side(bench: Bench, number: int, side: str) -> Unit:
+    """Return the strip of blocks along one side of a round, or the one block that it is."""
+    root = bench.book.drafts[bench.key].assembly
+    return next(u for u in root.outermost_first() if (u.layer, u.side) == (number, side))
+
+
+def _strip(bench: Bench, strip: Unit) -> str:
     """Return the blocks of a strip in order: `a still block, then five reeds blocks`."""
-    found = []
-    for key, group in groupby(b.block for b in blocks):
-        count = len(list(group))
-        name = bench.book.block_name(key)
-        mark = bench.block_mark(_patch(bench, number, key))
-        found.append((article(name) if count == 1 else counted(count, name)) + mark)
-    return listed(found)
-
-
-def _patch(bench: Bench, number: int, block: str) -> Patch:
-    """Return a patch of a kind of block as it lies in a round."""
-    patches = bench.book.drafts[bench.key].patches
-    return next(p for p in patches if p.block == block and p.home.startswith(f"round {number} "))
+    if bench.is_block(strip):
+        return bench.part_name(strip, 1, blocks=True)
+    return listed([bench.part_name(part, count, blocks=True) for part, count in runs(strip)])
 
 
 def add_blocks(bench: Bench, steps: StepList, number: int, layer: Round) -> None:
     """Add the steps that sew a round of blocks into strips and onto the top."""
     book, key = bench.book, bench.key
-    last_row, last_column = layer.rows - 1, layer.columns - 1
-    inner = [b for b in layer.blocks if 0 < b.row < last_row]
-    left, right = (
-        sorted((b for b in inner if b.column == at), key=lambda b: b.row) for at in (0, last_column)
-    )
-    top, bottom = (
-        sorted((b for b in layer.blocks if b.row == at), key=lambda b: b.column)
-        for at in (0, last_row)
-    )
-    _strips(bench, steps, number, layer, (left, right, top, bottom))
+    _strips(bench, steps, number)
     around = 2 * book.seam_beyond(key, number)
     steps.add(
         f"round-{number}-on",
@@ -86,35 +72,29 @@ def add_blocks(bench: Bench, steps: StepList, number: int, layer: Round) -> None
     )  # fmt: skip
 
 
-def _strips(bench: Bench, steps: StepList, number: int, layer: Round,
-            sides: tuple[list[RoundBlock], ...]) -> None:  # fmt: skip
+def _strips(bench: Bench, steps: StepList, number: int) -> None:
     book, key = bench.book, bench.key
-    left, right, top, bottom = (_strip(bench, number, side) for side in sides)
-    assert layer.block_side is not None
-    edge = book.seam_beyond(key, number)
-    short = layer.block_side + book.pattern.sewing.seam + edge
-    high = book.raw(layer.block_side * len(sides[0]))
-    wide = layer.block_side * len(sides[2]) + 2 * edge
-    press = {side: _pressed(bench, f"round {number} {side}") for side in _SIDES}
+    sides = [_side(bench, number, side) for side in ("left", "right", "top", "bottom")]
+    left, right, top, bottom = (_strip(bench, s) + _pressed(bench, s) for s in sides)
+    mixed = _mixed(bench, number)
     steps.add(
         f"round-{number}-strips",
         f"The {ordinal(number)} round is made of blocks. Lay them around the top as in the "
-        f"picture, each turned as it is shown, and sew them into four strips.{_mixed(bench, layer)}"
-        f" **Left**, from the top down: {left}{press['left']}. **Right**, from the top down: "
-        f"{right}{press['right']}. **Top**, from the left: {top}{press['top']}. **Bottom**, from "
-        f"the left: {bottom}{press['bottom']}.{_corners(sides)}",
+        f"picture, each turned as it is shown, and sew them into four strips.{mixed}"
+        f" **Left**, from the top down: {left}. **Right**, from the top down: {right}. **Top**, "
+        f"from the left: {top}. **Bottom**, from the left: {bottom}.{_corners(sides)}",
         sizes=[key],
-        right=f"The side strips measure {rectangle(short, high)}, those for top and bottom "
-        f"{rectangle(wide, short)}.",
+        right=f"The side strips measure {rectangle(*sewn_size(sides[0]))}, those for top and "
+        f"bottom {rectangle(*sewn_size(sides[2]))}.",
         figure=figure("rounds", key, f"{book.title(key)}: the {ordinal(number)} round, strip by "
                       "strip.", round=str(number)),
     )  # fmt: skip
 
 
-def _corners(sides: tuple[list[RoundBlock], ...]) -> str:
+def _corners(sides: list[Unit]) -> str:
     """Say how the seams beside the corner blocks are pressed: the side strips' seams go
     outward, so these go inward and lock against them at both ends."""
-    if len(sides[2]) < 3:
+    if len(sides[2].parts) < 3:
         return ""
     return (
         " In the top and bottom strips press the two seams beside the corner blocks toward the "
@@ -122,17 +102,14 @@ def _corners(sides: tuple[list[RoundBlock], ...]) -> str:
     )
 
 
-def _mixed(bench: Bench, layer: Round) -> str:
+def _mixed(bench: Bench, number: int) -> str:
     """Say how blocks that are pressed two ways are laid in a round."""
+    layer = bench.book.sizes[bench.key].rounds[number - 1]
     if not pressed_two_ways(bench, {b.block for b in layer.blocks}):
         return ""
     return " Alternate blocks of one kind that are pressed opposite ways."
 
 
-_SIDES = ("left", "right", "top", "bottom")
-
-
-def _pressed(bench: Bench, name: str) -> str:
+def _pressed(bench: Bench, strip: Unit) -> str:
     """Return how the seams of a strip of blocks are pressed: `, seams pressed upwards`."""
-    strip = next((u for g in bench.at(BORDER) for u in g.units if u.name == name), None)
-    return f", seams pressed {press_way(bench, strip)}" if strip is not None else ""
+    return "" if bench.is_block(strip) else f", seams pressed {press_way(bench, strip)}"

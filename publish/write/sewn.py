@@ -12,9 +12,9 @@ from fractions import Fraction
 
 from publish.model.cutplan import Making, Piece
 from publish.model.draft import Patch, Unit
+from publish.model.homes import BlockHome
 from publish.surd import Length, turned
 from publish.write.context import Book
-from publish.write.tree import home_of
 
 Box = tuple[Length, Length, Length, Length]
 """Left, top, right, bottom."""
@@ -38,13 +38,13 @@ def piece_of(book: Book, key: str, patch: Patch) -> Piece | None:
         for p in book.pieces(key, patch.role, patch.fabric)
         if (p.finished_width, p.finished_length) in (finished, finished[::-1])
     ]
-    before, above, after, below = around(book, key, patch.box, patch.block, home_of(patch))
+    before, above, after, below = around(book, key, patch.box, patch.block, patch.place)
     exact = (finished[0] + before + after, finished[1] + above + below)
     best = [p for p in like if exact == (p.exact_width or p.width, p.exact_length or p.length)]
     return next(iter([*best, *like]), None)
 
 
-def around(book: Book, key: str, box: Box, block: str | None = None, home: str = "",
+def around(book: Book, key: str, box: Box, block: str | None = None, home: BlockHome | None = None,
            turn: int = 0) -> Box:  # fmt: skip
     """Return what lies beyond each finished edge of a box: left, top, right, bottom.
 
@@ -64,18 +64,18 @@ def around(book: Book, key: str, box: Box, block: str | None = None, home: str =
     return edges[0], edges[1], edges[2], edges[3]
 
 
-def _outer(book: Book, key: str, home: str, turn: int) -> Box:
+def _outer(book: Book, key: str, home: BlockHome | None, turn: int) -> Box:
     """Return the box of a whole block of the top, in the frame turned with it."""
-    mates = [p for p in book.drafts[key].patches if home_of(p) == home]
+    mates = [p for p in book.drafts[key].patches if p.place == home]
     points = [turned(point, -turn) for p in mates for point in p.ring]
     xs, ys = zip(*points, strict=True)
     return min(xs), min(ys), max(xs), max(ys)
 
 
-def raw_size(book: Book, key: str, unit: Unit) -> tuple[Length, Length]:
-    """Return a unit's width and height with what lies beyond its finished edges."""
-    left, top, right, bottom = around(book, key, unit.box, turn=unit.turn)
-    return unit.width + left + right, unit.height + top + bottom
+def sewn_size(unit: Unit) -> tuple[Length, Length]:
+    """Return a unit's width and height as a ruler shows it once it is sewn, or trimmed."""
+    assert unit.sewn is not None
+    return unit.sewn.told
 
 
 def ground_letter(book: Book, keys: Sequence[str], block: str) -> str:
@@ -94,68 +94,3 @@ def making_of(book: Book, key: str, unit: Unit) -> Making | None:
     if not unit.made:
         return None
     return next((m for m in book.plans[key].makings if m.kind == unit.kind), None)
-
-
-def sewn_size(book: Book, key: str, unit: Unit) -> tuple[Length, Length] | None:
-    """Return a unit's width and height as sewn, and as trimmed where it is trimmed.
-
-    None when a patch has no piece of its own shape in the plan.
-    """
-    if unit.patch is not None:
-        return _cut_size(book, key, unit, unit.patch)
-    if unit.made or unit.section or unit.join not in ("across", "down"):
-        return trimmed_size(book, key, unit)
-    sizes = [sewn_size(book, key, part) for part in unit.parts]
-    known = [s for s in sizes if s is not None]
-    if len(known) < len(sizes):
-        return None
-    lost = 2 * book.pattern.sewing.seam * (len(known) - 1)
-    widths, heights = zip(*known, strict=True)
-    if unit.join == "across":
-        return sum(widths, Fraction(0)) - lost, max(heights)
-    return max(widths), sum(heights, Fraction(0)) - lost
-
-
-def _cut_size(book: Book, key: str, unit: Unit, patch: Patch) -> tuple[Length, Length] | None:
-    """Return the cut size of a patch, the way it lies in the unit."""
-    piece = piece_of(book, key, patch)
-    if piece is None:
-        return None
-    if piece.shape != "rectangle" or None in (piece.finished_width, piece.finished_length):
-        return book.raw(unit.width), book.raw(unit.height)
-    upright = (unit.width, unit.height) == (piece.finished_width, piece.finished_length)
-    return (piece.width, piece.length) if upright else (piece.length, piece.width)
-
-
-def trimmed_size(book: Book, key: str, unit: Unit) -> tuple[Length, Length]:
-    """Return the finished size of a unit with all that lies beyond its edges."""
-    making = making_of(book, key, unit)
-    if making is not None:
-        upright = (unit.width >= unit.height) == (making.trim[0] >= making.trim[1])
-        return making.trim if upright else making.trim[::-1]
-    first = unit.patches[0]
-    left, top, right, bottom = around(book, key, unit.box, first.block, home_of(first), unit.turn)
-    return unit.width + left + right, unit.height + top + bottom
-
-
-def rounded_up(book: Book, key: str, unit: Unit) -> bool:
-    """Return whether some patch of a unit is cut larger than it need be, by rounding."""
-    found = (piece_of(book, key, p) for p in unit.patches)
-    return any(
-        p is not None
-        and ((p.exact_width or p.width) != p.width or (p.exact_length or p.length) != p.length)
-        for p in found
-    )
-
-
-def is_box(unit: Unit) -> bool:
-    """Return whether a unit's outline is a rectangle that fills its box, as far as is known."""
-    ring, arcs = (unit.patch.ring, unit.patch.arcs) if unit.patch is not None else (
-        unit.ring, unit.arcs)  # fmt: skip
-    if not ring:
-        return unit.join in ("across", "down")
-    left, top, right, bottom = unit.box
-    lying = {turned(p, -unit.turn) for p in ring}
-    return len(lying) >= 4 and not arcs and all(
-        x in (left, right) or y in (top, bottom) for x, y in lying
-    ) and {(left, top), (right, top), (right, bottom), (left, bottom)} <= lying  # fmt: skip

@@ -11,7 +11,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from publish.model.draft import Patch, Unit
+from publish.model.draft import Unit
+from publish.write.phrase import listed
 
 BLOCK, TOP, BORDER = "block", "top", "border"
 
@@ -46,12 +47,26 @@ def every(unit: Unit) -> Iterator[Unit]:
 
 
 def groups(root: Unit) -> tuple[Group, ...]:
-    """Return the units that have parts, grouped by kind, parts before wholes."""
+    """Return the units that have parts, grouped by kind, parts before wholes.
+
+    Rows are told as they lie in the top: those of one kind are grouped where the same parts
+    follow each other in them.
+    """
     found: dict[str, list[Unit]] = {}
     for unit in every(root):
         if unit.parts:
             found.setdefault(unit.kind, []).append(unit)
-    return tuple(Group(tuple(units)) for units in _in_order(found).values())
+    return tuple(
+        Group(tuple(units)) for like in _in_order(found).values() for units in _as_they_lie(like)
+    )
+
+
+def _as_they_lie(units: list[Unit]) -> Iterator[list[Unit]]:
+    found: dict[tuple[str, ...], list[Unit]] = {}
+    for unit in units:
+        order = tuple(part.kind for part in unit.parts) if unit.series else ()
+        found.setdefault(order, []).append(unit)
+    yield from found.values()
 
 
 def _in_order(found: dict[str, list[Unit]]) -> dict[str, list[Unit]]:
@@ -75,11 +90,6 @@ def _in_order(found: dict[str, list[Unit]]) -> dict[str, list[Unit]]:
     return done
 
 
-def home_of(patch: Patch) -> str:
-    """Return which block of the top a patch is in; empty for what is in none."""
-    return patch.home or (f"r{patch.row}c{patch.column}" if patch.block is not None else "")
-
-
 def level(unit: Unit) -> str:
     """Return where a unit is made: inside a `block`, in the `top`, or as a `border`.
 
@@ -88,15 +98,18 @@ def level(unit: Unit) -> str:
     found = unit.patches
     if any(p.role == BORDER for p in found):
         return BORDER
-    homes = {home_of(p) for p in found}
-    if len(homes) == 1 and "" not in homes:
+    homes = {p.place for p in found}
+    if len(homes) == 1 and None not in homes:
         return BLOCK
-    return BORDER if any(home.startswith("round") for home in homes) else TOP
+    return BORDER if any(home is not None and home.in_round for home in homes) else TOP
 
 
-def numbered(part: Unit) -> bool:
-    """Return whether a unit's name ends in a number, as `row 2` does."""
-    return part.name.split(" ")[-1].isdigit()
+def together(group: Group) -> str:
+    """Return what several units are called: `rows 1 and 3`, or each by its name."""
+    series = {u.series for u in group.units}
+    if len(series) == 1 and group.unit.series:
+        return f"{series.pop()}s {listed([str(u.number) for u in group.units])}"
+    return listed(list(group.names))
 
 
 def runs(unit: Unit) -> list[tuple[Unit, int]]:

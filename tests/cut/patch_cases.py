@@ -15,11 +15,13 @@ from publish import cut
 from publish.cut.forms import Form
 from publish.model.cutplan import CutPlan, Piece
 from publish.model.draft import Draft, Patch, Unit
+from publish.model.homes import BlockHome, Where
 from publish.model.pattern import Block, PatchSpec, Pattern
 from publish.model.size import Size
 
 F = Fraction
 SEAM = F(1, 4)
+HOME = BlockHome(Where.ARRANGED)
 
 
 def points(*corners):
@@ -42,7 +44,7 @@ def right_triangle(leg, seam=SEAM):
 
 def patch(key, *corners, fabric="linen", **more):
     """Return a patch of the block `plume`."""
-    given = {"role": "ground", "block": "plume", "row": 0, "column": 0, "home": "r1c1"} | more
+    given = {"role": "ground", "block": "plume", "row": 0, "column": 0, "home": HOME} | more
     return Patch(key, points(*corners), fabric, **given)
 
 

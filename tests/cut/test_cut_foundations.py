@@ -18,6 +18,7 @@ from shapely.geometry import Polygon
 
 from publish.cut.foundations import rectangle
 from publish.model.draft import FoundationSection, Unit
+from publish.model.homes import BlockHome, Where
 
 F = Fraction
 AROUND = F(1, 2)
@@ -35,10 +36,17 @@ SECTION = FoundationSection(
 )  # fmt: skip
 
 
-def sewn(home, dx):
+def sewn(column, dx):
     """Return the section sewn, its patches somewhere on the top."""
+    home = BlockHome(Where.ARRANGED, 0, column)
     held = tuple(
-        replace(p, key=f"{home} {p.key}", home=home, ring=tuple((x + dx, y) for x, y in p.ring))
+        replace(
+            p,
+            key=f"{home} {p.key}",
+            home=home,
+            column=column,
+            ring=tuple((x + dx, y) for x, y in p.ring),
+        )
         for p in PATCHES
     )
     box = (F(dx), F(0), F(dx) + 6, F(6))
@@ -47,7 +55,7 @@ def sewn(home, dx):
 
 def made():
     whole = Unit("top", "top", (F(0), F(0), F(12), F(6)), "across",
-                 (sewn("r1c1", 0), sewn("r1c2", 6)))  # fmt: skip
+                 (sewn(0, 0), sewn(1, 6)))  # fmt: skip
     of = replace(size(6), width=F(12), inner_width=F(12), columns=2)
     return planned(whole, of=of, foundations=(SECTION,))
 
@@ -97,7 +105,7 @@ def test_a_rectangle_holds_its_patch_with_allowance_and_is_not_much_larger(ring,
 
 def test_a_section_of_another_block_is_named_with_its_block():
     other = replace(SECTION, key="reed A", block="reed", patches=PATCHES[:1], seams=(), count=1)
-    whole = Unit("top", "top", (F(0), F(0), F(6), F(6)), "across", (sewn("r1c1", 0),))
+    whole = Unit("top", "top", (F(0), F(0), F(6), F(6)), "across", (sewn(0, 0),))
     plan = planned(whole, pattern(), size(6), foundations=(SECTION, other))
     names = {p.name for p in plan.pieces}
     assert any("plume A1" in name for name in names)

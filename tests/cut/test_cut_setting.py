@@ -11,7 +11,7 @@ from fractions import Fraction
 
 import pytest
 from helpers import PROJECTS
-from patch_cases import form, patch, pattern, size, top
+from patch_cases import HOME, form, patch, pattern, size, top
 
 from publish import cut, draft, grade, read
 from publish.cut.classify import classify
@@ -171,7 +171,7 @@ def test_sashing_that_runs_through_is_cut_with_square_ends():
 def test_grain_follows_the_outside_and_then_the_seam_sewn_last():
     """A square of four triangles: long sides outside; sewn to a fifth, legs outside."""
     quarters = [
-        patch(f"q{i}", *corners, fabric=fabric, home="r1c1", spec=i)
+        patch(f"q{i}", *corners, fabric=fabric, home=HOME, spec=i)
         for i, (corners, fabric) in enumerate([
             (((0, 0), (4, 0), (2, 2)), "linen"), (((4, 0), (4, 4), (2, 2)), "moss"),
             (((4, 4), (0, 4), (2, 2)), "linen"), (((0, 4), (0, 0), (2, 2)), "moss"),

@@ -22,6 +22,7 @@ def data(name: str) -> dict[str, Any]:
     sizes = {key: grade.grade(pattern, key)[0] for key in pattern.sizes}
     drafts = {key: draft.draft(pattern, size)[0] for key, size in sizes.items()}
     plans, _ = cut.cut(pattern, sizes, drafts)
+    drafts = cut.construct(pattern, sizes, drafts, plans)
     found = numbers(pattern, sizes, drafts, plans)
     assert json.loads(json.dumps(found)) == found
     return found["sizes"]

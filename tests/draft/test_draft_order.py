@@ -41,7 +41,7 @@ def test_turning_a_block_changes_no_unit(name):
 
     def counts(**spec):
         unit = tree(library()[name], setting_fabric="moss", **spec)
-        inside = [u for u in every(unit) if {p.home for p in u.patches} == {"r1c1"}]
+        inside = [u for u in every(unit) if {str(p.place) for p in u.patches} == {"r1c1"}]
         return Counter(Counter(u.kind for u in inside).values()), set_in(unit)
 
     plain = counts()

@@ -7,6 +7,7 @@ computed by a stage, so that figures are checked against figures, not their own 
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from pathlib import Path
 
@@ -190,7 +191,8 @@ def draft(key: str) -> Draft:
             blocks.append(_joined("block", "block", "down", lines, "down"))
             half = size.block_side / 2
             places.append(Placement("fern", left + half, top + half, r, c))
-        rows.append(_joined("row", f"row {r + 1}", "across", blocks, ("left", "right")[r % 2]))
+        joined = _joined("row", f"row {r + 1}", "across", blocks, ("left", "right")[r % 2])
+        rows.append(replace(joined, series="row", number=r + 1) if len(blocks) > 1 else joined)
     unit = _joined("centre", "centre", "down", rows, "down")
     for number, border in enumerate(size.borders):
         unit = _bordered(unit, border, number, patches)

@@ -142,6 +142,7 @@ def _made(path: Path, keys: tuple[str, ...]) -> Patchwork:
         assert drafted is not None, notes
         sizes[key], drafts[key] = size, drafted
     plans, _ = cut.cut(pattern, sizes, drafts)
+    drafts = cut.construct(pattern, sizes, drafts, plans)
     manual, notes = write(pattern, sizes, drafts, plans)
     return Patchwork(pattern, sizes, drafts, dict(plans), manual, notes)
 

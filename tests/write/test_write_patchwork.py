@@ -189,7 +189,7 @@ def test_a_medallion_grows_round_by_round() -> None:
     counts = {
         side: sum(
             _number(n) if n not in ("a", "an") else 1
-            for n in re.findall(r"(\w+) (?:four|plain) blocks?", text_)
+            for n in re.findall(r"(\w+) (?:small )?(?:four|plain) blocks?", text_)
         )
         for side, text_ in sides.items()
     }
@@ -291,6 +291,8 @@ def test_rows_that_lie_turned_are_told_as_they_lie() -> None:
     """Row 2 is row 1 turned about: both seams go to the pieced block, so that they lock."""
     four = "block: [four, plain, plain, four]\n    columns: 2\n    rows: 2\n"
     book = sampler(RING.replace("block: plain\n", four))
-    rows = next(s for s in book.steps("assembling") if s.key.endswith("-row"))
-    assert "For rows 1 and 2" in rows.text and "plain block **A**" in rows.text
-    assert re.search(r"Press the seam toward (the four block|\*\*A\*\*)\.", rows.text)
+    one, two = (s.text for s in book.steps("assembling") if "For row " in s.text)
+    assert "four block and a large plain block **A**" in one
+    assert "plain block **A** and a large four block" in two
+    toward = [re.search(r"Press the seam toward ([^.]*)\.", text) for text in (one, two)]
+    assert toward[0] and toward[1] and toward[0][1] == toward[1][1]

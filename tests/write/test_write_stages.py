@@ -59,6 +59,7 @@ def through(path: Path) -> Made:
         sizes[key], drafts[key] = size, drafted
     plans, notes = cut.cut(pattern, sizes, drafts)
     assert not [n for n in notes if n.severity is Severity.ERROR]
+    drafts = cut.construct(pattern, sizes, drafts, plans)
     book, notes = write(pattern, sizes, drafts, plans)
     assert notes == () or {n.code for n in notes} <= {"W504", "W505"}
     return pattern, sizes, drafts, plans, book

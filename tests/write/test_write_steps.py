@@ -110,7 +110,7 @@ def test_pieces_of_published_sizes_sew_to_published_sizes() -> None:
     root = made.drafts["wall"].assembly
     row = next(g.unit for g in groups(root) if g.unit.name == "block row")
     assert {p.width for p in book.pieces("wall", "ground")} == {Fraction(7, 2)}
-    assert sewn_size(book, "wall", row) == (Fraction(19, 2), Fraction(7, 2))
+    assert sewn_size(row) == (Fraction(19, 2), Fraction(7, 2))
 
 
 def test_every_unit_of_the_tree_is_in_one_group() -> None:

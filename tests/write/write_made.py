@@ -6,7 +6,7 @@ them over. Shapes are a simple star; layouts put each piece in strips of its own
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from pathlib import Path
 
@@ -14,6 +14,7 @@ from shapely.geometry import LineString, MultiLineString, box
 from write_planned import plan_of
 from write_star import star
 
+from publish import cut
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, Patch, Placement, QuiltingLines, Unit
 from publish.model.pattern import (
@@ -140,6 +141,8 @@ def made(
     letters: dict[tuple[str, ...], str] = {}
     for key, size in result.sizes.items():
         result.plans[key] = plan_of(pattern, size, result.drafts[key], letters)
+    constructed = cut.construct(pattern, result.sizes, result.drafts, result.plans)
+    result.drafts.update(constructed)
     return result
 
 
@@ -189,8 +192,9 @@ def _joined(kind: str, name: str, join: str, parts: list[Unit], press: str) -> U
     if len(parts) == 1:
         return parts[0]
     lefts, tops, rights, bottoms = zip(*(p.box for p in parts), strict=True)
-    return Unit(kind, name, (min(lefts), min(tops), max(rights), max(bottoms)), join,
-                tuple(parts), None, press)  # fmt: skip
+    left, top, right, bottom = min(lefts), min(tops), max(rights), max(bottoms)
+    ring = (left, top), (right, top), (right, bottom), (left, bottom)
+    return Unit(kind, name, (left, top, right, bottom), join, tuple(parts), None, press, ring=ring)
 
 
 def _patch(
@@ -225,7 +229,8 @@ def _draft(pattern: Pattern, size: Size) -> Draft:
                 half = size.block_side / 2
                 places.append(Placement(block.motif, corner[0] + half, corner[1] + half, r, c))
         kind = "row " + " ".join(row)
-        rows.append(_joined(kind, f"row {r + 1}", "across", units, ("left", "right")[r % 2]))
+        joined = _joined(kind, f"row {r + 1}", "across", units, ("left", "right")[r % 2])
+        rows.append(replace(joined, series="row", number=r + 1) if len(units) > 1 else joined)
     whole = "centre" if size.borders else "top"
     unit = _joined(whole, whole, "down", rows, "down")
     for index, border in enumerate(size.borders):
