@@ -10,9 +10,9 @@ from __future__ import annotations
 from publish.model.draft import MotifShape
 from publish.model.pattern import Motif
 from publish.model.words import Section
+from publish.words.en.phrase import listed, measure
 from publish.write.context import Book
 from publish.write.marking import open_centre
-from publish.write.phrase import listed, measure
 from publish.write.practice import STITCH_INTERVAL, THREAD_LENGTH, TURN_AHEAD
 from publish.write.steps import StepList, figure
 from publish.write.trimming import add_trim

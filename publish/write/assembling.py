@@ -12,11 +12,11 @@ from itertools import pairwise
 from publish.model.draft import Unit
 from publish.model.words import Section
 from publish.surd import Length
+from publish.words.en.phrase import capital, counted, listed, rectangle
 from publish.write import on_point
 from publish.write.bench import Bench
 from publish.write.by_size import per_size
 from publish.write.context import Book
-from publish.write.phrase import capital, counted, listed, rectangle
 from publish.write.pressing import press_text, press_way
 from publish.write.sewn import raw_size
 from publish.write.steps import StepList, figure

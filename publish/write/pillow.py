@@ -10,8 +10,8 @@ from __future__ import annotations
 from publish.model.cutplan import PillowPlan
 from publish.model.pattern import PillowSpec
 from publish.model.words import Section
+from publish.words.en.phrase import counted, measure, number, rectangle, stitch
 from publish.write.context import Book
-from publish.write.phrase import counted, measure, number, rectangle, stitch
 from publish.write.practice import BASTING_STITCH, TURNING_SPARE
 from publish.write.steps import StepList, figure
 

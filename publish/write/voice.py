@@ -197,6 +197,7 @@ def _reworded(step: Step, words: Mapping[str, str]) -> Step:
         right=words.get("right", step.right),
         tip=words.get("tip", step.tip),
         caution=words.get("caution", step.caution),
+        own=True,
     )
 
 

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from helpers import DEMO, DRAWING, SMALLEST
+from rehearsed import write
 from write_cases import section_text, steps
 
 from publish import cut, draft, grade, read
@@ -18,7 +19,6 @@ from publish.model.size import Size
 from publish.model.words import Manual, Step
 from publish.notes import Severity
 from publish.proof import check
-from publish.write import write
 
 HEAD = SMALLEST.partition("sizes:\n")[0]
 PIECED = HEAD.replace(

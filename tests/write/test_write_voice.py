@@ -9,12 +9,13 @@ import pytest
 import write_made as w
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from rehearsed import write
 from write_voiced import PLACES, every, insert, keys, plain, quiet, rewrite, section, voiced
 
 from publish.model.pattern import StepChange
 from publish.model.words import Steps
 from publish.notes import Severity
-from publish.write import step_list, write
+from publish.write import step_list
 from publish.write.collect import text as all_text
 from publish.write.order import steps_of
 
