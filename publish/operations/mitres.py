@@ -31,6 +31,7 @@ from publish.words.values import (
     Word,
 )
 
+TO_PRESS = "a mitre to press"
 OPEN = tuple(f"corner {at} open" for at in range(4))
 """Corners whose two strips are not yet sewn together."""
 
@@ -117,12 +118,13 @@ class SewMitre(Operation):
 
     def carry_out(self, table: Table) -> None:
         top = table.take(self.top)
-        table.need(top.is_(PRESSED), "strips pressed towards the border", by=PressBorder, part=top)
+        ready = top.is_(PRESSED) or top.is_(TO_PRESS)
+        table.need(ready, "strips pressed towards the border", by=PressBorder, part=top)
         table.need(
             top.is_(OPEN[self.corner]), f"corner {self.corner + 1} open", by=SewMitred, part=top
         )
         table.sew("piecing", (self.depth + self.seam) * ROOT_2)
-        table.put(top.without(OPEN[self.corner]))
+        table.put(top.without(OPEN[self.corner], PRESSED).having(TO_PRESS))
 
     def values(self, moment: Moment) -> Values:
         return {"seam": Length(self.seam)}
@@ -143,7 +145,7 @@ class PressMitres(Operation):
         for corner, state in enumerate(OPEN):
             table.need(state not in top.state, f"corner {corner + 1} sewn", by=SewMitre, part=top)
         top = table.drafted(top, *self.drafted)
-        table.put(top.without(*OPEN).having(PRESSED, "mitres pressed"))
+        table.put(top.without(*OPEN, TO_PRESS).having(PRESSED))
 
     def values(self, moment: Moment) -> Values:
         top = moment.after(self.top)

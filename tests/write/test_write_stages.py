@@ -19,6 +19,7 @@ from publish.model.size import Size
 from publish.model.words import Manual, Step
 from publish.notes import Severity
 from publish.proof import check
+from publish.sew import sew
 
 HEAD = SMALLEST.partition("sizes:\n")[0]
 PIECED = HEAD.replace(
@@ -87,9 +88,15 @@ every_pattern = pytest.mark.parametrize("name", ["samphire", *PATTERNS])
 @every_pattern
 def test_nothing_that_proof_reads_in_the_words_is_wrong(made: dict[str, Made], name: str) -> None:
     """Lengths that nothing computed, wrong metric, unexplained short forms: P86x."""
-    notes = [n for n in check(*made[name]) if n.code.startswith("P86")]
+    making, _ = sew(*made[name][:4])
+    notes = [n for n in check(*made[name], making) if n.code.startswith("P86")]
     wrong = [f"{n.what}: {n.expected}" for n in notes]
     assert wrong == []
+
+
+@every_pattern
+def test_everything_can_be_made(made: dict[str, Made], name: str) -> None:
+    assert [n.what for n in sew(*made[name][:4])[1]] == []
 
 
 @every_pattern

@@ -27,7 +27,7 @@ def test_without_changes_the_booklet_is_as_generated() -> None:
 def test_a_step_is_rewritten_and_keeps_what_is_not_said() -> None:
     old = every(plain())["folding-half-8"]
     new = every(quiet(rewrite("folding-half-8", "Fold it like a letter.")).sections)[old.key]
-    assert new == replace(old, text="Fold it like a letter.")
+    assert new == replace(old, text="Fold it like a letter.", own=True)
 
 
 def test_a_tip_goes_and_a_picture_goes() -> None:
