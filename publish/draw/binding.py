@@ -1,6 +1,6 @@
 """Binding, one moment at a time.
 
-In: a size and `detail`: join, press, bias, start, corner or finish. Out: the figure.
+In: a size and `detail`: a key of `DETAILS`. Out: the figure.
 Invariant: strip width, seam and bias square are the plan's own; shapes keep their angles
 and proportions, lengths that would not fit are broken off.
 """
@@ -9,7 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from publish.draw.binding_edge import draw_corner, draw_finish, draw_start
+from publish.draw.binding_edge import (
+    draw_close,
+    draw_corner,
+    draw_finish,
+    draw_start,
+    draw_tuck,
+)
 from publish.draw.binding_strips import draw_bias, draw_join, draw_press
 from publish.draw.canvas import Canvas
 from publish.draw.context import CannotDrawError, Context
@@ -23,6 +29,8 @@ DETAILS: dict[str, Callable[[Workbench], str]] = {
     "press": draw_press,
     "bias": draw_bias,
     "start": draw_start,
+    "tuck": draw_tuck,
+    "close": draw_close,
     "corner": draw_corner,
     "finish": draw_finish,
 }

@@ -1,4 +1,4 @@
-"""Sewing the binding on: the start, a corner, and the finish on the back.
+"""Sewing the binding on: the start, a corner, the two ends, and the finish on the back.
 
 In: a workbench. Out: the drawing on its canvas; each function returns the alternative
 text.
@@ -64,8 +64,64 @@ def draw_start(bench: Workbench) -> str:
                level="top", fill=readable_on(bench.front), shift=(0, 6))  # fmt: skip
     return (
         "The folded binding lies on the front along one edge, raw edges level with the edge and "
-        "fold inward. A tail at the start is left loose; stitching begins in the middle of the "
-        f"side, {inches_text(bench.seam)} from the edge."
+        "fold inward. A tail at the start is left loose; the stitching beyond it lies "
+        f"{inches_text(bench.seam)} from the edge."
+    )
+
+
+def draw_close(bench: Workbench) -> str:
+    """Draw the opening between last and first stitch, and the tails that overlap in it."""
+    canvas, half = bench.canvas, float(bench.width) / 2
+    scale = 0.3 / half
+    frame = canvas.frame(0.06, 0.5, scale)
+    wide, high = (STEP_WIDTH - 0.12) / scale, 1.0 / scale
+    _quilt(frame, bench, 0, 0, wide, high)
+    frame.line((0, 0), (wide, 0), Stroke(edge_of(bench.front), 0.6))
+    last, first, seam = wide * 0.17, wide * 0.83, float(bench.seam)
+    left, right = wide / 2 - half, wide / 2 + half
+    fabric(frame, sheet(left, 0, wide - left, half), bench.strip)
+    fabric(frame, sheet(0, half * 0.1, right, half), bench.strip)
+    frame.line((0, seam), (last, seam), _light(bench))
+    frame.line((first, seam), (wide, seam), _light(bench))
+    for x in (last, first):
+        frame.circle((x, seam), 1.5, readable_on(bench.strip))
+    dimension(frame, (left, 0), (right, 0), f"overlap {set_inches(bench.width)}", 9)
+    on_quilt = readable_on(bench.front)
+    for x, text, anchor in ((last, "last stitch", "middle"), (first, "first stitch", "middle")):
+        leader(frame, (x, seam), (x, half * 2.1), text, anchor, dot=False, halo=bench.front,
+               fill=on_quilt)  # fmt: skip
+    return (
+        "The edge of the quilt between the last and the first stitch of the binding: the two tails "
+        f"lie along it and overlap by {inches_text(bench.width)}, the width of the strip."
+    )
+
+
+def draw_tuck(bench: Workbench) -> str:
+    """Draw the folded beginning, left open, and the end that goes inside it."""
+    canvas, half = bench.canvas, float(bench.width) / 2
+    scale = 0.3 / half
+    frame = canvas.frame(0.06, 0.5, scale)
+    wide, high = (STEP_WIDTH - 0.12) / scale, 1.0 / scale
+    _quilt(frame, bench, 0, 0, wide, high)
+    frame.line((0, 0), (wide, 0), Stroke(edge_of(bench.front), 0.6))
+    fold, first, seam = wide * 0.42, wide * 0.7, float(bench.seam)
+    fabric(frame, sheet(0, half * 0.12, wide * 0.3, half * 0.76), bench.strip)
+    fabric(frame, sheet(fold, 0, wide - fold, half), bench.strip)
+    frame.line((fold + seam, 0), (fold + seam, half), Stroke(readable_on(bench.strip), 0.5,
+                                                             (1.6, 1.4)))  # fmt: skip
+    frame.line((first, seam), (wide, seam), _light(bench))
+    frame.circle((first, seam), 1.5, readable_on(bench.strip))
+    arrow(frame, [(wide * 0.31, half / 2), (fold + wide * 0.06, half / 2)], ARROW)
+    on_quilt = readable_on(bench.front)
+    for x, y, text, anchor in ((wide * 0.12, half * 0.8, "end", "middle"),
+                               (fold, half, "folded beginning", "middle"),
+                               (first, seam, "first stitch", "middle")):  # fmt: skip
+        down = half * (2.6 if text == "folded beginning" else 1.8)
+        leader(frame, (x, y), (x, down), text, anchor, dot=False, halo=bench.front,
+               fill=on_quilt)  # fmt: skip
+    return (
+        "The folded beginning of the binding lies on the edge of the quilt, its first part not "
+        "sewn down; the other end is tucked into it."
     )
 
 

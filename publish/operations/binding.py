@@ -16,13 +16,15 @@ from publish.operations.operation import Moment, Operation, Shown
 from publish.operations.parts import Part
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.units import EIGHTH, inches_text, maker_inches
+from publish.units import inches_text, maker_inches
 from publish.words.values import Length, Rectangle, Values, Word
 
 TRIMMED = "layers level"
 BOUND = "bound in front"
 STARTED = "binding begun"
 CLOSED = "binding closed"
+POCKET = "its beginning folded in"
+MET = "its tails trimmed to meet"
 NOTHING = Fraction(0)
 
 
@@ -56,7 +58,10 @@ class TrimLevel(Operation):
 
 @dataclass(frozen=True, kw_only=True)
 class StartBinding(Operation):
-    """Lay the binding on and sew from `at` on `side` to the corner, a tail left loose."""
+    """Lay the binding on and sew from `at` on `side` to the corner, a tail left loose.
+
+    `tucked` folds the end of the tail in first, for the other to be laid inside.
+    """
 
     quilt: str
     binding: str
@@ -65,9 +70,17 @@ class StartBinding(Operation):
     """From the side's first corner, clockwise."""
     tail: Exact
     seam: Exact
+    middle: bool
+    longer: bool
+    """Whether only the longer sides will do."""
+    tucked: bool = False
 
     message: ClassVar[str] = "start-binding"
     tools: ClassVar[tuple[str, ...]] = ("walking foot", "clips")
+
+    @property
+    def says(self) -> str:
+        return "start-binding-tucked" if self.tucked else "start-binding"
 
     def carry_out(self, table: Table) -> None:
         quilt, strip = table.take(self.quilt), table.take(self.binding, by=JoinOnDiagonal)
@@ -81,7 +94,7 @@ class StartBinding(Operation):
         sewn = edge.with_stretch(self.at, edge.length.exact - self.seam, BOUND)
         edges = tuple(sewn if n == self.side else e for n, e in enumerate(quilt.edges))
         table.put(replace(quilt, edges=edges).having(STARTED))
-        table.put(replace(strip, key=_attached(self.binding)))
+        table.put(replace(strip, key=attached(self.binding)).having(*[POCKET] * self.tucked))
 
     def values(self, moment: Moment) -> Values:
         edge = moment.after(self.quilt).edges[self.side].length
@@ -89,11 +102,12 @@ class StartBinding(Operation):
             "tail": Length(self.tail),
             "seam": Length(self.seam),
             "from": Length(maker_inches(edge.told - self.at)),
-            "place": Word("middle" if abs(edge.exact - 2 * self.at) <= EIGHTH * 2 else "corner"),
+            "place": Word("middle" if self.middle else "corner"),
+            "side": Word("longer" if self.longer else "any"),
         }
 
     def figure(self, moment: Moment) -> Shown | None:
-        return Shown("binding", (("detail", "start"),))
+        return Shown("binding", (("detail", "tuck" if self.tucked else "start"),))
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -135,69 +149,113 @@ class TurnCorner(Operation):
 
 
 @dataclass(frozen=True, kw_only=True)
-class CloseBinding(Operation):
-    """Join the two tails over the gap, on the diagonal or one tucked into the other."""
+class MeetTails(Operation):
+    """Trim the two tails in the gap, so that they overlap for a diagonal join."""
+
+    quilt: str
+    binding: str
+    side: int
+    gap: tuple[Exact, Exact]
+    least: Exact
+    """Of a gap in which tails can be joined under a needle."""
+
+    message: ClassVar[str] = "meet-tails"
+
+    def carry_out(self, table: Table) -> None:
+        quilt, strip = table.look(self.quilt), table.take(attached(self.binding), by=StartBinding)
+        _all_turned(table, quilt, self.side, self.gap)
+        gap = self.gap[1] - self.gap[0]
+        table.need(
+            gap >= self.least,
+            "a gap long enough to join the tails",
+            by=StartBinding,
+            part=quilt,
+            expected=inches_text(self.least),
+            received=inches_text(gap),
+        )
+        _goes_round(table, quilt, strip, strip.width.told)
+        table.put(strip.having(MET))
+
+    def values(self, moment: Moment) -> Values:
+        strip = moment.after(attached(self.binding))
+        return {"gap": Length(self.gap[1] - self.gap[0]), "overlap": Length(strip.width.told)}
+
+    def figure(self, moment: Moment) -> Shown | None:
+        return Shown("binding", (("detail", "close"),))
+
+
+@dataclass(frozen=True, kw_only=True)
+class JoinTails(Operation):
+    """Join the two tails on the diagonal and sew the rest of the binding down."""
 
     quilt: str
     binding: str
     side: int
     gap: tuple[Exact, Exact]
     seam: Exact
-    way: str
-    """`diagonal` or `tucked`."""
-    least: Exact
-    """Of a gap in which two hands and a machine can join tails so."""
 
-    message: ClassVar[str] = "close-binding"
-
-    @property
-    def says(self) -> str:
-        return f"close-binding-{self.way}"
+    message: ClassVar[str] = "join-tails"
 
     def carry_out(self, table: Table) -> None:
-        quilt, strip = table.take(self.quilt), table.take(_attached(self.binding), by=StartBinding)
-        start, stop = self.gap
-        self._turned(table, quilt)
-        room = stop - start >= self.least
-        table.need(
-            room,
-            "a gap long enough to join the tails",
-            by=StartBinding,
-            part=quilt,
-            expected=inches_text(self.least),
-            received=inches_text(stop - start),
-        )
-        around = quilt.width.exact * 2 + quilt.height.exact * 2
-        asked = around + strip.width.told
-        table.need(
-            not quilt.known or strip.height.exact >= asked,
-            "binding enough to go round and overlap",
-            by=JoinOnDiagonal,
-            part=strip,
-            expected=inches_text(asked),
-            received=inches_text(strip.height.exact),
-        )
-        table.sew("binding", around)
-        edges = list(quilt.edges)
-        edges[self.side] = edges[self.side].with_stretch(start, stop, BOUND)
-        table.put(replace(quilt, edges=tuple(edges)).having(CLOSED))
-
-    def _turned(self, table: Table, quilt: Part) -> None:
-        """Note a side that is not bound from corner to corner, but for the gap."""
-        start, stop = self.gap
-        for n, edge in enumerate(quilt.edges):
-            far = edge.length.exact
-            ends = edge.covers(NOTHING, start, BOUND) and edge.covers(stop, far, BOUND)
-            ready = edge.covers(NOTHING, far, BOUND) or (n == self.side and ends)
-            table.need(ready, "every corner turned", by=TurnCorner, part=quilt)
+        quilt, strip = table.take(self.quilt), table.take(attached(self.binding), by=StartBinding)
+        table.need(strip.is_(MET), "tails that overlap by their width", by=MeetTails, part=strip)
+        table.put(_closed(table, quilt, self.side, self.gap))
 
     def values(self, moment: Moment) -> Values:
-        strip = moment.before(_attached(self.binding))
-        return {
-            "gap": Length(self.gap[1] - self.gap[0]),
-            "overlap": Length(strip.width.told),
-            "seam": Length(self.seam),
-        }
+        return {"seam": Length(self.seam)}
+
+
+@dataclass(frozen=True, kw_only=True)
+class TuckTail(Operation):
+    """Lay the end of the binding inside its folded beginning and sew over both."""
+
+    quilt: str
+    binding: str
+    side: int
+    gap: tuple[Exact, Exact]
+    inside: Exact
+
+    message: ClassVar[str] = "tuck-tail"
+
+    def carry_out(self, table: Table) -> None:
+        quilt, strip = table.take(self.quilt), table.take(attached(self.binding), by=StartBinding)
+        pocket = strip.is_(POCKET)
+        table.need(pocket, "a beginning that is folded in", by=StartBinding, part=strip)
+        _all_turned(table, quilt, self.side, self.gap)
+        _goes_round(table, quilt, strip, self.inside)
+        table.put(_closed(table, quilt, self.side, self.gap))
+
+    def values(self, moment: Moment) -> Values:
+        return {"inside": Length(self.inside)}
+
+
+def _all_turned(table: Table, quilt: Part, side: int, gap: tuple[Exact, Exact]) -> None:
+    """Note a side that is not bound from corner to corner, but for the gap."""
+    for n, edge in enumerate(quilt.edges):
+        far = edge.length.exact
+        ends = edge.covers(NOTHING, gap[0], BOUND) and edge.covers(gap[1], far, BOUND)
+        ready = edge.covers(NOTHING, far, BOUND) or (n == side and ends)
+        table.need(ready, "every corner turned", by=TurnCorner, part=quilt)
+
+
+def _goes_round(table: Table, quilt: Part, strip: Part, overlap: Exact) -> None:
+    """Note a binding that does not go round and overlap."""
+    asked = 2 * (quilt.width.exact + quilt.height.exact) + overlap
+    table.need(
+        not quilt.known or strip.height.exact >= asked,
+        "binding enough to go round and overlap",
+        by=JoinOnDiagonal,
+        part=strip,
+        expected=inches_text(asked),
+        received=inches_text(strip.height.exact),
+    )
+
+
+def _closed(table: Table, quilt: Part, side: int, gap: tuple[Exact, Exact]) -> Part:
+    table.sew("binding", 2 * (quilt.width.exact + quilt.height.exact))
+    edges = list(quilt.edges)
+    edges[side] = edges[side].with_stretch(*gap, BOUND)
+    return replace(quilt, edges=tuple(edges)).having(CLOSED)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -213,7 +271,7 @@ class SewDownBinding(Operation):
 
     def carry_out(self, table: Table) -> None:
         quilt = table.take(self.quilt)
-        table.need(quilt.is_(CLOSED), "the binding closed", by=CloseBinding, part=quilt)
+        table.need(quilt.is_(CLOSED), "the binding closed", by=JoinTails, part=quilt)
         # Folded, the strip lies a seam wide in front, as wide behind, and one of its own
         # allowances under the stitching: less does not reach the stitching at the back.
         table.need(
@@ -232,6 +290,6 @@ class SewDownBinding(Operation):
         return Shown("binding", (("detail", "finish"),))
 
 
-def _attached(binding: str) -> str:
+def attached(binding: str) -> str:
     """Return what a binding is called while it hangs at the quilt."""
     return f"{binding}, sewn on"

@@ -1,7 +1,7 @@
 """How a quilt is bound: where the binding begins, how long the gap is, how it is closed.
 
 In: a size's binding plan, the quilt as it lies on the table. Out: operations.
-Invariant: the gap lies within one side, away from both of its corners.
+Invariant: where it begins is `binding_start`'s; a side is the quilt's own, as it lies there.
 """
 
 from __future__ import annotations
@@ -10,10 +10,12 @@ from fractions import Fraction
 
 from publish.model.cutplan import BindingPlan
 from publish.operations.binding import (
-    CloseBinding,
+    JoinTails,
+    MeetTails,
     SewDownBinding,
     StartBinding,
     TrimLevel,
+    TuckTail,
     TurnCorner,
 )
 from publish.operations.binding_strips import (
@@ -25,17 +27,14 @@ from publish.operations.binding_strips import (
     SewBiasTube,
 )
 from publish.operations.operation import Where
-from publish.operations.parts import BOTTOM
+from publish.operations.parts import BOTTOM, RIGHT
 from publish.sew.bench import Bench, heap
+from publish.sew.binding_start import Start, start_of
 from publish.surd import Length
-from publish.units import round_down
 
 CHAPTER, QUILT, BINDING = "binding", "quilt", "binding"
 
-GAP, TAIL, CLEAR = Fraction(10), Fraction(6), Fraction(2)
-"""Inches of edge left open between the last and the first stitch; of binding left loose; and
-of edge that is sewn between a corner and either: common practice, no source."""
-BESIDE = Fraction(4)
+BESIDE = Fraction(3)
 """Inches of gap, beside the overlap, that a diagonal join needs to lie under a needle:
 common practice, no source."""
 
@@ -88,51 +87,56 @@ def _make(bench: Bench, plan: BindingPlan) -> None:
 
 def _sew(bench: Bench, plan: BindingPlan) -> None:
     quilt, seam = bench.look(QUILT), bench.seam
-    side = max(range(4), key=lambda n: (quilt.edges[n].length.exact, n == BOTTOM))
-    start, at, way = where_to_begin(quilt.edges[side].length.exact, plan.strip_width)
-    least = plan.strip_width + (BESIDE if way == "diagonal" else 0)
-    tail = min(TAIL, max(at - start, plan.strip_width))
-    one: Where = {"chapter": CHAPTER, "step": "start"}
-    two: Where = {"chapter": CHAPTER, "step": "close"}
+    sides = [edge.length.exact for edge in quilt.edges]
+    start = start_of(sides[0], sides[1])
+    wanted = max(sides) if start.longer else min(sides)
+    side = max(n for n in (BOTTOM, RIGHT) if sides[n] == wanted)
+    at = wanted - start.before
+    tucked = start.ends == "tucked"
+    gap = at - (start.tail if tucked else start.opening), at
+    one: Where = {"chapter": CHAPTER, "step": "start-tucked" if tucked else "start"}
     bench.add(
-        StartBinding(**one, quilt=QUILT, binding=BINDING, side=side, at=at, tail=tail, seam=seam)
+        StartBinding(
+            **one,
+            quilt=QUILT,
+            binding=BINDING,
+            side=side,
+            at=at,
+            tail=start.tail,
+            seam=seam,
+            middle=start.where == "middle",
+            longer=start.longer,
+            tucked=tucked,
+        )
     )
     for turn in range(1, 5):
-        until, then = start if turn == 4 else None, (side + turn) % 4
-        corner: Where = {"chapter": CHAPTER, "step": "corner"}
+        two: Where = {"chapter": CHAPTER, "step": "corner"}
+        until, then = gap[0] if turn == 4 else None, (side + turn) % 4
+        bench.add(TurnCorner(**two, tag=f"{turn}", quilt=QUILT, side=then, until=until, seam=seam))
+    _close(bench, plan, start, side, gap)
+    last: Where = {"chapter": CHAPTER, "step": "finish"}
+    bench.add(SewDownBinding(**last, quilt=QUILT, width=plan.strip_width, seam=seam))
+
+
+def _close(
+    bench: Bench, plan: BindingPlan, start: Start, side: int, gap: tuple[Length, Length]
+) -> None:
+    if start.ends == "tucked":
+        tuck: Where = {"chapter": CHAPTER, "step": "close-tucked"}
         bench.add(
-            TurnCorner(**corner, tag=f"{turn}", quilt=QUILT, side=then, until=until, seam=seam)
+            TuckTail(**tuck, quilt=QUILT, binding=BINDING, side=side, gap=gap, inside=start.inside)
         )
-    gap = start, at
+        return
+    meet: Where = {"chapter": CHAPTER, "step": "close"}
+    join: Where = {"chapter": CHAPTER, "step": "close-join"}
     bench.add(
-        CloseBinding(
-            **two, quilt=QUILT, binding=BINDING, side=side, gap=gap, seam=seam, way=way, least=least
+        MeetTails(
+            **meet,
+            quilt=QUILT,
+            binding=BINDING,
+            side=side,
+            gap=gap,
+            least=plan.strip_width + BESIDE,
         ),
-        SewDownBinding(
-            chapter=CHAPTER, step="finish", quilt=QUILT, width=plan.strip_width, seam=seam
-        ),
+        JoinTails(**join, quilt=QUILT, binding=BINDING, side=side, gap=gap, seam=bench.seam),
     )
-
-
-def where_to_begin(side: Length, width: Fraction) -> tuple[Fraction, Fraction, str]:
-    """Return from where to where on a side the gap is, and how it is closed.
-
-    The binding begins at its end: in the middle of the side where that leaves room.
-    """
-    long = round_down(side)
-    gap, way = opening(long, width)
-    middle = round_down(long / 2)
-    at = middle if middle - gap >= CLEAR else round_down((long + gap) / 2)
-    return at - gap, at, way
-
-
-def opening(side: Length, width: Fraction) -> tuple[Fraction, str]:
-    """Return how long the gap is on a side, and how it is closed.
-
-    It leaves `CLEAR` sewn beside both corners. Where no room is left for a diagonal join
-    under a needle, one tail is tucked into the other.
-    """
-    gap = min(GAP, round_down(side - 2 * CLEAR, Fraction(1, 2)))
-    if gap >= width + BESIDE:
-        return gap, "diagonal"
-    return max(width, min(gap, round_down(side / 2, Fraction(1, 2)))), "tucked"

@@ -158,8 +158,12 @@ class Language:
         one = inner[0].value if len(inner) == 1 else None
         function = self.grammar.FUNCTIONS[call.id.name]
         if isinstance(one, BySize):
-            each = [(function(v, self.value(v)), titles) for titles, v in one.items]
-            return Span(self._side_by_side(each), one, inner[0].name)
+            name, argument = inner[0].name, call.arguments.positional[0]
+            each = []
+            for titles, value in one.items:
+                said = text(tuple(self._placed(argument, _only(values, titles, name, value))))
+                each.append((function(value, said), titles))
+            return Span(self._side_by_side(each), one, name)
         return Span(function(one, text(inner)), one, inner[0].name if inner else "")
 
     def _chosen(self, choice: ast.SelectExpression, values: Values) -> Iterator[Span]:

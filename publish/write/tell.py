@@ -70,7 +70,7 @@ def chapter(book: Book, name: str, *, apart: bool = False, values: Values | None
     groups = _alike(made) if apart else [tuple(made)]
     title = speak.text(f"chapter-{name}", values or {})
     lead = speak.text(f"chapter-{name}", values or {}, "lead")
-    teller = Teller(book, speak, name, trusted)
+    teller = Teller(book, speak, name, apart, trusted)
     if len(groups) == 1:
         keys = groups[0]
         only = book.only(keys)
@@ -111,8 +111,10 @@ def _form(key: str, moment: Moment) -> object:
 class Teller:
     """Tells the steps of one chapter."""
 
-    def __init__(self, book: Book, speak: Language, name: str, trusted: OldWords | None) -> None:
+    def __init__(self, book: Book, speak: Language, name: str, apart: bool,
+                 trusted: OldWords | None) -> None:
         self.book, self.speak, self.name, self.trusted = book, speak, name, trusted
+        self.apart = apart
 
     def block(self, section: str, keys: tuple[str, ...], made: Step) -> Block:
         """Return the steps of a section for these sizes."""
@@ -130,7 +132,8 @@ class Teller:
     def _aliases(self, section: str, told: Told) -> tuple[tuple[str, str], ...]:
         """Return the keys that a step has where each size has a section of its own."""
         own = slug(section, told.key)
-        each = ((slug(self.name, size, told.key), size) for size in told.sizes)
+        sizes = told.sizes if self.apart else ()
+        each = ((slug(self.name, size, told.key), size) for size in sizes)
         return tuple(pair for pair in each if pair[0] != own)
 
     def told(self, made: Step) -> Iterator[Told]:

@@ -5,8 +5,8 @@ chapter-borders = { $rounds ->
     [yes] Adding the borders and rounds
    *[no] Adding the borders
 }
-    .lead = Measure the top through its middle, not along its edges, and cut the border to that
-        measure: it keeps the top square.
+    .lead = Measure the top at its middle and near both edges, and trim the strips to the average:
+        it keeps the top square.
 
 border-name = { $place ->
     [only] border
@@ -24,18 +24,18 @@ join-lengths = Join the cut lengths of the { $border } end to end, right sides t
 join-of = { $lengths } of { $letter } for each of the { $strips }
 strip-measures = { $letter } measures at least { $strip }
 
-measure-top-down = { $opening } Measure the top from top to bottom through the middle: it should be
-    { $height }.
+measure-top-down = { $opening } Measure the top from top to bottom at the middle and near both
+    edges: it should be { $height } on average.
     .caption = { $size }: the { $border }, sides first.
-measure-top-across = Measure from side to side through the middle, side strips included: it should
-    be { $width }.
-measure-top-down-across = { $opening } Its corners are mitred. Measure the top through the middle
-    both ways: it should be { $top }.
+measure-top-across = Measure from side to side in the same way, side strips included: it should be
+    { $width } on average.
+measure-top-down-across = { $opening } Its corners are mitred. Measure the top both ways at the
+    middle and near both edges: it should be { $top } on average.
     .caption = { $size }: the { $border }, mitred.
 
 cut-border = { $sides ->
-    [sides] Cut the two side strips { $letters } to your measure.
-   *[ends] Cut the top and bottom strips { $letters } to your measure.
+    [sides] Trim the two side strips { $letters } to your average.
+   *[ends] Trim the top and bottom strips { $letters } to your average.
 }
 pin-border = { $sides ->
     [sides] { $where ->
