@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from publish.operations.operation import Moment, Operation
 from publish.operations.table import Failing, Table
 from publish.surd import Length as Exact
-from publish.words.values import Length, Rectangle, Said, Several, Value
+from publish.words.values import Count, Length, Rectangle, Said, Several, Value
 
 Goal = Callable[[Table], None]
 """What the finished work of a size must be: looks at the table and notes what it is not."""
@@ -78,20 +78,31 @@ class Making:
 
 def lengths_told(moments: Iterable[Moment]) -> Iterator[Exact]:
     """Yield every length, in inches, that the words of some moments tell."""
+    for value in _told(moments):
+        if isinstance(value, Length):
+            yield value.inches
+        elif isinstance(value, Rectangle):
+            yield from (value.width, value.height)
+
+
+def counts_told(moments: Iterable[Moment]) -> Iterator[Count]:
+    """Yield every count with its noun that the words of some moments tell."""
+    for value in _told(moments):
+        if isinstance(value, Count) and value.noun:
+            yield value
+
+
+def _told(moments: Iterable[Moment]) -> Iterator[Value]:
     for moment in moments:
         for value in moment.operation.values(moment).values():
-            yield from _lengths(value)
+            yield from _within(value)
 
 
-def _lengths(value: Value) -> Iterator[Exact]:
-    match value:
-        case Length(inches):
-            yield inches
-        case Rectangle(width, height):
-            yield from (width, height)
-        case Several(items):
-            for item in items:
-                yield from _lengths(item)
-        case Said(_, values):
-            for _, inner in values:
-                yield from _lengths(inner)
+def _within(value: Value) -> Iterator[Value]:
+    """Yield a value and every value inside it."""
+    yield value
+    inner = value.items if isinstance(value, Several) else ()
+    if isinstance(value, Said):
+        inner = tuple(v for _, v in value.values)
+    for each in inner:
+        yield from _within(each)

@@ -1,12 +1,13 @@
 """Whether the designer's own words of a step agree with the operations that it stands for.
 
 In: a case with its making. Out: notes.
-Invariant: only her words are read, never those that were made from the operations; a letter
-or a length in them is one that the step's own operations take, leave or tell.
+Invariant: only her words are read, never those that were made from the operations; a letter,
+a length or a count in them is one that the step's own operations take, leave or tell.
 """
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from dataclasses import fields
 from fractions import Fraction
@@ -14,12 +15,14 @@ from fractions import Fraction
 from publish.notes import Note, warning
 from publish.operations.operation import Moment
 from publish.operations.parts import Part
-from publish.operations.rehearsal import lengths_told
+from publish.operations.rehearsal import counts_told, lengths_told
 from publish.proof.case import Case
-from publish.proof.claims import LETTER, Told, fragments, step_place, told
+from publish.proof.claims import COUNT, LETTER, Told, fragments, number, step_place, told
 from publish.proof.lengths import PRACTICE, said
 from publish.surd import Surd
 from publish.units import inches_text, maker_inches
+from publish.words import language
+from publish.words.values import Count
 
 
 def check(case: Case) -> Iterator[Note]:
@@ -28,6 +31,7 @@ def check(case: Case) -> Iterator[Note]:
         if one.step.own and one.step.covers:
             yield from _letters(case, one)
             yield from _lengths(case, one)
+            yield from _counts(case, one)
 
 
 def moments_of(case: Case, one: Told, size: str) -> list[Moment]:
@@ -47,10 +51,12 @@ def _letters(case: Case, one: Told) -> Iterator[Note]:
         }
         for letter in sorted(set(LETTER.findall(text)) - known):
             yield warning(
-                "P804", step_place(case, one),
+                "P804",
+                step_place(case, one),
                 f"{one.where} names piece {letter}, which its work does not take",
-                expected=" or ".join(sorted(k for k in known if k.isupper())), received=letter,
-            )  # fmt: skip
+                expected=" or ".join(sorted(k for k in known if k.isupper())),
+                received=letter,
+            )
 
 
 def _lengths(case: Case, one: Told) -> Iterator[Note]:
@@ -64,11 +70,33 @@ def _lengths(case: Case, one: Told) -> Iterator[Note]:
             if length.unit != "in" or length.inches in known | PRACTICE:
                 continue
             yield warning(
-                "P809", step_place(case, one),
+                "P809",
+                step_place(case, one),
                 f"{length.text} in {one.where} is no length of what is done there",
-                expected=" or ".join(map(inches_text, sorted(known))), received=length.text,
+                expected=" or ".join(map(inches_text, sorted(known))),
+                received=length.text,
                 help="use the computed value in the text instead of typing it",
-            )  # fmt: skip
+            )
+
+
+def _counts(case: Case, one: Told) -> Iterator[Note]:
+    """A count with the noun of one that the operations tell."""
+    for text, sizes in fragments(case, one.words, one.sizes):
+        known: dict[str, set[int]] = {}
+        for size in sizes:
+            for count in counts_told(moments_of(case, one, size)):
+                known.setdefault(count.noun, set()).add(count.number)
+        for noun, numbers in known.items():
+            one_, many = (language().value(Count(n, noun)).split(" ", 1)[1] for n in (1, 2))
+            for word in re.findall(rf"({COUNT}) (?:{one_}|{many})\b", text, re.IGNORECASE):
+                if number(word) not in numbers:
+                    yield warning(
+                        "P808",
+                        step_place(case, one),
+                        f"the number of {many} in {one.where} is not what is needed",
+                        expected=" or ".join(map(str, sorted(numbers))),
+                        received=word,
+                    )
 
 
 def _parts(moment: Moment) -> Iterator[Part]:
