@@ -40,7 +40,7 @@ KINDS = {
 }  # fmt: skip
 DETAILS = {
     "stitch": {"edge", "tip", "corner", "hole"},
-    "binding": {"join", "press", "start", "corner", "finish", "bias"},
+    "binding": {"join", "press", "start", "tuck", "corner", "close", "finish", "bias"},
     "sleeve": {"make", "attach"},
     "pillow": {"hem", "layer", "sew", "turn", "zip"},
 }
