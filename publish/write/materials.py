@@ -86,9 +86,7 @@ def use_of(book: Book, size: str, purpose: str) -> str:
     """Return a piece's purpose as the text says it: `border 1 side` is `inner border`."""
     words = purpose.split(" ")
     if words[0] == "border" and len(words) > 1 and words[1].isdigit():
-        return language().value(
-            border_called(int(words[1]) - 1, len(book.sizes[size].borders))
-        )
+        return language().value(border_called(int(words[1]) - 1, len(book.sizes[size].borders)))
     if purpose.startswith("pillow back"):
         return "pillow back"
     if purpose.startswith(_OF_TOP):

@@ -111,8 +111,9 @@ def _form(key: str, moment: Moment) -> object:
 class Teller:
     """Tells the steps of one chapter."""
 
-    def __init__(self, book: Book, speak: Language, name: str, apart: bool,
-                 trusted: OldWords | None) -> None:
+    def __init__(
+        self, book: Book, speak: Language, name: str, apart: bool, trusted: OldWords | None
+    ) -> None:
         self.book, self.speak, self.name, self.trusted = book, speak, name, trusted
         self.apart = apart
 

@@ -145,8 +145,9 @@ def reworded(
 
     def block(b: Any) -> Any:
         if isinstance(b, Steps):
-            return replace(b, items=tuple(
-                _said(s, said) if step in ("", s.key) else s for s in b.items))
+            return replace(
+                b, items=tuple(_said(s, said) if step in ("", s.key) else s for s in b.items)
+            )
         if step:
             return b
         if isinstance(b, Table):
