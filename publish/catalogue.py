@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from functools import cache
 
-from publish import cut, deliver, draft, draw, grade, proof, read, typeset, write
+from publish import cut, deliver, draft, draw, grade, proof, read, sew, typeset, write
 
 ACCEPTING: dict[str, str] = {
     "R171": "An acceptance that no warning answers to",
@@ -18,7 +18,7 @@ ACCEPTING: dict[str, str] = {
 }
 """Found once the other findings are known, by `accepting`."""
 
-STAGES = ("read", "grade", "draft", "cut", "write", "draw", "typeset", "proof", "deliver")
+STAGES = ("read", "grade", "draft", "cut", "sew", "write", "draw", "typeset", "proof", "deliver")
 INSPECTED = frozenset({"T701", "T702", *(f"T{n}" for n in range(712, 718))})
 """Codes of typesetting that a look at the pattern's own files finds."""
 
@@ -28,7 +28,7 @@ def codes(stage: str) -> Mapping[str, str]:
     if stage == "read":
         return {**read.CODES, **ACCEPTING}
     tables = {
-        "grade": grade, "draft": draft, "cut": cut, "write": write, "draw": draw,
+        "grade": grade, "draft": draft, "cut": cut, "sew": sew, "write": write, "draw": draw,
         "typeset": typeset, "proof": proof, "deliver": deliver,
     }  # fmt: skip
     found: Mapping[str, str] = tables[stage].CODES

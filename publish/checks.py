@@ -16,6 +16,7 @@ _ABOUT = {
     "grade": "the dimensions of a size",
     "draft": "shapes and seams",
     "cut": "pieces, strips and cloth",
+    "sew": "operations in order",
     "write": "words and steps",
     "draw": "figures and template sheets",
     "typeset": "layouts, fonts and pictures",

@@ -156,7 +156,7 @@ def _steps(arguments: argparse.Namespace) -> int:
         _print_report(stopped.report, sys.stderr)
         return ERRORS
     made = (work.pattern, work.sizes, work.drafts, work.plans)
-    print(write.step_list(write.generated(*made)))
+    print(write.step_list(write.generated(*made, work.making)))
     for name, text in write.value_list(*made):
         print(f"{{{{ {name} }}}}  {text}")
     return CLEAN

@@ -1,4 +1,4 @@
-"""The nine stages in order: a pattern's path in, every deliverable out.
+"""The ten stages in order: a pattern's path in, every deliverable out.
 
 In: a path. Out: `Work`, what each stage made, and a `Report`.
 Invariant: a stage gets values and gives values; nothing is written before everything is
@@ -26,6 +26,7 @@ from publish import (
     proof,
     read,
     report_page,
+    sew,
     typeset,
     write,
 )
@@ -48,7 +49,7 @@ FINDINGS = "findings/"
 
 
 def prepare(path: Path, progress: Progress = silent) -> Work:
-    """Run stages 1 to 5 and the checks before typesetting; write nothing.
+    """Run stages 1 to 6 and the checks before typesetting; write nothing.
 
     Findings on a motif are drawn, as `findings/*.svg` in the files. Raises PublishError,
     carrying every finding and these files, when a stage cannot go on.
@@ -71,7 +72,7 @@ def opened(path: Path, progress: Progress = silent) -> Work:
 
 
 def proceed(work: Work, progress: Progress = silent) -> None:
-    """Run stages 2 to 5 and the checks before typesetting on an opened pattern.
+    """Run stages 2 to 6 and the checks before typesetting on an opened pattern.
 
     Raises PublishError as `prepare` does; `work` then holds what was made before.
     """
@@ -106,7 +107,7 @@ def _drawn(work: Work, note: Note) -> bool:
 
 
 def _explain(work: Work, progress: Progress) -> None:
-    """Cut, write and proof what was drafted."""
+    """Cut, sew, write and proof what was drafted."""
     progress("cut", "pieces, strips and lengths to buy")
     made = (work.pattern, work.sizes, work.drafts)
     work.plans, notes = cut.cut(*made)
@@ -115,10 +116,14 @@ def _explain(work: Work, progress: Progress) -> None:
     work.stop_on_errors()
     work.drafts = cut.construct(*made, work.plans)
     made = (work.pattern, work.sizes, work.drafts)
-    progress("write", "steps and tables")
-    work.manual, notes = write.write(*made, work.plans)
+    progress("sew", "operations in order, rehearsed")
+    work.making, notes = sew.sew(*made, work.plans)
     work.add(notes)
-    work.add(proof.check(*made, work.plans, work.manual))
+    work.looked |= set(codes("sew"))
+    progress("write", "steps and tables")
+    work.manual, notes = write.write(*made, work.plans, work.making)
+    work.add(notes)
+    work.add(proof.check(*made, work.plans, work.manual, work.making))
     work.looked |= {*codes("write"), *proofed()}
 
 

@@ -19,6 +19,7 @@ from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import Manual
 from publish.notes import Note, PublishError, Report
+from publish.operations.rehearsal import Making
 from publish.workers import Workers
 
 PREFLIGHT = "preflight.txt"
@@ -33,6 +34,7 @@ class Work:
     sizes: dict[str, Size] = field(default_factory=dict)
     drafts: dict[str, Draft] = field(default_factory=dict)
     plans: Mapping[str, CutPlan] = field(default_factory=dict)
+    making: Making = field(default_factory=lambda: Making({}))
     manual: Manual | None = None
     printed: tuple[Printed, ...] = ()
     files: dict[str, bytes] = field(default_factory=dict)

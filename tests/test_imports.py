@@ -14,14 +14,16 @@ import pytest
 
 ROOT = Path(__file__).parents[1]
 PACKAGE = ROOT / "publish"
-STAGES = ("read", "grade", "draft", "cut", "write", "draw", "typeset", "proof", "deliver")
+STAGES = ("read", "grade", "draft", "cut", "sew", "write", "draw", "typeset", "proof", "deliver")
 BOTTOM = ("notes", "units", "colour", "surd", "arcs", "gtin")
 LIBRARIES = {"arcs": "shapely", "colour": "coloraide", "gtin": "stdnum"}
 """What a module at the bottom may import besides the standard library."""
+LANGUAGE = {"words": ("words",), "operations": ("operations", "words")}
+"""What stands beside model, below the stages, and what of the package it may import."""
 ABOVE = tuple(
     sorted(
         {p.stem for p in PACKAGE.iterdir() if p.suffix == ".py" or (p / "__init__.py").exists()}
-        - {*STAGES, *BOTTOM, "model", "__init__", "__main__"}
+        - {*STAGES, *BOTTOM, *LANGUAGE, "model", "__init__", "__main__"}
     )
 )
 """What orders and shows the stages: none of them knows of it."""
@@ -68,6 +70,9 @@ def strangers(path: str, tree: ast.AST) -> list[str]:
             wrong = other in (*STAGES, *ABOVE) and other != home
         elif home == "model":
             wrong = outside or other not in (None, "model", *BOTTOM)
+        elif home in LANGUAGE:
+            reader = home == "words" and name.startswith("fluent")
+            wrong = (outside and not reader) or other not in (None, *LANGUAGE[home], *BOTTOM)
         elif home in BOTTOM:
             library = home in LIBRARIES and name.startswith(LIBRARIES[home])
             wrong = (outside and not library) or other not in (None, *BOTTOM)
@@ -134,7 +139,7 @@ def test_modules_say_what_they_are_for() -> None:
     [
         ("cut/strips.py", "from publish.draft import outline", True),
         ("cut/strips.py", "from publish import draft", True),
-        ("cut/strips.py", "import publish.write.phrase", True),
+        ("cut/strips.py", "import publish.write.context", True),
         ("cut/strips.py", "from ..draft import outline", True),
         ("cut/strips.py", "from . import counts", False),
         ("cut/strips.py", "from publish.cut.counts import many", False),
@@ -142,7 +147,13 @@ def test_modules_say_what_they_are_for() -> None:
         ("cut/strips.py", "import highspy", False),
         ("cut/strips.py", "from publish import pipeline", True),
         ("proof/words.py", "from publish import compare", True),
-        ("compare/words.py", "from publish.write.phrase import measure", False),
+        ("compare/words.py", "from publish.words.en.phrase import measure", False),
+        ("operations/table.py", "from publish.words.values import Length", False),
+        ("operations/table.py", "from publish.model.draft import Draft", True),
+        ("operations/table.py", "from publish.sew.bench import Bench", True),
+        ("words/language.py", "from fluent.syntax import ast", False),
+        ("words/language.py", "from publish.operations.table import Table", True),
+        ("sew/borders.py", "from publish.operations.borders import SewBorder", False),
         ("model/draft.py", "import numpy", True),
         ("model/draft.py", "from shapely.geometry import Polygon", False),
         ("model/draft.py", "from publish.cut import cut", True),

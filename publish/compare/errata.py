@@ -16,7 +16,7 @@ from publish.compare.model import CONSEQUENCES, COSMETIC, Change, Edition, Overl
 from publish.compare.overlay import alt, overlays
 from publish.units import decimal_text
 from publish.web import embedded, render
-from publish.write.phrase import capital
+from publish.words.en.phrase import capital
 
 NOTHING = "Nothing changed for a maker."
 NEAR, LONG = 9, 24

@@ -12,7 +12,7 @@ from typing import Any
 
 from publish.compare.model import COSMETIC, CUT, Change, Edition, Piece, SizeEdition
 from publish.units import fraction_text
-from publish.write.phrase import counted, measure, number, rectangle
+from publish.words.en.phrase import counted, measure, number, rectangle
 
 
 def find(old: Edition, new: Edition) -> Iterator[Change]:

@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from publish.compare.model import COSMETIC, SEWN, Border, Change, Edition, SizeEdition
+from publish.operations.borders import border_called
 from publish.surd import Exact, Surd
 from publish.units import fraction_text, maker_inches, parse_number
-from publish.write.borders import border_name
-from publish.write.phrase import counted, measure, number, rectangle
+from publish.words import language
+from publish.words.en.phrase import counted, measure, number, rectangle
 
 
 def find(old: Edition, new: Edition) -> Iterator[Change]:
@@ -115,9 +116,9 @@ def _borders(
     for at, (was, is_) in enumerate(zip(before.borders, after.borders, strict=True)):
         parts = _border(old, new, was, is_)
         if parts:
+            name = language().value(border_called(at, many))
             yield Change(
-                SEWN, "border",
-                f"{after.title}: the {border_name(at, many)} {' and '.join(parts)}.", "",
+                SEWN, "border", f"{after.title}: the {name} {' and '.join(parts)}.", "",
                 after.key, {"width": fraction_text(was.width)}, {"width": fraction_text(is_.width)},
             )  # fmt: skip
 

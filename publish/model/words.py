@@ -63,6 +63,17 @@ class Step:
     figure: FigureSpec | None = None
     sizes: tuple[str, ...] = ()
     """Size keys the step applies to; empty for all."""
+    covers: tuple[str, ...] = ()
+    """Keys of the operations that it tells; empty while its chapter has none."""
+    own: bool = False
+    """Whether its words are the designer's."""
+    aliases: tuple[tuple[str, str], ...] = ()
+    """Other keys that it answers to, each for one size alone: key, size."""
+
+    @property
+    def generated(self) -> bool:
+        """Return whether its words were made from operations: nothing reads them again."""
+        return bool(self.covers) and not self.own
 
 
 @dataclass(frozen=True)

@@ -19,6 +19,7 @@ from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import Manual
 from publish.notes import Note
+from publish.operations.rehearsal import Making
 from publish.proof import (
     abbreviations,
     agreement,
@@ -56,8 +57,10 @@ from publish.proof import (
     printed_fonts,
     printed_pictures,
     printed_words,
+    prose,
     purchase,
     quoted,
+    rehearsed,
     scale,
     sewn,
     statements,
@@ -126,6 +129,8 @@ CHECKS: tuple[Check, ...] = (
     pictures.check,
     toolbox.check,
     operations.check,
+    rehearsed.check,
+    prose.check,
     named_fabrics.check,
     blocks.check,
     parts.check,
@@ -221,9 +226,10 @@ def check(
     drafts: Mapping[str, Draft],
     plans: Mapping[str, CutPlan],
     manual: Manual,
+    making: Making | None = None,
 ) -> tuple[Note, ...]:
     """Return every finding about the arithmetic and the construction."""
-    case = Case(pattern, sizes, drafts, plans, manual)
+    case = Case(pattern, sizes, drafts, plans, manual, making or Making({}))
     return tuple(note for each in CHECKS for note in each(case))
 
 

@@ -7,7 +7,7 @@ Invariant: only sizes that every stage has finished are checked; nothing is mend
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import cached_property
 from typing import Any
@@ -18,6 +18,7 @@ from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import Manual
 from publish.notes import Note, Place
+from publish.operations.rehearsal import Making
 
 
 @dataclass(frozen=True)
@@ -43,6 +44,7 @@ class Case:
     drafts: Mapping[str, Draft]
     plans: Mapping[str, CutPlan]
     manual: Manual
+    making: Making = field(default_factory=lambda: Making({}))
 
     @property
     def keys(self) -> tuple[str, ...]:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from publish.model.words import Section, Step, Steps
 from publish.notes import Place
@@ -43,12 +43,15 @@ class Told:
 
 
 def told(case: Case) -> Iterator[Told]:
-    """Yield every step in reading order."""
+    """Yield every step in reading order; one that was made from operations without words."""
     for section in case.manual.sections:
         for block in section.blocks:
             if isinstance(block, Steps):
-                for step in block.items:
+                for each in block.items:
+                    step = each
                     sizes = tuple(k for k in step.sizes or section.sizes if k in case.keys)
+                    if step.generated:
+                        step = replace(step, text="", right="", tip="", caution="")
                     yield Told(section, step, sizes or case.keys)
 
 

@@ -2,7 +2,7 @@
 
 In: a case. Out: notes.
 Invariant: the cover, the back cover and the table of sizes name every size once, with the
-finished width and height of its top; the steps of the binding tell the length to join.
+finished width and height of its top.
 """
 
 from __future__ import annotations
@@ -10,9 +10,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from publish.model.words import Table
-from publish.notes import Note, error, warning
+from publish.notes import Note, error
 from publish.proof.case import Case, Code
-from publish.proof.claims import fragments, step_place, told
 from publish.proof.lengths import said
 from publish.units import inches_text, maker_inches
 
@@ -43,7 +42,6 @@ def check(case: Case) -> Iterator[Note]:
                     expected=" × ".join(inches_text(v) for v in (size.width, size.height)),
                     received=words,
                 )  # fmt: skip
-    yield from _joined(case)
 
 
 def _tables(case: Case) -> list[tuple[str, tuple[tuple[str, str], ...]]]:
@@ -56,20 +54,3 @@ def _tables(case: Case) -> list[tuple[str, tuple[tuple[str, str], ...]]]:
         for row in table.rows
         if row.cells[0].lower() == "finished size"
     ]
-
-
-def _joined(case: Case) -> Iterator[Note]:
-    """The step that joins the binding tells how long it must be."""
-    for one in told(case):
-        figure = one.step.figure
-        if figure is None or figure.kind != "binding" or figure.get("detail") != "join":
-            continue
-        for key in one.sizes:
-            plan = case.plans[key].binding
-            parts = [text for text, sizes in fragments(case, one.words, one.sizes) if key in sizes]
-            if plan is not None and inches_text(plan.length) not in " ".join(parts):
-                yield warning(
-                    "P809", step_place(case, one),
-                    f"{one.where} does not tell how long the binding of the {key} must be",
-                    expected=inches_text(plan.length),
-                )  # fmt: skip

@@ -14,7 +14,7 @@ from publish.model.pattern import Motif
 from publish.notes import Note, warning
 from publish.proof import joining, rows
 from publish.proof.case import Case, Code
-from publish.proof.claims import LETTER, Told, is_cutting, told
+from publish.proof.claims import Told, is_cutting, told
 
 CODES = {
     "P857": Code(
@@ -52,10 +52,6 @@ def _layered(case: Case, key: str) -> bool:
     return case.plans[key].backing is not None and case.plans[key].batting is not None
 
 
-def _bound(case: Case, key: str) -> bool:
-    return case.plans[key].binding is not None
-
-
 def _cornered(case: Case, key: str) -> bool:
     turned = [m.key for m in _motif(case, key) if m.method == "needle-turn"]
     return any(case.drafts[key].motifs[k].inside_corners for k in turned)
@@ -83,16 +79,6 @@ def _paper_order(case: Case, key: str) -> bool:
     return any(len(f.patches) > 2 for f in case.drafts[key].foundations)
 
 
-def _mitred(case: Case, key: str) -> bool:
-    layers = case.sizes[key].layers
-    return any(r.border is not None and r.border.corners == "mitred" for r in layers)
-
-
-def _strips_joined(case: Case, key: str) -> bool:
-    plan = case.plans[key].binding
-    return plan is not None and (plan.strips > 1 or plan.square is not None)
-
-
 _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
     ("cutting the folded wedge", _folded, r"\bcut along the (?:dashed )?(?:cut )?line|\bcut .{0,40}"
      r"through all .{0,20}layers"),
@@ -107,9 +93,6 @@ _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
      r"\bthis is the \*\*finished line|draw[^.]*finished line"),
     ("squaring the top on point", lambda c, k: c.sizes[k].on_point,
      r"\bstraighten each\b|\bmake the corners square\b|\bsquare up the top\b"),
-    ("sewing mitred borders to the top", _mitred,
-     r"\bsew (?:the|each|all|all four) (?:border )?strips? (?:on\b|to the top\b)"),
-    ("sewing the mitres", _mitred, r"\bfold the top on the diagonal\b|\bsew (?:the|each) mitre"),
     ("printing the foundations", _papered, r"\bprint the foundations?\b"),
     ("laying the first patch on a foundation", _papered, r"\bpatch 1 on (?:it|the)\b"),
     ("sewing a patch to a foundation", _papered,
@@ -121,11 +104,6 @@ _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
      r"\btear the paper away\b|\b(?:take|pull|tear) the paper out\b"),
     ("layering the quilt", _layered, r"\blay the backing"),
     ("basting the layers", _layered, r"\bbaste (?:the|all|all three) layers"),
-    ("joining the binding strips", _strips_joined, r"\bbinding strips?\b.*\b(?:join|sew)|\bbias\b"),
-    ("turning the binding at a corner", _bound, r"\bbefore (?:the|each) corner"),
-    ("closing the binding", _bound,
-     r"\btwo (?:tails|ends)|\btails?\b.{0,80}\b(?:join|overlap|tuck)"),
-    ("finishing the binding at the back", _bound, r"\bover to the back"),
 )  # fmt: skip
 
 _QUILTED = {
@@ -142,10 +120,8 @@ _ORDER = (
      r"^Take out the basting,.*back over"),
     ("sewing the motif down", r"\bsweep the turn-under",
      "trimming the block", r"\bTrim each block to\b"),
-    ("joining the binding strips", r"^Take the binding strips|\bJoin them all in this way",
-     "pressing the binding in half", r"^Press the strip in half along"),
     ("marking the wedge", r"\bDraw around the paper", "cutting the wedge",
-     r"\bcut along the dashed line through all"),
+     r"\bcut along the dashed line through"),
     ("basting the motif", r"^Baste the motif to the ground", "sewing the motif down",
      r"\bsweep the turn-under"),
     ("piecing", r"\bMake (?:\w+)\.", "sewing rows", r"\bsew (?:\w+ )?rows\b"),
@@ -166,7 +142,6 @@ def check(case: Case) -> Iterator[Note]:
                     help="reword the step that said so instead of removing it",
                 )  # fmt: skip
         yield from _folds(case, key, text)
-        yield from _lengths(case, key, steps)
         for what in (*joining.untold(case, key, steps), *rows.untold(case, key, steps)):
             yield warning(
                 "P857", case.pattern.place("steps"), f"no step of the {key} {what}",
@@ -181,20 +156,6 @@ def check(case: Case) -> Iterator[Note]:
                     f"no step of the {key} is quilting the {spec.area} ({spec.style})",
                 )  # fmt: skip
         yield from _order(case, key, steps)
-
-
-def _lengths(case: Case, key: str, steps: list[Told]) -> Iterator[Note]:
-    """Border strips that are cut in several lengths are joined end to end."""
-    joining = [s.words for s in steps if re.search(r"\bend to end\b", s.words, re.IGNORECASE)]
-    joined = set(LETTER.findall("\n".join(joining)))
-    for piece in case.plans[key].pieces:
-        long = piece.purpose.startswith("border") and piece.joined_from > 1
-        if long and piece.letter not in joined:
-            yield warning(
-                "P857", case.pattern.place("steps"),
-                f"no step of the {key} joins the lengths of {piece.letter} end to end",
-                help="reword the step that said so instead of removing it",
-            )  # fmt: skip
 
 
 def _folds(case: Case, key: str, text: str) -> Iterator[Note]:

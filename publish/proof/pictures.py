@@ -14,6 +14,7 @@ from collections.abc import Iterator
 from publish.notes import Note, error, warning
 from publish.proof.case import Case, Code
 from publish.proof.claims import Told, is_cutting, step_place, told
+from publish.proof.prose import moments_of
 
 CODES = {
     "P866": Code(
@@ -45,7 +46,7 @@ def check(case: Case) -> Iterator[Note]:
     for one in told(case):
         figure = one.step.figure
         if figure is None:
-            needed = _needs(one)
+            needed = _asked(case, one) if one.step.generated else _needs(one)
             if needed:
                 yield warning(
                     "P866", step_place(case, one), f"{one.where} has no figure",
@@ -56,6 +57,13 @@ def check(case: Case) -> Iterator[Note]:
                 "P867", step_place(case, one), f"the figure of {one.where} shows another size",
                 expected=" or ".join(one.sizes), received=figure.size,
             )  # fmt: skip
+
+
+def _asked(case: Case, one: Told) -> str:
+    """Return the figure that a step's operations ask for."""
+    moments = (m for key in one.sizes for m in moments_of(case, one, key))
+    shown = (moment.operation.figure(moment) for moment in moments)
+    return next((figure.kind for figure in shown if figure is not None), "")
 
 
 def _needs(one: Told) -> str:

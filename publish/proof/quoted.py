@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from publish.notes import Note, warning
+from publish.operations.rehearsal import lengths_told
 from publish.proof.case import Case, Code
 from publish.proof.claims import fragments
 from publish.proof.lengths import NEAR, PRACTICE, Said, said, settled
@@ -47,7 +48,7 @@ PRACTICE_YARDS = frozenset({64 * YARD})
 
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each length in the words that nothing accounts for."""
-    known = {key: _Known(*settled(case, (key,))) for key in case.keys}
+    known = {key: _of(case, key) for key in case.keys}
     together: dict[tuple[str, ...], _Known] = {(key,): known[key] for key in case.keys}
     titles = {case.sizes[key].title: key for key in case.keys}
     told: set[tuple[str, str]] = set()
@@ -102,6 +103,13 @@ class _Known:
         if (unit, places) not in self._written:
             self._written[unit, places] = {_metric(v, unit, places) for v in self.exact}
         return self._written[unit, places]
+
+
+def _of(case: Case, key: str) -> _Known:
+    """Return what is settled of a size, and what its operations tell."""
+    exact, curved = settled(case, (key,))
+    made = case.making.sizes.get(key)
+    return _Known(exact | set(lengths_told(made.moments) if made else ()), curved)
 
 
 def _union(known: list[_Known]) -> _Known:

@@ -17,6 +17,7 @@ from publish.notes import Note, warning
 from publish.proof.case import Case, Code
 from publish.proof.claims import LETTER, is_cutting, sentences, step_place, told
 from publish.proof.joining import made
+from publish.proof.rehearsed import told_letters
 
 CODES = {
     "P804": Code(
@@ -95,7 +96,7 @@ def _on_foundations(case: Case, key: str) -> set[str]:
 
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each piece left over, and for each that is asked for in vain."""
-    sewn = {key: _on_foundations(case, key) for key in case.keys}
+    sewn = {key: _on_foundations(case, key) | told_letters(case, key) for key in case.keys}
     cut = {key: {p.letter for p in case.plans[key].pieces} for key in case.keys}
     for one in told(case):
         named = set(LETTER.findall(one.words))

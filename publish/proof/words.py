@@ -2,7 +2,8 @@
 
 In: a manual. Out: `Passage`s in reading order.
 Invariant: every word that the typesetter will set is in one passage, figure captions
-included; words drawn inside figures are not.
+included; not the words of steps made from operations, which nothing reads again, nor words
+drawn inside figures.
 """
 
 from __future__ import annotations
@@ -88,6 +89,8 @@ def _plain(block: Block) -> tuple[str, ...]:
 
 
 def _step(section: Section, step: Step) -> Iterator[Passage]:
+    if step.generated:
+        return
     where = f"step {step.number} of {section.title}"
     sizes = step.sizes or section.sizes
     for text in (step.text, step.right, step.tip, step.caution):

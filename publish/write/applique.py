@@ -10,10 +10,10 @@ from __future__ import annotations
 from publish.model.draft import MotifShape
 from publish.model.pattern import Motif
 from publish.model.words import Section
+from publish.words.en.phrase import listed, measure
 from publish.write.context import Book
 from publish.write.marking import open_centre
 from publish.write.openings import openings_bend_both_ways
-from publish.write.phrase import listed, measure
 from publish.write.practice import STITCH_APART, STITCH_INTERVAL, THREAD_LENGTH, TURN_AHEAD
 from publish.write.steps import StepList, figure
 from publish.write.trimming import add_trim

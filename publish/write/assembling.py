@@ -11,12 +11,12 @@ from publish.model.draft import Unit
 from publish.model.size import Size
 from publish.model.words import Section
 from publish.surd import Length
+from publish.words.en.phrase import capital, counted, listed, plural, rectangle
 from publish.write import on_point
 from publish.write.bench import Bench
 from publish.write.by_size import per_size
 from publish.write.context import Book
 from publish.write.meeting import meets
-from publish.write.phrase import capital, counted, listed, plural, rectangle
 from publish.write.pressing import press_text, told
 from publish.write.sewn import sewn_size
 from publish.write.steps import StepList, figure

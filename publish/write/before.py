@@ -10,8 +10,8 @@ import re
 from fractions import Fraction
 
 from publish.model.words import Block, Box, Paragraph, Row, Section, Steps, Table
+from publish.words.en.phrase import listed, measure, stitch, to_buy
 from publish.write.context import Book
-from publish.write.phrase import listed, measure, stitch, to_buy
 from publish.write.practice import PIECING_STITCH
 from publish.write.steps import StepList
 from publish.write.templates import add_printing, printed

@@ -15,9 +15,9 @@ from functools import cached_property
 from publish.model.cutplan import Piece
 from publish.model.draft import Patch, Unit
 from publish.model.homes import BlockHome
+from publish.words.en.phrase import article, counted, listed, number, plural
 from publish.write.context import Book
 from publish.write.nouns import noun
-from publish.write.phrase import article, counted, listed, number, plural
 from publish.write.sewn import piece_of
 from publish.write.tree import BLOCK, Group, groups, level, runs
 

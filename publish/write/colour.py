@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from publish.colour import lightness, lightness_step
 from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Row, Section, Table
+from publish.words.en.phrase import capital, counted, listed, measure
 from publish.write.context import Book
-from publish.write.phrase import capital, counted, listed, measure
 from publish.write.practice import CUT_AWAY
 from publish.write.steps import figure
 

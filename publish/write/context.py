@@ -1,6 +1,6 @@
 """What every section asks about the pattern: sizes, motifs, names, values side by side.
 
-In: pattern, sizes, drafts, plans. Out: `Book`, a read-only view.
+In: pattern, sizes, drafts, plans, making. Out: `Book`, a read-only view.
 Invariant: only sizes that have been graded, drafted and planned are written about, in
 the pattern's order; the only sums made here are finished size plus seams (`raw`, `front`).
 """
@@ -9,25 +9,27 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from publish.model.cutplan import CutPlan, Piece
 from publish.model.draft import Draft, MotifShape
 from publish.model.pattern import Block, Motif, Pattern, QuiltingSpec
 from publish.model.size import Size
+from publish.operations.rehearsal import Making
 from publish.surd import Length
-from publish.write.phrase import listed, ordinal
+from publish.words.en.phrase import listed, ordinal
 
 
 @dataclass(frozen=True)
 class Book:
-    """The four inputs of the stage, and the questions that sections ask of them."""
+    """The inputs of the stage, and the questions that sections ask of them."""
 
     pattern: Pattern
     sizes: Mapping[str, Size]
     drafts: Mapping[str, Draft]
     plans: Mapping[str, CutPlan]
+    making: Making = field(default_factory=lambda: Making({}))
 
     @property
     def keys(self) -> tuple[str, ...]:

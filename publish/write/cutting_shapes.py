@@ -11,8 +11,8 @@ from collections.abc import Sequence
 from publish.model.cutplan import CutPlan, FabricPlan, Piece, PieceTemplate
 from publish.surd import Exact
 from publish.units import decimal_text
+from publish.words.en.phrase import counted, listed, measure, number, plural
 from publish.write.context import Book
-from publish.write.phrase import counted, listed, measure, number, plural
 from publish.write.steps import StepList
 
 ONCE, TWICE, TEMPLATE, OVERSIZE = "once-cut triangle", "twice-cut triangle", "template", "oversize"

@@ -19,7 +19,7 @@ from jinja2 import StrictUndefined, TemplateError, TemplateSyntaxError, nodes
 from jinja2.sandbox import SandboxedEnvironment
 
 from publish.model.names import EACH
-from publish.write.phrase import capital, listed
+from publish.words.en.phrase import capital, listed
 from publish.write.values import Values, flat
 
 _ALLOWED = (nodes.Template, nodes.Output, nodes.TemplateData, nodes.Name, nodes.Getattr,

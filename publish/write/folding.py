@@ -11,8 +11,8 @@ from fractions import Fraction
 
 from publish.model.pattern import Motif
 from publish.model.words import Paragraph, Section
+from publish.words.en.phrase import capital, counted, listed, number, rectangle
 from publish.write.context import Book
-from publish.write.phrase import capital, counted, listed, number, rectangle
 from publish.write.steps import StepList, figure
 
 SEQUENCE = {

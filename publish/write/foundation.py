@@ -11,9 +11,9 @@ from collections import Counter
 
 from publish.model.draft import FoundationSection, Unit
 from publish.model.words import Block, Box, FigureBlock, Paragraph, Row, Section, Table
+from publish.words.en.phrase import capital, counted, listed, measure, number, rectangle, stitch
 from publish.write.bench import Bench
 from publish.write.context import Book
-from publish.write.phrase import capital, counted, listed, measure, number, rectangle, stitch
 from publish.write.piecing import right_size
 from publish.write.practice import FOUNDATION_SPARE, FOUNDATION_STITCH, PIECING_STITCH
 from publish.write.pressing import press_text

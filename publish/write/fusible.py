@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from publish.model.pattern import Motif
 from publish.model.words import Section
+from publish.words.en.phrase import counted, listed, measure, number, ordinal, stitch
 from publish.write.applique import by_method
 from publish.write.context import Book
 from publish.write.marking import open_centre
@@ -19,7 +20,6 @@ from publish.write.nested import (
     nested_on_cloth,
     nested_on_web,
 )
-from publish.write.phrase import counted, listed, measure, number, ordinal, stitch
 from publish.write.placing import add_crease, add_layout
 from publish.write.practice import FUSED_SPARE, ZIGZAG_LENGTH, ZIGZAG_WIDTH
 from publish.write.steps import StepList

@@ -12,7 +12,7 @@ from fractions import Fraction
 
 from publish.model.words import Block, Row, Section, Table
 from publish.units import fraction_text, parse_number
-from publish.write.phrase import metric
+from publish.words.en.phrase import metric
 from publish.write.terms import TERMS
 
 _INCHES = re.compile(r"(?<![\d/.])(?<!unit )((?:\d+ )?\d+/\d+|\d+) in\b")

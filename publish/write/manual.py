@@ -1,6 +1,6 @@
 """The order of the booklet, its covers, and what the designer should know.
 
-In: pattern, sizes, drafts, plans. Out: `Manual` and notes.
+In: pattern, sizes, drafts, plans, making. Out: `Manual` and notes.
 Invariant: sections come in working order; a section that a pattern does not need is not
 there; the abbreviations and the glossary are made from the text of everything else.
 """
@@ -15,12 +15,12 @@ from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import BackCover, Cover, Manual, Section
 from publish.notes import Note
+from publish.operations.rehearsal import Making
+from publish.words.en.phrase import rectangle
 from publish.write import (
     applique,
     assembling,
     before,
-    binding,
-    borders,
     care,
     cautions,
     colour,
@@ -38,7 +38,9 @@ from publish.write import (
     prepared,
     pressing_plan,
     quilting,
+    rounds,
     sleeve,
+    tell,
     templates,
     tools,
     voice,
@@ -46,7 +48,6 @@ from publish.write import (
 from publish.write.checks import notes_on
 from publish.write.collect import text
 from publish.write.context import Book
-from publish.write.phrase import rectangle
 from publish.write.steps import figure
 
 
@@ -55,13 +56,14 @@ def write(
     sizes: Mapping[str, Size],
     drafts: Mapping[str, Draft],
     plans: Mapping[str, CutPlan],
+    making: Making,
 ) -> tuple[Manual, tuple[Note, ...]]:
     """Return the booklet in words, and notes on what it could not say.
 
     Sizes without a draft or a plan are left out; the stage that could not make them has
     said why.
     """
-    book = Book(pattern, sizes, drafts, plans)
+    book = Book(pattern, sizes, drafts, plans, making)
     sections = _sections(book) if book.keys else ()
     sections, found = voice.voiced(book, sections)
     manual = Manual(_cover(book), sections, _back(book), _foot(pattern))
@@ -73,9 +75,10 @@ def generated(
     sizes: Mapping[str, Size],
     drafts: Mapping[str, Draft],
     plans: Mapping[str, CutPlan],
+    making: Making,
 ) -> tuple[Section, ...]:
     """Return the sections as they are before the designer's changes to their steps."""
-    book = Book(pattern, sizes, drafts, plans)
+    book = Book(pattern, sizes, drafts, plans, making)
     return _sections(book) if book.keys else ()
 
 
@@ -97,9 +100,11 @@ def _sections(book: Book) -> tuple[Section, ...]:
         prepared.sewing(book),
         fusible.section(book),
         *assembling.sections(book),
-        *borders.sections(book),
+        *tell.chapter(
+            book, "borders", apart=True, values=rounds.of_title(book), trusted=rounds.add
+        ),
         quilting.section(book),
-        binding.section(book),
+        *tell.chapter(book, "binding"),
         sleeve.section(book),
         pillow.section(book),
         care.section(book),

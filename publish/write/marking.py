@@ -12,9 +12,9 @@ from shapely.geometry import Point
 from publish.model.draft import MotifShape
 from publish.model.pattern import Motif
 from publish.model.words import Block, Paragraph, Section
+from publish.words.en.phrase import capital, counted, listed, measure, number, plural
 from publish.write.context import Book
 from publish.write.folding import alike, folded
-from publish.write.phrase import capital, counted, listed, measure, number, plural
 from publish.write.practice import WEDGE_BASTING
 from publish.write.steps import StepList, figure
 

@@ -13,10 +13,10 @@ from functools import partial
 
 from publish.model.cutplan import CutPlan, FabricPlan, Piece, WebPlan
 from publish.model.words import Block, Bullets, Paragraph, Row, Section, Table
+from publish.operations.borders import border_called
 from publish.units import inches_text, round_up
-from publish.write.borders import border_name
-from publish.write.context import Book
-from publish.write.phrase import (
+from publish.words import language
+from publish.words.en.phrase import (
     capital,
     counted,
     listed,
@@ -26,6 +26,7 @@ from publish.write.phrase import (
     thread,
     to_buy,
 )
+from publish.write.context import Book
 from publish.write.practice import BOBBIN, SPOOL_METRES
 from publish.write.precut import alternatives, purchase
 
@@ -98,7 +99,7 @@ def use_of(book: Book, size: str, purpose: str) -> str:
     """Return a piece's purpose as the text says it: `border 1 side` is `inner border`."""
     words = purpose.split(" ")
     if words[0] == "border" and len(words) > 1 and words[1].isdigit():
-        return border_name(int(words[1]) - 1, len(book.sizes[size].borders))
+        return language().value(border_called(int(words[1]) - 1, len(book.sizes[size].borders)))
     if purpose.startswith("pillow back"):
         return "pillow back"
     if purpose.startswith(_OF_TOP):

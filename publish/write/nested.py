@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from publish.words.en.phrase import counted, measure
 from publish.write.context import Book
-from publish.write.phrase import counted, measure
 from publish.write.practice import WEB_APART
 from publish.write.steps import StepList, figure
 

@@ -8,8 +8,8 @@ its finished size and its seams.
 from __future__ import annotations
 
 from publish.model.draft import Unit
+from publish.words.en.phrase import capital, counted, listed, measure, rectangle
 from publish.write.bench import Bench
-from publish.write.phrase import capital, counted, listed, measure, rectangle
 from publish.write.pressing import press_way
 from publish.write.sewn import sewn_size
 from publish.write.steps import StepList, figure

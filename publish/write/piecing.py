@@ -11,12 +11,12 @@ from publish.model.draft import Unit
 from publish.model.words import Block, FigureBlock, FigureSpec, Paragraph, Section
 from publish.surd import Length
 from publish.units import EIGHTH
+from publish.words.en.phrase import article, capital, listed, measure, number, rectangle, stitch
 from publish.write import quick
 from publish.write.bench import Bench
 from publish.write.context import Book
 from publish.write.joins import curve_sewn, sewn
 from publish.write.nouns import HALF_SQUARE
-from publish.write.phrase import article, capital, listed, measure, number, rectangle, stitch
 from publish.write.practice import PIECING_STITCH
 from publish.write.pressing import press_text
 from publish.write.sewn import making_of, sewn_size

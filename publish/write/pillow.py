@@ -10,9 +10,9 @@ from __future__ import annotations
 from publish.model.cutplan import PillowPlan
 from publish.model.pattern import PillowSpec
 from publish.model.words import Section
+from publish.words.en.phrase import counted, measure, number, rectangle, stitch
 from publish.write.by_size import alone
 from publish.write.context import Book
-from publish.write.phrase import counted, measure, number, rectangle, stitch
 from publish.write.practice import BASTING_STITCH, EAR_IN, EAR_OVER, TURNING_SPARE
 from publish.write.steps import StepList, figure
 

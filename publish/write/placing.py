@@ -12,9 +12,9 @@ from fractions import Fraction
 from publish.model.draft import MotifShape
 from publish.model.pattern import Block, Motif
 from publish.model.words import Section
+from publish.words.en.phrase import measure
 from publish.write.context import Book
 from publish.write.marking import flat
-from publish.write.phrase import measure
 from publish.write.practice import BASTE_FROM_EDGE
 from publish.write.sewn import ground_letter
 from publish.write.steps import StepList, figure

@@ -11,8 +11,7 @@ from publish.model.cloth import SoldAs
 from publish.model.cutplan import Alternative, FabricPlan, PrecutPlan, Sheet, Strip
 from publish.model.words import Row, Table
 from publish.units import inches_text
-from publish.write.context import Book
-from publish.write.phrase import (
+from publish.words.en.phrase import (
     capital,
     counted,
     listed,
@@ -22,6 +21,7 @@ from publish.write.phrase import (
     rectangle,
     to_buy,
 )
+from publish.write.context import Book
 
 
 def sold(count: int, kind: SoldAs, sizes: bool = True) -> str:

@@ -9,11 +9,11 @@ from __future__ import annotations
 
 from publish.model.pattern import Motif
 from publish.model.words import Section
+from publish.words.en.phrase import listed, measure, number, rectangle
 from publish.write.applique import by_method, finish, thread_for
 from publish.write.context import Book
 from publish.write.folding import folded
 from publish.write.nested import add_stabiliser
-from publish.write.phrase import listed, measure, number, rectangle
 from publish.write.practice import STITCH_APART, STITCH_INTERVAL, THREAD_LENGTH
 from publish.write.steps import StepList
 from publish.write.trimming import add_trim

@@ -13,8 +13,8 @@ from fractions import Fraction
 
 from publish.model.draft import Patch, Point, Unit
 from publish.surd import turned
+from publish.words.en.phrase import listed, number, plural
 from publish.write.bench import Bench
-from publish.write.phrase import listed, number, plural
 from publish.write.tree import BLOCK, Group, level
 
 _TURN = {"left": "up", "up": "right", "right": "down", "down": "left"}

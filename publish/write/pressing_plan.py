@@ -7,9 +7,9 @@ Invariant: the ways are those that the steps name, in the order in which units a
 from __future__ import annotations
 
 from publish.model.words import Block, FigureGrid, Row, Section, Table
+from publish.words.en.phrase import capital, listed, number
 from publish.write.bench import Bench
 from publish.write.context import Book
-from publish.write.phrase import capital, listed, number
 from publish.write.pressing import told
 from publish.write.steps import figure
 from publish.write.tree import BLOCK, BORDER, TOP, Group, together

@@ -13,8 +13,7 @@ from fractions import Fraction
 from publish.model.cutplan import BackingPlan
 from publish.model.draft import QuiltingLines
 from publish.model.words import Block, Box, FigureBlock, Row, Section, Table
-from publish.write.context import Book
-from publish.write.phrase import (
+from publish.words.en.phrase import (
     capital,
     counted,
     measure,
@@ -22,6 +21,7 @@ from publish.write.phrase import (
     rectangle,
     run,
 )
+from publish.write.context import Book
 from publish.write.practice import BACKING_SEAM, BASTING_ROWS
 from publish.write.quilting_lines import add_quilting, area_name
 from publish.write.steps import StepList, figure

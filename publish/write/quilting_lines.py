@@ -8,8 +8,8 @@ in borders from each side's own direction, grids at 45 degrees turned by their a
 from __future__ import annotations
 
 from publish.model.pattern import QuiltingSpec
+from publish.words.en.phrase import measure, stitch
 from publish.write.context import Book
-from publish.write.phrase import measure, stitch
 from publish.write.practice import QUILTING_STITCH
 from publish.write.steps import StepList
 

@@ -9,13 +9,29 @@ from __future__ import annotations
 
 from publish.model.draft import Unit
 from publish.model.size import Round
+from publish.operations.trusted import Trusted
+from publish.words.en.phrase import counted, listed, measure, ordinal, rectangle
+from publish.words.values import Value, Word
 from publish.write.bench import Bench
 from publish.write.context import Book
-from publish.write.phrase import counted, listed, measure, ordinal, rectangle
 from publish.write.pressing import press_way, pressed_two_ways
 from publish.write.sewn import sewn_size
 from publish.write.steps import StepList, figure
 from publish.write.tree import runs
+
+
+def of_title(book: Book) -> dict[str, Value]:
+    """Return whether some size has rounds of blocks, for the chapter's title."""
+    return {"rounds": Word("yes" if any(book.sizes[k].rounds for k in book.keys) else "no")}
+
+
+def add(book: Book, key: str, steps: StepList, operation: Trusted) -> None:
+    """Add the steps of one round of blocks, or what says in which order the rounds go on."""
+    if operation.step == "order":
+        add_overview(book, key, steps)
+        return
+    number = int(operation.step.split("-")[-1])
+    add_blocks(Bench(book, key), steps, number, book.sizes[key].layers[number - 1])
 
 
 def add_overview(book: Book, key: str, steps: StepList) -> None:

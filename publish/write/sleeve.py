@@ -10,9 +10,9 @@ from fractions import Fraction
 
 from publish.model.cutplan import Piece
 from publish.model.words import Section
+from publish.words.en.phrase import counted, measure, rectangle
 from publish.write.by_size import alone
 from publish.write.context import Book
-from publish.write.phrase import counted, measure, rectangle
 from publish.write.steps import StepList, figure
 
 _EXHIBITED = Fraction(4)

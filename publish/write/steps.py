@@ -36,15 +36,16 @@ class StepList:
         self._waiting: list[Step] = []
 
     def add(self, key: str, text: str, *, sizes: Sequence[str] | None = None, right: str = "",
-            tip: str = "", caution: str = "",
-            figure: FigureSpec | None = None) -> None:  # fmt: skip
+            tip: str = "", caution: str = "", figure: FigureSpec | None = None,
+            covers: tuple[str, ...] = (),
+            aliases: tuple[tuple[str, str], ...] = ()) -> None:  # fmt: skip
         """Add a step; one for some sizes only says so in its first words."""
         only = () if sizes is None else self._book.only(sizes, self._scope)
         if only:
             text = f"{self._book.titles(only)} only: {text}"
         self._count += 1
         self._waiting.append(Step(slug(self._section, key), self._count, text, right, tip,
-                                  caution, figure, only))  # fmt: skip
+                                  caution, figure, only, covers, False, aliases))  # fmt: skip
 
     def block(self) -> Steps:
         """Return the steps added since the last call; their numbers run on."""

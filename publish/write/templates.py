@@ -13,9 +13,9 @@ from publish.model.cutplan import PieceTemplate
 from publish.model.pattern import Motif
 from publish.model.words import Block, FigureBlock, Paragraph, Section, TemplateSheets
 from publish.units import INCH_IN_MM, decimal_text, inches_text
+from publish.words.en.phrase import capital, counted, measure, number
 from publish.write.context import Book
 from publish.write.folding import folded
-from publish.write.phrase import capital, counted, measure, number
 from publish.write.practice import SCALE_CM, SCALE_INCH
 from publish.write.steps import StepList, figure
 

@@ -9,7 +9,6 @@ from __future__ import annotations
 from publish.model.words import Block, Bullets, Paragraph, Section
 from publish.units import inches_text
 from publish.write.applique import by_method
-from publish.write.binding import bound
 from publish.write.context import Book
 from publish.write.cutting_shapes import with_triangles
 from publish.write.folding import folded
@@ -120,7 +119,7 @@ def _finish(book: Book) -> tuple[str, ...]:
             "Chalk, or a marker that washes out, for the first lines of quilting, and a guide bar "
             "for the foot or tape for the others"
         )
-    if bound(book):
+    if [k for k in book.keys if book.plans[k].binding is not None]:
         items.append("Clips for the binding and a hand needle for finishing it")
     if any(p.back == "zip" for k in book.keys if (p := book.plans[k].pillow) is not None):
         items.append("A zipper foot")

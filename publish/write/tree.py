@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from publish.model.draft import Unit
-from publish.write.phrase import listed
+from publish.words.en.phrase import listed
 
 BLOCK, TOP, BORDER = "block", "top", "border"
 

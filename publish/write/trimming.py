@@ -10,8 +10,8 @@ from __future__ import annotations
 
 from publish.model.pattern import Motif
 from publish.model.size import Size
+from publish.words.en.phrase import measure, rectangle
 from publish.write.context import Book
-from publish.write.phrase import measure, rectangle
 from publish.write.steps import StepList, figure
 
 

@@ -11,8 +11,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from publish.model.names import EACH, FABRIC, PATTERN
+from publish.words.en.phrase import measure, number, rectangle, thread, to_buy
 from publish.write.context import Book
-from publish.write.phrase import measure, number, rectangle, thread, to_buy
 
 Values = dict[str, Any]
 """Text, or further values by name."""

@@ -54,9 +54,23 @@ class _Hand:
         """The last step inserted after a step: the next one goes after that."""
 
     def make(self, number: int, change: StepChange) -> None:
+        change = self._renamed(change)
         made = {"replace": self._replace, "insert": self._insert, "remove": self._remove,
                 "move": self._move}[change.action]  # fmt: skip
         made(number, change)
+
+    def _renamed(self, change: StepChange) -> StepChange:
+        """Return a change with the keys that its steps have now: one that a step had while
+        each size was told apart stands for that step at this size."""
+        steps = [s for section in self.sections for s in order.steps_of(section)]
+        known = {s.key for s in steps}
+        others = {alias: (s.key, size) for s in steps for alias, size in s.aliases}
+        if change.step in others and change.step not in known and change.action != "insert":
+            key, size = others[change.step]
+            change = replace(change, step=key, sizes=change.sizes or (size,))
+        if change.beside in others and change.beside not in known:
+            change = replace(change, beside=others[change.beside][0])
+        return change
 
     def _place(self, number: int, *names: str) -> Place:
         return self.book.pattern.place("steps", number, *names)
@@ -197,6 +211,7 @@ def _reworded(step: Step, words: Mapping[str, str]) -> Step:
         right=words.get("right", step.right),
         tip=words.get("tip", step.tip),
         caution=words.get("caution", step.caution),
+        own=True,
     )
 
 

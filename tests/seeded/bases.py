@@ -76,7 +76,7 @@ def notes_on(source: str) -> tuple[Note, ...]:
 
 def state_of(work: Work) -> State:
     assert work.manual is not None
-    return State(work.pattern, work.sizes, work.drafts, work.plans, work.manual)
+    return State(work.pattern, work.sizes, work.drafts, work.plans, work.manual, work.making)
 
 
 @cache

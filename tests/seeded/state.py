@@ -17,6 +17,7 @@ from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import Box, Bullets, Manual, Paragraph, Section, Step, Steps, Table
 from publish.notes import Note
+from publish.operations.rehearsal import Making
 
 
 @dataclass(frozen=True)
@@ -28,9 +29,12 @@ class State:
     drafts: Mapping[str, Draft]
     plans: Mapping[str, CutPlan]
     manual: Manual
+    making: Making
 
     def notes(self) -> tuple[Note, ...]:
-        return proof.check(self.pattern, self.sizes, self.drafts, self.plans, self.manual)
+        return proof.check(
+            self.pattern, self.sizes, self.drafts, self.plans, self.manual, self.making
+        )
 
     def size(self, key: str, **changes: Any) -> State:
         return replace(self, sizes={**self.sizes, key: replace(self.sizes[key], **changes)})
@@ -85,7 +89,10 @@ class State:
         return replace(self, manual=manual)
 
     def step(self, key: str, **changes: Any) -> State:
-        return self.steps(lambda s: (replace(s, **changes),) if s.key == key else (s,))
+        own = bool(changes.keys() & {"text", "right", "tip", "caution"})
+        return self.steps(
+            lambda s: (replace(s, own=s.own or own, **changes),) if s.key == key else (s,)
+        )
 
     def steps(self, change: Callable[[Step], tuple[Step, ...]]) -> State:
         def made(section: Section) -> Section:
@@ -125,6 +132,12 @@ class State:
         return replace(self, manual=replace(self.manual, back=replace(self.manual.back, **changes)))
 
 
+def _said(step: Step, said: Callable[[str], str]) -> Step:
+    """Return a step with its words changed: they are then the designer's own."""
+    new = replace(step, text=said(step.text), right=said(step.right), tip=said(step.tip))
+    return step if new == step else replace(new, own=True)
+
+
 def reworded(
     manual: Manual, said: Callable[[str], str], section: str = "", step: str = ""
 ) -> Manual:
@@ -132,9 +145,9 @@ def reworded(
 
     def block(b: Any) -> Any:
         if isinstance(b, Steps):
-            return replace(b, items=tuple(
-                replace(s, text=said(s.text), right=said(s.right), tip=said(s.tip))
-                if step in ("", s.key) else s for s in b.items))  # fmt: skip
+            return replace(
+                b, items=tuple(_said(s, said) if step in ("", s.key) else s for s in b.items)
+            )
         if step:
             return b
         if isinstance(b, Table):

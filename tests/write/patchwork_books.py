@@ -12,6 +12,8 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
+from rehearsed import write
+
 from publish import cut, draft, grade, read
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, Unit
@@ -19,7 +21,6 @@ from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import Manual, Section, Step, Steps
 from publish.notes import Note
-from publish.write import write
 from publish.write.collect import section_strings
 
 DATA = Path(__file__).parents[2] / "projects"

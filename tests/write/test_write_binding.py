@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from small_books import booklet, plain
 
-from publish.write.binding_start import start_of
+from publish.sew.binding_start import start_of
 
 SIDES = st.integers(8, 400).map(lambda n: Fraction(n, 4))
 

@@ -8,11 +8,11 @@ from itertools import pairwise
 
 import pytest
 import write_made as w
+from rehearsed import write
 from write_cases import made_for, manual, section, step, steps, strings, tables, text_of
 
 from publish.model.pattern import BorderSpec, Colourway, QuiltingSpec
 from publish.model.words import FigureBlock, Steps
-from publish.write import write
 from publish.write.placing import centre_seams
 
 

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 import write_made as w
+from rehearsed import write
 from write_cases import made_for
 
 from publish.notes import Severity
-from publish.write import CODES, write
+from publish.write import CODES
 
 
 def codes(made: w.Made) -> list[str]:

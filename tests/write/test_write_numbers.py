@@ -12,6 +12,8 @@ from shapely.geometry.base import BaseGeometry
 from write_cases import CASES, made_for, manual, strings, tables
 from write_made import Made
 
+from publish.operations.rehearsal import lengths_told
+from publish.sew import sew
 from publish.units import INCH_IN_MM, YARD, parse_number, round_near, round_up
 from publish.write import practice
 from publish.write.practice import Practice
@@ -53,10 +55,9 @@ def settled(made: Made) -> set[Fraction]:
     - a side of a unit with its seams: finished + 2 seams (teaching handout, Lesson 1:
       Allowing for seam allowances: 3 -> 3 1/2);
     - a ground before it is trimmed: half its margin more at each outer edge;
+    - what an operation tells: read off the table, or an operand;
     - the top between two borders; a pillow's front; half a hem; the room round a motif;
-    - a sleeve hemmed twice by a seam at both ends;
-    - where a binding begins and ends, and a strip that leaves 1 in between two seams: common
-      practice, no source.
+    - a sleeve hemmed twice by a seam at both ends.
     """
     seam = made.pattern.sewing.seam
     found = {*fractions_in(made.pattern.sewing), *constants()}
@@ -77,7 +78,8 @@ def settled(made: Made) -> set[Fraction]:
             found |= {size.width + 2 * size.pillow.seam, size.pillow.hem / 2}
         if size.motif_span is not None:
             found.add((size.block_side - size.motif_span) / 2)
-    return found
+    making, _ = sew(made.pattern, made.sizes, made.drafts, made.plans)
+    return found | {n for m in making.sizes.values() for n in lengths_told(m.moments)}
 
 
 def packages(plan) -> list[str]:

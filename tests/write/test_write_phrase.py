@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pytest
 
-from publish.write import phrase
+from publish.words.en import phrase
 
 
 def test_counts_are_words_up_to_twelve() -> None:

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from helpers import DEMO, DRAWING, SMALLEST
+from rehearsed import write
 from write_cases import section_text, steps
 
 from publish import cut, draft, grade, read
@@ -18,7 +19,7 @@ from publish.model.size import Size
 from publish.model.words import Manual, Step
 from publish.notes import Severity
 from publish.proof import check
-from publish.write import write
+from publish.sew import sew
 
 HEAD = SMALLEST.partition("sizes:\n")[0]
 PIECED = HEAD.replace(
@@ -88,9 +89,15 @@ every_pattern = pytest.mark.parametrize("name", ["samphire", *PATTERNS])
 @every_pattern
 def test_nothing_that_proof_reads_in_the_words_is_wrong(made: dict[str, Made], name: str) -> None:
     """Lengths that nothing computed, wrong metric, unexplained short forms: P86x."""
-    notes = [n for n in check(*made[name]) if n.code.startswith("P86")]
+    making, _ = sew(*made[name][:4])
+    notes = [n for n in check(*made[name], making) if n.code.startswith("P86")]
     wrong = [f"{n.what}: {n.expected}" for n in notes]
     assert wrong == []
+
+
+@every_pattern
+def test_everything_can_be_made(made: dict[str, Made], name: str) -> None:
+    assert [n.what for n in sew(*made[name][:4])[1]] == []
 
 
 @every_pattern

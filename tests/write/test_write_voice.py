@@ -9,12 +9,13 @@ import pytest
 import write_made as w
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from rehearsed import write
 from write_voiced import PLACES, every, insert, keys, plain, quiet, rewrite, section, voiced
 
 from publish.model.pattern import StepChange
 from publish.model.words import Steps
 from publish.notes import Severity
-from publish.write import step_list, write
+from publish.write import step_list
 from publish.write.collect import text as all_text
 from publish.write.order import steps_of
 
@@ -26,7 +27,7 @@ def test_without_changes_the_booklet_is_as_generated() -> None:
 def test_a_step_is_rewritten_and_keeps_what_is_not_said() -> None:
     old = every(plain())["folding-half-8"]
     new = every(quiet(rewrite("folding-half-8", "Fold it like a letter.")).sections)[old.key]
-    assert new == replace(old, text="Fold it like a letter.")
+    assert new == replace(old, text="Fold it like a letter.", own=True)
 
 
 def test_a_tip_goes_and_a_picture_goes() -> None:

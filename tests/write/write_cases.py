@@ -8,12 +8,12 @@ from fractions import Fraction
 from functools import cache
 
 import write_made as w
+from rehearsed import write
 from write_material import facts
 
 from publish.model.pattern import BorderSpec, Motif, QuiltingSpec
 from publish.model.words import Manual, Section, Step, Steps, Table
 from publish.notes import Note
-from publish.write import write
 from publish.write.collect import section_strings
 
 TWO = (

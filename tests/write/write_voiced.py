@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from rehearsed import generated, write
 from write_cases import made_for
 
 from publish.model.pattern import StepChange
 from publish.model.words import Manual, Section, Step
 from publish.notes import Note, Place
-from publish.write import generated, write
 from publish.write.order import steps_of
 
 PLACES = {

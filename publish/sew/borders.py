@@ -1,0 +1,178 @@
+"""The borders and rounds of a top, from the inside out.
+
+In: a size's layers, its border pieces. Out: operations.
+Invariant: sides are sewn on before top and bottom; a border with mitred corners is sewn on
+all round first, and its corners last.
+"""
+
+from __future__ import annotations
+
+from publish.model.cutplan import Piece
+from publish.model.pattern import BorderSpec
+from publish.model.size import Round
+from publish.operations.borders import (
+    QUARTERS,
+    CutBorder,
+    Joined,
+    JoinLengths,
+    MeasureTop,
+    PinBorder,
+    PressBorder,
+    SewBorder,
+    border_called,
+)
+from publish.operations.mitres import PinMitred, PressMitres, SewMitre, SewMitred
+from publish.operations.operation import Where
+from publish.operations.trusted import Becoming, Trusted
+from publish.sew.bench import Bench, heap
+from publish.surd import Length
+from publish.words.values import Count, Named, Said, Value, said
+
+CHAPTER, TOP = "borders", "top"
+ROUND = "round"
+"""First word of the steps of a round of blocks."""
+
+
+def plan(bench: Bench) -> None:
+    """Add every border and round."""
+    if bench.size.rounds:
+        bench.add(Trusted(chapter=CHAPTER, step="order"))
+    index = 0
+    for number, layer in enumerate(bench.size.layers, 1):
+        if layer.border is None:
+            outer = _drafted(bench, layer)
+            bench.add(
+                Trusted(
+                    chapter=CHAPTER,
+                    step=f"{ROUND}-{number}",
+                    becomes=(Becoming(TOP, TOP, sized=outer),),
+                )
+            )
+            continue
+        _Border(bench, layer, layer.border, index, number).plan()
+        index += 1
+
+
+def _drafted(bench: Bench, layer: Round) -> tuple[Length, Length]:
+    """Return what the top measures with a layer on, from raw edge to raw edge."""
+    outermost = layer is bench.size.layers[-1] or layer == bench.size.layers[-1]
+    edge = bench.edge if outermost else bench.seam
+    return layer.width + 2 * edge, layer.height + 2 * edge
+
+
+class _Border:
+    """One border and what its operations share."""
+
+    def __init__(
+        self, bench: Bench, layer: Round, spec: BorderSpec, index: int, number: int
+    ) -> None:
+        self.bench, self.layer, self.spec, self.index = bench, layer, spec, index
+        self.at = index + 1
+        self.round = number if bench.size.rounds else 0
+        self.pieces = {
+            s: bench.pieces(f"border {self.at} {w}")
+            for s, w in (("sides", "side"), ("ends", "top"))
+        }
+        self.strips = {s: _strip(ps) for s, ps in self.pieces.items()}
+
+    @property
+    def name(self) -> Value:
+        """Return what the border is called."""
+        return border_called(self.index, len(self.bench.size.borders))
+
+    @property
+    def opening(self) -> Said:
+        fabric = Named(self.bench.pattern.fabrics[self.spec.fabric].name)
+        if self.round:
+            return said("round-opening", border=self.name, fabric=fabric, round=Count(self.round))
+        return said("border-opening", border=self.name, fabric=fabric)
+
+    def plan(self) -> None:
+        self._join()
+        if self.spec.corners == "mitred":
+            self._mitred()
+        else:
+            self._butted("sides", "down")
+            self._butted("ends", "across")
+
+    def letters(self, *sides: str) -> tuple[str, ...]:
+        return tuple(dict.fromkeys(p.letter for s in sides for p in self.pieces[s]))
+
+    def _join(self) -> None:
+        joined = tuple(
+            Joined(heap(p), _strip((p,)), p.letter, p.count, p.joined_from)
+            for ps in self.pieces.values()
+            for p in ps
+            if p.joined_from > 1
+        )
+        if joined:
+            where: Where = {"chapter": CHAPTER, "step": f"join-{self.at}"}
+            self.bench.add(
+                JoinLengths(**where, strips=joined, seam=self.bench.seam, border=self.name)
+            )
+
+    def _butted(self, sides: str, way: str) -> None:
+        bench, step = self.bench, f"{sides}-{self.at}"
+        outer, seam = _drafted(bench, self.layer), bench.seam
+        drafted = outer if sides == "ends" else (outer[0], self.layer.inner_height + 2 * seam)
+        strip, first = self.strips[sides], sides == "sides"
+        where: Where = {"chapter": CHAPTER, "step": step}
+        top = bench.look(TOP)
+        side = top.height if first else top.width
+        bench.add(
+            MeasureTop(
+                **where,
+                top=TOP,
+                ways=(way,),
+                opening=self.opening if first else None,
+                border=self.name,
+                index=self.index,
+            ),
+            CutBorder(**where, top=TOP, strip=strip, letters=self.letters(sides), sides=sides),
+            PinBorder(**where, strip=strip, sides=sides, quarters=side.exact >= QUARTERS),
+            SewBorder(**where, top=TOP, strip=strip, sides=sides, seam=seam, drafted=drafted),
+            PressBorder(**where, top=TOP, sides=sides),
+        )
+
+    def _mitred(self) -> None:
+        bench, seam, at = self.bench, self.bench.seam, self.at
+        strips = tuple(self.strips.items())
+        long = bench.look(TOP).height.exact >= QUARTERS
+        pin: Where = {"chapter": CHAPTER, "step": f"pin-{at}"}
+        sew: Where = {"chapter": CHAPTER, "step": f"sew-{at}"}
+        mitre: Where = {"chapter": CHAPTER, "step": f"mitre-{at}"}
+        bench.add(
+            MeasureTop(
+                **pin,
+                top=TOP,
+                ways=("down", "across"),
+                opening=self.opening,
+                border=self.name,
+                index=self.index,
+            ),
+            PinMitred(
+                **pin,
+                top=TOP,
+                strips=strips,
+                letters=self.letters("sides", "ends"),
+                seam=seam,
+                quarters=long,
+            ),
+            SewMitred(**sew, top=TOP, strips=strips, seam=seam),
+            PressBorder(**sew, top=TOP, sides="mitred"),
+            *(
+                SewMitre(
+                    **mitre, tag=str(n + 1), top=TOP, corner=n, seam=seam, depth=self.spec.width
+                )
+                for n in range(4)
+            ),
+            PressMitres(**mitre, top=TOP, drafted=_drafted(bench, self.layer)),
+        )
+
+
+def _strip(pieces: tuple[Piece, ...]) -> str:
+    """Return what the strips of a piece are called once they are whole."""
+    if not pieces:
+        return "border strips"
+    piece = pieces[0]
+    return f"strip {piece.letter}" if piece.joined_from > 1 else heap(piece)

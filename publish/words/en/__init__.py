@@ -1,0 +1,89 @@
+"""English, as it is written in Canada: how values, lists and articles are put into words.
+
+In: values. Out: text. The messages stand beside this file, one file for each chapter.
+Invariant: what is special to English stands here and in the messages, nowhere else.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+
+from publish.units import inches_text
+from publish.words.en.phrase import (
+    article,
+    capital,
+    listed,
+    measure,
+    number,
+    ordinal,
+    rectangle,
+    stitch,
+    times,
+)
+from publish.words.values import Count, Length, Letter, Named, Rectangle, Stitch, Titles, Value
+
+__all__ = ["FUNCTIONS", "by_size", "category", "listed", "plain"]
+
+
+def plain(value: Value) -> str:
+    """Return a value that needs no other message in words; TypeError for one that does."""
+    match value:
+        case Length(inches):
+            return measure(inches)
+        case Rectangle(width, height):
+            return rectangle(width, height)
+        case Stitch(inches):
+            return stitch(inches)
+        case Count(count):
+            return number(count)
+        case Letter(letter):
+            return f"**{letter}**"
+        case Named(name):
+            return name
+        case Titles(titles):
+            return listed([f"**{title}**" for title in titles])
+    raise TypeError(f"{value!r} cannot be said by itself")
+
+
+def category(count: int) -> str:
+    """Return the plural category of a whole number: `one` or `other` (CLDR, English)."""
+    return "one" if count == 1 else "other"
+
+
+def by_size(items: Sequence[tuple[str, tuple[str, ...]]]) -> str:
+    """Return each text with the titles of the sizes that it is for.
+
+    `16 in for the **Mini** and 18 in for the **Pillow** and **Throw**`.
+    """
+    return listed([f"{said} for the {plain(Titles(titles))}" for said, titles in items])
+
+
+def _short(value: Value, said: str) -> str:
+    return inches_text(value.inches) if isinstance(value, Length) else said
+
+
+def _ordinal(value: Value, said: str) -> str:
+    return ordinal(value.number) if isinstance(value, Count) else said
+
+
+def _times(value: Value, said: str) -> str:
+    return times(value.number) if isinstance(value, Count) else said
+
+
+def _figures(value: Value, said: str) -> str:
+    return str(value.number) if isinstance(value, Count) else said
+
+
+FUNCTIONS: Mapping[str, Callable[[Value, str], str]] = {
+    "A": lambda value, said: article(said),
+    "CAPITAL": lambda value, said: capital(said),
+    "SHORT": _short,
+    "ORDINAL": _ordinal,
+    "TIMES": _times,
+    "FIGURES": _figures,
+}
+"""What a message may ask for by name, from a value and what it says:
+
+`A` its article in front; `CAPITAL` a first capital; `SHORT` a length in inches alone;
+`ORDINAL`, `TIMES`, `FIGURES` of a count: `first`, `twice`, `12`.
+"""

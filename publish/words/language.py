@@ -1,0 +1,223 @@
+"""One language: its messages, and the saying of them.
+
+In: the language's folder. Out: `Language.say`: spans of a message or of one of its parts.
+Invariant: a message is read from its file when it is first said; a message or a value that
+is not there is a mistake of ours, LookupError.
+
+Syntax is Project Fluent's (fluent.syntax reads it). Beyond it: a choice by a value that
+differs from size to size is made for each size, and the texts are told side by side.
+"""
+
+from __future__ import annotations
+
+import importlib
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from functools import cache
+from pathlib import Path
+from types import ModuleType
+
+from fluent.syntax import FluentParser, ast
+
+from publish.words.values import (
+    BySize,
+    Count,
+    Said,
+    Several,
+    Span,
+    Spans,
+    Value,
+    Values,
+    Word,
+    text,
+)
+
+_ENTRY = re.compile(r"^(-?[a-zA-Z][\w-]*) *=", re.MULTILINE)
+_OFFSET = re.compile(r"^(?=-?[a-zA-Z][\w-]* *=)", re.MULTILINE)
+
+
+@cache
+def language(code: str = "en") -> Language:
+    """Return a language by its code; ImportError for one that there is not."""
+    grammar = importlib.import_module(f"publish.words.{code}")
+    assert grammar.__file__ is not None
+    sources: dict[str, str] = {}
+    for path in sorted(Path(grammar.__file__).parent.glob("*.ftl")):
+        for entry in _OFFSET.split(path.read_text("utf-8"))[1:]:
+            name = _ENTRY.match(entry)
+            assert name is not None
+            if name[1] in sources:
+                raise ValueError(f"{path.name}: the message {name[1]} is there twice")
+            sources[name[1]] = entry
+    return Language(code, grammar, sources)
+
+
+@dataclass
+class Language:
+    """The messages of a language by name, and its grammar."""
+
+    code: str
+    grammar: ModuleType
+    sources: Mapping[str, str]
+    _read: dict[str, ast.Message | ast.Term] = field(default_factory=dict)
+
+    def has(self, message: str, part: str = "") -> bool:
+        """Return whether there is such a message, with such a part (`right`, `tip` ...)."""
+        return message in self.sources and self._pattern(message, part) is not None
+
+    def say(self, message: str, values: Values, part: str = "") -> Spans:
+        """Return a message, or its part, in spans; nothing for a part that it does not have."""
+        pattern = self._pattern(message, part)
+        if pattern is None:
+            if part:
+                return ()
+            raise LookupError(f"the message {message} says nothing")
+        try:
+            return tuple(self._spans(pattern, values))
+        except LookupError as missing:
+            raise LookupError(f"{message}{'.' * bool(part)}{part}: {missing}") from missing
+
+    def text(self, message: str, values: Values | None = None, part: str = "") -> str:
+        """Return a message, or its part, as one string."""
+        return text(self.say(message, values or {}, part))
+
+    def value(self, value: Value) -> str:
+        """Return a value in words."""
+        if isinstance(value, Said):
+            return self.text(value.message, dict(value.values))
+        if isinstance(value, Several):
+            return str(self.grammar.listed([self.value(item) for item in value.items]))
+        if isinstance(value, BySize):
+            return self._side_by_side([(self.value(v), titles) for titles, v in value.items])
+        if isinstance(value, Count) and value.noun:
+            return self.text(f"noun-{value.noun}", {"count": Count(value.number)})
+        return str(self.grammar.plain(value))
+
+    def _side_by_side(self, items: list[tuple[str, tuple[str, ...]]]) -> str:
+        groups: dict[str, tuple[str, ...]] = {}
+        for said, titles in items:
+            groups[said] = (*groups.get(said, ()), *titles)
+        if len(groups) == 1:
+            return next(iter(groups))
+        return str(self.grammar.by_size(list(groups.items())))
+
+    def _entry(self, message: str) -> ast.Message | ast.Term:
+        if message not in self._read:
+            if message not in self.sources:
+                raise LookupError(f"there is no message {message}")
+            found = FluentParser(with_spans=False).parse_entry(self.sources[message])
+            if not isinstance(found, ast.Message | ast.Term):
+                raise ValueError(f"the message {message} cannot be read")
+            self._read[message] = found
+        return self._read[message]
+
+    def _pattern(self, message: str, part: str) -> ast.Pattern | None:
+        entry = self._entry(message)
+        if not part:
+            return entry.value
+        return next((a.value for a in entry.attributes if a.id.name == part), None)
+
+    def _spans(self, pattern: ast.Pattern, values: Values) -> Iterator[Span]:
+        for element in pattern.elements:
+            if isinstance(element, ast.TextElement):
+                yield Span(element.value.replace("\n", " "))
+            else:
+                assert isinstance(element, ast.Placeable)
+                yield from self._placed(element.expression, values)
+
+    def _placed(
+        self,
+        expression: ast.Placeable | ast.InlineExpression | ast.SelectExpression,
+        values: Values,
+    ) -> Iterator[Span]:
+        match expression:
+            case ast.StringLiteral():
+                yield Span(expression.parse()["value"])
+            case ast.VariableReference():
+                name = expression.id.name
+                value = _value(name, values)
+                yield Span(self.value(value), value, name)
+            case ast.MessageReference():
+                part = expression.attribute.name if expression.attribute else ""
+                yield from self.say(expression.id.name, values, part)
+            case ast.TermReference():
+                yield from self.say(f"-{expression.id.name}", values)
+            case ast.FunctionReference():
+                yield self._called(expression, values)
+            case ast.SelectExpression():
+                yield from self._chosen(expression, values)
+            case ast.Placeable():
+                yield from self._placed(expression.expression, values)
+            case _:
+                raise LookupError(f"{type(expression).__name__} is not understood")
+
+    def _called(self, call: ast.FunctionReference, values: Values) -> Span:
+        """Return what a function makes of its one value, or of the words given to it."""
+        inner = tuple(self._placed(call.arguments.positional[0], values))
+        one = inner[0].value if len(inner) == 1 else None
+        function = self.grammar.FUNCTIONS[call.id.name]
+        if isinstance(one, BySize):
+            name, argument = inner[0].name, call.arguments.positional[0]
+            each = []
+            for titles, value in one.items:
+                said = text(tuple(self._placed(argument, _only(values, titles, name, value))))
+                each.append((function(value, said), titles))
+            return Span(self._side_by_side(each), one, name)
+        return Span(function(one, text(inner)), one, inner[0].name if inner else "")
+
+    def _chosen(self, choice: ast.SelectExpression, values: Values) -> Iterator[Span]:
+        selector = choice.selector
+        if not isinstance(selector, ast.VariableReference):
+            raise LookupError("only a value can be chosen by")
+        name = selector.id.name
+        value = _value(name, values)
+        if not isinstance(value, BySize):
+            yield from self._spans(self._variant(choice, value), values)
+            return
+        variants = [self._variant(choice, v) for _, v in value.items]
+        if all(variant is variants[0] for variant in variants):
+            yield from self._spans(variants[0], values)
+            return
+        said = [
+            (
+                text(tuple(self._spans(self._variant(choice, v), _only(values, titles, name, v)))),
+                titles,
+            )
+            for titles, v in value.items
+        ]
+        yield Span(self._side_by_side(said), value, name)
+
+    def _variant(self, choice: ast.SelectExpression, value: Value) -> ast.Pattern:
+        """Return the variant for a value: by its number, its plural category or its key."""
+        keys = [value.key] if isinstance(value, Word) else []
+        if isinstance(value, Count):
+            keys = [str(value.number), self.grammar.category(value.number)]
+        for key in keys:
+            for variant in choice.variants:
+                mine = variant.key
+                name = mine.name if isinstance(mine, ast.Identifier) else mine.value
+                if name == key:
+                    return variant.value
+        return next(v.value for v in choice.variants if v.default)
+
+
+def _value(name: str, values: Values) -> Value:
+    if name not in values:
+        raise LookupError(f"there is no value {name}")
+    return values[name]
+
+
+def _only(values: Values, titles: tuple[str, ...], name: str, value: Value) -> Values:
+    """Return the values as they are for some sizes, where one of them is chosen by."""
+    return {k: _for(v, titles) for k, v in values.items()} | {name: value}
+
+
+def _for(value: Value, titles: tuple[str, ...]) -> Value:
+    """Return what a value is for some sizes alone."""
+    if not isinstance(value, BySize):
+        return value
+    kept = tuple(
+        (mine, v) for these, v in value.items if (mine := tuple(t for t in these if t in titles))
+    )
+    return kept[0][1] if len(kept) == 1 else BySize(kept)
