@@ -141,6 +141,10 @@ class CutBorder(Operation):
     letters: tuple[str, ...]
     sides: str
     """`sides` or `ends`."""
+    exact: tuple[str, ...] = ()
+    """Letters of the border's strips that are cut to length, with nothing to spare."""
+    near: Exact
+    """A measure that is further off than this is looked into."""
     count: int = 2
 
     message: ClassVar[str] = "cut-border"
@@ -167,6 +171,9 @@ class CutBorder(Operation):
             "letters": Several(tuple(map(Letter, self.letters))),
             "sides": Word(self.sides),
             "count": Count(self.count),
+            "spare": Word("none" if self.exact and self.sides == "sides" else "some"),
+            "exact": Several(tuple(map(Letter, self.exact))),
+            "near": Length(self.near),
         }
 
 

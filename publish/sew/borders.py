@@ -7,9 +7,12 @@ all round first, and its corners last.
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from publish.model.cutplan import Piece
 from publish.model.pattern import BorderSpec
 from publish.model.size import Round
+from publish.model.spare import left_long
 from publish.operations.borders import (
     QUARTERS,
     CutBorder,
@@ -29,6 +32,9 @@ from publish.surd import Length
 from publish.words.values import Count, Named, Said, Value, said
 
 CHAPTER, TOP = "borders", "top"
+NEAR = Fraction(1, 16)
+"""Inches: a top that measures more over what it should is looked into; common practice, no
+source."""
 ROUND = "round"
 """First word of the steps of a round of blocks."""
 
@@ -40,7 +46,7 @@ def plan(bench: Bench) -> None:
     index = 0
     for number, layer in enumerate(bench.size.layers, 1):
         if layer.border is None:
-            outer = _drafted(bench, layer)
+            outer = _drafted(bench, layer, number)
             bench.add(
                 Trusted(
                     chapter=CHAPTER,
@@ -53,11 +59,10 @@ def plan(bench: Bench) -> None:
         index += 1
 
 
-def _drafted(bench: Bench, layer: Round) -> tuple[Length, Length]:
-    """Return what the top measures with a layer on, from raw edge to raw edge."""
-    outermost = layer is bench.size.layers[-1] or layer == bench.size.layers[-1]
-    edge = bench.edge if outermost else bench.seam
-    return layer.width + 2 * edge, layer.height + 2 * edge
+def _drafted(bench: Bench, layer: Round, number: int) -> tuple[Length, Length]:
+    """Return what the top measures with the layer of a number on, from raw edge to raw edge."""
+    beyond = 2 * bench.size.seams_beyond(bench.seam)[number - 1]
+    return layer.width + beyond, layer.height + beyond
 
 
 class _Border:
@@ -68,6 +73,7 @@ class _Border:
     ) -> None:
         self.bench, self.layer, self.spec, self.index = bench, layer, spec, index
         self.at = index + 1
+        self.number = number
         self.round = number if bench.size.rounds else 0
         self.pieces = {
             s: bench.pieces(f"border {self.at} {w}")
@@ -98,6 +104,12 @@ class _Border:
     def letters(self, *sides: str) -> tuple[str, ...]:
         return tuple(dict.fromkeys(p.letter for s in sides for p in self.pieces[s]))
 
+    @property
+    def exact(self) -> tuple[str, ...]:
+        """Return the letters of the strips that are not left long until they are measured."""
+        long = left_long(self.bench.plan)
+        return tuple(letter for letter in self.letters("sides", "ends") if letter not in long)
+
     def _join(self) -> None:
         joined = tuple(
             Joined(heap(p), _strip((p,)), p.letter, p.count, p.joined_from)
@@ -113,7 +125,7 @@ class _Border:
 
     def _butted(self, sides: str, way: str) -> None:
         bench, step = self.bench, f"{sides}-{self.at}"
-        outer, seam = _drafted(bench, self.layer), bench.seam
+        outer, seam = _drafted(bench, self.layer, self.number), bench.seam
         drafted = outer if sides == "ends" else (outer[0], self.layer.inner_height + 2 * seam)
         strip, first = self.strips[sides], sides == "sides"
         where: Where = {"chapter": CHAPTER, "step": step}
@@ -128,7 +140,15 @@ class _Border:
                 border=self.name,
                 index=self.index,
             ),
-            CutBorder(**where, top=TOP, strip=strip, letters=self.letters(sides), sides=sides),
+            CutBorder(
+                **where,
+                top=TOP,
+                strip=strip,
+                letters=self.letters(sides),
+                sides=sides,
+                exact=self.exact,
+                near=NEAR,
+            ),
             PinBorder(**where, strip=strip, sides=sides, quarters=side.exact >= QUARTERS),
             SewBorder(**where, top=TOP, strip=strip, sides=sides, seam=seam, drafted=drafted),
             PressBorder(**where, top=TOP, sides=sides),
@@ -166,7 +186,7 @@ class _Border:
                 )
                 for n in range(4)
             ),
-            PressMitres(**mitre, top=TOP, drafted=_drafted(bench, self.layer)),
+            PressMitres(**mitre, top=TOP, drafted=_drafted(bench, self.layer, self.number)),
         )
 
 

@@ -11,13 +11,13 @@ from collections.abc import Container
 from fractions import Fraction
 
 from publish.model.cutplan import Cut, FabricPlan, Piece, PrecutPlan, Strip
+from publish.model.spare import left_long
 from publish.model.words import Block, Paragraph, Row, Section, Table
 from publish.words.en.phrase import capital, counted, listed, measure, number, rectangle
 from publish.write.context import Book
 from publish.write.cutting_shapes import add_steps, afterwards, becomes, exact_notes
 from publish.write.practice import RULER_SPARE
 from publish.write.precut import sheet_steps, sold, source
-from publish.write.spare import left_long
 from publish.write.steps import StepList, figure
 from publish.write.trimming import trim_note
 

@@ -37,12 +37,17 @@ cut-border = { $sides ->
     [sides] Trim the two side strips { $letters } to your average.
    *[ends] Trim the top and bottom strips { $letters } to your average.
 }
+    .tip = { $spare ->
+        [none] Strips { $exact } have nothing to spare. If your average is more than { $near }
+            longer, check the width of your seams before you sew on.
+       *[some] { "" }
+    }
 pin-border = { $sides ->
     [sides] { $where ->
-        [quarters] Pin one to each side: the middles, the ends and the quarters first, then
-            between them, easing what differs.
-       *[ends] Pin one to each side, the middles and the ends first, then between them, easing
-            what differs.
+        [quarters] Pin one to each side at the ends, the middle and the quarter points, and ease
+            the rest between the pins.
+       *[ends] Pin one to each side at the ends and the middle, and ease the rest between the
+            pins.
     }
    *[ends] Pin one to the top and one to the bottom in the same way.
 }
