@@ -94,6 +94,7 @@ def build_pattern(
         places=dict(ledger.places),
         colourways={k: _colourway(k, v, top) for k, v in (top["colourways"] or {}).items()},
         style=_style(top["style"] or {}),
+        cover=top["cover"],
         photos=tuple(_photo(v) for v in top["photos"] or ()),
         shop=_shop((top["shop"] or {}).get("pictures") or {}),
         steps=tuple(map(change_of, top["steps"] or ())),

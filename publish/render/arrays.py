@@ -9,25 +9,32 @@ sRGB to light and back: IEC 61966-2-1.
 
 from __future__ import annotations
 
+import math
 from typing import Any
 
 import numpy as np
 import numpy.typing as npt
+from PIL import Image
 from scipy import ndimage
 
 Grey = npt.NDArray[np.floating[Any]]
 """One value to a pixel, row by row; single precision in pictures."""
 Light = npt.NDArray[np.floating[Any]]
-"""Red, green and blue to a pixel, linear."""
+"""Planes of red, green and blue, linear: 3 x rows x columns."""
 Bytes = npt.NDArray[np.uint8]
 
 _LEVELS = 4096
 
 
 def light_of(colour: str) -> npt.NDArray[np.float32]:
-    """Return `#rrggbb` as linear red, green and blue."""
+    """Return `#rrggbb` as three numbers: linear red, green and blue."""
     values = np.array([int(colour[i : i + 2], 16) for i in (1, 3, 5)], np.float64) / 255
     return linear(values).astype(np.float32)
+
+
+def planes_of(painted: Bytes) -> Light:
+    """Return sRGB bytes, rows x columns x 3, as planes of light."""
+    return _LINEAR[np.ascontiguousarray(painted.transpose(2, 0, 1))]
 
 
 def linear(values: npt.NDArray[np.float64]) -> npt.NDArray[np.float64]:
@@ -41,15 +48,22 @@ def encoded(light: npt.NDArray[np.float64]) -> npt.NDArray[np.float64]:
     return np.where(clipped <= 0.0031308, clipped * 12.92, 1.055 * clipped ** (1 / 2.4) - 0.055)
 
 
+_LINEAR = linear(np.arange(256) / 255).astype(np.float32)
 _TABLE = (encoded(np.linspace(0, 1, _LEVELS) ** 2) * 255).astype(np.float32)
 """sRGB by the square root of light, which a table of this length holds to a tenth of a step."""
 
 
 def to_bytes(light: Light, grain: Grey) -> Bytes:
-    """Return light as sRGB bytes; `grain` (bytes' steps) is added before rounding."""
-    step = np.sqrt(np.clip(light, 0, 1)) * (_LEVELS - 1)
-    values = _TABLE[step.astype(np.int16)] + grain[..., None]
-    found: Bytes = np.clip(values + 0.5, 0, 255).astype(np.uint8)
+    """Return light as sRGB bytes, rows x columns x 3; `grain` (bytes' steps) is added before
+    rounding."""
+    found = np.empty((*grain.shape, 3), np.uint8)
+    shift = grain + np.float32(0.5)
+    for channel, plane in enumerate(light):
+        step = np.sqrt(np.clip(plane, 0, 1))
+        step *= _LEVELS - 1
+        values = _TABLE[step.astype(np.int16)]
+        values += shift
+        found[..., channel] = np.clip(values, 0, 255)
     return found
 
 
@@ -67,48 +81,19 @@ def hashed(shape: tuple[int, ...], seed: int) -> Grey:
 def clouds(shape: tuple[int, int], across: float, seed: int, down: float | None = None) -> Grey:
     """Return smooth noise of unit spread whose bumps are `across` by `down` pixels."""
     steps = (down if down is not None else across, across)
-    coarse = [max(4, int(np.ceil(n / step)) + 3) for n, step in zip(shape, steps, strict=True)]
+    coarse = [max(4, math.ceil(n / step) + 3) for n, step in zip(shape, steps, strict=True)]
     knots = hashed((coarse[0], coarse[1]), seed)
-    knots *= np.float32(1 / 0.41)
-    return enlarged(knots, shape, [1 / step for step in steps])
+    knots *= np.float32(1 / 0.47)
+    return resized(knots, shape)
 
 
-def enlarged(values: Grey, shape: tuple[int, int], steps: list[float] | None = None) -> Grey:
-    """Return values spread over a larger array by cubic pieces, a band at a time.
-
-    `steps` are the rows and columns of `values` that one new row and column move on;
-    None to fill the whole of `shape`.
-    """
-    if steps is None:
-        steps = [(v - 1) / max(1, n - 1) for v, n in zip(values.shape, shape, strict=True)]
-    for axis, (count, step) in enumerate(zip(shape, steps, strict=True)):
-        values = _along(values, axis, count, step)
-    return values
-
-
-def _along(values: Grey, axis: int, count: int, step: float) -> Grey:
-    """Return values read `count` times along an axis, `step` apart, by a cubic B-spline.
-
-    The spline only smooths (it is no interpolation), which keeps noise and heights free of
-    overshoot.
-    """
-    at = np.arange(count, dtype=np.float64) * step
-    whole = np.floor(at).astype(np.int64)
-    t = (at - whole).astype(np.float32)
-    weights = (
-        (1 - t) ** 3 / 6,
-        (3 * t**3 - 6 * t**2 + 4) / 6,
-        (-3 * t**3 + 3 * t**2 + 3 * t + 1) / 6,
-        t**3 / 6,
-    )
-    last = values.shape[axis] - 1
-    shape = [1, 1]
-    shape[axis] = count
-    found: Grey = np.zeros(1, np.float32)
-    for shift, weight in enumerate(weights):
-        taken = np.take(values, np.clip(whole + shift - 1, 0, last), axis=axis)
-        found = found + taken * weight.reshape(shape)
-    return found.astype(np.float32, copy=False)
+def resized(values: Grey, shape: tuple[int, int]) -> Grey:
+    """Return values on another number of pixels, by cubic pieces."""
+    if values.shape == shape:
+        return values
+    image = Image.fromarray(values.astype(np.float32, copy=False))
+    size = (shape[1], shape[0])
+    return np.array(image.resize(size, Image.Resampling.BICUBIC), np.float32)
 
 
 def blurred(values: Grey, sigma: float) -> Grey:

@@ -18,6 +18,8 @@ WAVE = 0.0014
 """Share of the shorter side by which an edge strays."""
 DRAWN_IN = 0.055
 """Share of half a side by which a full pillow's edges draw in at their middle."""
+RESTING = 0.75
+"""Share of that which is lost where a pillow stands on an edge."""
 ROUND = 0.95
 """Radians: how far a pillow's front leans back just inside the middle of an edge."""
 
@@ -62,7 +64,7 @@ def plump(subject: Subject) -> Bend:
         bent: Points = np.stack(
             [
                 left + wide * (1 + _drawn(u, v)),
-                top + high * (1 + _drawn(v, u)),
+                top + high * (1 + _drawn(v, u, RESTING)),
             ],
             axis=1,
         )
@@ -71,11 +73,15 @@ def plump(subject: Subject) -> Bend:
     return bend
 
 
-def _drawn(u: Points, v: Points) -> Points:
-    """Return one coordinate, -1 to 1, as it is seen on a full pillow."""
+def _drawn(u: Points, v: Points, resting: float = 0.0) -> Points:
+    """Return one coordinate, -1 to 1, as it is seen on a full pillow.
+
+    `resting` is how much of its drawing in the edge at 1 loses by standing on it.
+    """
     open_ = np.clip(1 - v * v, 0, 1)
     lean = 0.02 + ROUND * np.sqrt(open_)
-    return (1 - DRAWN_IN * open_) * np.sin(lean * u) / np.sin(lean)
+    drawn: Points = DRAWN_IN * (1 - resting * np.clip(u, 0, 1)) * open_
+    return (1 - drawn) * np.sin(lean * u) / np.sin(lean)
 
 
 def dome(subject: Subject, window: Window) -> Grey:
@@ -88,7 +94,7 @@ def dome(subject: Subject, window: Window) -> Grey:
     v0 = np.broadcast_to(2 * (y - top) / (bottom - top) - 1, shape).astype(np.float64)
     u, v = u0.copy(), v0.copy()
     for _ in range(8):
-        u, v = u + 0.8 * (u0 - _drawn(u, v)), v + 0.8 * (v0 - _drawn(v, u))
+        u, v = u + 0.8 * (u0 - _drawn(u, v)), v + 0.8 * (v0 - _drawn(v, u, RESTING))
         u, v = np.clip(u, -1.05, 1.05), np.clip(v, -1.05, 1.05)
     inside = np.clip(1 - u * u, 0, 1) * np.clip(1 - v * v, 0, 1)
     found = 0.24 * min(right - left, bottom - top) / 2 * inside**0.55

@@ -8,10 +8,12 @@ finer than the pixels can carry, so that it neither shimmers nor makes moiré wh
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import lru_cache
 
 import numpy as np
+from scipy import fft
 
-from publish.render.arrays import Grey, Light, clouds, hashed, light_of, linear
+from publish.render.arrays import Grey, Light, clouds, hashed, light_of, planes_of
 from publish.render.paint import Window, coloured, numbers
 from publish.render.relief import Relief
 from publish.render.subject import Subject
@@ -29,8 +31,6 @@ CARRIED = 0.36
 STRAY = 1.3
 """Degrees by which a patch lies off its grain, since people cut by eye."""
 
-_LINEAR = linear(np.arange(256) / 255).astype(np.float32)
-
 
 def cloth(
     subject: Subject, window: Window, face: Relief, colours: Mapping[str, str], ground: str
@@ -41,14 +41,15 @@ def cloth(
         pieces.insert(0, (subject.bound, subject.binding, 45.0))
     pieces += [(m.shape, m.fabric, m.grain) for m in subject.motifs]
     painted = coloured(window, ((s, colours[f]) for s, f, _ in pieces), ground)
-    found = _LINEAR[painted]
-    found *= (1 + _woven(window, pieces))[..., None]
+    found = planes_of(painted)
+    found *= 1 + _woven(window, pieces)
     for stitching, thread in zip(subject.stitching, face.thread, strict=True):
         if thread.size > 1:
             colour = _lifted(light_of(colours[stitching.fabric]))
-            share = (thread * np.float32(0.9))[..., None]
-            found += share * (colour - found)
-    found *= (1 - 0.45 * face.holes)[..., None]
+            share = thread * np.float32(0.9)
+            for plane, value in zip(found, colour, strict=True):
+                plane += share * (value - plane)
+    found *= 1 - np.float32(0.45) * face.holes
     return found
 
 
@@ -77,24 +78,31 @@ def _woven(window: Window, pieces: list[tuple]) -> Grey:  # type: ignore[type-ar
     return found
 
 
+@lru_cache(maxsize=2)
 def weave(fine: float) -> Grey:
     """Return a square of weave, `TILE` pixels a side, that joins itself on all sides.
 
     Made of its spectrum: threads one way and the other, long along themselves and as fine
     across as the pixels carry, crossing over and under each other.
     """
-    cycles = np.abs(np.fft.fftfreq(TILE))
-    along = np.exp(-((cycles * SLUB * fine) ** 2) * 4)
-    pitch = THREADS / fine
-    across = np.exp(-((cycles / min(pitch, CARRIED) - 0.62) ** 2) * 3.0)
-    across *= np.clip((CARRIED - cycles) / 0.08 + 0.5, 0, 1)
-    weft = np.sqrt(across[:, None] * along[None, :])
-    found = np.zeros((TILE, TILE))
-    for seed, spectrum in ((51, weft), (52, weft.T)):
-        noise = np.fft.fft2(hashed((TILE, TILE), seed).astype(np.float64))
-        threads = np.fft.ifft2(noise * spectrum).real
+    down, right = np.abs(fft.fftfreq(TILE)), fft.rfftfreq(TILE)
+    across, along = _band(down, fine), _band(right, fine)
+    slub = [np.exp(-((cycles * SLUB * fine) ** 2) * 2) for cycles in (down, right)]
+    weft, warp = across[:, None] * slub[1][None, :], slub[0][:, None] * along[None, :]
+    found = np.zeros((TILE, TILE), np.float32)
+    for seed, spectrum in ((51, weft), (52, warp)):
+        noise = fft.rfft2(hashed((TILE, TILE), seed))
+        threads = fft.irfft2(noise * spectrum.astype(np.float32))
         found += threads / threads.std()
     found -= found.mean()
     shows = SHOWS * min(1.0, fine / 100) ** 0.35
-    tile: Grey = (found * shows / found.std()).astype(np.float32)
-    return tile
+    found *= np.float32(shows) / found.std()
+    return found
+
+
+def _band(cycles: Grey, fine: float) -> Grey:
+    """Return how much of each frequency threads have across themselves."""
+    pitch = min(THREADS / fine, CARRIED)
+    found: Grey = np.exp(-((cycles / pitch - 0.62) ** 2) * 1.5)
+    found *= np.clip((CARRIED - cycles) / 0.08 + 0.5, 0, 1) ** 0.5
+    return found

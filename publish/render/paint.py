@@ -9,7 +9,7 @@ to one shape alone.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import cairocffi
 import numpy as np
@@ -23,7 +23,7 @@ Points = npt.NDArray[np.float64]
 Bend = Callable[[Points], Points]
 """Where points of the flat quilt (inches) come to lie."""
 
-_FINE = 0.15
+_FINE = 0.2
 """Pixels that a curve may be simplified by."""
 _STRETCH = 0.75
 """Inches between the points that a straight line gets where cloth bends it."""
@@ -40,6 +40,10 @@ class Window:
     columns: int
     rows: int
     bend: Bend | None = None
+    _placed: dict[int, tuple[BaseGeometry, BaseGeometry]] = field(
+        default_factory=dict, compare=False, repr=False
+    )
+    """What has been placed before, by the identity of the geometry, which it keeps alive."""
 
     @property
     def shape(self) -> tuple[int, int]:
@@ -47,6 +51,11 @@ class Window:
 
     def placed(self, geometry: BaseGeometry) -> BaseGeometry:
         """Return a geometry of the quilt in pixels."""
+        if id(geometry) not in self._placed:
+            self._placed[id(geometry)] = geometry, self._moved(geometry)
+        return self._placed[id(geometry)][1]
+
+    def _moved(self, geometry: BaseGeometry) -> BaseGeometry:
         if self.bend is not None:
             geometry = shapely.segmentize(geometry, _STRETCH)
 
@@ -115,11 +124,12 @@ class _Sheet:
         return found.reshape(high, self.window.columns, depth)
 
 
-def covered(window: Window, geometry: BaseGeometry) -> Grey:
-    """Return how much of each pixel a shape covers, 0 to 1."""
+def covered(window: Window, *shapes: BaseGeometry) -> Grey:
+    """Return how much of each pixel shapes cover together, 0 to 1."""
     sheet = _Sheet(window, cairocffi.FORMAT_A8)
-    sheet.trace(geometry)
-    sheet.pen.fill()
+    for shape in shapes:
+        sheet.trace(shape)
+        sheet.pen.fill()
     return _shares(sheet)
 
 

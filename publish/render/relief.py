@@ -12,9 +12,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
-from PIL import Image
 
-from publish.render.arrays import Grey, blurred, clouds
+from publish.render.arrays import Grey, blurred, clouds, resized
 from publish.render.bends import dome
 from publish.render.membrane import height
 from publish.render.paint import Window, covered, drawn
@@ -61,8 +60,7 @@ def relief(subject: Subject, window: Window) -> Relief:
     face += _appliqued(subject, window)
     if len(subject.seams.geoms):
         groove = drawn(window, subject.seams, 0.03)
-        for motif in subject.motifs:
-            groove *= 1 - np.float32(0.6) * covered(window, motif.shape)
+        groove *= 1 - np.float32(0.6) * covered(window, *(m.shape for m in subject.motifs))
         face -= SEAM * blurred(groove, max(0.6, 0.018 * window.fine))
     if subject.binding:
         face += _bound(subject, window)
@@ -73,14 +71,6 @@ def relief(subject: Subject, window: Window) -> Relief:
         face += (THREAD * 0.7) * each
     face -= 0.012 * holes
     return Relief(face, inside, threads, holes)
-
-
-def resized(values: Grey, shape: tuple[int, int]) -> Grey:
-    """Return values on another number of pixels."""
-    if values.shape == shape:
-        return values
-    image = Image.fromarray(values).resize((shape[1], shape[0]), Image.Resampling.BICUBIC)
-    return np.asarray(image, np.float32).copy()
 
 
 def swelling(subject: Subject, window: Window, uneven: float = 1.0) -> Grey:
@@ -132,15 +122,16 @@ def _gathers(found: Grey, window: Window) -> Grey:
 
 
 def _appliqued(subject: Subject, window: Window) -> Grey:
-    """Return the height of appliqué: one layer, and two more along an edge that is turned."""
-    found = np.zeros(window.shape, np.float32)
-    for motif in subject.motifs:
-        whole = covered(window, motif.shape)
-        if motif.turn_under > 0 and motif.method != "fusible":
-            inner = covered(window, motif.shape.buffer(-0.8 * motif.turn_under))
-            found += (2.4 * CLOTH) * whole - (1.0 * CLOTH) * blurred(inner, 0.02 * window.fine)
-        else:
-            found += CLOTH * whole
+    """Return the height of appliqué: one layer, and more along an edge that is turned."""
+    if not subject.motifs:
+        return np.zeros(window.shape, np.float32)
+    turned = [m for m in subject.motifs if m.turn_under > 0 and m.method != "fusible"]
+    raw = [m.shape for m in subject.motifs if m not in turned]
+    found = CLOTH * covered(window, *raw)
+    if turned:
+        found += (2.4 * CLOTH) * covered(window, *(m.shape for m in turned))
+        inner = covered(window, *(m.within for m in turned))
+        found -= CLOTH * blurred(inner, 0.02 * window.fine)
     return blurred(found, max(0.55, 0.012 * window.fine))
 
 

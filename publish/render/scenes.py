@@ -10,8 +10,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from publish.render.arrays import Grey, Light, blurred, clouds, light_of
-from publish.render.relief import resized
+from publish.render.arrays import Grey, Light, blurred, clouds, light_of, resized
 
 
 @dataclass(frozen=True)
@@ -41,8 +40,8 @@ class Scene:
 
 
 SCENES = {
-    "wall": Scene("on a pale wall", "#d3cec4", 0.78, 0.011, 0.55, 0.010, 0.20, rise=0.004),
-    "flat": Scene("lying flat", "#b9b2a6", 0.78, 0.005, 0.62, 0.022, 0.12),
+    "wall": Scene("on a pale wall", "#d3cec4", 0.76, 0.011, 0.55, 0.010, 0.20, rise=0.004),
+    "flat": Scene("lying flat", "#b9b2a6", 0.76, 0.005, 0.62, 0.022, 0.12),
     "bench": Scene(
         "on a bench against a wall",
         "#cfcac0",
@@ -75,10 +74,9 @@ def composed(
     mask = np.zeros(shape, np.float32)
     rows, columns = inside.shape
     mask[place.top : place.top + rows, place.left : place.left + columns] = inside
-    found *= _shadow(scene, mask, place.top + rows)[..., None]
-    here = found[place.top : place.top + rows, place.left : place.left + columns]
-    share = inside[..., None]
-    here += share * (face - here)
+    found *= _shadow(scene, mask, place.top + rows)
+    here = found[:, place.top : place.top + rows, place.left : place.left + columns]
+    here += inside * (face - here)
     return found
 
 
@@ -91,10 +89,10 @@ def _ground(scene: Scene, shape: tuple[int, int]) -> Light:
     longest = max(shape)
     even *= 1 + np.float32(scene.rough) * clouds(shape, longest / 7, 61)
     even *= 1 + np.float32(0.7 * scene.rough) * clouds(shape, longest / 200, 62)
-    found = even[..., None] * light_of(scene.ground)
+    found = even * light_of(scene.ground)[:, None, None]
     if scene.bench:
         low = round(scene.horizon * rows)
-        found[low:] = _bench(scene, even[low:])
+        found[:, low:] = _bench(scene, even[low:])
     return found
 
 
@@ -106,7 +104,7 @@ def _bench(scene: Scene, even: Grey) -> Light:
     grain = 0.055 * clouds(shape, long_ / 2.5, 63, max(2.0, long_ / 260))
     grain += 0.035 * clouds(shape, long_ / 5, 64, max(1.5, long_ / 700))
     near = np.linspace(0.80, 1.12, rows, dtype=np.float32)[:, None]
-    return ((even * near) * (1 + grain))[..., None] * light_of(scene.bench)
+    return ((even * near) * (1 + grain)) * light_of(scene.bench)[:, None, None]
 
 
 def _shadow(scene: Scene, mask: Grey, foot: int) -> Grey:

@@ -40,6 +40,8 @@ class Applique:
     turn_under: float
     """Inches."""
     grain: float
+    within: BaseGeometry
+    """What lies inside the turned edge, where there is one layer."""
 
 
 @dataclass(frozen=True)
@@ -126,7 +128,9 @@ def _motif(pattern: Pattern, draft: Draft, place: Placement) -> Applique:
     whole = draft.motifs[place.motif].whole
     turned = rotate(whole, place.turn, origin=(0, 0)) if place.turn else whole
     shape = translate(turned, float(place.x), float(place.y))
-    return Applique(shape, motif.fabric, motif.method, float(motif.turn_under), float(place.turn))
+    turn_under = float(motif.turn_under)
+    within = shape.buffer(-0.8 * turn_under, quad_segs=4)
+    return Applique(shape, motif.fabric, motif.method, turn_under, float(place.turn), within)
 
 
 def _seams(patches: tuple[Cloth, ...], edge: Polygon) -> MultiLineString:

@@ -16,8 +16,8 @@ from publish.colour import difference
 from publish.model.pattern import Pattern
 from publish.render.arrays import encoded
 from publish.render.cloth import weave
+from publish.render.faces import Face, coloured_face, face_of, picture, scene_of
 from publish.render.paint import Window, covered, numbers
-from publish.render.picture import Face, coloured_face, face_of, picture, scene_of
 from publish.render.relief import relief, swelling
 from publish.render.subject import Subject, subject
 
@@ -63,7 +63,7 @@ def means(face: Face, colours: dict[str, str]) -> dict[str, str]:
     for key in dict.fromkeys(f for _, f in pieces):
         whole = ndimage.binary_erosion(fabric == key, iterations=2)
         if whole.sum() > 50:
-            mean = encoded(light[whole].mean(axis=0).astype(np.float64))
+            mean = encoded(light[:, whole].mean(axis=1).astype(np.float64))
             found[key] = "#" + "".join(f"{round(255 * float(v)):02x}" for v in mean)
     return found
 

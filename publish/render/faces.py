@@ -72,16 +72,18 @@ def coloured_face(face: Face, colours: Mapping[str, str], ground: str) -> Light:
     warm = np.array(WARM, np.float32)
     cool = np.array(COOL, np.float32)
     for channel in range(3):
-        found[..., channel] *= face.key * warm[channel] + face.sky * cool[channel]
-    return _held_back(found)
+        found[channel] *= face.key * warm[channel] + face.sky * cool[channel]
+        _hold_back(found[channel])
+    return found
 
 
-def _held_back(light: Light) -> Light:
-    """Return light that nears white slowly instead of reaching it."""
-    over = np.maximum(light - KNEE, 0)
+def _hold_back(light: Grey) -> None:
+    """Make light that nears white come there slowly instead of reaching it."""
+    over = light - KNEE
+    np.maximum(over, 0, out=over)
+    over *= -1 / (1 - KNEE)
     np.minimum(light, KNEE, out=light)
-    light += (1 - KNEE) * (1 - np.exp(over * (-1 / (1 - KNEE))))
-    return light
+    light -= (1 - KNEE) * np.expm1(over)
 
 
 def picture(face: Face, colours: Mapping[str, str], scene: Scene, shape: tuple[int, int]) -> Bytes:
