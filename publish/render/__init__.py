@@ -22,6 +22,7 @@ from publish.model.figure import Picture
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.render.faces import Face, face_of, picture, scene_of
+from publish.render.prints import Print, print_of
 from publish.render.subject import Subject, subject
 
 COVER = "cover"
@@ -54,11 +55,11 @@ def for_booklet(
         return found
     if not any(photo.place == COVER for photo in pattern.photos):
         shown = subject(pattern, sizes[cover], drafts[cover])
-        found[COVER] = _made(shown, own_colours(pattern), COVER_PIXELS)
+        found[COVER] = _made(shown, own_colours(pattern), _prints(pattern), COVER_PIXELS)
     if pattern.colourways:
         shown = subject(pattern, sizes[ways], drafts[ways])
         for way, colours in all_colours(pattern).items():
-            found[way_name(way)] = _made(shown, colours, WAY_PIXELS)
+            found[way_name(way)] = _made(shown, colours, _prints(pattern, way), WAY_PIXELS)
     return found
 
 
@@ -68,11 +69,20 @@ def for_shop(
     """Return a picture of each size, by its key, for a shop's page."""
     if pattern.cover == "drawn":
         return {}
-    colours = own_colours(pattern)
+    colours, prints = own_colours(pattern), _prints(pattern)
     return {
-        key: _made(subject(pattern, sizes[key], drafts[key]), colours, SHOP_PIXELS)
+        key: _made(subject(pattern, sizes[key], drafts[key]), colours, prints, SHOP_PIXELS)
         for key in drafts
     }
+
+
+def _prints(pattern: Pattern, way: str = OWN) -> tuple[tuple[str, Print], ...]:
+    """Return the prints of the fabrics that a colourway leaves as they are."""
+    fabrics = dict(pattern.fabrics)
+    if way != OWN:
+        fabrics |= pattern.colourways[way].fabrics
+    found = ((key, print_of(fabric)) for key, fabric in fabrics.items())
+    return tuple((key, each) for key, each in found if each is not None)
 
 
 def own_colours(pattern: Pattern) -> dict[str, str]:
@@ -116,15 +126,20 @@ class _Asked:
         return isinstance(other, _Asked) and self._digest == other._digest
 
 
-def _made(shown: Subject, colours: Mapping[str, str], side: int) -> Picture:
-    return _kept(_Asked(shown), tuple(sorted(colours.items())), side)
+Prints = tuple[tuple[str, Print], ...]
+
+
+def _made(shown: Subject, colours: Mapping[str, str], prints: Prints, side: int) -> Picture:
+    return _kept(_Asked(shown), tuple(sorted(colours.items())), prints, side)
 
 
 @lru_cache(maxsize=24)
-def _kept(asked: _Asked, colours: tuple[tuple[str, str], ...], side: int) -> Picture:
+def _kept(
+    asked: _Asked, colours: tuple[tuple[str, str], ...], prints: Prints, side: int
+) -> Picture:
     """Return a square picture; one that was made before in this run is not made again."""
     scene = scene_of(asked.shown)
-    pixels = picture(_lit(asked, side), dict(colours), scene, (side, side))
+    pixels = picture(_lit(asked, side), dict(colours), scene, (side, side), dict(prints))
     stream = io.BytesIO()
     Image.fromarray(pixels).save(stream, "JPEG", quality=_QUALITY, subsampling=0, dpi=_DOTS)
     return Picture(stream.getvalue(), side, side, scene.words)

@@ -7,16 +7,20 @@ finer than the pixels can carry, so that it neither shimmers nor makes moiré wh
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import lru_cache
 
 import numpy as np
+import numpy.typing as npt
 from scipy import fft
 
 from publish.render.arrays import Grey, Light, clouds, hashed, light_of, planes_of
 from publish.render.paint import Window, coloured, numbers
+from publish.render.prints import Print, tile
 from publish.render.relief import Relief
 from publish.render.subject import Subject
+
+Whole = npt.NDArray[np.int32]
 
 TILE = 1024
 SLUB = 0.55
@@ -33,16 +37,30 @@ STRAY = 1.3
 
 
 def cloth(
-    subject: Subject, window: Window, face: Relief, colours: Mapping[str, str], ground: str
+    subject: Subject,
+    window: Window,
+    face: Relief,
+    colours: Mapping[str, str],
+    ground: str,
+    prints: Mapping[str, Print] | None = None,
 ) -> Light:
-    """Return the face in even light; `ground` is what lies beyond its edge."""
+    """Return the face in even light; `ground` is what lies beyond its edge.
+
+    `prints` are the photographs of printed fabrics, by their keys.
+    """
     pieces = [(p.shape, p.fabric, p.grain) for p in subject.patches]
     if subject.binding:
         pieces.insert(0, (subject.bound, subject.binding, 45.0))
     pieces += [(m.shape, m.fabric, m.grain) for m in subject.motifs]
-    painted = coloured(window, ((s, colours[f]) for s, f, _ in pieces), ground)
-    found = planes_of(painted)
-    found *= 1 + _woven(window, pieces)
+    found = planes_of(coloured(window, ((s, colours[f]) for s, f, _ in pieces), ground))
+    number = numbers(window, [s for s, _, _ in pieces])
+    across, down = _laid(window, number, [g for _, _, g in pieces])
+    found *= 1 + _woven(window, number, across, down)
+    for key, shown in (prints or {}).items():
+        here = np.array([False, *(f == key for _, f, _ in pieces)])[number]
+        planes = tile(shown, window.fine)
+        _, high, wide = planes.shape
+        found[:, here] *= planes[:, down[here] % high, across[here] % wide]
     for stitching, thread in zip(subject.stitching, face.thread, strict=True):
         if thread.size > 1:
             colour = _lifted(light_of(colours[stitching.fabric]))
@@ -58,23 +76,29 @@ def _lifted(light: Light) -> Light:
     return light + np.float32(0.06) * (1 - light)
 
 
-def _woven(window: Window, pieces: list[tuple]) -> Grey:  # type: ignore[type-arg]
-    """Return by what share the weave makes each pixel lighter or darker."""
-    number = numbers(window, [s for s, _, _ in pieces])
-    count = len(pieces) + 1
+def _laid(window: Window, number: Whole, grains: Sequence[float]) -> tuple[Whole, Whole]:
+    """Return where on its cloth each pixel lies, in pixels across and down the grain.
+
+    Each piece lies turned with its grain, a little askew, and is cut from elsewhere.
+    """
+    count = len(grains) + 1
     turn = np.zeros(count)
-    turn[1:] = np.radians([g for _, _, g in pieces]) + np.radians(STRAY) * hashed((len(pieces),), 5)
-    shift = (hashed((2, count), 6) + 1) * TILE / 2
-    tile = weave(window.fine)
-    rows, columns = window.shape
-    x = np.arange(columns, dtype=np.float32)[None, :]
-    y = np.arange(rows, dtype=np.float32)[:, None]
-    cos, sin = np.cos(turn).astype(np.float32)[number], np.sin(turn).astype(np.float32)[number]
-    u = (x * cos + y * sin + shift[0][number] + 8 * TILE).astype(np.int32) & (TILE - 1)
-    v = (y * cos - x * sin + shift[1][number] + 8 * TILE).astype(np.int32) & (TILE - 1)
-    found: Grey = tile[v, u]
-    dye = np.float32(0.006) * hashed((count,), 7)[number]
-    found += dye + np.float32(0.008) * clouds(window.shape, 2.2 * window.fine, 8)
+    turn[1:] = np.radians(grains) + np.radians(STRAY) * hashed((count - 1,), 5)
+    shift = (hashed((2, count), 6) + 9) * TILE
+    cos, sin = (part.astype(np.float32)[number] for part in (np.cos(turn), np.sin(turn)))
+    x = np.arange(window.columns, dtype=np.float32)[None, :]
+    y = np.arange(window.rows, dtype=np.float32)[:, None]
+    across = x * cos + y * sin + shift[0][number]
+    down = y * cos - x * sin + shift[1][number]
+    return across.astype(np.int32), down.astype(np.int32)
+
+
+def _woven(window: Window, number: Whole, across: Whole, down: Whole) -> Grey:
+    """Return by what share weave and dye make each pixel lighter or darker."""
+    found: Grey = weave(window.fine)[down & (TILE - 1), across & (TILE - 1)]
+    dye = np.float32(0.006) * hashed((int(number.max()) + 1,), 7)[number]
+    found += dye
+    found += np.float32(0.008) * clouds(window.shape, 2.2 * window.fine, 8)
     return found
 
 

@@ -17,6 +17,7 @@ from publish.render.bends import plump, waves
 from publish.render.cloth import cloth
 from publish.render.light import DAYLIGHT, RAKING, lit
 from publish.render.paint import Window
+from publish.render.prints import Print
 from publish.render.relief import Relief, relief
 from publish.render.scenes import SCENES, Place, Scene, composed
 from publish.render.subject import Subject
@@ -66,9 +67,11 @@ def face_of(subject: Subject, scene: Scene, shape: tuple[int, int]) -> Face:
     return Face(subject, window, made, key, sky)
 
 
-def coloured_face(face: Face, colours: Mapping[str, str], ground: str) -> Light:
+def coloured_face(
+    face: Face, colours: Mapping[str, str], ground: str, prints: Mapping[str, Print] | None = None
+) -> Light:
     """Return a face in its fabrics' colours and in its light."""
-    found = cloth(face.subject, face.window, face.relief, colours, ground)
+    found = cloth(face.subject, face.window, face.relief, colours, ground, prints)
     warm = np.array(WARM, np.float32)
     cool = np.array(COOL, np.float32)
     for channel in range(3):
@@ -86,9 +89,15 @@ def _hold_back(light: Grey) -> None:
     light -= (1 - KNEE) * np.expm1(over)
 
 
-def picture(face: Face, colours: Mapping[str, str], scene: Scene, shape: tuple[int, int]) -> Bytes:
+def picture(
+    face: Face,
+    colours: Mapping[str, str],
+    scene: Scene,
+    shape: tuple[int, int],
+    prints: Mapping[str, Print] | None = None,
+) -> Bytes:
     """Return the whole picture, `shape` rows and columns of sRGB bytes."""
-    lit_face = coloured_face(face, colours, scene.ground)
+    lit_face = coloured_face(face, colours, scene.ground, prints)
     rows, columns = face.window.shape
     top = round((shape[0] - rows) / 2 - scene.rise * max(shape))
     if scene.bench:
