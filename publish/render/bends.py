@@ -8,6 +8,8 @@ How far edges wave and how far a pillow's edges draw in: common practice, no sou
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 import numpy as np
 
 from publish.render.arrays import Grey, hashed
@@ -47,11 +49,16 @@ def _near(u: Points) -> Points:
 
 def _ripple(t: Points, seed: int) -> Points:
     """Return a wave along an edge: a long one, with shorter ones over it."""
-    phases = hashed((4,), seed) * np.pi
+    phases = _phases(seed)
     found = np.zeros_like(t)
     for k, (times, size) in enumerate(((0.8, 0.9), (2.1, 0.5), (4.3, 0.25))):
-        found += size * np.sin(times * np.pi * t + float(phases[k]))
+        found += size * np.sin(times * np.pi * t + phases[k])
     return found
+
+
+@lru_cache
+def _phases(seed: int) -> list[float]:
+    return [float(v) * float(np.pi) for v in hashed((4,), seed)]
 
 
 def plump(subject: Subject) -> Bend:

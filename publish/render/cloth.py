@@ -52,6 +52,7 @@ def cloth(
     if subject.binding:
         pieces.insert(0, (subject.bound, subject.binding, 45.0))
     pieces += [(m.shape, m.fabric, m.grain) for m in subject.motifs]
+    window.place(s for s, _, _ in pieces)
     found = planes_of(coloured(window, ((s, colours[f]) for s, f, _ in pieces), ground))
     number = numbers(window, [s for s, _, _ in pieces])
     across, down = _laid(window, number, [g for _, _, g in pieces])

@@ -51,20 +51,25 @@ class Window:
 
     def placed(self, geometry: BaseGeometry) -> BaseGeometry:
         """Return a geometry of the quilt in pixels."""
-        if id(geometry) not in self._placed:
-            self._placed[id(geometry)] = geometry, self._moved(geometry)
+        self.place([geometry])
         return self._placed[id(geometry)][1]
 
-    def _moved(self, geometry: BaseGeometry) -> BaseGeometry:
+    def place(self, shapes: Iterable[BaseGeometry]) -> None:
+        """Place shapes together, which is quicker than one by one."""
+        new = [s for s in shapes if id(s) not in self._placed]
+        if not new:
+            return
+        moved = np.array(new, dtype=object)
         if self.bend is not None:
-            geometry = shapely.segmentize(geometry, _STRETCH)
+            moved = shapely.segmentize(moved, _STRETCH)
+        moved = shapely.simplify(shapely.transform(moved, self._move), _FINE)
+        for shape, there in zip(new, moved, strict=True):
+            self._placed[id(shape)] = shape, there
 
-        def move(points: Points) -> Points:
-            bent = points if self.bend is None else self.bend(points)
-            moved: Points = (bent - (self.left, self.top)) * self.fine
-            return moved
-
-        return shapely.simplify(shapely.transform(geometry, move), _FINE)
+    def _move(self, points: Points) -> Points:
+        bent = points if self.bend is None else self.bend(points)
+        moved: Points = (bent - (self.left, self.top)) * self.fine
+        return moved
 
     def coarser(self, fine: float) -> Window:
         """Return a window on the same cloth with at most `fine` pixels to the inch."""
