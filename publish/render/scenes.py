@@ -40,7 +40,7 @@ class Scene:
 
 
 SCENES = {
-    "wall": Scene("on a pale wall", "#d3cec4", 0.76, 0.011, 0.55, 0.010, 0.20, rise=0.004),
+    "wall": Scene("on a pale wall", "#d3cec4", 0.73, 0.011, 0.55, 0.010, 0.20, rise=0.004),
     "flat": Scene("lying flat", "#b9b2a6", 0.76, 0.005, 0.62, 0.022, 0.12),
     "bench": Scene(
         "on a bench against a wall",
