@@ -52,6 +52,7 @@ def _cover(values: Values, ledger: Ledger) -> None:
         ledger.places["cover"],
         "the cover is to show a photograph, and none is given for it",
         expected="a photo with `place: cover` in `photos`",
+        received="none",
         help="add `photos: [{file: throw.jpg, place: cover}]`, or write `cover: rendered`",
     )
 
