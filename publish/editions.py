@@ -9,14 +9,14 @@ that must print true are never reduced, reordered or trimmed.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from math import ceil
 
-from publish import deliver, draw, proof, typeset, write
+from publish import deliver, draw, proof, render, typeset, write
 from publish.model.book import A0, PAPERS, Edition, Paper, full_size, roll
 from publish.model.design import Design
-from publish.model.figure import Artwork
+from publish.model.figure import Artwork, Picture
 from publish.model.words import Manual
 from publish.notes import Note, Severity
 from publish.workers import Workers
@@ -113,9 +113,13 @@ def print_all(design: Design, manual: Manual, jobs: Sequence[Job], workers: Work
     whoever was done first.
     """
     papers = dict.fromkeys(job.paper for job in jobs)
+    shown: dict[str, Picture] = {}
+    if any(job.name == "booklet" for job in jobs):
+        progress("draw", "the quilt as it will look")
+        shown = workers.submit(pictures_for, design, manual).result()
     for paper in papers:
         progress("draw", f"figures and template sheets for {paper.name}")
-    drawings = {p: workers.submit(draw_for, design, manual, p) for p in papers}
+    drawings = {p: workers.submit(draw_for, design, manual, p, shown) for p in papers}
     found = {}
     for job in jobs:
         drawn: Drawn = drawings[job.paper].result()
@@ -132,12 +136,18 @@ def print_all(design: Design, manual: Manual, jobs: Sequence[Job], workers: Work
     return tuple(made)
 
 
-def draw_for(design: Design, manual: Manual, paper: Paper) -> Drawn:
+def pictures_for(design: Design, manual: Manual) -> dict[str, Picture]:
+    """Compute how the quilt will look, once for every booklet."""
+    first = next(iter(design.sizes))
+    cover = manual.cover.figure.size or first
+    return render.for_booklet(design.pattern, design.sizes, design.drafts, cover, first)
+
+
+def draw_for(design: Design, manual: Manual, paper: Paper, shown: Mapping[str, Picture]) -> Drawn:
     """Draw all that is printed on one paper; on a sheet of a copy shop only the motifs."""
     asked = manual if paper.key in PAPERS else manual.whole_templates()
-    return Drawn(
-        *draw.draw(design.pattern, design.sizes, design.drafts, design.plans, asked, paper)
-    )
+    made = (design.pattern, design.sizes, design.drafts, design.plans, asked, paper)
+    return Drawn(*draw.draw(*made, shown))
 
 
 def print_one(design: Design, manual: Manual, artwork: Artwork, job: Job) -> Printed:

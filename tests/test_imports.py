@@ -14,7 +14,9 @@ import pytest
 
 ROOT = Path(__file__).parents[1]
 PACKAGE = ROOT / "publish"
-STAGES = ("read", "grade", "draft", "cut", "sew", "write", "draw", "typeset", "proof", "deliver")
+NUMBERED = ("read", "grade", "draft", "cut", "sew", "write", "draw", "typeset", "proof", "deliver")
+STAGES = (*NUMBERED, "render")
+"""The pictures, between draft and draw, follow the rules of a stage."""
 BOTTOM = ("notes", "units", "colour", "surd", "arcs", "gtin")
 LIBRARIES = {"arcs": "shapely", "colour": "coloraide", "gtin": "stdnum"}
 """What a module at the bottom may import besides the standard library."""

@@ -16,7 +16,14 @@ from publish.deliver.kits import kits
 from publish.deliver.machine import machine_files
 from publish.deliver.numbers import numbers
 from publish.deliver.press import press
-from publish.deliver.shop import kit_files, nothing_of, picture_notes, pictures, shop_files
+from publish.deliver.shop import (
+    kit_files,
+    nothing_of,
+    picture_notes,
+    pictures,
+    shop_files,
+    shop_pictures,
+)
 
 __all__ = [
     "CODES",
@@ -37,6 +44,7 @@ __all__ = [
     "press",
     "recover",
     "shop_files",
+    "shop_pictures",
 ]
 
 CODES: dict[str, str] = {

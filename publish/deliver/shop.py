@@ -18,6 +18,7 @@ from publish.deliver.kits import kits_text
 from publish.deliver.listing import listing, listing_text, page_count
 from publish.deliver.tester import tester_form
 from publish.model.book import Edition
+from publish.model.figure import Picture
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, error
@@ -133,6 +134,11 @@ def shop_files(
     files[f"{FOLDER}/listing.md"] = listing_text(manual, said).encode()
     files[f"{FOLDER}/tester-form.md"] = tester_form(pattern, manual, numbers).encode()
     return files
+
+
+def shop_pictures(shown: Mapping[str, Picture]) -> dict[str, bytes]:
+    """Return each size as it will look, by its key: `shop/throw-1600.jpg`."""
+    return {f"{FOLDER}/{key}-{p.width}.jpg": p.data for key, p in shown.items()}
 
 
 def kit_files(found: Json) -> dict[str, bytes]:

@@ -49,7 +49,7 @@ from publish.draw.style import palette
 from publish.model.book import LETTER, Paper, full_size
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
-from publish.model.figure import Artwork, Figure, Sheet
+from publish.model.figure import Artwork, Figure, Picture, Sheet
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import FigureSpec, Manual, TemplateSheets
@@ -110,10 +110,12 @@ DRAWINGS: dict[str, Drawing] = {
 
 def draw(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft],
          plans: Mapping[str, CutPlan], manual: Manual,
-         paper: Paper) -> tuple[Artwork, tuple[Note, ...]]:  # fmt: skip
+         paper: Paper, pictures: Mapping[str, Picture] | None = None,
+         ) -> tuple[Artwork, tuple[Note, ...]]:  # fmt: skip
     """Draw every figure of a manual for one paper, and its template sheets; those of a
-    half-size paper are drawn for the whole one."""
-    context = Context(pattern, sizes, drafts, plans, manual, paper, palette(pattern))
+    half-size paper are drawn for the whole one. `pictures` are shown in place of drawings."""
+    pictures = pictures or {}
+    context = Context(pattern, sizes, drafts, plans, manual, paper, palette(pattern), pictures)
     figures: dict[str, Figure] = {}
     notes: list[Note] = []
     for spec in manual.figures():
@@ -129,7 +131,7 @@ def draw(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft
             printed[key] = sheets.template_sheets(context, *key, full_size(paper))
         except (CannotDrawError, KeyError) as reason:
             notes.append(_no_sheets(context, asked, reason))
-    return Artwork(figures, printed), tuple(notes)
+    return Artwork(figures, printed, pictures), tuple(notes)
 
 
 def colour_preview(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft],

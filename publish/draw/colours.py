@@ -14,6 +14,7 @@ from publish.colour import VISIONS, grey, lightness, lightness_step, seen_by, sh
 from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import wrap
+from publish.draw.pictured import COMPUTED, Box, way_name, with_pictures
 from publish.draw.style import HEAD, INK, LABEL, SMALL, SOFT, Stroke, edge_of
 from publish.draw.swatches import uses
 from publish.draw.top import paint_top
@@ -29,6 +30,9 @@ HEADS = 1.15
 """Inches: the column of names at the left."""
 FINE = 0.35
 GAP = 0.25
+FINE_GAP = 0.12
+PICTURES = 3
+"""How many computed pictures stand in a row."""
 
 
 def pairs(context: Context, spec: FigureSpec) -> Figure:
@@ -111,6 +115,8 @@ def visions(context: Context, spec: FigureSpec) -> Figure:
 def colourways(context: Context, spec: FigureSpec) -> Figure:
     """Draw one size in the pattern's own fabrics and in each further colourway."""
     own = {k: f.colour for k, f in context.pattern.fabrics.items()}
+    if all(way_name(key) in context.pictures for key in ("own", *context.pattern.colourways)):
+        return _pictured(context, spec)
     looks = {"As shown": own}
     for way in context.pattern.colourways.values():
         looks[way.title] = {**own, **{k: f.colour for k, f in way.fabrics.items()}}
@@ -118,6 +124,24 @@ def colourways(context: Context, spec: FigureSpec) -> Figure:
     shown = f"{size.title}, {plain_size(size.width, size.height)}"
     alt = f"{shown}, in {len(looks)} colourways: {listed(list(looks))}."
     return _row(context, spec, looks, alt)
+
+
+def _pictured(context: Context, spec: FigureSpec) -> Figure:
+    """Show the pictures of one size in each colourway, up to three in a row."""
+    names = {"own": "As shown"} | {k: w.title for k, w in context.pattern.colourways.items()}
+    columns = min(len(names), PICTURES)
+    side = (context.column - FINE_GAP * (columns - 1)) / columns
+    canvas = Canvas(context.column, side)
+    boxes: dict[str, Box] = {}
+    for i, (key, name) in enumerate(names.items()):
+        x, y = (i % columns) * (side + FINE_GAP), (i // columns) * (side + 0.36)
+        boxes[way_name(key)] = (x, y, side, side)
+        canvas.rect(x, y, side, side)  # for the figure's extent
+        canvas.text((x, y + side), name, HEAD - 1, "semibold", shift=(0, 13))
+    size = context.size(spec)
+    shown = f"{size.title}, {plain_size(size.width, size.height)}"
+    alt = f"{shown}, in {len(names)} colourways: {listed([*names.values()])}. {COMPUTED}"
+    return with_pictures(canvas.figure(spec, alt), boxes)
 
 
 def _row(context: Context, spec: FigureSpec, looks: Mapping[str, Mapping[str, str]],

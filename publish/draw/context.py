@@ -7,13 +7,13 @@ Invariant: a drawing reads its numbers from here and computes none of its own.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from publish.draw.style import NARROW_COLUMN, TEXT_COLUMN, Palette
 from publish.model.book import Paper
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, MotifShape
-from publish.model.figure import Figure
+from publish.model.figure import Figure, Picture
 from publish.model.pattern import Motif, Pattern
 from publish.model.size import Size
 from publish.model.words import FigureSpec, Manual
@@ -34,6 +34,8 @@ class Context:
     manual: Manual
     paper: Paper
     palette: Palette
+    pictures: Mapping[str, Picture] = field(default_factory=dict)
+    """Computed pictures: `cover`, and one for each colourway."""
 
     @property
     def column(self) -> float:

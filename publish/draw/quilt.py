@@ -12,11 +12,12 @@ from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import set_inches
 from publish.draw.marks import dimension, leader
+from publish.draw.pictured import COMPUTED, COVER, with_pictures
 from publish.draw.shapes import bounds_of, polygon_of
 from publish.draw.top import fit, paint_top
 from publish.draw.words import plain_size, top_words
 from publish.model.draft import Draft
-from publish.model.figure import Figure
+from publish.model.figure import Figure, Picture
 from publish.model.size import Size
 from publish.model.words import FigureSpec
 
@@ -29,6 +30,8 @@ MARGIN = {"left": 0.34, "right": 0.95, "top": 0.3, "bottom": 0.34}
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw the finished top with its binding, its appliqué and its quilting."""
     size = context.size(spec)
+    if spec.key == context.manual.cover.figure.key and COVER in context.pictures:
+        return _pictured(context, spec, context.pictures[COVER])
     measured = spec.get("dimensions", "no") == "yes"
     room = MEASURED if measured else PLAIN
     margin = MARGIN if measured else dict.fromkeys(MARGIN, 0.04)
@@ -43,6 +46,16 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     if measured:
         _dimensions(frame, context.draft(spec), size)
     return canvas.figure(spec, _alt(context, size))
+
+
+def _pictured(context: Context, spec: FigureSpec, shown: Picture) -> Figure:
+    """Show the size as it will look."""
+    wide = PLAIN[0]
+    high = wide * shown.height / shown.width
+    canvas = Canvas(wide, high)
+    alt = f"{_alt(context, context.size(spec))[:-1]}, {shown.where}. {COMPUTED}"
+    figure = canvas.figure(spec, alt, trim=False)
+    return with_pictures(figure, {COVER: (0, 0, wide, high)}, alone=True)
 
 
 def _dimensions(frame: Canvas, draft: Draft, size: Size) -> None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from pathlib import Path
 
 
 @dataclass(frozen=True)
@@ -32,6 +33,14 @@ and fat quarter."""
 
 
 @dataclass(frozen=True)
+class Swatch:
+    """A photograph of a printed fabric: how wide the cloth is that it shows."""
+
+    file: Path
+    width: Fraction
+
+
+@dataclass(frozen=True)
 class Fabric:
     """One fabric. `colour` is `#rrggbb`."""
 
@@ -46,3 +55,5 @@ class Fabric:
     """Length the designer already has, in inches."""
     sold_as: SoldAs | None = None
     """None for yardage."""
+    swatch: Swatch | None = None
+    """For computed pictures; None for a plain cloth of its colour."""

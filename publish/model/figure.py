@@ -7,9 +7,23 @@ drawn at 1 user unit = 1 inch times its stated scale and is never resized by a l
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from publish.model.drawing import Drawing
+
+
+@dataclass(frozen=True)
+class Picture:
+    """A size as it will look, computed: a JPEG in sRGB.
+
+    `width` and `height` in pixels; `where` says what it lies or hangs on.
+    """
+
+    data: bytes
+    width: int
+    height: int
+    where: str
 
 
 @dataclass(frozen=True)
@@ -26,6 +40,8 @@ class Figure:
     scalable: bool = True
     drawing: Drawing | None = None
     """What `svg` was written from; None for a figure that no canvas recorded."""
+    picture: bool = False
+    """Whether it is one computed picture, whose outer parts a layout may cut off."""
 
 
 @dataclass(frozen=True)
@@ -69,3 +85,5 @@ class Artwork:
 
     figures: dict[str, Figure]
     sheets: dict[tuple[str, str, str], tuple[Sheet, ...]]
+    pictures: Mapping[str, Picture] = field(default_factory=dict)
+    """By the name that a figure shows them by: `picture:NAME`."""

@@ -277,6 +277,8 @@ class Pattern:
     colourways: Mapping[str, Colourway] = field(default_factory=dict)
     style: Style = field(default_factory=Style)
     photos: tuple[Photo, ...] = ()
+    cover: str = "rendered"
+    """`rendered`, `drawn` or `photo`: what stands for the quilt where there is no photo."""
     shop: ShopPictures = field(default_factory=ShopPictures)
     steps: tuple[StepChange, ...] = ()
     """In the order in which they are made."""

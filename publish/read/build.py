@@ -13,7 +13,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER
+from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER, Swatch
 from publish.model.pattern import (
     BackingSpec,
     BattingSpec,
@@ -56,6 +56,7 @@ from publish.read.schema_cloth import (
     QUILTING,
     SEWING,
     SWAP,
+    SWATCH,
 )
 from publish.read.schema_design import (
     BORDER,
@@ -94,6 +95,7 @@ def build_pattern(
         places=dict(ledger.places),
         colourways={k: _colourway(k, v, top) for k, v in (top["colourways"] or {}).items()},
         style=_style(top["style"] or {}),
+        cover=top["cover"],
         photos=tuple(_photo(v) for v in top["photos"] or ()),
         shop=_shop((top["shop"] or {}).get("pictures") or {}),
         steps=tuple(map(change_of, top["steps"] or ())),
@@ -114,7 +116,9 @@ def _fabric(key: str, values: Values) -> Fabric:
         )
     else:
         sold_as = {cut.kind: cut for cut in (FAT_QUARTER, FAT_EIGHTH)}.get(sold)
-    return Fabric(key, **{**filled, "sold_as": sold_as})
+    own = filled["swatch"]
+    swatch = Swatch(**fill(SWATCH, own)) if own is not None else None
+    return Fabric(key, **{**filled, "sold_as": sold_as, "swatch": swatch})
 
 
 def _colourway(key: str, values: Values, top: Values) -> Colourway:
@@ -123,7 +127,8 @@ def _colourway(key: str, values: Values, top: Values) -> Colourway:
     fabrics = {}
     for swap in (fill(SWAP, s) for s in filled["swaps"]):
         own = _fabric(swap["fabric"], top["fabrics"][swap["fabric"]])
-        fabrics[swap["fabric"]] = replace(own, name=swap["name"], colour=swap["colour"])
+        own = replace(own, name=swap["name"], colour=swap["colour"], swatch=None)
+        fabrics[swap["fabric"]] = own
     return Colourway(key, filled["title"], fabrics)
 
 

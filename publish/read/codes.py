@@ -45,6 +45,7 @@ CODES: dict[str, str] = {
     "R145": "Raw edges are given a turn-under",
     "R146": "A motif's cloth has no room for its turn-under",
     "R147": "A colourway swaps one fabric twice",
+    "R148": "A cover is to show a photograph that is not given",
     "R150": "A patch reaches outside its block's grid",
     "R151": "The edges of a patch cross",
     "R152": "A patch has no area",

@@ -37,8 +37,24 @@ def check_agreement(values: Values, ledger: Ledger) -> None:
         _swaps(f"colourways.{key}.swaps", way.get("swaps", []), ledger)
     for key, size in _entries(values, "sizes"):
         _motif_size(f"sizes.{key}", size, values, ledger)
+    _cover(values, ledger)
     check_changes(values, ledger)
     _unused(values, ledger)
+
+
+def _cover(values: Values, ledger: Ledger) -> None:
+    """Check that a cover that is to show a photograph has one."""
+    photos = values.get("photos") or ()
+    if values.get("cover") != "photo" or any(p.get("place") == "cover" for p in photos):
+        return
+    ledger.note(
+        "R148",
+        ledger.places["cover"],
+        "the cover is to show a photograph, and none is given for it",
+        expected="a photo with `place: cover` in `photos`",
+        received="none",
+        help="add `photos: [{file: throw.jpg, place: cover}]`, or write `cover: rendered`",
+    )
 
 
 def _entries(values: Values, section: str) -> Iterable[tuple[str, Values]]:

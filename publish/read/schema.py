@@ -70,6 +70,10 @@ PATTERN = Section(
             derived="the layout's"),
         Key("photos", Many(PHOTO_SECTION, 1, 12), "Photographs, for the cover and the opening "
             "pages.", "[{file: throw.jpg, place: cover}]", derived="no photographs"),
+        Key("cover", Choice(("rendered", "drawn", "photo")), "What the cover shows: the quilt as "
+            "it will look, computed from the pattern; a diagram; or your photograph, which is used "
+            "in any case where `photos` has one for the cover. With `drawn` the colourways are "
+            "diagrams too.", "drawn", default="rendered"),
         Key("publication", PUBLICATION, "Who publishes it, and what the covers say.",
             "{studio: Hollow Fen Studio, year: 2026}", derived="its keys' defaults"),
         Key("shop", SHOP, "What the shop's page shows.", "{pictures: {cover: [2000]}}",

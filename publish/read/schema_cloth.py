@@ -6,6 +6,7 @@ Invariant: declarations only.
 
 from __future__ import annotations
 
+from publish.read.files import PHOTO
 from publish.read.forms import Choice, Number, Percent, Whole, YesNo
 from publish.read.sections import Either, Idle, Key, Many, Needs, Section
 from publish.read.special import Colour, Length, Ref
@@ -23,6 +24,17 @@ PRECUT = Section(
         Key("count", Whole(1, 1000), "How many are sold together.", "42", default="1"),
     ),
     one_of=("squares", "strips"),
+)  # fmt: skip
+
+SWATCH = Section(
+    "swatch",
+    "A photograph of a printed fabric, taken straight on. It is laid at its true scale in the "
+    "computed pictures and turned with each patch; the fabric keeps its `colour`.",
+    (
+        Key("file", PHOTO, "The picture, in the pattern's folder.", "reeds.jpg", required=True),
+        Key("width", Length("1/4 in", "130 in"), "How wide the cloth is that it shows.", "6 in",
+            required=True),
+    ),
 )  # fmt: skip
 
 FABRIC = Section(
@@ -46,6 +58,8 @@ FABRIC = Section(
             "How the fabric is bought: by length, as fat quarters (18 × 22 in), as fat eighths "
             "(9 × 22 in), or in squares or strips of a given size. Long strips are then joined "
             "from what fits.", "fat quarter", default="yardage"),
+        Key("swatch", SWATCH, "A photograph of the fabric, if it is printed.",
+            "{file: reeds.jpg, width: 6 in}", derived="plain cloth of its colour"),
     ),
     idle=(Idle("sold_as", ("fat quarter", "fat eighth"), "owned"),),
 )  # fmt: skip

@@ -57,7 +57,7 @@ class Composed:
     html: str
     styles: tuple[StyleSheet, ...]
     pictures: Mapping[str, Print]
-    """By address: the designer's logo and photographs."""
+    """By address: the designer's logo and photographs, and computed pictures."""
 
 
 def compose(
@@ -84,12 +84,15 @@ def compose(
     sheets = [StyleSheet(p, text) for p, text in zip(layout.styles, css, strict=True)]
     plain = house.PLAIN_LETTERS if pattern.style.fonts else ""
     sheets.append(StyleSheet(None, f"{face_css(layout.fonts)}\n{plain}"))
-    return Composed(html, tuple(sheets), _pictures(pattern, html)), ()
+    return Composed(html, tuple(sheets), _pictures(pattern, artwork, html)), ()
 
 
-def _pictures(pattern: Pattern, html: str) -> dict[str, Print]:
-    """Return the designer's own pictures that the pages show."""
+def _pictures(pattern: Pattern, artwork: Artwork, html: str) -> dict[str, Print]:
+    """Return the designer's own pictures that the pages show, and the computed ones."""
     found = photos.prints(pattern, html)
+    for name, each in artwork.pictures.items():
+        address = f"{plates.PICTURE}:{name}"
+        found[address] = Print(each.data, "image/jpeg", each.width, each.height)
     mark = logo(pattern.style.logo) if pattern.style.logo else None
     return found | ({plates.LOGO: mark} if mark is not None else {})
 

@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from pathlib import Path
 
 from publish.model.pattern import Pattern
 from publish.notes import Note, error, warning
@@ -57,14 +58,22 @@ def plates(pattern: Pattern, place: str) -> tuple[PhotoPlate, ...]:
 
 
 def check(pattern: Pattern) -> tuple[Note, ...]:
-    """Return a note for each photograph that cannot be read."""
+    """Return a note for each photograph, or swatch of a fabric, that cannot be read."""
+    files: list[tuple[Path, tuple[str | int, ...]]] = [
+        (p.file, ("photos", n, "file")) for n, p in enumerate(pattern.photos)
+    ]
+    files += [
+        (fabric.swatch.file, ("fabrics", key, "swatch", "file"))
+        for key, fabric in pattern.fabrics.items()
+        if fabric.swatch is not None
+    ]
     return tuple(
-        error("T716", pattern.place("photos", number, "file"),
+        error("T716", pattern.place(*place),
               "the photograph is not a picture that can be read",
-              expected="a JPEG, PNG or TIFF", received=photo.file.name,
+              expected="a JPEG, PNG or TIFF", received=file.name,
               help="save it again from the camera or your picture program")
-        for number, photo in enumerate(pattern.photos)
-        if pictures.size(photo.file) is None
+        for file, place in files
+        if pictures.size(file) is None
     )  # fmt: skip
 
 

@@ -22,6 +22,8 @@ from publish.units import POINTS_PER_INCH
 
 FIGURE = "figure"
 SHEET = "sheet"
+PICTURE = "picture"
+"""Addresses of computed pictures, which figures show: `picture:cover`."""
 LOGO = "own:logo"
 CLOSE = 0.002
 """Inches by which a sheet's drawing may miss the paper: a seventh of a point."""
@@ -42,6 +44,8 @@ class Plate:
     width: float
     height: float
     scalable: bool
+    picture: bool = False
+    """Whether its outer parts may be cut off, as a photograph's."""
 
     def within(self, width: float, height: float, enlarge: bool = False) -> Plate:
         """Return the plate made to fit a box of points; a fixed figure stays as it is."""
@@ -62,6 +66,7 @@ def plate(artwork: Artwork, spec: FigureSpec) -> Plate:
         width=figure.width * POINTS_PER_INCH,
         height=figure.height * POINTS_PER_INCH,
         scalable=figure.scalable,
+        picture=figure.picture,
     )
 
 

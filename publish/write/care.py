@@ -72,4 +72,24 @@ def edition(book: Book) -> Section:
     elif out.studio:
         mistake += f" Write to {out.studio}."
     blocks.append(Paragraph(mistake))
+    blocks += _computed(book)
     return Section("edition", "This edition", tuple(blocks))
+
+
+def _computed(book: Book) -> list[Block]:
+    """Say which pictures are computed, so that nobody takes them for photographs."""
+    pattern = book.pattern
+    if pattern.cover == "drawn":
+        return []
+    named = [] if any(p.place == "cover" for p in pattern.photos) else ["on the cover"]
+    named += ["of other colours"] if pattern.colourways else []
+    if not named:
+        return []
+    many = "pictures" if pattern.colourways else "picture"
+    are = "are" if pattern.colourways else "is"
+    return [
+        Paragraph(
+            f"The {many} {' and '.join(named)} {are} computed, not photographed: the pattern's own "
+            "shapes, seams and lines of quilting, in the colours of its fabrics."
+        )
+    ]
