@@ -15,7 +15,7 @@ import pytest
 ROOT = Path(__file__).parents[1]
 PACKAGE = ROOT / "publish"
 STAGES = ("read", "grade", "draft", "cut", "sew", "write", "draw", "typeset", "proof", "deliver")
-BOTTOM = ("notes", "units", "colour", "surd", "arcs", "gtin")
+BOTTOM = ("notes", "units", "colour", "surd", "arcs", "gtin", "svgfile")
 LIBRARIES = {"arcs": "shapely", "colour": "coloraide", "gtin": "stdnum"}
 """What a module at the bottom may import besides the standard library."""
 LANGUAGE = {"words": ("words",), "operations": ("operations", "words")}

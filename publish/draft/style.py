@@ -17,8 +17,8 @@ from xml.etree.ElementTree import Element
 import tinycss2  # type: ignore[import-untyped]
 
 from publish.draft.limits import MAX_STYLE
-from publish.draft.svgfile import SvgFile, local
 from publish.notes import Note, warning
+from publish.svgfile import SvgFile, local
 
 _READ = {
     "fill", "stroke", "stroke-width", "fill-rule", "stroke-linecap", "stroke-linejoin",

@@ -16,7 +16,7 @@ from xml.etree.ElementTree import Element
 import numpy as np
 
 from publish.draft.curves import Points
-from publish.draft.limits import MAX_DEPTH, MAX_ELEMENTS, MAX_NUMBERS
+from publish.draft.limits import MAX_NUMBERS
 from publish.draft.shapes import (
     DRAWN,
     NUMBER,
@@ -27,9 +27,9 @@ from publish.draft.shapes import (
     transform,
 )
 from publish.draft.style import Rule, Style, style_of
-from publish.draft.svgfile import SvgFile, href, local
 from publish.draft.viewport import root_matrix, root_view, viewport
 from publish.notes import Note, Place, Severity, error, warning
+from publish.svgfile import MAX_DEPTH, MAX_ELEMENTS, SvgFile, href, local
 
 _GROUPS = ("g", "a", "svg", "switch")
 _SILENT = (

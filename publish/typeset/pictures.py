@@ -20,6 +20,7 @@ from pathlib import Path
 from PIL import Image, ImageCms, ImageFile, ImageOps, UnidentifiedImageError
 
 from publish.notes import Note, Place, error, warning
+from publish.svgfile import MAX_BYTES, read_svg
 from publish.typeset.layout_file import stamp
 from publish.units import POINTS_PER_INCH
 
@@ -36,6 +37,8 @@ _PROFILED = ("RGB", "CMYK", "L", "LAB")
 """Kinds of pixels that a colour profile can speak of."""
 _UNREADABLE = (UnidentifiedImageError, OSError, ValueError, SyntaxError,
                Image.DecompressionBombError)  # fmt: skip
+_FARTHEST = 1e6
+"""User units of a drawing's sides: no sheet is larger, and a page cannot count further."""
 _NUMBER = re.compile(r"\s*(\d+(?:\.\d+)?)")
 
 
@@ -51,18 +54,20 @@ class Print:
 
 def check_logo(path: Path, place: Place) -> list[Note]:
     """Return what is wrong with a logo."""
+    refused = _refused(path)
+    if refused is not None:
+        return [
+            error("T716", place, f"the logo cannot be used: {refused.what}",
+                  expected=refused.expected,
+                  received=f"{path.name}:{refused.place.line}, {refused.received}".rstrip(", "),
+                  help=refused.help)
+        ]  # fmt: skip
     found = logo(path)
     if found is None:
         return [
             error("T716", place, "the logo is not a picture that can be read",
                   expected="an SVG with a size or a viewBox, a PNG or a JPEG", received=path.name,
                   help="save it again from your drawing program")
-        ]  # fmt: skip
-    if outside := _outside(found):
-        return [
-            error("T716", place, "the logo shows another file, which is not in it",
-                  expected="an SVG that holds all it shows", received=outside[:60],
-                  help="embed the picture in the SVG, or save the logo as PNG")
         ]  # fmt: skip
     if found.kind == _SVG or max(found.width, found.height) >= LOGO_LEAST:
         return []
@@ -75,24 +80,18 @@ def check_logo(path: Path, place: Place) -> list[Note]:
 
 
 _SVG = "image/svg+xml"
-_SHOWING = ("image", "use", "feImage", "style", "script")
-_LINK = re.compile(r"""(?:url\(|@import)\s*["']?(?!#|data:)([^"')\s;]+)""")
 
 
-def _outside(found: Print) -> str:
-    """Return the first address of another file that an SVG shows; nothing for the rest."""
-    if found.kind != _SVG:
-        return ""
-    for part in ET.fromstring(found.data).iter():
-        name = part.tag.rpartition("}")[2] if isinstance(part.tag, str) else ""
-        for key, value in part.attrib.items():
-            shown = key.rpartition("}")[2] == "href" and name in _SHOWING
-            if shown and not value.strip().startswith(("#", "data:")):
-                return value.strip()
-        for text in (*part.attrib.values(), part.text or "" if name == "style" else ""):
-            if link := _LINK.search(text):
-                return link[1]
-    return ""
+def _refused(path: Path) -> Note | None:
+    """Return why a logo that is drawn is refused: what it refers to, runs or holds."""
+    if path.suffix.lower() != ".svg":
+        return None
+    try:
+        with path.open("rb") as stream:
+            _, notes = read_svg(stream.read(MAX_BYTES + 1), path.name, "")
+    except OSError:  # taken away since the pattern was read
+        return None
+    return next(iter(notes), None)
 
 
 def logo(path: Path) -> Print | None:
@@ -107,7 +106,7 @@ def _logo(path: Path, _: object) -> Print | None:
             return _drawn(path.read_bytes())
         with _opened(path) as image:
             return _printed(_upright(image), image.width)
-    except (*_UNREADABLE, ET.ParseError, LookupError):  # an encoding that nobody knows
+    except (*_UNREADABLE, ET.ParseError, LookupError):
         return None
 
 
@@ -121,7 +120,8 @@ def _drawn(data: bytes) -> Print | None:
         width, height = (float(m[1]) for m in stated if m)
     else:
         _, _, width, height = (float(v) for v in re.split(r"[\s,]+", root.attrib["viewBox"]))
-    return Print(data, _SVG, width, height) if width > 0 and height > 0 else None
+    drawn = 0 < width < _FARTHEST and 0 < height < _FARTHEST
+    return Print(data, _SVG, width, height) if drawn else None
 
 
 @contextmanager

@@ -16,6 +16,10 @@ BOMB = """<?xml version="1.0"?>
 <!DOCTYPE svg [<!ENTITY a "aaaaaaaaaa"><!ENTITY b "&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;">]>
 <svg xmlns="http://www.w3.org/2000/svg"><text>&b;</text></svg>
 """
+PLAIN_11 = """<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN"
+  "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd">
+"""
+"""The document type of SVG 1.1 (W3C, 2011, 1.3), which drawing programs write."""
 USES = "".join(
     f'<g id="g{i}"><use href="#g{i - 1}"/><use href="#g{i - 1}"/></g>' for i in range(1, 30)
 )
@@ -39,7 +43,9 @@ def comb(count: int, turned: bool) -> str:
 
 REFUSED = {
     "entities": (BOMB, "D303", 2),
-    "doctype": ('<!DOCTYPE svg SYSTEM "svg11.dtd">\n' + svg("<g/>"), "D303", 1),
+    "attributes": ("<!DOCTYPE svg [<!ATTLIST g onload CDATA 'x'>]>" + svg("<g/>"), "D303", 1),
+    "outer-entity": ("<!DOCTYPE svg [<!ENTITY % a SYSTEM 'a.dtd'> %a;]>" + svg("<g/>"), "D303", 1),
+    "unknown-entity": (PLAIN_11 + svg("<g>\n&fen;</g>"), "D301", 5),
     "outside-file": (svg('<use href="file:///etc/hosts#a"/>'), "D304", 2),
     "outside-web": (svg('<image xlink:href="http://drawing.example/a.png"/>'), "D304", 2),
     "outside-use": (svg('<use xlink:href="other.svg#leaf"/>'), "D304", 2),
@@ -118,6 +124,21 @@ def test_left_out_with_a_warning(tmp_path, inside, code):
     drawing, notes = read(tmp_path, svg(f'<rect width="9" height="9"/>\n{inside}'))
     assert drawing is not None
     assert [(n.code, n.severity, n.place.line) for n in notes] == [(code, Severity.WARNING, 3)]
+
+
+@pytest.mark.parametrize(
+    "doctype",
+    [
+        PLAIN_11,
+        "<!DOCTYPE svg>",
+        '<!DOCTYPE svg SYSTEM "svg11.dtd">',
+        "<!DOCTYPE svg []>",
+        PLAIN_11.replace("1.1//EN", "20010904//EN"),
+    ],
+)
+def test_a_document_type_that_declares_nothing_is_passed_over(tmp_path, doctype):
+    drawing, notes = read(tmp_path, doctype + svg('<rect width="9" height="9"/>'))
+    assert drawing is not None and notes == ()
 
 
 def test_missing_file(tmp_path):
