@@ -57,15 +57,21 @@ def plates(pattern: Pattern, place: str) -> tuple[PhotoPlate, ...]:
 
 
 def check(pattern: Pattern) -> tuple[Note, ...]:
-    """Return a note for each photograph that cannot be read."""
-    return tuple(
+    """Return a note for each photograph that is too large or cannot be read."""
+    large = {n: pictures.too_large(photo.file) for n, photo in enumerate(pattern.photos)}
+    refused = [
+        found.note(pattern.place("photos", n, "file"), "photograph")
+        for n, found in large.items()
+        if found is not None
+    ]
+    return (*refused, *(
         error("T716", pattern.place("photos", number, "file"),
               "the photograph is not a picture that can be read",
               expected="a JPEG, PNG or TIFF", received=photo.file.name,
               help="save it again from the camera or your picture program")
         for number, photo in enumerate(pattern.photos)
-        if pictures.size(photo.file) is None
-    )  # fmt: skip
+        if large[number] is None and pictures.size(photo.file) is None
+    ))  # fmt: skip
 
 
 def asked(html: str) -> Iterator[tuple[str, int, float]]:

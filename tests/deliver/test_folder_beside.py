@@ -89,5 +89,3 @@ def test_each_step_is_on_the_disk_before_the_next(
     steps.clear()
     deliver(tmp_path / "deep" / "a" / "b" / "new", OLD)
     assert steps[:2] == ["flush within", "flush parent"]
-
-
