@@ -22,7 +22,13 @@ MAX_PICTURE = 100_000_000
 """Of a picture that is traced."""
 
 MAX_STYLE = 100_000
-"""Characters of one style sheet."""
+"""Characters of one style sheet, or of one element's style."""
+
+MAX_STYLES = 1_000_000
+"""Characters of the elements' own styles, each wording counted once."""
+
+MAX_STYLED = 2_000_000
+"""Selectors held against elements, all together: about a second's work."""
 
 MAX_NUMBERS = 300_000
 """Numbers in the path data and point lists of the drawn element, repeated uses counted."""
