@@ -172,12 +172,7 @@ def test_rules_apply_as_css_orders_them(tmp_path):
     """CSS 2.2, 6.4.3: ids before classes before names; of equals the later one."""
     css = ".a{fill:red} .b{fill:none} .a{fill:red} rect{fill:none} *{fill:none} #c.a{fill:none}"
     marks = ['class="a b"', 'class="b"', 'id="c" class="a"', "", 'class="a"']
-    rects = "".join(
-        f'<rect {mark} width="{n}" height="9"/>'
-        for n, mark in enumerate(
-            ['class="a b"', 'class="b"', 'id="c" class="a"', "", 'class="a"'], 1
-        )
-    )
+    rects = "".join(f'<rect {mark} width="{n}" height="9"/>' for n, mark in enumerate(marks, 1))
     drawing, notes = read(tmp_path, svg(f"<style>{css}</style>{rects}"))
     assert notes == () and drawing is not None
     assert [s.place.column for s in drawing.shapes] == [
