@@ -10,9 +10,11 @@ from __future__ import annotations
 
 import argparse
 import io
+import logging
 import os
 import sys
 import time
+import warnings
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -35,6 +37,9 @@ CHANGED = 1
 def main(argv: Sequence[str] | None = None) -> int:
     """Run one command and return its exit code."""
     arguments = parser().parse_args(argv)
+    # What libraries say of a damaged file, a finding says with its place.
+    warnings.simplefilter("ignore")
+    logging.lastResort = None
     if isinstance(sys.stdout, io.TextIOWrapper):  # a character that it lacks is shown escaped
         sys.stdout.reconfigure(errors="backslashreplace")
     try:

@@ -139,11 +139,16 @@ def style_rules(svg: SvgFile) -> tuple[Rules, tuple[Note, ...]]:
             continue
         sheet = element.text or ""
         if len(sheet) > MAX_STYLE:
-            notes.append(error(
-                "D302", place, "a style sheet is too long",
-                expected=f"at most {MAX_STYLE:,} characters", received=f"{len(sheet):,}",
-                help="simplify the drawing, or save only the motif",
-            ))  # fmt: skip
+            notes.append(
+                error(
+                    "D302",
+                    place,
+                    "a style sheet is too long",
+                    expected=f"at most {MAX_STYLE:,} characters",
+                    received=f"{len(sheet):,}",
+                    help="simplify the drawing, or save only the motif",
+                )
+            )
             continue
         for item in tinycss2.parse_stylesheet(sheet, skip_comments=True, skip_whitespace=True):
             if item.type != "qualified-rule":

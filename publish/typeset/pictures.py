@@ -72,11 +72,13 @@ class Refused:
     def note(self, place: Place, what: str) -> Note:
         """Return the finding that a picture is too large; `what` says which."""
         return error(
-            "T721", place, f"the {what} holds too many pixels",
+            "T721",
+            place,
+            f"the {what} holds too many pixels",
             expected=f"at most {self.most:,} pixels",
             received=f"{self.width:,} x {self.height:,} pixels",
             help=f"make it smaller: {LOGO_MOST:,} pixels across fill a page in print",
-        )  # fmt: skip
+        )
 
 
 @dataclass(frozen=True)
