@@ -1,6 +1,7 @@
 # Each target sets up whatever it needs first; `make` alone lists them.
 
 PATTERN ?= projects/samphire
+SECONDS ?= 60
 VENV := .venv
 READY := $(VENV)/.ready
 # Homebrew keeps its libraries where macOS does not look by itself.
@@ -12,12 +13,13 @@ ifneq ($(shell cat $(READY) 2>/dev/null),$(CURDIR))
 .PHONY: $(READY)
 endif
 
-.PHONY: help setup booklet test thorough lint types check reference lock clean
+.PHONY: help setup booklet test thorough fuzz lint types check reference lock clean
 
 help:
 	@echo 'make booklet    build every deliverable of $(PATTERN) into build/'
 	@echo 'make test       run the tests'
 	@echo 'make thorough   run the tests that take long as well'
+	@echo 'make fuzz       try inputs that are nearly right for SECONDS=60'
 	@echo 'make lint       check style            make types   check types'
 	@echo 'make check      style, types and tests'
 	@echo 'make reference  write REFERENCE.md, CHECKS.md and pattern.schema.json again'
@@ -39,6 +41,9 @@ test: $(READY)
 
 thorough: $(READY)
 	@$(PYTHON_IN) -m pytest -n 2 -m 'thorough or not thorough'
+
+fuzz: $(READY)
+	@$(PYTHON_IN) tests/fuzz/run.py $(SECONDS)
 
 lint: $(READY)
 	@$(VENV)/bin/python -m ruff check .

@@ -9,9 +9,12 @@ them, so that `--help` is instant.
 from __future__ import annotations
 
 import argparse
+import io
+import logging
 import os
 import sys
 import time
+import warnings
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -34,6 +37,11 @@ CHANGED = 1
 def main(argv: Sequence[str] | None = None) -> int:
     """Run one command and return its exit code."""
     arguments = parser().parse_args(argv)
+    # What libraries say of a damaged file, a finding says with its place.
+    warnings.simplefilter("ignore")
+    logging.lastResort = None
+    if isinstance(sys.stdout, io.TextIOWrapper):  # a character that it lacks is shown escaped
+        sys.stdout.reconfigure(errors="backslashreplace")
     try:
         result: int = RUN[arguments.run](arguments)
     except KeyboardInterrupt:
@@ -108,10 +116,9 @@ def _write(folder: Path, files: Mapping[str, bytes], among: str = "") -> None:
 
 
 def _compare(arguments: argparse.Namespace) -> int:
-    import json
-
     from publish import compare, comparing
     from publish.notes import PublishError
+    from publish.report import visible_json, visible_lines
 
     try:
         old, new = comparing.opened(arguments.old), comparing.opened(arguments.new)
@@ -126,9 +133,9 @@ def _compare(arguments: argparse.Namespace) -> int:
             print(f"foldwork: {problem}", file=sys.stderr)
             return USAGE
     if arguments.json:
-        print(json.dumps(compare.data(old, new, changes), indent=2, ensure_ascii=False))
+        print(visible_json(compare.data(old, new, changes)))
     else:
-        print("\n".join(compare.lines(old, new, changes)))
+        print(visible_lines("\n".join(compare.lines(old, new, changes))))
     return CHANGED if changes else CLEAN
 
 
@@ -149,6 +156,7 @@ def _new(arguments: argparse.Namespace) -> int:
 def _steps(arguments: argparse.Namespace) -> int:
     from publish import pipeline, write
     from publish.notes import PublishError
+    from publish.report import visible_lines
 
     try:
         work = pipeline.prepare(arguments.pattern)
@@ -156,9 +164,9 @@ def _steps(arguments: argparse.Namespace) -> int:
         _print_report(stopped.report, sys.stderr)
         return ERRORS
     made = (work.pattern, work.sizes, work.drafts, work.plans)
-    print(write.step_list(write.generated(*made, work.making)))
+    print(visible_lines(write.step_list(write.generated(*made, work.making))))
     for name, text in write.value_list(*made):
-        print(f"{{{{ {name} }}}}  {text}")
+        print(visible_lines(f"{{{{ {name} }}}}  {text}"))
     return CLEAN
 
 

@@ -11,9 +11,11 @@ X9xx delivering.
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from enum import Enum
+from pathlib import Path, PurePath
 
 
 class Severity(Enum):
@@ -22,6 +24,16 @@ class Severity(Enum):
     ERROR = "error"
     WARNING = "warning"
     INFO = "info"
+
+
+def shown_path(path: Path) -> str:
+    """Return a path as places name it: from the current folder where that is shorter."""
+    whole = os.path.abspath(path)
+    try:
+        near = os.path.relpath(whole)
+    except ValueError:  # another drive
+        return whole
+    return near if len(near) <= len(whole) else whole
 
 
 @dataclass(frozen=True, order=True)
@@ -39,6 +51,18 @@ class Place:
 
     def __str__(self) -> str:
         return f"{self.file}:{self.line}:{self.column}"
+
+    @property
+    def folder(self) -> str:
+        """The folder of the file, as `file` names it."""
+        return str(PurePath(self.file).parent)
+
+    def within(self, folder: str) -> Place:
+        """Return the place as seen from a folder that is named as `file` is: for results,
+        which must not differ by where they were made. Of a file elsewhere only the name."""
+        path = PurePath(self.file)
+        near = path.relative_to(folder) if path.is_relative_to(folder) else PurePath(path.name)
+        return replace(self, file=near.as_posix())
 
 
 @dataclass(frozen=True)

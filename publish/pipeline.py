@@ -37,7 +37,7 @@ from publish.catalogue import STAGES as STAGES
 from publish.editions import Job, Progress, silent
 from publish.marked import marked
 from publish.model.book import PAPERS, full_size
-from publish.notes import Note, PublishError, Report
+from publish.notes import Note, Place, PublishError, Report, shown_path
 from publish.report import as_json
 from publish.work import PREFLIGHT as PREFLIGHT
 from publish.work import Work, print_editions, print_jobs
@@ -163,7 +163,10 @@ class Examined:
         """Return the report as a page."""
         if self.work is None:
             subject = report_page.Subject(
-                self.path.stem, str(self.path), frozenset(codes("read")), self._sketches()
+                self.path.stem,
+                Place(shown_path(self.path)),
+                frozenset(codes("read")),
+                self._sketches(),
             )
             return report_page.page(self.report, subject)
         return report_page.page(self.report, _subject(self.work))
@@ -194,7 +197,7 @@ def _subject(work: Work) -> report_page.Subject:
             pictures[note] = "Where it is on the motif", note.what, work.figures[note]
         elif (top := marked(work.pattern, work.drafts, note.place.path)) is not None:
             pictures[note] = f"Where it is on the {top[0]}", f"The top of the {top[0]}", top[1]
-    source = work.pattern.places[""].file
+    source = work.pattern.places[""]
     return report_page.Subject(work.pattern.title, source, work.looked, pictures)
 
 
@@ -247,7 +250,7 @@ def _files(work: Work) -> dict[str, bytes]:
     files["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
     files["edition.json"] = json.dumps(described(work), ensure_ascii=False).encode() + b"\n"
     files[REPORT] = report_page.page(work.report, _subject(work)).encode()
-    files["findings.json"] = as_json(work.report).encode() + b"\n"
+    files["findings.json"] = as_json(work.report, work.pattern.places[""].folder).encode() + b"\n"
     return files
 
 

@@ -2,15 +2,44 @@
 
 In: a `Report`. Out: strings; only `cli.py` prints them.
 Invariant: the one-line form is `file:line:column: error CODE: what; expected; received;
-help`, so that editors can jump to it.
+help`, so that editors can jump to it. What a file says cannot steer the terminal or turn
+the reading order of a line: such characters are shown escaped.
 """
 
 from __future__ import annotations
 
 import json
+import unicodedata
 from typing import Any
 
 from publish.notes import Note, Report
+
+_UNSEEN = ("Cc", "Cf", "Cs", "Co", "Zl", "Zp")
+"""Unicode's general categories of characters that are not seen but do something: controls,
+formats (those of bidirectional text among them), separators of lines and paragraphs."""
+
+
+def visible(text: str) -> str:
+    """Return text with every character that is not seen written as `\\u202e`."""
+    if text.isascii() and text.isprintable():
+        return text
+    return "".join(_escaped(c) if unicodedata.category(c) in _UNSEEN else c for c in text)
+
+
+def _escaped(sign: str) -> str:
+    """Return a character as JSON escapes it, in UTF-16 code units."""
+    units = sign.encode("utf-16-be", "surrogatepass")
+    return "".join(f"\\u{units[i]:02x}{units[i + 1]:02x}" for i in range(0, len(units), 2))
+
+
+def visible_lines(text: str) -> str:
+    """Return text of several lines, each safe to show."""
+    return "\n".join(map(visible, text.split("\n")))
+
+
+def visible_json(plain: object) -> str:
+    """Return data as JSON that is safe to show: escaped, it says the same."""
+    return visible_lines(json.dumps(plain, indent=2, ensure_ascii=False))
 
 
 def concise(note: Note) -> str:
@@ -22,7 +51,7 @@ def concise(note: Note) -> str:
         parts.append(f"received {note.received}")
     if note.help:
         parts.append(f"help: {note.help}")
-    return f"{note.place}: {note.severity.value} {note.code}: " + "; ".join(parts)
+    return visible(f"{note.place}: {note.severity.value} {note.code}: " + "; ".join(parts))
 
 
 def marked(note: Note, sources: dict[str, str]) -> str:
@@ -33,8 +62,8 @@ def marked(note: Note, sources: dict[str, str]) -> str:
     number = str(note.place.line)
     source = lines[note.place.line - 1].replace("\t", " ").rstrip()
     gutter = " " * len(number)
-    pointer = " " * (note.place.column - 1)
-    return f"{concise(note)}\n  {number} | {source}\n  {gutter} | {pointer}^"
+    pointer = " " * len(visible(source[: note.place.column - 1].ljust(note.place.column - 1)))
+    return f"{concise(note)}\n  {number} | {visible(source)}\n  {gutter} | {pointer}^"
 
 
 def summary(report: Report) -> str:
@@ -49,17 +78,20 @@ def _counted(count: int, word: str) -> str:
     return f"{count} {word}{'s' if count != 1 else ''}"
 
 
-def as_json(report: Report) -> str:
-    """Return the report as JSON: findings, and accepted ones, in the order of their places."""
+def as_json(report: Report, folder: str | None = None) -> str:
+    """Return the report as JSON: findings, and accepted ones, in the order of their places.
+
+    Files are named as places name them, or as seen from a `folder`.
+    """
     plain = {
-        "findings": [_plain(n) for n in report],
-        "accepted": [{**_plain(n), "reason": a.reason} for n, a in report.accepted],
+        "findings": [_plain(n, folder) for n in report],
+        "accepted": [{**_plain(n, folder), "reason": a.reason} for n, a in report.accepted],
     }
-    return json.dumps(plain, indent=2, ensure_ascii=False)
+    return visible_json(plain)
 
 
-def _plain(note: Note) -> dict[str, Any]:
-    place = note.place
+def _plain(note: Note, folder: str | None) -> dict[str, Any]:
+    place = note.place if folder is None else note.place.within(folder)
     plain: dict[str, Any] = {
         "code": note.code,
         "severity": note.severity.value,

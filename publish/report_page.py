@@ -9,13 +9,13 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from publish.catalogue import STAGES, codes, titles
-from publish.notes import Note, Report, Severity
+from publish.notes import Note, Place, Report, Severity
 from publish.proof import EXPLAINED
-from publish.report import summary
+from publish.report import summary, visible
 from publish.web import embedded, render
 
 AROUND = 2
@@ -35,9 +35,14 @@ class Subject:
     """What a report is about. `looked` are the codes that the run got to."""
 
     title: str
-    source: str
+    source: Place
+    """The pattern's file; others are named as seen from its folder."""
     looked: frozenset[str] = frozenset()
     pictures: Mapping[Note, Picture] = field(default_factory=dict)
+
+    def near(self, place: Place) -> Place:
+        """Return a place as the page names it."""
+        return place.within(self.source.folder)
 
 
 def page(report: Report, subject: Subject) -> str:
@@ -48,14 +53,18 @@ def page(report: Report, subject: Subject) -> str:
         if (items := [_item(n, report, subject) for n in report if n.severity is severity])
     ]
     held = [
-        {**_item(note, report, subject), "reason": acceptance.reason, "held_at": acceptance.place}
+        {
+            **_item(note, report, subject),
+            "reason": acceptance.reason,
+            "held_at": subject.near(acceptance.place),
+        }
         for note, acceptance in report.accepted
     ]
     found = list(dict.fromkeys(n.code for n in (*report, *(n for n, _ in report.accepted))))
     return render(
         "report.html",
         title=subject.title,
-        source=subject.source,
+        source=subject.near(subject.source).file,
         summary=summary(report),
         groups=groups,
         accepted=held,
@@ -74,7 +83,11 @@ def _item(note: Note, report: Report, subject: Subject) -> dict[str, Any]:
         at = f"at: {note.place.path}, " if note.place.path else ""
         accept = f"accept:\n  - {{code: {note.code}, {at}reason: …}}"
     return {
-        "note": note,
+        "note": replace(
+            note, what=visible(note.what), expected=visible(note.expected),
+            received=visible(note.received), help=visible(note.help),
+        ),
+        "place": subject.near(note.place),
         "lines": _lines(note, report.sources),
         "picture": picture and {
             "caption": picture[0], "alt": picture[1], "address": embedded(picture[2])
@@ -93,8 +106,8 @@ def _lines(note: Note, sources: Mapping[str, str]) -> list[dict[str, Any]]:
     for number in range(max(1, at - AROUND), min(len(lines), at + AROUND) + 1):
         text, split = lines[number - 1], note.place.column - 1
         here = number == at
-        shown.append({"number": number, "before": text[:split] if here else text,
-                      "meant": text[split:] if here else ""})  # fmt: skip
+        shown.append({"number": number, "before": visible(text[:split] if here else text),
+                      "meant": visible(text[split:]) if here else ""})  # fmt: skip
     return shown
 
 

@@ -74,6 +74,15 @@ def parse_number(text: str) -> Fraction:
     return Fraction(int(whole or 0)) + Fraction(int(above), int(below))
 
 
+def number_in_words(text: str) -> Fraction | None:
+    """Return a number found in somebody's words; None for one that only looks like one,
+    such as `1/0` or thousands of digits."""
+    try:
+        return parse_number(text)
+    except ValueError:
+        return None
+
+
 def parse_exact(text: str) -> Exact:
     """Return a number as `str` writes an exact one, `3 + 4√2` or `1/2 - √2`, or as a maker
     writes it, `2 1/2`; raise ValueError otherwise."""

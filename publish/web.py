@@ -20,6 +20,7 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 from weasyprint import CSS, HTML
 from weasyprint.text.fonts import FontConfiguration
+from weasyprint.urls import URLFetcher
 
 _FACES = (
     ("Source Serif Pro", "font_source_serif_pro", "SourceSerifPro-Light.ttf", 300, "normal"),
@@ -76,12 +77,19 @@ def embedded(svg: str) -> str:
 def pdf(page: str) -> bytes:
     """Return a page as PDF, in the fonts of the booklet."""
     configuration = FontConfiguration()
-    fonts = CSS(string="\n".join(map(_face, _FACES)), font_config=configuration)
+    faces = "\n".join(map(_face, _FACES))
+    fonts = CSS(string=faces, font_config=configuration, url_fetcher=_only("file"))
     identifier = hashlib.sha256(page.encode()).hexdigest()[:32].encode()
-    made: bytes = HTML(string=page).write_pdf(
+    made: bytes = HTML(string=page, url_fetcher=_only("data")).write_pdf(
         stylesheets=[fonts], font_config=configuration, pdf_identifier=identifier
     )
     return made
+
+
+def _only(scheme: str) -> URLFetcher:
+    """Return what opens addresses of one kind: of ours, only fonts are files, and a page's
+    pictures are in the page itself. Nothing is fetched from elsewhere."""
+    return URLFetcher(allowed_protocols=(scheme,))
 
 
 def _face(face: tuple[str, str, str, int, str]) -> str:

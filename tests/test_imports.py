@@ -17,15 +17,20 @@ PACKAGE = ROOT / "publish"
 NUMBERED = ("read", "grade", "draft", "cut", "sew", "write", "draw", "typeset", "proof", "deliver")
 STAGES = (*NUMBERED, "render")
 """The pictures, between draft and draw, follow the rules of a stage."""
-BOTTOM = ("notes", "units", "colour", "surd", "arcs", "gtin")
+BOTTOM = ("notes", "units", "colour", "surd", "arcs", "gtin", "svgfile")
 LIBRARIES = {"arcs": "shapely", "colour": "coloraide", "gtin": "stdnum"}
 """What a module at the bottom may import besides the standard library."""
-LANGUAGE = {"words": ("words",), "operations": ("operations", "words")}
+BESIDE = {"words": ("words",), "operations": ("operations", "words"), "trace": ("trace",)}
 """What stands beside model, below the stages, and what of the package it may import."""
+MAY_USE = {
+    "words": ("fluent",),
+    "trace": ("numpy", "scipy", "cv2", "contourpy", "PIL", "pillow_heif", "cairosvg"),
+}
+"""Libraries of what stands there."""
 ABOVE = tuple(
     sorted(
         {p.stem for p in PACKAGE.iterdir() if p.suffix == ".py" or (p / "__init__.py").exists()}
-        - {*STAGES, *BOTTOM, *LANGUAGE, "model", "__init__", "__main__"}
+        - {*STAGES, *BOTTOM, *BESIDE, "model", "__init__", "__main__"}
     )
 )
 """What orders and shows the stages: none of them knows of it."""
@@ -72,9 +77,9 @@ def strangers(path: str, tree: ast.AST) -> list[str]:
             wrong = other in (*STAGES, *ABOVE) and other != home
         elif home == "model":
             wrong = outside or other not in (None, "model", *BOTTOM)
-        elif home in LANGUAGE:
-            reader = home == "words" and name.startswith("fluent")
-            wrong = (outside and not reader) or other not in (None, *LANGUAGE[home], *BOTTOM)
+        elif home in BESIDE:
+            library = name.split(".")[0] in MAY_USE.get(home, ())
+            wrong = (outside and not library) or other not in (None, *BESIDE[home], *BOTTOM)
         elif home in BOTTOM:
             library = home in LIBRARIES and name.startswith(LIBRARIES[home])
             wrong = (outside and not library) or other not in (None, *BOTTOM)

@@ -102,6 +102,8 @@ class SizeEdition:
     """Columns and rows of blocks."""
     arrangement: tuple[tuple[int, ...], ...]
     """Which block stands where, row by row: blocks are numbered as they first come."""
+    turns: Mapping[str, tuple[tuple[int, ...], ...]]
+    """How the blocks, and those between them, are turned: degrees, row by row."""
     motif_span: Fraction | None
     borders: tuple[Border, ...]
     pieces: tuple[Piece, ...]

@@ -131,6 +131,10 @@ def _size(key: str, size: Json, materials: Json, templates: Any) -> SizeEdition:
         block_side=parse_number(blocks["side"]),
         grid=(_whole(blocks["columns"]), _whole(blocks["rows"])),
         arrangement=_arrangement(blocks["arrangement"]),
+        turns={
+            what: tuple(tuple(map(_whole, row)) for row in size["setting"][name])
+            for what, name in (("blocks", "turns"), ("blocks between", "alternate_turns"))
+        },
         motif_span=_maybe(parse_number, size["motif_span"]),
         borders=tuple(
             Border(parse_number(b["width"]), _text(b["fabric"]), _text(b["corners"]))

@@ -6,7 +6,7 @@ Invariant: whether a piece that is cut already can be trimmed is decided on exac
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from fractions import Fraction
 from typing import Any
 
@@ -26,26 +26,32 @@ def find(old: Edition, new: Edition) -> Iterator[Change]:
         yield from _layouts(new, before, after)
 
 
+_ALIKE: tuple[Callable[[Piece], tuple[object, ...]], ...] = (
+    lambda p: (p.purpose, p.fabric, p.width, p.length, p.letter),
+    lambda p: (p.purpose, p.fabric, p.width, p.length),
+    lambda p: (p.fabric, p.width, p.length, p.letter),
+    lambda p: (p.fabric, p.width, p.length),
+    lambda p: (p.purpose, p.fabric, p.letter),
+    lambda p: (p.purpose, p.fabric),
+    lambda p: (p.purpose,),
+)
+"""What two pieces have in common that serve as one, the surest first. What is cut already
+counts before what it is called: letters move when pieces come or go."""
+
+
 def _pairs(
     old: tuple[Piece, ...], new: tuple[Piece, ...]
 ) -> Iterator[tuple[Piece | None, Piece | None]]:
-    """Yield pieces that serve one purpose: of one fabric, or else of another."""
-    left, used = list(old), set[int]()
-    pairs: list[tuple[Piece | None, Piece]] = []
-    for piece in new:
-        same = [p for p in left if (p.purpose, p.fabric) == (piece.purpose, piece.fabric)]
-        # Of several alike, the one with the same letter, or size, is meant.
-        same.sort(key=lambda p: (p.letter != piece.letter, (p.width, p.length) != _size(piece)))
-        pairs.append((same[0] if same else None, piece))
-        if same:
-            left.remove(same[0])
-    for at, (was, piece) in enumerate(pairs):
-        other = [p for p in left if p.purpose == piece.purpose]
-        if was is None and other:
-            pairs[at] = (other[0], piece)
-            left.remove(other[0])
-            used.add(at)
-    yield from pairs
+    """Yield the pieces of two editions that serve as one, and those that have no other."""
+    found: dict[int, Piece] = {}
+    left = list(old)
+    for alike in _ALIKE:
+        for at, piece in enumerate(new):
+            same = [p for p in left if alike(p) == alike(piece)] if at not in found else []
+            if same:
+                found[at] = same[0]
+                left.remove(same[0])
+    yield from ((found.get(at), piece) for at, piece in enumerate(new))
     yield from ((piece, None) for piece in left)
 
 
@@ -89,7 +95,8 @@ def _said(old: Edition, new: Edition, was: Piece, is_: Piece) -> list[str]:
         joined = f"join {called} from {lengths}, not {before}"
         parts.append(joined if is_.joined_from > 1 else f"{called} is no longer joined")
     if was.letter != is_.letter:
-        parts.append(f"piece {was.letter} ({was.name}) is now called {is_.letter}")
+        now = is_.letter if was.name == is_.name else called
+        parts.append(f"piece {was.letter} ({was.name}) is now called {now}")
     if was.note != is_.note:
         parts.append(
             f"of {called} the table now says “{is_.note}”" if is_.note

@@ -85,6 +85,30 @@ def _blocks(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
     elif before.arrangement != after.arrangement:
         yield Change(SEWN, "blocks", f"{after.title}: the blocks stand in another order.", "",
                      after.key)  # fmt: skip
+    if before.grid == after.grid:
+        yield from _turns(before, after)
+
+
+def _turns(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
+    """Yield blocks that are turned in another way, by the first row that shows it."""
+    for what in after.turns:
+        old, new = before.turns[what], after.turns[what]
+        # Blocks that all stand upright are not listed.
+        old, new = (a or tuple((0,) * len(row) for row in b) for a, b in ((old, new), (new, old)))
+        rows = zip(old, new, strict=False)
+        differ = [(at, was, is_) for at, (was, is_) in enumerate(rows, 1) if was != is_]
+        if not differ:
+            continue
+        at, *held = differ[0]
+        was, is_ = (", ".join(map(str, row)) for row in held)
+        more = "" if len(differ) == 1 else f", and other rows differ too ({len(differ) - 1})"
+        yield Change(
+            SEWN, "turns",
+            f"{after.title}: the {what} are turned in another way: row {at} by {is_} degrees, "
+            f"not {was}{more}.",
+            "The blocks are the same: turn those that you have made.", after.key,
+            {"turns": was}, {"turns": is_},
+        )  # fmt: skip
 
 
 def _motif(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:

@@ -20,6 +20,7 @@ from publish.compare.model import (
     SEWN,
     Change,
     Edition,
+    Prose,
     Step,
     Words,
 )
@@ -30,6 +31,7 @@ _NUMBER = r"(?:\d+ )?\d+(?:[/.]\d+)?"
 _LENGTH = rf"{_NUMBER} (?:in|yd|cm|mm|m)\b"
 _TOKEN = re.compile(rf"\(?{_LENGTH}(?: × {_LENGTH})*(?: \([^()]*\))?[),.;:]*|\S+")
 """A word, or a whole measure: `2 1/2 in × 4 in (6.4 cm × 10.2 cm)` changes as one."""
+_FIGURES = re.compile(_NUMBER)
 _EARLY = ("before-you-start", "cutting", "folding", "marking")
 """How the keys of sections begin whose steps come before a piece is cut out."""
 
@@ -53,7 +55,9 @@ def find(old: Edition, new: Edition) -> Iterator[Change]:
         was, is_ = getattr(old, name), getattr(new, name)
         if was != is_:
             sentence = f"The {what} now reads:" if is_ else f"The {what} is no longer given:"
-            yield Change(COSMETIC, name, sentence, words=difference(was, is_))
+            # What she may do with what she makes binds her whatever she has done so far.
+            consequence = SAFETY if name == "licence" else COSMETIC
+            yield Change(consequence, name, sentence, words=difference(was, is_))
 
 
 def _renames(old: Edition, new: Edition) -> Renames:
@@ -118,7 +122,8 @@ def _steps(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
     pairs = _matched(old.steps, new.steps, renames)
     taken = {was for was, _ in pairs if was is not None}
     kept = [(was, is_) for was, is_ in pairs if was is not None]
-    yield from _moved(kept, old.steps)
+    yield from _moved(kept, old, new)
+    reordered = _reordered(old, new)
     for was, is_ in pairs:
         if is_ is None:
             continue
@@ -130,6 +135,8 @@ def _steps(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
             continue
         text = renamed(was.text, renames)
         if plain(text) == plain(is_.text) or (renames and folded(text) == folded(is_.text)):
+            continue
+        if reordered and _bag(text) == _bag(is_.text):
             continue
         trifling = folded(text) == folded(is_.text)
         yield Change(COSMETIC if trifling else _when(is_), "step", f"{is_.called}, now reads:",
@@ -169,14 +176,30 @@ def _alike(one: str, other: str) -> float:
     return matcher.ratio() if matcher.quick_ratio() >= ALIKE else 0.0
 
 
-def _moved(pairs: Sequence[tuple[Step, Step]], old: Sequence[Step]) -> Iterator[Change]:
-    """Yield the steps outside the longest run that has kept its order."""
-    places = {step: at for at, step in enumerate(old)}
-    kept = _longest_rising([places[was] for was, _ in pairs])
-    for at, (_, step) in enumerate(pairs):
-        if at not in kept:
-            where = f"after {pairs[at - 1][1].called}" if at else "at the beginning"
-            yield Change(_when(step), "step", f"{step.called}, now comes {where}.")
+def _moved(pairs: Sequence[tuple[Step, Step]], old: Edition, new: Edition) -> Iterator[Change]:
+    """Yield the steps that come at another place for a maker of one of the sizes: those
+    outside the longest run of her steps that has kept its order."""
+    places = {step: at for at, step in enumerate(old.steps)}
+    told: set[Step] = set()
+    for key in (k for k in new.sizes if k in old.sizes):
+        hers = [pair for pair in pairs if all(not s.sizes or key in s.sizes for s in pair)]
+        kept = _longest_rising([places[was] for was, _ in hers])
+        for at, (_, step) in enumerate(hers):
+            if at not in kept and step not in told:
+                told.add(step)
+                where = f"after {hers[at - 1][1].called}" if at else "at the beginning"
+                yield Change(_when(step), "step", f"{step.called}, now comes {where}.")
+
+
+def _reordered(old: Edition, new: Edition) -> bool:
+    """Return whether the sizes that both editions have are listed in another order."""
+    return [k for k in old.sizes if k in new.sizes] != [k for k in new.sizes if k in old.sizes]
+
+
+def _bag(text: str) -> list[str]:
+    """Return the words of a text whatever their order: what sizes are told one after the
+    other, and nothing else, is told in another order."""
+    return sorted(folded(text).split())
 
 
 def _longest_rising(numbers: Sequence[int]) -> frozenset[int]:
@@ -196,13 +219,24 @@ def _longest_rising(numbers: Sequence[int]) -> frozenset[int]:
     return frozenset(found)
 
 
+def _weight(words: Words) -> str:
+    """Return what a change of words means: one of figures is one of the work."""
+    figures = [_FIGURES.findall(said) for kind, said in words if kind != "same"]
+    return SEWN if any(figures) else COSMETIC
+
+
 def _prose(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
     """Yield the booklet's other words that are gone, new or reworded, in reading order."""
     was = [replace(p, text=renamed(p.text, renames)) for p in old.prose]
-    known, still = ({folded(p.text) for p in texts} for texts in (was, new.prose))
-    left = [p for p in was if folded(p.text) not in still and not _elsewhere(p.sizes, new)]
+    reordered = _reordered(old, new)
+
+    def said(prose: Prose) -> str:
+        return " ".join(_bag(prose.text)) if reordered else folded(prose.text)
+
+    known, still = ({said(p) for p in texts} for texts in (was, new.prose))
+    left = [p for p in was if said(p) not in still and not _elsewhere(p.sizes, new)]
     for prose in new.prose:
-        if folded(prose.text) in known or _elsewhere(prose.sizes, old):
+        if said(prose) in known or _elsewhere(prose.sizes, old):
             continue
         alike = [
             (_alike(p.text, prose.text), at)
@@ -212,7 +246,7 @@ def _prose(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
         share, at = max(alike, default=(0.0, 0))
         if share >= ALIKE:
             words = difference(left.pop(at).text, prose.text)
-            yield Change(COSMETIC, "text", f"In “{prose.section}”:", words=words)
+            yield Change(_weight(words), "text", f"In “{prose.section}”:", words=words)
         else:
             yield Change(COSMETIC, "text", f"New in “{prose.section}”:",
                          words=(("new", plain(prose.text)),))  # fmt: skip

@@ -5,10 +5,18 @@ Invariant: at every moment, also after `kill -9` or a full disk, the last comple
 in the folder or beside it under a name that the next call puts back. A folder that holds
 anything we did not make is never replaced.
 
-The set is first written and flushed to a folder beside the target; then the old set is
-renamed aside and the new one renamed in. Between the two renames the target is missing:
-`recover` ends that state. The calls lock the folder that holds the target, where the
-system can (not on Windows), so that two builds take turns.
+The set is first written and flushed to a folder beside the target, its manifest before
+everything else; then the old set is renamed aside and the new one renamed in, and the old
+one removed, its manifest after everything else. So both folders beside the target can be
+told from somebody's own folder of that name at every moment: they hold a manifest of ours
+and nothing that it does not list. Between the two renames the target is missing: `recover`
+ends that state.
+
+Each step is on the disk before the next begins, so a power cut leaves what a kill at the
+same place would: files are flushed before the folders that name them, those before the
+first rename, each rename before the next step. On macOS the drive's own cache is flushed
+as well. The calls lock the folder that holds the target, where the system can (not on
+Windows), so that two builds take turns.
 """
 
 from __future__ import annotations
@@ -44,8 +52,10 @@ def deliver(out: Path, files: Mapping[str, bytes]) -> None:
     _refuse_names(out, files)
     try:
         target = out.resolve()
-        target.parent.mkdir(parents=True, exist_ok=True)
+        _make_folder(target.parent)
         with _turn(target.parent):
+            for beside in (_beside(target, "new"), _beside(target, "old")):
+                _refuse_strangers(beside, beside)
             _recover(target)
             _refuse_strangers(out, target)
             _replace(target, files)
@@ -92,8 +102,27 @@ def _recover(target: Path) -> None:
         os.rename(old, target)
         _flush(target.parent)
     for leftover in (fresh, old):
-        if leftover.exists():
-            shutil.rmtree(leftover)
+        if leftover.is_dir() and not _strangers(leftover):
+            _remove(leftover)
+
+
+def _remove(folder: Path) -> None:
+    """Remove a folder of ours, by its manifest to be known as ours until it is empty."""
+    for path in folder.iterdir():
+        if path.is_dir() and not path.is_symlink():
+            shutil.rmtree(path)
+        elif path.name != MANIFEST:
+            path.unlink()
+    (folder / MANIFEST).unlink(missing_ok=True)
+    folder.rmdir()
+
+
+def _make_folder(folder: Path) -> None:
+    """Make a folder and those above it, each entered in the one above for good."""
+    missing = [p for p in (folder, *folder.parents) if not p.exists()]
+    folder.mkdir(parents=True, exist_ok=True)
+    for made in missing:
+        _flush(made.parent)
 
 
 def _replace(target: Path, files: Mapping[str, bytes]) -> None:
@@ -102,25 +131,26 @@ def _replace(target: Path, files: Mapping[str, bytes]) -> None:
         _write(fresh, files)
         _swap(fresh, target, old)
     except OSError:
-        shutil.rmtree(fresh, ignore_errors=True)
+        with contextlib.suppress(OSError):
+            _remove(fresh)
         raise
 
 
 def _write(folder: Path, files: Mapping[str, bytes]) -> None:
-    """Write and flush every file, the manifest last."""
+    """Write and flush every file, the manifest first: what it lists is ours."""
     folder.mkdir()
     listed = {
         name: {"sha256": hashlib.sha256(data).hexdigest(), "size": len(data)}
         for name, data in sorted(files.items())
     }
     manifest = json.dumps({"made_by": MAKER, "files": listed}, indent=2, ensure_ascii=False)
-    for name, data in [*sorted(files.items()), (MANIFEST, f"{manifest}\n".encode())]:
+    for name, data in [(MANIFEST, f"{manifest}\n".encode()), *sorted(files.items())]:
         path = folder / name
         path.parent.mkdir(parents=True, exist_ok=True)
         with path.open("xb") as stream:
             stream.write(data)
             stream.flush()
-            os.fsync(stream.fileno())
+            _sync(stream.fileno())
     for inner in [*(p for p in folder.rglob("*") if p.is_dir()), folder]:
         _flush(inner)
 
@@ -129,6 +159,7 @@ def _swap(fresh: Path, target: Path, old: Path) -> None:
     replaced = target.exists()
     if replaced:
         os.rename(target, old)
+        _flush(target.parent)
     try:
         os.rename(fresh, target)
     except OSError:
@@ -136,7 +167,9 @@ def _swap(fresh: Path, target: Path, old: Path) -> None:
             os.rename(old, target)
         raise
     _flush(target.parent)
-    shutil.rmtree(old, ignore_errors=True)  # what stays is cleared by the next build
+    with contextlib.suppress(OSError):  # what stays is cleared by the next build
+        if replaced:
+            _remove(old)
 
 
 def _flush(folder: Path) -> None:
@@ -145,9 +178,18 @@ def _flush(folder: Path) -> None:
         return
     handle = os.open(folder, os.O_RDONLY)
     try:
-        os.fsync(handle)
+        _sync(handle)
     finally:
         os.close(handle)
+
+
+def _sync(handle: int) -> None:
+    """Bring what is written to the disk itself, past its cache where that is asked apart."""
+    os.fsync(handle)
+    full = getattr(fcntl, "F_FULLFSYNC", None)  # macOS: fsync stops at the drive's cache
+    if full is not None:
+        with contextlib.suppress(OSError):  # a drive on the network that does not know it
+            fcntl.fcntl(handle, full)
 
 
 def _refuse_names(out: Path, files: Mapping[str, bytes]) -> None:
@@ -173,11 +215,7 @@ def _refuse_strangers(out: Path, target: Path) -> None:
             "X902", out, "the results need a folder, and a file has its name",
             help="move the file away, or give --out another folder",
         )  # fmt: skip
-    listed = _listed(target)
-    ours = {MANIFEST, *listed} if listed else set()
-    found = (p for p in target.rglob("*") if p.is_symlink() or not p.is_dir())
-    names = {p.relative_to(target).as_posix() for p in found if p.name not in LITTER}
-    strangers = sorted(names - ours)
+    strangers = _strangers(target)
     if strangers:
         more = f" and {len(strangers) - 3} more" if len(strangers) > 3 else ""
         raise _stop(
@@ -185,6 +223,25 @@ def _refuse_strangers(out: Path, target: Path) -> None:
             received=", ".join(strangers[:3]) + more,
             help="move them away, or give --out another folder: a build replaces all of it",
         )  # fmt: skip
+
+
+def _strangers(folder: Path) -> list[str]:
+    """Return the files in a folder that its manifest does not list."""
+    listed = _listed(folder)
+    ours = {MANIFEST, *listed} if listed or _begun(folder / MANIFEST) else set()
+    found = (p for p in folder.rglob("*") if p.is_symlink() or not p.is_dir())
+    names = {p.relative_to(folder).as_posix() for p in found if p.name not in LITTER}
+    return sorted(names - ours)
+
+
+def _begun(manifest: Path) -> bool:
+    """Return whether a file can be a manifest of ours that was cut off while written."""
+    try:
+        text = manifest.read_text(encoding="utf-8")
+    except (OSError, ValueError):
+        return False
+    opening = json.dumps({"made_by": MAKER}, indent=2)[:-2]
+    return text.startswith(opening) or opening.startswith(text)
 
 
 def _listed(folder: Path) -> dict[str, int]:

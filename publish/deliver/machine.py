@@ -99,6 +99,10 @@ def _dxf(outlines: Outlines) -> bytes:
     try:
         document = ezdxf.new("R2010", setup=False, units=ezdxf.units.MM)
         _draw_layers(document, outlines)
+        # ezdxf declares what a drawing uses in the order of a set, which is another in
+        # each run; what is declared already stays where it is.
+        for kind in sorted(document.entitydb.dxf_types_in_use()):
+            document.classes.add_class(kind)
         stream = io.StringIO()
         document.write(stream)
     finally:

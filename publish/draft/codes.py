@@ -9,7 +9,7 @@ from __future__ import annotations
 CODES: dict[str, str] = {
     "D301": "The drawing cannot be read",
     "D302": "The drawing is larger or more tangled than can be drafted",
-    "D303": "The drawing declares a document type or entities",
+    "D303": "The drawing's document type declares entities or attributes",
     "D304": "The drawing refers to something outside itself",
     "D305": "The drawing holds a script",
     "D306": "The named element is not in the drawing",

@@ -24,12 +24,12 @@ from xml.etree.ElementTree import Element
 import numpy as np
 
 from publish import trace
-from publish.draft.limits import MAX_BYTES, MAX_PICTURE
+from publish.draft.limits import MAX_PICTURE
 from publish.draft.shapes import DrawingError, apply, numbers, subpaths
 from publish.draft.style import style_rules
-from publish.draft.svgfile import SvgFile, read_svg
 from publish.draft.walk import Shape, Walk
 from publish.notes import Note, Place, error
+from publish.svgfile import MAX_BYTES, SvgFile, read_svg
 
 
 @dataclass(frozen=True)

@@ -2,7 +2,8 @@
 
 In: nothing. Out: named constants.
 Invariant: every tolerance that rounds geometry is here with its reason, and every limit
-keeps the work on one drawing bounded in time and memory.
+keeps the work on one drawing bounded in time and memory. Those on the file as such are
+in `publish.svgfile`.
 """
 
 from __future__ import annotations
@@ -17,16 +18,17 @@ SNAP = 0.005
 GRID = 1e-7
 """Inches: wedges are joined on this grid, so that no hairline stays open at a fold."""
 
-MAX_BYTES = 5_000_000
-"""Of an SVG file. A hand-drawn motif is a few hundred kilobytes at most."""
-
 MAX_PICTURE = 100_000_000
 """Of a picture that is traced."""
 
-MAX_ELEMENTS = 20_000
-MAX_DEPTH = 60
 MAX_STYLE = 100_000
-"""Characters of one style sheet."""
+"""Characters of one style sheet, or of one element's style."""
+
+MAX_STYLES = 1_000_000
+"""Characters of the elements' own styles, each wording counted once."""
+
+MAX_STYLED = 2_000_000
+"""Selectors held against elements, all together: about a second's work."""
 
 MAX_NUMBERS = 300_000
 """Numbers in the path data and point lists of the drawn element, repeated uses counted."""

@@ -20,7 +20,7 @@ import svgelements
 
 from publish.draft.curves import Points, arc, bezier
 from publish.draft.limits import MAX_POINTS
-from publish.draft.svgfile import local
+from publish.svgfile import local
 
 DRAWN = ("path", "rect", "circle", "ellipse", "polygon", "polyline", "line")
 

@@ -16,7 +16,7 @@ from xml.etree.ElementTree import Element
 import numpy as np
 
 from publish.draft.curves import Points
-from publish.draft.limits import MAX_DEPTH, MAX_ELEMENTS, MAX_NUMBERS
+from publish.draft.limits import MAX_NUMBERS
 from publish.draft.shapes import (
     DRAWN,
     NUMBER,
@@ -26,10 +26,10 @@ from publish.draft.shapes import (
     subpaths,
     transform,
 )
-from publish.draft.style import Rule, Style, style_of
-from publish.draft.svgfile import SvgFile, href, local
+from publish.draft.style import Rules, Style, style_of
 from publish.draft.viewport import root_matrix, root_view, viewport
 from publish.notes import Note, Place, Severity, error, warning
+from publish.svgfile import MAX_DEPTH, MAX_ELEMENTS, SvgFile, href, local
 
 _GROUPS = ("g", "a", "svg", "switch")
 _SILENT = (
@@ -65,7 +65,7 @@ class Walk:
     """Goes through the elements that are drawn and gathers their shapes."""
 
     svg: SvgFile
-    rules: tuple[Rule, ...]
+    rules: Rules
     notes: list[Note]
     shapes: list[Shape] = field(default_factory=list)
     numbers: int = 0
@@ -90,6 +90,9 @@ class Walk:
     def enter(self, element: Element, context: Context) -> Context:
         """Return the context inside an element: its style, transform and viewport."""
         style = style_of(element, context.style, self.rules)
+        if self.rules.too_many and self.visits <= MAX_ELEMENTS:
+            self.note_limit(element, "there are too many styles")
+            self.visits = MAX_ELEMENTS + 1
         matrix, view = context.matrix, context.view
         try:
             matrix = matrix @ transform(element.get("transform") or "")

@@ -24,7 +24,7 @@ from publish.proof.claims import (
     told,
 )
 from publish.proof.lengths import NUMBER
-from publish.units import inches_text, parse_number
+from publish.units import inches_text, number_in_words
 
 CODES = {
     "P808": Code(
@@ -91,7 +91,7 @@ def _deep(case: Case, one: Told) -> Iterator[Note]:
     for paragraph in one.step.text.split("\n\n"):
         depth, named = _DEPTH.search(paragraph), set(LETTER.findall(paragraph))
         known = {s.depth for s in strips if named & {c.letter for c in s.cuts}}
-        if depth is not None and known and parse_number(depth[1]) not in known:
+        if depth is not None and known and number_in_words(depth[1]) not in known:
             yield warning(
                 "P808", step_place(case, one), f"the strips in {one.where} are of another depth",
                 expected=" or ".join(map(inches_text, sorted(known))), received=f"{depth[1]} in",

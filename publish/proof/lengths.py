@@ -21,7 +21,7 @@ from publish.model.draft import Unit
 from publish.proof.case import Case
 from publish.proof.pieces import Kind, is_patch, patch_kind
 from publish.surd import Exact, Surd
-from publish.units import UNITS, maker_inches, parse_number
+from publish.units import UNITS, maker_inches, number_in_words
 
 NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
 _SAID = re.compile(
@@ -77,7 +77,9 @@ def said(text: str) -> Iterator[Said]:
     """Yield each length with a unit in a text."""
     for match in _SAID.finditer(text):
         number, unit = match[1], _SPELLED.get(match[2], match[2])
-        yield Said(match.group(), parse_number(number) * UNITS[unit], unit, number)
+        length = number_in_words(number)
+        if length is not None:
+            yield Said(match.group(), length * UNITS[unit], unit, number)
 
 
 def settled(case: Case, sizes: tuple[str, ...]) -> Settled:

@@ -16,7 +16,7 @@ from publish.notes import Note, error
 from publish.proof.case import Case, Code
 from publish.proof.lengths import NUMBER
 from publish.proof.words import passages
-from publish.units import INCH_IN_MM, YARD, decimal_text, parse_number
+from publish.units import INCH_IN_MM, YARD, decimal_text, number_in_words, parse_number
 
 CODES = {
     "P862": Code(
@@ -48,6 +48,8 @@ def check(case: Case) -> Iterator[Note]:
                     received=f"{inches} in ({metric} {unit})",
                 )  # fmt: skip
         for yards, metres, less in _PURCHASE.findall(passage.text):
+            if None in (number_in_words(yards), number_in_words(metres)):
+                continue
             if not _same_need(case, yards, metres, saved=bool(less)):
                 yield error(
                     "P862", case.pattern.place("steps", passage.section),
@@ -57,8 +59,10 @@ def check(case: Case) -> Iterator[Note]:
 
 
 def _pairs(text: str) -> Iterator[tuple[str, str, str]]:
-    yield from _LENGTH.findall(text)
+    yield from (f for f in _LENGTH.findall(text) if number_in_words(f[0]) is not None)
     for width, height, metric, unit, metric_height, unit_height in _RECTANGLE.findall(text):
+        if number_in_words(width) is None or number_in_words(height) is None:
+            continue
         yield width, metric, unit
         yield height, metric_height, unit_height
 

@@ -8,14 +8,13 @@ would let a small file stand for a huge one, so aliases are refused, not followe
 
 from __future__ import annotations
 
-import os
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 import yaml
 
-from publish.notes import Note, Place, error
+from publish.notes import Note, Place, error, shown_path
 from publish.read.forms import listed, nearest
 from publish.read.syntax import syntax_notes
 
@@ -41,21 +40,11 @@ class Source:
         return self.text.splitlines()
 
 
-def shown_name(path: Path) -> str:
-    """Return the path from the current folder, or the whole path where that is shorter."""
-    whole = os.path.abspath(path)
-    try:
-        near = os.path.relpath(whole)
-    except ValueError:  # another drive
-        return whole
-    return near if len(near) <= len(whole) else whole
-
-
 def open_source(path: Path) -> Source | Note:
     """Return the text of a pattern file, or of `pattern.yaml` in a folder."""
     try:
         target = path / FILE_NAME if path.is_dir() else path
-        place = Place(shown_name(target))
+        place = Place(shown_path(target))
         if not target.is_file():
             return _not_there(path, target, place)
         if target.stat().st_size > LARGEST_FILE:
@@ -112,7 +101,7 @@ def _not_there(path: Path, target: Path, place: Place) -> Note:
         "there is no such file or folder",
         expected=f"a folder holding {FILE_NAME}, or that file",
         received=place.file,
-        help=f"write `{shown_name(parent / near)}`"
+        help=f"write `{shown_path(parent / near)}`"
         if near
         else "check the path, or start a pattern with `foldwork new NAME`",
     )

@@ -39,6 +39,7 @@ CODES: dict[str, str] = {
     "T718": "A photograph has too few pixels for its printed size",
     "T719": "A layout beside the pattern has the name of one of Foldwork's",
     "T720": "The booklet is set in a layout from the pattern's own folder",
+    "T721": "A logo or a photograph holds too many pixels",
 }
 
 

@@ -28,7 +28,6 @@ from publish.typeset.layout_file import (
     read,
     within,
 )
-from publish.typeset.layout_file import shown as shown
 
 
 @dataclass(frozen=True)
@@ -108,15 +107,15 @@ def origin(pattern: Pattern, layout: Layout) -> Iterator[Note]:
     name lies beside the pattern and is passed over."""
     place, own = pattern.place("layout"), homes(pattern)[-1]
     for folder in layout.folders:
-        beside = own / folder.name
+        beside, name = own / folder.name, f"{own.name}/{folder.name}"
         if folder == beside:
             what = "the booklet is set in a layout from the pattern's own folder"
-            yield Note("T720", Severity.INFO, place, what, received=shown(folder),
+            yield Note("T720", Severity.INFO, place, what, received=name,
                        help="it can arrange what the booklet says and nothing else")  # fmt: skip
         elif (beside / FILE).is_file() and not beside.samefile(folder):
             yield warning("T719", place, "a layout of a name that Foldwork has is not used",
                           expected="another name for a layout of your own",
-                          received=shown(beside),
+                          received=name,
                           help=f"rename its folder, and write that name at `layout`; "
                           f"`{folder.name}` is always Foldwork's")  # fmt: skip
 

@@ -15,7 +15,7 @@ from typing import Any
 import yaml
 
 from publish.model.book import PAPERS
-from publish.notes import Note, Place, error
+from publish.notes import Note, Place, error, shown_path
 
 FILE = "layout.yaml"
 DEFAULT_TEMPLATE = "booklet.html"
@@ -65,7 +65,7 @@ def read(folder: Path) -> tuple[Written | None, tuple[Note, ...]]:
         mark = problem.problem_mark
         line, column = (mark.line + 1, mark.column + 1) if mark else (1, 1)
         what = f"the layout's settings are not YAML: {problem.problem or 'unreadable'}"
-        return None, (error("T702", Place(shown(path), line, column), what),)
+        return None, (error("T702", Place(shown_path(path), line, column), what),)
     except (OSError, ValueError, RecursionError, yaml.YAMLError) as problem:
         said = str(problem).splitlines()[0]
         return None, (fault(path, f"the layout's settings cannot be read: {said}"),)
@@ -189,14 +189,6 @@ def stamp(path: Path) -> tuple[int, int]:
     return state.st_mtime_ns, state.st_size
 
 
-def shown(path: Path) -> str:
-    """Return a path as notes show it: from the working folder where that is shorter."""
-    try:
-        return str(path.relative_to(Path.cwd()))
-    except ValueError:
-        return str(path)
-
-
 def fault(path: Path, what: str, *, expected: str = "", received: str = "") -> Note:
     """Return a note that a layout's settings are faulty."""
-    return error("T702", Place(shown(path)), what, expected=expected, received=received)
+    return error("T702", Place(shown_path(path)), what, expected=expected, received=received)

@@ -24,10 +24,10 @@ from publish.model.book import Paper
 from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
-from publish.notes import Note, Place, error
+from publish.notes import Note, Place, error, shown_path
 from publish.typeset import house, photos, plates, prose, tables
 from publish.typeset.fonts import face_css
-from publish.typeset.layout import Layout, shown
+from publish.typeset.layout import Layout
 from publish.typeset.palette import palette
 from publish.typeset.pictures import Print, logo
 from publish.typeset.sandbox import Folder, Sandbox
@@ -174,7 +174,7 @@ def _note(fault: Exception, layout: Layout) -> Note | None:
     """
     if isinstance(fault, TemplateSyntaxError):
         file = Path(fault.filename) if fault.filename else layout.folder / layout.template
-        place = Place(shown(file), fault.lineno)
+        place = Place(shown_path(file), fault.lineno)
     else:
         frames = traceback.extract_tb(fault.__traceback__)
         inside = [
@@ -183,6 +183,6 @@ def _note(fault: Exception, layout: Layout) -> Note | None:
         if not inside and not isinstance(fault, (TemplateError, *_UNREAD)):
             return None
         file = Path(inside[-1].filename) if inside else layout.folder / layout.template
-        place = Place(shown(file), (inside[-1].lineno or 1) if inside else 1)
+        place = Place(shown_path(file), (inside[-1].lineno or 1) if inside else 1)
     said = str(fault) or type(fault).__name__
     return error("T703", place, f"the template cannot be filled in: {said}")

@@ -58,7 +58,8 @@ def plates(pattern: Pattern, place: str) -> tuple[PhotoPlate, ...]:
 
 
 def check(pattern: Pattern) -> tuple[Note, ...]:
-    """Return a note for each photograph, or swatch of a fabric, that cannot be read."""
+    """Return a note for each photograph, or swatch of a fabric, that is too large or cannot
+    be read."""
     files: list[tuple[Path, tuple[str | int, ...]]] = [
         (p.file, ("photos", n, "file")) for n, p in enumerate(pattern.photos)
     ]
@@ -67,14 +68,18 @@ def check(pattern: Pattern) -> tuple[Note, ...]:
         for key, fabric in pattern.fabrics.items()
         if fabric.swatch is not None
     ]
-    return tuple(
-        error("T716", pattern.place(*place),
-              "the photograph is not a picture that can be read",
-              expected="a JPEG, PNG or TIFF", received=file.name,
-              help="save it again from the camera or your picture program")
-        for file, place in files
-        if pictures.size(file) is None
-    )  # fmt: skip
+    found = []
+    for file, path in files:
+        place, large = pattern.place(*path), pictures.too_large(file)
+        if large is not None:
+            found.append(large.note(place, "photograph"))
+        elif pictures.size(file) is None:
+            found.append(
+                error("T716", place, "the photograph is not a picture that can be read",
+                      expected="a JPEG, PNG or TIFF", received=file.name,
+                      help="save it again from the camera or your picture program")
+            )  # fmt: skip
+    return tuple(found)
 
 
 def asked(html: str) -> Iterator[tuple[str, int, float]]:

@@ -4,13 +4,18 @@ In: files that were there when the pattern was read. Out: `Print`s, bytes with t
 and size; notes on what cannot be read or would print coarsely.
 Invariant: a photograph stands upright (its EXIF orientation is applied), is in sRGB, and
 holds no more than `FINE` pixels to a printed inch; the same file gives the same bytes.
+
+A picture is opened as one of `FORMATS` whatever its name, since other readers of Pillow's
+start other programs; how many pixels it holds is read before any of them is.
 """
 
 from __future__ import annotations
 
 import io
 import re
+import struct
 import xml.etree.ElementTree as ET
+import zlib
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -20,6 +25,7 @@ from pathlib import Path
 from PIL import Image, ImageCms, ImageFile, ImageOps, UnidentifiedImageError
 
 from publish.notes import Note, Place, error, warning
+from publish.svgfile import MAX_BYTES, read_svg
 from publish.typeset.layout_file import stamp
 from publish.units import POINTS_PER_INCH
 
@@ -31,12 +37,48 @@ COARSE = 200
 source."""
 LOGO_LEAST = 300
 """Pixels along a logo's longer side: one inch and a half at `COARSE`."""
+LOGO_MOST = 2550
+"""Pixels along a logo's longer side that a page can show: US Letter's width at `FINE`."""
+FORMATS = ("JPEG", "PNG", "TIFF")
+"""Kinds of file, as Pillow names them."""
+MOST = {"JPEG": 80_000_000, "MPO": 80_000_000}  # MPO: a JPEG of a phone's, with a second picture
+MOST_OTHERS = 32_000_000
+"""Pixels that a picture may hold: what is opened in a second or two and less than 500 MB.
+A JPEG is made smaller while it is read; cameras take up to 61 million (common knowledge)."""
 _QUALITY = 90
 _PROFILED = ("RGB", "CMYK", "L", "LAB")
 """Kinds of pixels that a colour profile can speak of."""
-_UNREADABLE = (UnidentifiedImageError, OSError, ValueError, SyntaxError,
+_UNREADABLE = (UnidentifiedImageError, OSError, ValueError, SyntaxError, LookupError,
+               EOFError, OverflowError, MemoryError, struct.error, zlib.error,
                Image.DecompressionBombError)  # fmt: skip
+"""What Pillow raises over damaged files."""
+_ORIENTATION = 0x0112
+"""Exif 2.3; 5 to 8 mean that the picture lies on its side."""
+_FARTHEST = 1e6
+"""User units of a drawing's sides: no sheet is larger, and a page cannot count further."""
+_EVEN = ("L", "LA", "RGB", "RGBA", "CMYK")
+"""Kinds of pixels that can be put together evenly."""
 _NUMBER = re.compile(r"\s*(\d+(?:\.\d+)?)")
+
+
+@dataclass(frozen=True)
+class Refused:
+    """A picture's width and height in pixels, and how many in all are opened at most."""
+
+    width: int
+    height: int
+    most: int
+
+    def note(self, place: Place, what: str) -> Note:
+        """Return the finding that a picture is too large; `what` says which."""
+        return error(
+            "T721",
+            place,
+            f"the {what} holds too many pixels",
+            expected=f"at most {self.most:,} pixels",
+            received=f"{self.width:,} x {self.height:,} pixels",
+            help=f"make it smaller: {LOGO_MOST:,} pixels across fill a page in print",
+        )
 
 
 @dataclass(frozen=True)
@@ -49,20 +91,38 @@ class Print:
     height: float
 
 
+def too_large(path: Path) -> Refused | None:
+    """Return the size of a picture that holds more pixels than are opened."""
+    if path.suffix.lower() == ".svg":
+        return None
+    try:
+        with _header(path) as image:
+            most = MOST.get(image.format or "", MOST_OTHERS)
+            width, height = image.size
+            return Refused(width, height, most) if width * height > most else None
+    except _UNREADABLE:
+        return None
+
+
 def check_logo(path: Path, place: Place) -> list[Note]:
     """Return what is wrong with a logo."""
+    large = too_large(path)
+    if large is not None:
+        return [large.note(place, "logo")]
+    refused = _refused(path)
+    if refused is not None:
+        return [
+            error("T716", place, f"the logo cannot be used: {refused.what}",
+                  expected=refused.expected,
+                  received=f"{path.name}:{refused.place.line}, {refused.received}".rstrip(", "),
+                  help=refused.help)
+        ]  # fmt: skip
     found = logo(path)
     if found is None:
         return [
             error("T716", place, "the logo is not a picture that can be read",
                   expected="an SVG with a size or a viewBox, a PNG or a JPEG", received=path.name,
                   help="save it again from your drawing program")
-        ]  # fmt: skip
-    if outside := _outside(found):
-        return [
-            error("T716", place, "the logo shows another file, which is not in it",
-                  expected="an SVG that holds all it shows", received=outside[:60],
-                  help="embed the picture in the SVG, or save the logo as PNG")
         ]  # fmt: skip
     if found.kind == _SVG or max(found.width, found.height) >= LOGO_LEAST:
         return []
@@ -75,24 +135,18 @@ def check_logo(path: Path, place: Place) -> list[Note]:
 
 
 _SVG = "image/svg+xml"
-_SHOWING = ("image", "use", "feImage", "style", "script")
-_LINK = re.compile(r"""(?:url\(|@import)\s*["']?(?!#|data:)([^"')\s;]+)""")
 
 
-def _outside(found: Print) -> str:
-    """Return the first address of another file that an SVG shows; nothing for the rest."""
-    if found.kind != _SVG:
-        return ""
-    for part in ET.fromstring(found.data).iter():
-        name = part.tag.rpartition("}")[2] if isinstance(part.tag, str) else ""
-        for key, value in part.attrib.items():
-            shown = key.rpartition("}")[2] == "href" and name in _SHOWING
-            if shown and not value.strip().startswith(("#", "data:")):
-                return value.strip()
-        for text in (*part.attrib.values(), part.text or "" if name == "style" else ""):
-            if link := _LINK.search(text):
-                return link[1]
-    return ""
+def _refused(path: Path) -> Note | None:
+    """Return why a logo that is drawn is refused: what it refers to, runs or holds."""
+    if path.suffix.lower() != ".svg":
+        return None
+    try:
+        with path.open("rb") as stream:
+            _, notes = read_svg(stream.read(MAX_BYTES + 1), path.name, "")
+    except OSError:  # taken away since the pattern was read
+        return None
+    return next(iter(notes), None)
 
 
 def logo(path: Path) -> Print | None:
@@ -105,9 +159,11 @@ def _logo(path: Path, _: object) -> Print | None:
     try:
         if path.suffix.lower() == ".svg":
             return _drawn(path.read_bytes())
-        with _opened(path) as image:
-            return _printed(_upright(image), image.width)
-    except (*_UNREADABLE, ET.ParseError, LookupError):  # an encoding that nobody knows
+        with _opened(path, LOGO_MOST) as image:
+            mark = _upright(image)
+            share = min(1.0, LOGO_MOST / max(mark.size))
+            return _printed(mark, round(mark.width * share))
+    except (*_UNREADABLE, ET.ParseError, LookupError):
         return None
 
 
@@ -121,22 +177,49 @@ def _drawn(data: bytes) -> Print | None:
         width, height = (float(m[1]) for m in stated if m)
     else:
         _, _, width, height = (float(v) for v in re.split(r"[\s,]+", root.attrib["viewBox"]))
-    return Print(data, _SVG, width, height) if width > 0 and height > 0 else None
+    drawn = 0 < width < _FARTHEST and 0 < height < _FARTHEST
+    return Print(data, _SVG, width, height) if drawn else None
+
+
+def _header(path: Path) -> Image.Image:
+    """Open a picture without reading its pixels. `too_large` counts them, not Pillow, which
+    refuses without saying the size."""
+    before, Image.MAX_IMAGE_PIXELS = Image.MAX_IMAGE_PIXELS, None
+    try:
+        return Image.open(path, formats=FORMATS)
+    finally:
+        Image.MAX_IMAGE_PIXELS = before
 
 
 @contextmanager
-def _opened(path: Path) -> Iterator[Image.Image]:
-    """Open a picture and read all of it; one that breaks off is refused.
+def _opened(path: Path, longest: int) -> Iterator[Image.Image]:
+    """Open a picture and read all of it, not much larger than `longest` pixels; one that
+    breaks off is refused.
 
     WeasyPrint tells Pillow, for the whole program, to make do with what is there.
     """
     before, ImageFile.LOAD_TRUNCATED_IMAGES = ImageFile.LOAD_TRUNCATED_IMAGES, False
     try:
-        with Image.open(path) as image:
+        with _header(path) as image:
+            if image.width * image.height > MOST.get(image.format or "", MOST_OTHERS):
+                raise ValueError("too many pixels")
+            share = min(1.0, longest / max(image.size))
+            width, height = (max(1, int(n * share)) for n in image.size)
+            image.draft(None, (width, height))
             image.load()
-            yield image
+            yield _reduced(image, longest)
     finally:
         ImageFile.LOAD_TRUNCATED_IMAGES = before
+
+
+def _reduced(image: Image.Image, longest: int) -> Image.Image:
+    """Return a picture that is read whole made smaller, to no less than `longest` pixels."""
+    times = max(image.size) // max(longest, 1)
+    if times < 2 or image.mode not in _EVEN:
+        return image
+    small = image.reduce(times)
+    small.getexif().update(image.getexif())  # how it stands; TIFF keeps that elsewhere
+    return small
 
 
 def size(path: Path) -> tuple[int, int] | None:
@@ -147,17 +230,21 @@ def size(path: Path) -> tuple[int, int] | None:
 @cache
 def _size(path: Path, _: object) -> tuple[int, int] | None:
     try:
-        with _opened(path) as image:
-            turned = ImageOps.exif_transpose(image)
-            return turned.size
+        with _header(path) as image:
+            width, height = image.size
+        with _opened(path, 1) as image:
+            on_its_side = image.getexif().get(_ORIENTATION) in (5, 6, 7, 8)
+            return (height, width) if on_its_side else (width, height)
     except _UNREADABLE:
         return None
 
 
 def photograph(path: Path, width: float) -> Print:
     """Return a photograph for a printed width in points: upright, sRGB, thinned out."""
-    with _opened(path) as image:
-        return _printed(_upright(image), round(width / POINTS_PER_INCH * FINE))
+    across = round(width / POINTS_PER_INCH * FINE)
+    least = _size(path, stamp(path)) or (1, 1)
+    with _opened(path, round(across * max(least) / least[0])) as image:
+        return _printed(_upright(image), across)
 
 
 def _upright(image: Image.Image) -> Image.Image:

@@ -21,10 +21,10 @@ from weasyprint import CSS, HTML, Document
 from weasyprint.text.fonts import FontConfiguration
 
 from publish.model.figure import Artwork
-from publish.notes import Note, Place, Severity
+from publish.notes import Note, Place, Severity, shown_path
 from publish.typeset import plates, tagging
 from publish.typeset.drawn import DrawnImage
-from publish.typeset.layout import Layout, shown
+from publish.typeset.layout import Layout
 from publish.typeset.pages import Composed
 from publish.typeset.shelf import LAYOUT, Shelf
 
@@ -150,7 +150,7 @@ def _note(record: logging.LogRecord, style: Path | None, place: Place) -> Note |
         return None
     at = _AT.search(said)
     if at and style is not None:
-        place = Place(shown(style), int(at[1]), int(at[2]))
+        place = Place(shown_path(style), int(at[1]), int(at[2]))
     bad = record.levelno >= logging.ERROR
     code, severity = ("T711", Severity.ERROR) if bad else ("T710", Severity.WARNING)
     return Note(code, severity, place, said.rstrip("."))

@@ -59,26 +59,22 @@ def filled(text: str, values: Values) -> tuple[str, tuple[Slip, ...]]:
     """Return the text with its values, and every slip in it; the text is then as written."""
     try:
         return _filled(text, values)
-    except RecursionError:
-        help_ = "write one name in double braces, and no brackets within brackets"
-        return text, (Slip("braces", 1, text[:60], help_),)
-
-
-def _filled(text: str, values: Values) -> tuple[str, tuple[Slip, ...]]:
-    environment = _environment()
-    try:
-        tree = environment.parse(text)
     except TemplateSyntaxError as problem:
         received = text.splitlines()[problem.lineno - 1 : problem.lineno]
         said = f"braces hold one name each, such as {{{{ each.block }}}}: {problem.message}"
         return text, (Slip("braces", problem.lineno, "".join(received).strip()[:60], said),)
-    slips = tuple(_slips(tree, values))
-    if slips:
-        return text, slips
-    try:
-        return environment.from_string(text).render(values).strip(), ()
+    except RecursionError:
+        said = "braces hold one name each, such as {{ each.block }}: this is nested too deeply"
+        return text, (Slip("braces", 1, text[:60], said),)
     except (TemplateError, LookupError, TypeError, ValueError) as problem:
         return text, (Slip("braces", 1, text[:60], f"it cannot be filled in: {problem}"),)
+
+
+def _filled(text: str, values: Values) -> tuple[str, tuple[Slip, ...]]:
+    """Fill in a text. Raises what Jinja raises, and RecursionError where it is nested."""
+    environment = _environment()
+    slips = tuple(_slips(environment.parse(text), values))
+    return (text, slips) if slips else (environment.from_string(text).render(values).strip(), ())
 
 
 def _slips(node: nodes.Node, values: Values) -> Iterator[Slip]:

@@ -11,7 +11,7 @@ import re
 from fractions import Fraction
 
 from publish.model.words import Block, Row, Section, Table
-from publish.units import fraction_text, parse_number
+from publish.units import fraction_text, number_in_words
 from publish.words.en.phrase import metric
 from publish.write.terms import TERMS
 
@@ -43,7 +43,8 @@ def used(text: str) -> list[tuple[str, str]]:
 
 def lengths(text: str) -> list[Fraction]:
     """Return every length in inches that a text prints, shortest first, each once."""
-    return sorted({parse_number(m) for m in _INCHES.findall(text)})
+    found = {number_in_words(m) for m in _INCHES.findall(text)}
+    return sorted(n for n in found if n is not None)
 
 
 def _metric(found: list[Fraction]) -> Table:

@@ -136,7 +136,7 @@ def part(key, name, **values):
         (lambda: changed("pillow", other={**sized("pillow").other, "Zip": "One"}), "bought",
          "Pillow: you also need zip: One."),
         (lambda: changed("pillow", other={}), "bought", None),
-        (lambda: replace(demo(), licence="Ask first."), "cosmetic", "The licence now reads:"),
+        (lambda: replace(demo(), licence="Ask first."), "safety", "The licence now reads:"),
     ],
 )  # fmt: skip
 def test_one_value(new, consequence, said):

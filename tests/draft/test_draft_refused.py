@@ -2,6 +2,7 @@
 
 import random
 import time
+from collections.abc import Iterable
 
 import pytest
 from draft_builders import codes, read, svg
@@ -16,6 +17,10 @@ BOMB = """<?xml version="1.0"?>
 <!DOCTYPE svg [<!ENTITY a "aaaaaaaaaa"><!ENTITY b "&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;">]>
 <svg xmlns="http://www.w3.org/2000/svg"><text>&b;</text></svg>
 """
+PLAIN_11 = """<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN"
+  "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd">
+"""
+"""The document type of SVG 1.1 (W3C, 2011, 1.3), which drawing programs write."""
 USES = "".join(
     f'<g id="g{i}"><use href="#g{i - 1}"/><use href="#g{i - 1}"/></g>' for i in range(1, 30)
 )
@@ -37,9 +42,18 @@ def comb(count: int, turned: bool) -> str:
     return "M" + "L".join(f"{x} {y}" for x, y in at) + "Z"
 
 
+def sheets(selectors: Iterable[str]) -> str:
+    """Return style sheets of a rule for each selector, each no longer than is read."""
+    rules = [f"{one}{{fill:red}}" for one in selectors]
+    parts = ("".join(rules[i : i + 3_000]) for i in range(0, len(rules), 3_000))
+    return "".join(f"<style>{part}</style>" for part in parts)
+
+
 REFUSED = {
     "entities": (BOMB, "D303", 2),
-    "doctype": ('<!DOCTYPE svg SYSTEM "svg11.dtd">\n' + svg("<g/>"), "D303", 1),
+    "attributes": ("<!DOCTYPE svg [<!ATTLIST g onload CDATA 'x'>]>" + svg("<g/>"), "D303", 1),
+    "outer-entity": ("<!DOCTYPE svg [<!ENTITY % a SYSTEM 'a.dtd'> %a;]>" + svg("<g/>"), "D303", 1),
+    "unknown-entity": (PLAIN_11 + svg("<g>\n&fen;</g>"), "D301", 5),
     "outside-file": (svg('<use href="file:///etc/hosts#a"/>'), "D304", 2),
     "outside-web": (svg('<image xlink:href="http://drawing.example/a.png"/>'), "D304", 2),
     "outside-use": (svg('<use xlink:href="other.svg#leaf"/>'), "D304", 2),
@@ -84,6 +98,10 @@ REFUSED = {
     "broad-stroke": (svg(f'<path fill="none" stroke="red" stroke-width="900" '
                          f'd="M0 0{"".join(f"L{k} {k % 7}" for k in range(3000))}"/>'), "D302", 2),
     "combs": (svg(f'<path d="{comb(2000, False)}"/><path d="{comb(2000, True)}"/>'), "D302", None),
+    "selectors": (svg(sheets(f".a.b{i}" for i in range(7_000))
+                      + "".join(f'<g class="a c{i}"/>' for i in range(6_000))), "D302", None),
+    "styles": (svg("".join(f'<g style="a{i}:{"b " * 100}"/>' for i in range(9_000))), "D302", None),
+    "long-style": (svg(f"<style>{'a{fill:red}' * 10_000}</style>"), "D302", 2),
     "style-brackets": (svg(f'<g style="{"(" * 90_000}"/>'), "D310", 1),
 }  # fmt: skip
 
@@ -118,6 +136,51 @@ def test_left_out_with_a_warning(tmp_path, inside, code):
     drawing, notes = read(tmp_path, svg(f'<rect width="9" height="9"/>\n{inside}'))
     assert drawing is not None
     assert [(n.code, n.severity, n.place.line) for n in notes] == [(code, Severity.WARNING, 3)]
+
+
+@pytest.mark.parametrize(
+    "doctype",
+    [
+        PLAIN_11,
+        "<!DOCTYPE svg>",
+        '<!DOCTYPE svg SYSTEM "svg11.dtd">',
+        "<!DOCTYPE svg []>",
+        PLAIN_11.replace("1.1//EN", "20010904//EN"),
+    ],
+)
+def test_a_document_type_that_declares_nothing_is_passed_over(tmp_path, doctype):
+    drawing, notes = read(tmp_path, doctype + svg('<rect width="9" height="9"/>'))
+    assert drawing is not None and notes == ()
+
+
+@pytest.mark.parametrize(
+    "css",
+    [
+        "a{fill:" + "(" * 20_000,
+        "(" * 20_000,
+        "a{" * 20_000,
+        sheets(f"#a{i}" for i in range(7_000))[len("<style>") : -len("</style>")],
+    ],
+)
+def test_odd_style_sheets_change_nothing(tmp_path, css):
+    drawing, notes = read(tmp_path, svg(f'<style>{css}</style><rect width="9" height="9"/>'))
+    assert drawing is not None and len(drawing.shapes) == 1
+    assert {n.severity for n in notes} <= {Severity.WARNING}
+
+
+def test_rules_apply_as_css_orders_them(tmp_path):
+    """CSS 2.2, 6.4.3: ids before classes before names; of equals the later one."""
+    css = ".a{fill:red} .b{fill:none} .a{fill:red} rect{fill:none} *{fill:none} #c.a{fill:none}"
+    marks = ['class="a b"', 'class="b"', 'id="c" class="a"', "", 'class="a"']
+    rects = "".join(f'<rect {mark} width="{n}" height="9"/>' for n, mark in enumerate(marks, 1))
+    drawing, notes = read(tmp_path, svg(f"<style>{css}</style>{rects}"))
+    assert notes == () and drawing is not None
+    assert [s.place.column for s in drawing.shapes] == [
+        svg(f"<style>{css}</style>{rects}").splitlines()[-2].index(f'width="{n}"')
+        - len('<rect class="a b" ' if n == 1 else '<rect class="a" ')
+        + 1
+        for n in (1, 5)
+    ]
 
 
 def test_missing_file(tmp_path):

@@ -46,7 +46,7 @@ def test_each_finding_is_there_once_with_its_words(examined):
         for item, note in zip(shown, notes, strict=True):
             for text in (note.code, note.what, note.expected, note.received, note.help):
                 assert " ".join(text.split()) in words(item)
-            assert str(note.place) in words(item)
+            assert f"pattern.yaml:{note.place.line}:{note.place.column}" in words(item)
 
 
 def test_the_source_line_is_marked_at_the_column(examined):

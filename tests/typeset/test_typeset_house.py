@@ -33,6 +33,8 @@ LOGO = (
     '<path d="M5 25 20 5 35 25Z" fill="#123456"/></svg>'
 )
 
+SVG = b'<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9">%s</svg>'
+
 
 def face(package: str, file: str) -> Path:
     spec = importlib.util.find_spec(package)
@@ -189,7 +191,13 @@ def test_the_logo_stands_on_both_covers_in_place_of_the_name(
      ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
       b'<style>@import "reed.css";</style></svg>'),
      ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
-      b'<rect width="9" height="9" fill="url(reeds.svg#a)"/></svg>')],
+      b'<rect width="9" height="9" fill="url(reeds.svg#a)"/></svg>'),
+     ("logo.svg", SVG % b"<script/>"),
+     ("logo.svg", b"<!DOCTYPE svg [<!ENTITY a 'b'>]>" + SVG % b""),
+     ("logo.svg", SVG % (b"<g>" * 300 + b"</g>" * 300)),
+     ("logo.svg", SVG.replace(b"9", b"9" * 400) % b""),
+     ("logo.eps", b"%!PS-Adobe-3.0 EPSF-3.0\n%%BoundingBox: 0 0 900 900\n"),
+     ("logo.gif", b"GIF89a")],
 )  # fmt: skip
 def test_a_logo_that_cannot_be_read_is_an_error(tmp_path: Path, name: str, data: bytes) -> None:
     path = tmp_path / name

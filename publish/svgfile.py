@@ -4,8 +4,9 @@ In: the bytes of a file. Out: elements with their places, or notes on why not.
 Invariant: nothing outside the file is opened, no entity is expanded, nothing runs; the
 work is bounded by the limits on size, depth and number of elements.
 
-Document types are refused whole: the entities that they can declare are how a small file
-becomes an endless one, and a drawing needs none.
+A document type is passed over, as drawing programs write one; what it may declare is
+refused: entities are how a small file becomes an endless one, and attributes for every
+element would come from no line of the drawing.
 """
 
 from __future__ import annotations
@@ -15,8 +16,12 @@ from dataclasses import dataclass, field
 from xml.etree.ElementTree import Element
 from xml.parsers import expat
 
-from publish.draft.limits import MAX_BYTES, MAX_DEPTH, MAX_ELEMENTS
 from publish.notes import Note, Place, error
+
+MAX_BYTES = 5_000_000
+"""Of an SVG file. A hand-drawn motif is a few hundred kilobytes at most."""
+MAX_ELEMENTS = 20_000
+MAX_DEPTH = 60
 
 SVG = "http://www.w3.org/2000/svg"
 XLINK = "http://www.w3.org/1999/xlink"
@@ -87,16 +92,19 @@ class _Reader:
         if self.stack and local(self.stack[-1]) == "style":
             self.stack[-1].text = (self.stack[-1].text or "") + data
 
-    def doctype(self, *_: object) -> None:
+    def declared(self, *_: object) -> None:
         raise _RefusedError(
             error(
                 "D303",
                 self.here(),
-                "the drawing has a document type declaration",
-                expected="a drawing without <!DOCTYPE ...> and <!ENTITY ...>",
-                help="delete the <!DOCTYPE ...> line, or save the drawing as plain SVG",
+                "the drawing's document type declares entities or attributes",
+                expected="a <!DOCTYPE ...> without <!ENTITY ...> and <!ATTLIST ...>, or none",
+                help="save the drawing as plain SVG",
             )
         )
+
+    def skipped(self, name: str, _parameter: bool) -> None:
+        raise _RefusedError(_malformed(ValueError(f"undefined entity &{name};"), self.here()))
 
     def instruction(self, target: str, _data: str) -> None:
         if target.lower() == "xml-stylesheet":
@@ -118,8 +126,9 @@ def read_svg(data: bytes, file: str, path: str) -> tuple[SvgFile | None, tuple[N
     parser.StartElementHandler = reader.start
     parser.EndElementHandler = reader.end
     parser.CharacterDataHandler = reader.text
-    parser.StartDoctypeDeclHandler = reader.doctype
-    parser.EntityDeclHandler = reader.doctype
+    parser.EntityDeclHandler = reader.declared
+    parser.AttlistDeclHandler = reader.declared
+    parser.SkippedEntityHandler = reader.skipped
     parser.ProcessingInstructionHandler = reader.instruction
     try:
         parser.Parse(data, True)
@@ -199,9 +208,10 @@ def _outside(place: Place, what: str) -> Note:
 
 
 def _malformed(fault: Exception, top: Place) -> Note:
-    line, column = getattr(fault, "lineno", 1), getattr(fault, "offset", 0)
-    reason = str(fault).split(":")[0]
-    place = Place(top.file, max(line, 1), column + 1, top.path)
+    place, reason = top, str(fault)
+    if isinstance(fault, expat.ExpatError):
+        place = Place(top.file, max(fault.lineno, 1), fault.offset + 1, top.path)
+        reason = reason.split(":")[0]
     return error(
         "D301",
         place,
