@@ -34,6 +34,9 @@ def parser() -> argparse.ArgumentParser:
 
     new = commands.add_parser("new", help="start a small complete pattern")
     new.add_argument("name", type=Path, help="the folder to make")
+    new.add_argument(
+        "--from", type=Path, dest="photo", metavar="PHOTO", help="a photo or scan of the cut paper"
+    )
     new.set_defaults(run="new")
 
     steps = commands.add_parser("steps", help="list the keys of the steps, and the values")
@@ -41,6 +44,7 @@ def parser() -> argparse.ArgumentParser:
     steps.set_defaults(run="steps")
 
     _add_trace(commands)
+    _add_open(commands)
     _add_kits(commands)
     _add_compare(commands)
 
@@ -81,6 +85,20 @@ def _add_trace(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     )
     trace.add_argument("--out", type=Path, metavar="DIR", help="folder for results (the photo's)")
     trace.set_defaults(run="trace")
+
+
+def _add_open(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    opened = commands.add_parser("open", help="show many designs opened, side by side")
+    opened.add_argument(
+        "designs", nargs="+", type=Path, metavar="FILE", help="drawings, photos, folders of them"
+    )
+    opened.add_argument(
+        "--folds", type=int, choices=(4, 6, 8, 12, 16), help="of drawings (8); photos are counted"
+    )
+    opened.add_argument("--cloth", default="#4f6b4a", metavar="COLOUR", help="of the motif")
+    opened.add_argument("--ground", default="#f4efe6", metavar="COLOUR", help="of the ground")
+    opened.add_argument("--out", type=Path, default=Path("contact.html"), metavar="FILE")
+    opened.set_defaults(run="open")
 
 
 def _add_kits(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:

@@ -142,6 +142,8 @@ def _compare(arguments: argparse.Namespace) -> int:
 def _new(arguments: argparse.Namespace) -> int:
     from publish.starting import start
 
+    if arguments.photo is not None:
+        return _paperwork(arguments)
     try:
         written = start(arguments.name)
     except OSError as problem:
@@ -170,19 +172,22 @@ def _steps(arguments: argparse.Namespace) -> int:
     return CLEAN
 
 
-def _trace(arguments: argparse.Namespace) -> int:
-    from publish import tracing
+def _paperwork(arguments: argparse.Namespace) -> int:
+    """Run a command that begins at cut paper."""
+    from publish import paperwork
+    from publish.notes import PublishError
 
     try:
-        traced = tracing.trace_photo(arguments.photo, arguments.folds)
-        _print_report(traced.report, sys.stderr)
-        for path in traced.write(arguments.out or arguments.photo.parent):
-            print(path)
-    except OSError as problem:
+        report, lines = paperwork.RUN[arguments.run](arguments)
+    except PublishError as stopped:
+        _print_report(stopped.report, sys.stderr)
+        return ERRORS
+    except (OSError, ValueError) as problem:
         print(f"foldwork: {problem}", file=sys.stderr)
         return USAGE
-    print("\n".join(traced.lines))
-    return ERRORS if traced.report.errors else CLEAN
+    _print_report(report, sys.stderr)
+    print("\n".join(lines))
+    return ERRORS if report.errors else CLEAN
 
 
 def _kits(arguments: argparse.Namespace) -> int:
@@ -249,7 +254,8 @@ def _reference(arguments: argparse.Namespace) -> int:
 
 RUN = {
     "build": _build, "check": _check, "compare": _compare, "kits": _kits, "new": _new,
-    "preview": _preview, "reference": _reference, "steps": _steps, "trace": _trace,
+    "open": _paperwork, "preview": _preview, "reference": _reference, "steps": _steps,
+    "trace": _paperwork,
 }  # fmt: skip
 
 

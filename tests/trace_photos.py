@@ -92,6 +92,9 @@ def cuttable(whole: MultiPolygon, folds: int) -> bool:
     """Say whether a motif is one for scissors: nothing too thin, no further symmetry."""
     if not 0.3 < whole.area < 3.2 or len(whole.geoms) > 3 * folds:
         return False
+    rings = [r for part in whole.geoms for r in (part.exterior, *part.interiors)]
+    if min(Polygon(r).area for r in rings) < 4 * NARROW**2:
+        return False
     near = NARROW
     frame = box(-1.2, -1.2, 1.2, 1.2)
     for area in (whole, frame.difference(whole)):
@@ -240,7 +243,7 @@ def traced_whole(found: Traced) -> MultiPolygon:
 
 def outlines_apart(whole: MultiPolygon, cut: Cut) -> tuple[float, float]:
     """Return the greatest and the mean distance between a motif and the true one, both
-    ways, in percent of its width; laid on it by scale and by turns of a wedge."""
+    ways, in percent of its width; laid on it by the best scale and by turns of a wedge."""
     scale = math.sqrt(cut.whole.area / whole.area)
     whole = shapely.affinity.scale(whole, scale, scale, origin=(0, 0))
     laid = [
@@ -248,14 +251,20 @@ def outlines_apart(whole: MultiPolygon, cut: Cut) -> tuple[float, float]:
         for k in range(2 if cut.folds > 4 else 1)
     ] + ([shapely.affinity.rotate(whole, 90, origin=(0, 0))] if cut.folds == 4 else [])
     best = min(laid, key=lambda w: w.symmetric_difference(cut.whole).area)
+    for _ in range(3):
+        points = shapely.get_coordinates(shapely.segmentize(best.boundary, 0.02))
+        near = shapely.shortest_line(shapely.points(points), cut.whole.boundary)
+        on = shapely.get_coordinates(near).reshape(-1, 2, 2)[:, 1]
+        scale = float((on * points).sum() / (points * points).sum())
+        best = shapely.affinity.scale(best, scale, scale, origin=(0, 0))
     gaps = []
     for one, two in ((best, cut.whole), (cut.whole, best)):
         points = shapely.get_coordinates(shapely.segmentize(one.boundary, 0.005))
         lines = shapely.get_parts(two.boundary)
-        pairs = np.concatenate(
+        sides = np.concatenate(
             [np.stack([c[:-1], c[1:]], axis=1) for c in map(shapely.get_coordinates, lines)]
         )
-        tree = shapely.STRtree(shapely.linestrings(pairs))
+        tree = shapely.STRtree(shapely.linestrings(sides))
         gaps.append(
             tree.query_nearest(shapely.points(points), return_distance=True, all_matches=False)[1]
         )

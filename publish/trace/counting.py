@@ -10,16 +10,20 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
+import cv2
 import numpy as np
 
 from publish.trace.image import Floats, Points
-from publish.trace.plane import local, turned
+from publish.trace.plane import local, project, turned
 from publish.trace.straighten import COARSE, FINE, Pose, fold_starts, settle
 
 FOLDS = (4, 6, 8, 12, 16)
 
 REPEATS = 0.30
 """Unlikeness up to which the copies of a motif are copies of one another."""
+
+HALVED = 0.12
+"""The same for two turns, which any wedge repeats on by half once it is stretched round."""
 
 MORE = 1.25
 """How many times as unlike the copies on twice the folds may be as those on the folds."""
@@ -68,11 +72,13 @@ def _best(share: Floats, start: Points, turns: int) -> Pose:
 
 def _ended(share: Floats, found: Counted, focal: float | None, scanned: bool) -> Counted | None:
     """Return the pose refined, its first fold lying as near as can be to the picture's x."""
-    if found.pose.unlike > REPEATS:
+    if found.pose.unlike > (HALVED if found.pose.turns == 2 else REPEATS):
         return None
-    pose = settle(share, found.pose.matrix, found.pose.turns, 0.0, FINE)
+    start = _reaching(share, found.pose.matrix)
+    pose = settle(share, start, found.pose.turns, 0.0, FINE)
     if pose.turns == 2:
         pose = _proportioned(pose, share, focal, scanned)
+    pose = replace(pose, matrix=_reaching(share, pose.matrix))
     step = 2 * math.pi / found.folds
 
     def along(k: int) -> float:
@@ -83,6 +89,18 @@ def _ended(share: Floats, found: Counted, focal: float | None, scanned: bool) ->
     matrix = pose.matrix.copy()
     matrix[:, :2] = matrix[:, :2] @ turned(best * step)
     return replace(found, pose=replace(pose, matrix=matrix))
+
+
+def _reaching(share: Floats, matrix: Points) -> Points:
+    """Return the matrix scaled so that the paper reaches 1 from the centre."""
+    grain = max(1, max(share.shape) // 600)
+    few = cv2.resize(share, None, fx=1 / grain, fy=1 / grain, interpolation=cv2.INTER_AREA)
+    y, x = np.nonzero(few > 0.5)
+    points = (np.column_stack([x, y]) + 0.5) * grain - 0.5
+    away = np.hypot(*project(np.asarray(np.linalg.inv(matrix)), points).T)
+    scaled = matrix.copy()
+    scaled[:, :2] *= float(away.max())
+    return scaled
 
 
 def _proportioned(pose: Pose, share: Floats, focal: float | None, scanned: bool) -> Pose:

@@ -106,7 +106,7 @@ def differs(place: Place, share: float) -> Note:
         "D377",
         place,
         "the copies of the wedge do not agree",
-        expected="edges within 1 % of the motif's width",
+        expected="edges within 0.5 % of the motif's width",
         received=f"{share:.1%} on average".replace("%", " %"),
         help="press the paper flat, or photograph the folded wedge instead",
     )

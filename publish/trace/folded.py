@@ -29,7 +29,10 @@ Line = tuple[Points, Points, float]
 
 
 def folded(share: Floats, folds: int | None) -> Counted | None:
-    """Return the pose of a folded wedge; None when no two edges are its folds."""
+    """Return the pose of a folded wedge; None when no two edges are its folds.
+
+    Four folds must be told: a square corner is on too much that was never folded.
+    """
     ring = _longest_ring(share)
     if ring is None:
         return None
@@ -49,7 +52,7 @@ def folded(share: Floats, folds: int | None) -> Counted | None:
         if one[0] * two[1] - one[1] * two[0] < 0:
             one, two = two, one
         angle = math.degrees(math.acos(float(np.clip(one @ two, -1, 1))))
-        count = min(FOLDS if folds is None else (folds,), key=lambda f: abs(360 / f - angle))
+        count = min(FOLDS[1:] if folds is None else (folds,), key=lambda f: abs(360 / f - angle))
         outside = _outside(away, one, two, 0.01 * reach)
         if abs(360 / count - angle) > OFF or outside > 0.01:
             continue

@@ -10,13 +10,15 @@ from __future__ import annotations
 import io
 import math
 import warnings
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 
 import cv2
 import numpy as np
 import pillow_heif
 from numpy.typing import NDArray
-from PIL import ExifTags, Image, ImageOps
+from PIL import ExifTags, Image, ImageFile, ImageOps
 
 from publish.notes import Note, Place, error
 
@@ -61,7 +63,7 @@ class Picture:
 def read_picture(data: bytes, place: Place) -> Picture | Note:
     """Return the picture in a file, no larger than `LONGEST`."""
     try:
-        with warnings.catch_warnings():
+        with warnings.catch_warnings(), _whole_files_only():
             warnings.simplefilter("ignore")
             with Image.open(io.BytesIO(data)) as image:
                 if image.width * image.height > MOST:
@@ -88,6 +90,17 @@ def read_picture(data: bytes, place: Place) -> Picture | Note:
             expected="a JPEG, PNG, TIFF or HEIC picture",
             help="open it in a picture program and save it again as JPEG or PNG",
         )
+
+
+@contextmanager
+def _whole_files_only() -> Iterator[None]:
+    """Have a file that breaks off refused; other libraries let Pillow make up the rest."""
+    kept = ImageFile.LOAD_TRUNCATED_IMAGES
+    ImageFile.LOAD_TRUNCATED_IMAGES = False
+    try:
+        yield
+    finally:
+        ImageFile.LOAD_TRUNCATED_IMAGES = kept
 
 
 def _worked(image: Image.Image, place: Place) -> Picture | Note:

@@ -30,7 +30,10 @@ from publish.trace.plane import copies, local
 from publish.trace.straighten import Pose, rounded
 
 STRAY = 0.01
-"""Share of the width from which a straying copy is said, and up to which copies agree."""
+"""Share of the width from which a straying copy is said."""
+
+AGREED = 0.005
+"""Share of the width up to which the copies agree on average; beyond it none is believed."""
 
 SLIP = 12.0
 """Degrees off square up to which an edge at a fold was most likely meant to be square."""
@@ -143,8 +146,8 @@ def _from_cover(
         return None, (findings.too_small(place, across),)
     found = counted(share, start, folds, picture.focal, picture.inch is not None)
     notes: list[Note] = []
-    if found is None or (found.folds == 4 and folds is None):
-        found = folded(share, folds) or found
+    if found is None:
+        found = folded(share, folds)
     if found is None:
         other = None if folds is None else counted(share, start, None, None, True)
         if other is not None and folds is not None:
@@ -172,7 +175,7 @@ def _measured(
     half = _half(made, found.folds)
     copies_ = _strays(share, found, outline) if found.pose.turns else ()
     usual = float(np.mean([s.usual for s in copies_])) / (2 * half) if copies_ else 0.0
-    if usual > STRAY:
+    if usual > AGREED:
         return None, (findings.differs(place, usual),)
     scale = math.sqrt(abs(float(np.linalg.det(local(found.pose.matrix, np.zeros((1, 2)))[0]))))
     inches = None if picture.inch is None else 2 * half * scale / picture.inch

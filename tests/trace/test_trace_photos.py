@@ -19,10 +19,11 @@ import shapely
 from PIL import Image
 from trace_photos import Cut, Taking, icon_cut, outlines_apart, photo, traced_whole
 
-from publish import trace
+from publish import contact, pipeline, trace
 from publish.draft.drawing import read_drawing
 from publish.draft.fill import cloth
 from publish.draft.unfold import sector
+from publish.from_paper import start_from
 from publish.notes import Place, Severity
 from publish.trace.tracing import Traced
 
@@ -213,3 +214,38 @@ def test_a_slip_of_the_scissors_is_outvoted_and_said() -> None:
     again, notes = trace.traced(png(pixels), PLACE)
     assert again is not None and "D377" in [n.code for n in notes]
     assert outlines_apart(traced_whole(again), cut)[1] <= 0.15
+
+
+def test_a_photo_starts_a_pattern_that_builds(tmp_path: Path) -> None:
+    picture = tmp_path / "IMG 12.JPG"
+    picture.write_bytes(gear()[1])
+    folder = tmp_path / "reedmace"
+    paths, _ = start_from(folder, picture)
+    assert {p.name for p in paths} >= {"pattern.yaml", "reedmace.svg", "paper.jpg"}
+    assert not pipeline.examine(folder).report.errors
+
+
+def test_a_photo_is_a_drawing_and_makes_the_same_motif(tmp_path: Path) -> None:
+    folder = tmp_path / "reedmace"
+    picture = tmp_path / "gear.jpg"
+    picture.write_bytes(gear()[1])
+    start_from(folder, picture)
+    file = folder / "pattern.yaml"
+    drawn = pipeline.examine(folder)
+    file.write_text(file.read_text().replace("reedmace.svg", "paper.jpg"))
+    taken = pipeline.examine(folder)
+    assert not taken.report.errors
+    one, two = (next(iter(e.work.drafts.values())).motifs["reedmace"] for e in (drawn, taken))
+    assert one.whole.equals(two.whole)
+
+
+def test_designs_are_opened_side_by_side(tmp_path: Path) -> None:
+    (tmp_path / "a.jpg").write_bytes(gear()[1])
+    (tmp_path / "b.svg").write_text(trace.drawing(traced(gear()[1]), "a.jpg"))
+    (tmp_path / "c.png").write_bytes(png(np.full((600, 800, 3), 90, np.uint8)))
+    (tmp_path / "a-traced.png").write_bytes(b"an overlay, no design")
+    photo_, drawing, blank = contact.designs([tmp_path], None, "#4f6b4a", "#f4efe6")
+    assert photo_.facts == drawing.facts and dict(photo_.facts)["folds"] == "8"
+    assert blank.reason.startswith("D372") and not blank.picture
+    shown = contact.page([photo_, drawing, blank])
+    assert shown.count("<img ") == 2 and "D372" in shown

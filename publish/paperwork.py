@@ -1,0 +1,42 @@
+"""The commands that begin at cut paper: `trace`, `open`, and `new --from`.
+
+In: a command's arguments. Out: what was found, and the lines to print.
+Invariant: files are written, nothing is printed; what cannot be done is raised: OSError,
+ValueError for an argument, PublishError with the findings.
+"""
+
+from __future__ import annotations
+
+import re
+from argparse import Namespace
+
+from publish import contact, from_paper, tracing
+from publish.notes import Report
+
+Done = tuple[Report, list[str]]
+
+
+def trace(arguments: Namespace) -> Done:
+    """Trace a photo and write its drawing and overlay."""
+    traced = tracing.trace_photo(arguments.photo, arguments.folds)
+    written = traced.write(arguments.out or arguments.photo.parent)
+    return traced.report, [*map(str, written), *traced.lines]
+
+
+def opened(arguments: Namespace) -> Done:
+    """Write the contact sheet of designs."""
+    for colour in (arguments.cloth, arguments.ground):
+        if not re.fullmatch("#[0-9a-fA-F]{6}", colour):
+            raise ValueError(f"write colour {colour!r} as #4f6b4a")
+    shown = contact.designs(arguments.designs, arguments.folds, arguments.cloth, arguments.ground)
+    arguments.out.write_text(contact.page(shown), encoding="utf-8")
+    return Report(), [*(design.line for design in shown), str(arguments.out)]
+
+
+def started(arguments: Namespace) -> Done:
+    """Start a pattern from a photo."""
+    paths, report = from_paper.start_from(arguments.name, arguments.photo)
+    return report, [*map(str, paths), f"next: foldwork build {arguments.name}"]
+
+
+RUN = {"trace": trace, "open": opened, "new": started}
