@@ -32,12 +32,7 @@ def parser() -> argparse.ArgumentParser:
 
     _add_check(commands)
 
-    new = commands.add_parser("new", help="start a small complete pattern")
-    new.add_argument("name", type=Path, help="the folder to make")
-    new.add_argument(
-        "--from", type=Path, dest="photo", metavar="PHOTO", help="a photo or scan of the cut paper"
-    )
-    new.set_defaults(run="new")
+    _add_new(commands)
 
     steps = commands.add_parser("steps", help="list the keys of the steps, and the values")
     _takes_pattern(steps)
@@ -75,6 +70,15 @@ def _add_check(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     check.add_argument("--figures", type=Path, metavar="DIR", help="draw findings, as SVG files")
     check.add_argument("--report", type=Path, metavar="DIR", help="write them as a page")
     check.set_defaults(run="check")
+
+
+def _add_new(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    new = commands.add_parser("new", help="start a small complete pattern")
+    new.add_argument("name", type=Path, help="the folder to make")
+    new.add_argument(
+        "--from", type=Path, dest="photo", metavar="PHOTO", help="a photo or scan of the cut paper"
+    )
+    new.set_defaults(run="new")
 
 
 def _add_trace(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
