@@ -173,7 +173,6 @@ def _steps(arguments: argparse.Namespace) -> int:
 
 
 def _paperwork(arguments: argparse.Namespace) -> int:
-    """Run a command that begins at cut paper."""
     from publish import paperwork
     from publish.notes import PublishError
 
