@@ -12,12 +12,13 @@ ifneq ($(shell cat $(READY) 2>/dev/null),$(CURDIR))
 .PHONY: $(READY)
 endif
 
-.PHONY: help setup booklet test thorough lint types check reference lock clean
+.PHONY: help setup booklet test thorough mutate lint types check reference lock clean
 
 help:
 	@echo 'make booklet    build every deliverable of $(PATTERN) into build/'
 	@echo 'make test       run the tests'
 	@echo 'make thorough   run the tests that take long as well'
+	@echo 'make mutate     put 120 faults into copies of the program: which do the tests notice?'
 	@echo 'make lint       check style            make types   check types'
 	@echo 'make check      style, types and tests'
 	@echo 'make reference  write REFERENCE.md, CHECKS.md and pattern.schema.json again'
@@ -39,6 +40,10 @@ test: $(READY)
 
 thorough: $(READY)
 	@$(PYTHON_IN) -m pytest -n 2 -m 'thorough or not thorough'
+
+# About an hour on two cores.
+mutate: $(READY)
+	@$(PYTHON_IN) tests/mutation/run.py --count 120 --workers 2
 
 lint: $(READY)
 	@$(VENV)/bin/python -m ruff check .
