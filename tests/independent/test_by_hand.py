@@ -101,6 +101,29 @@ def test_nine_patch_of_ten_inches(made):
     assert measured(size, "top") == (20.5, 20.5)
 
 
+def test_bordered_pillow(made):
+    """A nine patch of 12 in, a 2 1/2 in border, for an 18 in form with a 1/2 in closing seam.
+
+    Squares 4 + 1/2. The front finishes 12 + 5 = 17 and is sewn 18. A border strip has a 1/4 in
+    seam inside and the 1/2 in seam outside: 2 1/2 + 3/4 = 3 1/4. Sides 12 1/2 long; ends
+    17 + 2 x 1/2 = 18. Backs (18 + 4) / 2 + 1 = 12 by 18.
+    """
+    size = made(
+        traditional("nine patch", "fern", "oat"),
+        finish="pillow",
+        block_size="12 in",
+        borders=[{"width": "2 1/2 in", "fabric": "madder"}],
+        pillow={"form": "18 in", "fabric": "fern"},
+    )
+    got = cut(size)
+    assert got["fern", Fraction(9, 2), Fraction(9, 2)] == 5
+    assert got["oat", Fraction(9, 2), Fraction(9, 2)] == 4
+    assert got["madder", Fraction(13, 4), Fraction(25, 2)] == 2
+    assert got["madder", Fraction(13, 4), Fraction(18)] == 2
+    assert got["fern", Fraction(12), Fraction(18)] == 2
+    assert measured(size, "top") == (18, 18)
+
+
 def test_turned_log_cabin(made):
     """Log cabin, 7 in, 2 x 2, turned by quarters: a log an inch wide, so 1 1/2 cut.
 

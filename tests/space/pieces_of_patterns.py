@@ -23,12 +23,12 @@ PUBLICATION = {
 }
 GRID_QUILTING = [
     {"area": "ground", "style": "grid", "spacing": "1 1/2 in"},
-    {"area": "border", "style": "parallel", "spacing": "1 in"},
+    {"area": "border", "style": "parallel", "spacing": "3/4 in"},
 ]
 MOTIF_QUILTING = [
     {"area": "motif", "style": "ditch"},
     {"area": "ground", "style": "echo", "spacing": "1/2 in"},
-    {"area": "border", "style": "parallel", "spacing": "1 in"},
+    {"area": "border", "style": "parallel", "spacing": "3/4 in"},
 ]
 
 TWO_CLOTHS = {

@@ -24,7 +24,9 @@ def inner_edges(case):
         return
     for line in case.lines:
         about = line.section.startswith(("applique", "fus", "prepar"))
-        if about and re.search(r"\binner edge|\bopenings?\b", line.text):
+        if about and re.search(
+            r"\binner edge|\bopenings\b|\b(an|every|each|the) opening\b", line.text
+        ):
             yield f"{line.where}: {line.text[:90]}"
 
 
@@ -143,6 +145,8 @@ def fabrics_have_their_uses(case):
     for use, keys in _uses(case.pattern).items():
         for _, table in tables(case.manual, "fabric"):
             for row in table.rows:
+                if " alone" in row.cells[0]:
+                    continue  # a line of its own for what is in the whole as well
                 says = bool(re.search(use, row.cells[0].split("**:")[-1]))
                 if says != (row.fabric in keys):
                     yield f"materials: {row.cells[0]}: {use}: {sorted(keys)}"

@@ -106,16 +106,23 @@ def blocks_are_made(case):
 
 
 def units_measure(case):
-    """A unit measures what its kind measures in `numbers.json`, with its seams."""
+    """A block, and a unit that is trimmed, measures what it does in `numbers.json`, to an eighth.
+
+    What is sewn of pieces cut to the next eighth is a little larger until it is trimmed.
+    """
     for key, size in case.sizes.items():
         kinds = {u["kind"]: u for u in size["units"]}
         for step in steps_of(case, key):
             unit = kinds.get(step.kind)
-            if unit is None or not step.measures or size["motif_square"]:  # grounds have a margin
+            told = step.trimmed or "-block-" in step.key
+            if (
+                unit is None or not step.measures or not told or size["motif_square"]
+            ):  # grounds have a margin
                 continue
             right = sorted(float(inches(unit["before"][k])) for k in ("width", "height"))
             told = sorted(float(x) for x in step.measures)
-            if any(abs(a - b) > float(RULER) for a, b in zip(right, told, strict=True)):
+            more = 2 * float(RULER) if "-block-" not in step.key else float(RULER)
+            if any(not -0.04 < b - a <= more for a, b in zip(right, told, strict=True)):
                 yield f"{key}: {step.key}: measures {told}, and is {right}"
 
 
@@ -138,26 +145,30 @@ def units_add_up(case):
                 and all(part in known for part in step.order)
             ):
                 parts = [known[part] for part in step.order]
-                if not _lie_level(parts, step.measures, seam):
+                if not _lie_level(parts, step.measures, seam, step.trimmed):
                     sizes = " ".join(f"{a}x{b}" for a, b in parts)
                     whole = "x".join(map(str, step.measures))
                     yield f"{key}: {step.key}: {step.order} of {sizes} do not make {whole}"
 
 
-def _lie_level(parts, whole, seam):
-    """Return whether parts, each turned as need be, make the whole when sewn in a row."""
+def _lie_level(parts, whole, seam, trimmed=False):
+    """Return whether parts, each turned as need be, make the whole when sewn in a row.
+
+    What is trimmed afterwards may be larger, by what eighths add up to.
+    """
+    more = Fraction(1, 2) if trimmed else RULER
     for high in set(whole):
         wide = whole[0] if high == whole[1] else whole[1]
         across = []
         for part in parts:
-            fits = [part[1 - i] for i in (0, 1) if abs(part[i] - high) <= RULER]
+            fits = [part[1 - i] for i in (0, 1) if -RULER <= part[i] - high <= more]
             if not fits:
                 break
             across.append(fits)
         else:
             least = sum(min(f) for f in across) - 2 * seam * (len(parts) - 1)
             most = sum(max(f) for f in across) - 2 * seam * (len(parts) - 1)
-            if least - RULER <= wide <= most + RULER:
+            if least - more <= wide <= most + RULER:
                 return True
     return False
 

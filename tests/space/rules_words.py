@@ -83,7 +83,9 @@ def doubled_words(case):
 
 def empty_ranges(case):
     """No range runs from a thing to itself: `row 1 to row 1`, `sections A to A`."""
-    yield from seen(case, r"\b(rows?|sections?|units?|steps?|pages?) (\w+) to (?:\1 )?\2\b")
+    yield from seen(
+        case, r"\b(rows?|sections?|units?|steps?|pages?) (\w+) to (?:\1 )?\2\b(?![ /]\d| in\b)"
+    )
 
 
 def plural_of_one(case):
@@ -190,7 +192,7 @@ def one_alone(case):
 
 def lists(case):
     """Lists read `a, b and c`; no `and and`, no `, and ,`."""
-    yield from seen(case, r"\band and\b|\bor or\b|, and,|\band,|\bof of\b|\bwith and\b")
+    yield from seen(case, r"\band and\b|\bor or\b|, and,|\bof of\b|\bwith and\b")
 
 
 RULES = (

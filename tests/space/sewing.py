@@ -27,6 +27,7 @@ class Sewn:
     level: bool = False
     quick: set = field(default_factory=set)
     measures: tuple = ()
+    trimmed: bool = False
 
 
 def steps_of(case, size):
@@ -60,6 +61,7 @@ def _read(step):
         _parts(sewn, laid[1])
         sewn.level = laid[2] in ("side by side", "one below the other")
         sewn.count = _made(text)
+        sewn.trimmed = bool(re.search(r"\btrim (it|unit|the|each)\b", text))
         told = boxes(step.right)
         sewn.measures = told[0] if told else ()
         return sewn
