@@ -1,30 +1,16 @@
-"""Quilting, sleeve, pillow and label: work that is trusted until it has moved.
+"""Sleeve, pillow and label: work that is trusted until it has moved.
 
-In: plans, the top as it lies on the table. Out: trusted operations.
-Invariant: a top that is quilted has its layers under it; a pillow's front is trimmed to its
+In: plans, the quilt as it lies on the table. Out: trusted operations.
+Invariant: a pillow's front is trimmed to its
 cover and closing seams before it is closed.
 """
 
 from __future__ import annotations
 
-from publish.operations.borders import PRESSED
-from publish.operations.parts import Layer, measured
 from publish.operations.trusted import Becoming, Trusted
 from publish.sew.bench import Bench, heap
 
 LABEL, SLEEVE = "label", "sleeve"
-
-
-def quilt(bench: Bench) -> None:
-    """Layer, baste and quilt the top."""
-    takes = tuple((heap(p), p.count * p.joined_from) for p in bench.pieces("backing"))
-    layers = tuple(
-        Layer(name, measured(plan.width), measured(plan.height))
-        for name, plan in (("batting", bench.plan.batting), ("backing", bench.plan.backing))
-        if plan is not None
-    )
-    change = Becoming("top", "quilt", layers=layers, needs=frozenset({PRESSED}))
-    bench.add(Trusted(chapter="quilting", step="quilt", takes=takes, becomes=(change,)))
 
 
 def hang(bench: Bench) -> None:

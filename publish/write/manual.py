@@ -100,10 +100,8 @@ def _sections(book: Book) -> tuple[Section, ...]:
         prepared.sewing(book),
         fusible.section(book),
         *assembling.sections(book),
-        *tell.chapter(
-            book, "borders", apart=True, values=rounds.of_title(book), trusted=rounds.add
-        ),
-        quilting.section(book),
+        *tell.chapter(book, "borders", rounds.asked(book)),
+        *tell.chapter(book, "quilting", quilting.asked(book)),
         *tell.chapter(book, "binding"),
         sleeve.section(book),
         pillow.section(book),

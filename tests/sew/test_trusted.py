@@ -8,7 +8,7 @@ from publish.operations.trusted import Trusted
 
 STILL = {
     "assembling.centre", "borders.order", "borders.round", "cutting.cut", "label-and-care.label",
-    "pillow.pillow", "quilting.quilt", "sleeve.sleeve",
+    "pillow.pillow", "sleeve.sleeve",
 }  # fmt: skip
 
 
