@@ -64,8 +64,8 @@ _TOOLS = (
     Tool("glue", r"\bglue\b", r"\bglue\b", r"\bglue|adhesive"),
     Tool("spray adhesive", r"(?:basting|adhesive) spray|spray adhesive",
          r"(?:basting|adhesive) spray|spray adhesive", "spray"),
-    Tool("special foot", r"(?:open-toe|quarter-inch|darning|free-motion) foot",
-         r"(?:open-toe|quarter-inch|darning|free-motion) foot"),
+    *(Tool(f"{kind} foot", rf"{kind} foot", rf"{kind} foot")
+      for kind in ("open-toe", "quarter-inch", "darning", "free-motion")),
     Tool("craft knife", r"(?:craft|hobby) knife|scalpel|razor blade", "knife|scalpel|razor",
          "knife|scalpel|razor"),
     Tool("flame", r"\bcandle\b|\blighter\b|\bflame\b|\bmatch(?:es)?\b(?= to)|\bmelt\b",

@@ -12,18 +12,9 @@ from publish.model.cutplan import BackingPlan
 from publish.model.draft import QuiltingLines
 from publish.model.pattern import QuiltingSpec
 from publish.model.trade import BACKING_SEAM
+from publish.operations.layering import BasteQuilt, LayerQuilt, PressTop, RemovePaper, SewBacking
 from publish.operations.operation import Where
-from publish.operations.quilting import (
-    AnchorQuilt,
-    BasteQuilt,
-    BeginQuilting,
-    LayerQuilt,
-    PressTop,
-    QuiltArea,
-    RemoveBasting,
-    RemovePaper,
-    SewBacking,
-)
+from publish.operations.quilting import AnchorQuilt, BeginQuilting, QuiltArea, RemoveBasting
 from publish.operations.trusted import Becoming, Trusted
 from publish.sew.bench import Bench, heap
 from publish.units import INCH_IN_MM
