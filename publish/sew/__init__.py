@@ -15,7 +15,7 @@ from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note
 from publish.operations.rehearsal import Making, SizeMaking
-from publish.sew import binding, borders, finishing, piecing, quilting
+from publish.sew import binding, borders, finishing, piecing, quilting, sleeve
 from publish.sew.bench import Bench
 from publish.sew.findings import CODES as CODES
 from publish.sew.findings import notes_on
@@ -26,9 +26,9 @@ CHAPTERS = (
     borders.plan,
     quilting.plan,
     binding.plan,
-    finishing.hang,
+    sleeve.plan,
     finishing.fill,
-    finishing.label,
+    sleeve.label,
 )
 """The planners, in the order in which a quilt is made."""
 

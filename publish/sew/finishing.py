@@ -1,4 +1,4 @@
-"""Sleeve, pillow and label: work that is trusted until it has moved.
+"""Making up a pillow: work that is trusted until it has moved.
 
 In: plans, the quilt as it lies on the table. Out: trusted operations.
 Invariant: a pillow's front is trimmed to its
@@ -9,17 +9,6 @@ from __future__ import annotations
 
 from publish.operations.trusted import Becoming, Trusted
 from publish.sew.bench import Bench, heap
-
-LABEL, SLEEVE = "label", "sleeve"
-
-
-def hang(bench: Bench) -> None:
-    """Sew a hanging sleeve on."""
-    piece = bench.plan.sleeve
-    if piece is not None:
-        change = Becoming("quilt", "quilt", having=frozenset({SLEEVE}))
-        takes = ((heap(piece), piece.count * piece.joined_from),)
-        bench.add(Trusted(chapter="sleeve", step="sleeve", takes=takes, becomes=(change,)))
 
 
 def fill(bench: Bench) -> None:
@@ -33,9 +22,3 @@ def fill(bench: Bench) -> None:
         "quilt", "quilt", width=front[0], height=front[1], closed=True, seam=pillow.seam
     )
     bench.add(Trusted(chapter="pillow", step="pillow", takes=takes, becomes=(change,)))
-
-
-def label(bench: Bench) -> None:
-    """Sew a label on."""
-    change = Becoming("quilt", "quilt", having=frozenset({LABEL}))
-    bench.add(Trusted(chapter="label-and-care", step="label", becomes=(change,)))

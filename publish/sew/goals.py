@@ -13,8 +13,8 @@ from publish.model.draft import Draft
 from publish.model.size import Size
 from publish.operations.parts import Part
 from publish.operations.rehearsal import Goal, NothingLeft
+from publish.operations.sleeve import LABEL, SLEEVE
 from publish.operations.table import Table
-from publish.sew.finishing import LABEL, SLEEVE
 from publish.units import inches_text
 
 PRODUCT = "quilt"

@@ -55,6 +55,8 @@ def _measure(told: Length, exact: Length | None) -> Measure:
 
 def _lies_across(bench: Bench, piece: Piece) -> bool:
     """Return whether a strip's length is what the plan calls its width."""
+    if piece.purpose == "sleeve":
+        return piece.width > piece.length
     if piece.purpose == "binding" and bench.size.binding is not None:
         return piece.length == bench.size.binding.width
     if piece.purpose.startswith("border "):

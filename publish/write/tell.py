@@ -69,6 +69,7 @@ class Asked:
     opening: Sequence[Block] = ()
     amid: tuple[str, Sequence[Block]] = ("", ())
     """Blocks that stand before the step of this key."""
+    closing: Sequence[Block] = ()
 
 
 def chapter(book: Book, name: str, asked: Asked = Asked()) -> tuple[Section, ...]:
@@ -85,7 +86,8 @@ def chapter(book: Book, name: str, asked: Asked = Asked()) -> tuple[Section, ...
         keys = groups[0]
         only = book.only(keys)
         first = (Paragraph(speak.text("part-only", {"sizes": _titles(book, keys)})),)
-        blocks = (*(first if only else ()), *asked.opening, *teller.blocks(name, keys, made))
+        told = teller.blocks(name, keys, made)
+        blocks = (*(first if only else ()), *asked.opening, *told, *asked.closing)
         return (Section(name, title, blocks, lead, sizes=only),)
     found = [Section(name, title, tuple(asked.opening), lead)]
     for keys in groups:

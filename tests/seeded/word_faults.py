@@ -154,7 +154,7 @@ FAULTS: tuple[tuple[str, Change, str], ...] = (
     ("there are no cautions at all", without_section("cautions"), "P869"),
     ("the small scissors are not listed", no_tool("Small scissors"), "P868"),
     ("the walking foot is not listed", no_tool("Walking foot"), "P868"),
-    ("the marker is not listed", no_tool("marker that washes out"), "P868"),
+    ("the marker is not listed", no_tool("marker"), "P868"),
     ("the starch is not listed", no_tool("starch"), "P868"),
     ("yards are not explained", lambda s: s.rows("abbreviations", "**yd**"), "P863"),
     ("nothing is explained", no_table("before-you-start", "abbreviations"), "P863"),
