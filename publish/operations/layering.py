@@ -52,7 +52,7 @@ class SewBacking(Operation):
 
     def carry_out(self, table: Table) -> None:
         panel = table.take(self.piece, self.count)
-        across, along = (panel.width, panel.height)[:: 1 if self.upright else -1]
+        across, along = panel.width, panel.height
         if self.half is not None:
             fits = 2 * self.half <= across.told
             table.need(
