@@ -267,7 +267,7 @@ class SewDownBinding(Operation):
     seam: Exact
 
     message: ClassVar[str] = "sew-down-binding"
-    tools: ClassVar[tuple[str, ...]] = ("hand needle",)
+    tools: ClassVar[tuple[str, ...]] = ("needle",)
 
     def carry_out(self, table: Table) -> None:
         quilt = table.take(self.quilt)

@@ -100,6 +100,11 @@ class Operation:
         """Return the message that tells it; a variant has a message of its own."""
         return self.message
 
+    @property
+    def uses(self) -> tuple[str, ...]:
+        """Return the tools that it takes; a variant may take others."""
+        return self.tools
+
     def carry_out(self, table: Table) -> None:
         """Do it to the table. What it needs and does not find is noted there, not raised."""
         raise NotImplementedError

@@ -74,7 +74,7 @@ class Table:
     def carry_out(self, operation: Operation) -> Moment:
         """Carry out an operation and return what it took and gave."""
         self._now, self._took, self._gave = operation, [], []
-        for tool in operation.tools:
+        for tool in operation.uses:
             self.used[tool] += 1
         operation.carry_out(self)
         self._now = None

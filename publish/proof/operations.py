@@ -48,10 +48,6 @@ def _folded(case: Case, key: str) -> bool:
     return any(m.symmetry == "mirror" for m in turned)
 
 
-def _layered(case: Case, key: str) -> bool:
-    return case.plans[key].backing is not None and case.plans[key].batting is not None
-
-
 def _cornered(case: Case, key: str) -> bool:
     turned = [m.key for m in _motif(case, key) if m.method == "needle-turn"]
     return any(case.drafts[key].motifs[k].inside_corners for k in turned)
@@ -102,22 +98,9 @@ _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
     ("trimming a foundation section", _papered, r"\bcut\b[^.]*\b(?:outer|dashed cut) line\b"),
     ("taking the foundation's paper out", _papered,
      r"\btear the paper away\b|\b(?:take|pull|tear) the paper out\b"),
-    ("layering the quilt", _layered, r"\blay the backing"),
-    ("basting the layers", _layered, r"\bbaste (?:the|all|all three) layers"),
 )  # fmt: skip
 
-_QUILTED = {
-    "echo": r"\bquilt\b[^.]*\becho",
-    "ditch": r"\bquilt\b[^.]*\bditch",
-    "parallel": r"\bquilt\b[^.]*\blines\b",
-    "grid": r"\bquilt\b[^.]*\bgrid\b",
-}
-"""How steps say each style of quilting."""
 _ORDER = (
-    ("basting the layers", r"\bbaste the layers", "taking the basting out",
-     r"^Take out the basting,.*back over"),
-    ("quilting", r"^(?:\*\*[^:]*: )?Quilt (?:the|echo)", "taking the basting out",
-     r"^Take out the basting,.*back over"),
     ("sewing the motif down", r"\bsweep the turn-under",
      "trimming the block", r"\bTrim each block to\b"),
     ("marking the wedge", r"\bDraw around the paper", "cutting the wedge",
@@ -147,14 +130,6 @@ def check(case: Case) -> Iterator[Note]:
                 "P857", case.pattern.place("steps"), f"no step of the {key} {what}",
                 help="reword the step that said so instead of removing it",
             )  # fmt: skip
-        drawn = {(q.area, q.style) for q in case.drafts[key].quilting}
-        for spec in (q for q in case.sizes[key].quilting if (q.area, q.style) in drawn):
-            said = _QUILTED.get(spec.style, "")
-            if not re.search(said, text, re.IGNORECASE):
-                yield warning(
-                    "P857", case.pattern.place("steps"),
-                    f"no step of the {key} is quilting the {spec.area} ({spec.style})",
-                )  # fmt: skip
         yield from _order(case, key, steps)
 
 

@@ -15,6 +15,7 @@ from publish.model.words import Box, Bullets, Table
 from publish.notes import Note, warning
 from publish.proof.case import Case, Code
 from publish.proof.claims import Told, step_place, told
+from publish.proof.prose import moments_of
 
 CODES = {
     "P868": Code(
@@ -63,8 +64,8 @@ _TOOLS = (
     Tool("glue", r"\bglue\b", r"\bglue\b", r"\bglue|adhesive"),
     Tool("spray adhesive", r"(?:basting|adhesive) spray|spray adhesive",
          r"(?:basting|adhesive) spray|spray adhesive", "spray"),
-    Tool("special foot", r"(?:open-toe|quarter-inch|darning|free-motion) foot",
-         r"(?:open-toe|quarter-inch|darning|free-motion) foot"),
+    *(Tool(f"{kind} foot", rf"{kind} foot", rf"{kind} foot")
+      for kind in ("open-toe", "quarter-inch", "darning", "free-motion")),
     Tool("craft knife", r"(?:craft|hobby) knife|scalpel|razor blade", "knife|scalpel|razor",
          "knife|scalpel|razor"),
     Tool("flame", r"\bcandle\b|\blighter\b|\bflame\b|\bmatch(?:es)?\b(?= to)|\bmelt\b",
@@ -93,7 +94,7 @@ def check(case: Case) -> Iterator[Note]:
     ticked = "\n".join(_listed(case))
     steps = list(told(case))
     for tool in _TOOLS:
-        users = [s for s in steps if re.search(tool.used, s.words, re.IGNORECASE)]
+        users = [s for s in steps if _uses(case, s, tool)]
         if not users:
             continue
         if tool.listed and not re.search(tool.listed, ticked, re.IGNORECASE):
@@ -109,6 +110,14 @@ def check(case: Case) -> Iterator[Note]:
                 "P869", case.pattern.place("steps"), f"no caution speaks of {name}",
                 expected="a caution in the booklet",
             )  # fmt: skip
+
+
+def _uses(case: Case, one: Told, tool: Tool) -> bool:
+    """Return whether a step's operations take a tool, or its words name it."""
+    moments = (m for key in one.sizes for m in moments_of(case, one, key))
+    return bool(re.search(tool.used, one.words, re.IGNORECASE)) or any(
+        tool.name in m.operation.uses for m in moments
+    )
 
 
 def _listed(case: Case) -> Iterator[str]:

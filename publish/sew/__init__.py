@@ -15,7 +15,7 @@ from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note
 from publish.operations.rehearsal import Making, SizeMaking
-from publish.sew import binding, borders, finishing, piecing
+from publish.sew import binding, borders, finishing, piecing, quilting, sleeve
 from publish.sew.bench import Bench
 from publish.sew.findings import CODES as CODES
 from publish.sew.findings import notes_on
@@ -24,11 +24,11 @@ from publish.sew.goals import goals_of
 CHAPTERS = (
     piecing.plan,
     borders.plan,
-    finishing.quilt,
+    quilting.plan,
     binding.plan,
-    finishing.hang,
+    sleeve.plan,
     finishing.fill,
-    finishing.label,
+    sleeve.label,
 )
 """The planners, in the order in which a quilt is made."""
 
@@ -56,7 +56,7 @@ def _made(
     bench = Bench(pattern, size, draft, plan)
     for chapter in CHAPTERS:
         chapter(bench)
-    goals = goals_of(size, plan)
+    goals = goals_of(size, draft, plan)
     for goal in goals:
         goal(bench.table)
     made = SizeMaking(size.key, tuple(bench.operations), goals, tuple(bench.moments))

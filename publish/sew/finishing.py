@@ -1,39 +1,14 @@
-"""Quilting, sleeve, pillow and label: work that is trusted until it has moved.
+"""Making up a pillow: work that is trusted until it has moved.
 
-In: plans, the top as it lies on the table. Out: trusted operations.
-Invariant: a top that is quilted has its layers under it; a pillow's front is trimmed to its
+In: plans, the quilt as it lies on the table. Out: trusted operations.
+Invariant: a pillow's front is trimmed to its
 cover and closing seams before it is closed.
 """
 
 from __future__ import annotations
 
-from publish.operations.borders import PRESSED
-from publish.operations.parts import Layer, measured
 from publish.operations.trusted import Becoming, Trusted
 from publish.sew.bench import Bench, heap
-
-LABEL, SLEEVE = "label", "sleeve"
-
-
-def quilt(bench: Bench) -> None:
-    """Layer, baste and quilt the top."""
-    takes = tuple((heap(p), p.count * p.joined_from) for p in bench.pieces("backing"))
-    layers = tuple(
-        Layer(name, measured(plan.width), measured(plan.height))
-        for name, plan in (("batting", bench.plan.batting), ("backing", bench.plan.backing))
-        if plan is not None
-    )
-    change = Becoming("top", "quilt", layers=layers, needs=frozenset({PRESSED}))
-    bench.add(Trusted(chapter="quilting", step="quilt", takes=takes, becomes=(change,)))
-
-
-def hang(bench: Bench) -> None:
-    """Sew a hanging sleeve on."""
-    piece = bench.plan.sleeve
-    if piece is not None:
-        change = Becoming("quilt", "quilt", having=frozenset({SLEEVE}))
-        takes = ((heap(piece), piece.count * piece.joined_from),)
-        bench.add(Trusted(chapter="sleeve", step="sleeve", takes=takes, becomes=(change,)))
 
 
 def fill(bench: Bench) -> None:
@@ -47,9 +22,3 @@ def fill(bench: Bench) -> None:
         "quilt", "quilt", width=front[0], height=front[1], closed=True, seam=pillow.seam
     )
     bench.add(Trusted(chapter="pillow", step="pillow", takes=takes, becomes=(change,)))
-
-
-def label(bench: Bench) -> None:
-    """Sew a label on."""
-    change = Becoming("quilt", "quilt", having=frozenset({LABEL}))
-    bench.add(Trusted(chapter="label-and-care", step="label", becomes=(change,)))

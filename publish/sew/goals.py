@@ -9,11 +9,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from publish.model.cutplan import CutPlan
+from publish.model.draft import Draft
 from publish.model.size import Size
 from publish.operations.parts import Part
 from publish.operations.rehearsal import Goal, NothingLeft
+from publish.operations.sleeve import LABEL, SLEEVE
 from publish.operations.table import Table
-from publish.sew.finishing import LABEL, SLEEVE
 from publish.units import inches_text
 
 PRODUCT = "quilt"
@@ -25,9 +26,11 @@ class Finished:
 
     size: Size
     plan: CutPlan
+    areas: tuple[str, ...]
+    """What is quilted."""
 
     def __call__(self, table: Table) -> None:
-        size = self.size
+        size, plan = self.size, self.plan
         found = next(iter(table.there(PRODUCT)), None)
         table.goal(found is not None, f"a finished {size.finish}", part=PRODUCT)
         if found is None or not found[0].known:
@@ -37,16 +40,22 @@ class Finished:
         table.goal(not part.basting, "its basting out", part=PRODUCT)
         table.goal(not part.paper, "its paper out", part=PRODUCT)
         table.goal(LABEL in part.state, "a label", part=PRODUCT)
-        if size.sleeve is not None and self.plan.sleeve is not None:
+        if size.sleeve is not None and plan.sleeve is not None:
             table.goal(SLEEVE in part.state, "a hanging sleeve", part=PRODUCT)
+        layered = plan.backing is not None and plan.batting is not None
+        for area in self.areas if layered else ():
+            done = any(state.startswith(f"{area} ") for state in part.state)
+            table.goal(done, f"its {area} quilted", part=PRODUCT)
         for name, asked in (("batting", size.batting), ("backing", size.backing)):
             there = any(layer.name == name for layer in part.layers)
             table.goal(asked is None or there, f"{name} in it", part=PRODUCT)
 
 
-def goals_of(size: Size, plan: CutPlan) -> tuple[Goal, ...]:
+def goals_of(size: Size, draft: Draft, plan: CutPlan) -> tuple[Goal, ...]:
     """Return the goals of a size."""
-    return Finished(size, plan), NothingLeft((PRODUCT,))
+    drawn = {q.area for q in draft.quilting}
+    areas = tuple(dict.fromkeys(q.area for q in size.quilting if q.area in drawn))
+    return Finished(size, plan, areas), NothingLeft((PRODUCT,))
 
 
 def _edges(table: Table, size: Size, part: Part) -> None:

@@ -7,6 +7,8 @@ a border, a backing, a binding or for finishing.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from publish.model.cutplan import Piece
 from publish.operations.borders import PRESSED
 from publish.operations.parts import Measure, Part, measured, sheet
@@ -21,13 +23,17 @@ LATER = ("border", "backing", "binding", "pillow", "sleeve")
 def plan(bench: Bench) -> None:
     """Cut everything, and piece what lies inside the borders and rounds."""
     cut = tuple(part for piece in bench.plan.pieces for part in _cut(bench, piece))
+    batting = bench.plan.batting
+    if batting is not None:
+        cut += ((sheet("batting", measured(batting.width), measured(batting.height)), 1),)
     bench.add(Trusted(chapter="cutting", step="cut", gives=cut))
     inner = [p for p in bench.plan.pieces if p.purpose.split()[0] not in LATER]
     takes = tuple((heap(p), count) for p in inner for _, count in _cut(bench, p))
     size = bench.size
     around = bench.seam if size.layers else bench.edge
     width, height = (measured(side + 2 * around) for side in (size.inner_width, size.inner_height))
-    top = sheet("top", width, height, PRESSED)
+    paper = frozenset({"foundations"} if bench.draft.foundations else ())
+    top = replace(sheet("top", width, height, PRESSED), paper=paper)
     bench.add(Trusted(chapter="assembling", step="centre", takes=takes, gives=((top, 1),)))
 
 
@@ -49,6 +55,8 @@ def _measure(told: Length, exact: Length | None) -> Measure:
 
 def _lies_across(bench: Bench, piece: Piece) -> bool:
     """Return whether a strip's length is what the plan calls its width."""
+    if piece.purpose == "sleeve":
+        return piece.width > piece.length
     if piece.purpose == "binding" and bench.size.binding is not None:
         return piece.length == bench.size.binding.width
     if piece.purpose.startswith("border "):

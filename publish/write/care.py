@@ -11,18 +11,12 @@ from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Section
 from publish.write.context import Book
 from publish.write.folding import folded
 from publish.write.marking import flat
-from publish.write.steps import StepList, figure
+from publish.write.steps import figure
+from publish.write.tell import Asked
 
 
-def section(book: Book) -> Section:
-    """Return the section on the label and on care."""
-    steps = StepList(book, "label-and-care")
-    steps.add(
-        "label",
-        "Write or embroider a label with your name, the name of the pattern, the place, the date "
-        "and how to wash the piece. Turn its edges under and sew it to the back by hand, through "
-        "the backing only.",
-    )
+def asked(book: Book) -> Asked:
+    """Return how the chapter is told: how to wash the piece stands after its label."""
     care = [
         "Wash as the labels of your fabrics and batting say; where they differ, follow the "
         "gentler one. A cool, gentle wash and drying flat in the shade suit most cotton pieces.",
@@ -39,8 +33,7 @@ def section(book: Book) -> Section:
         care.append("Take the form out of the cover before washing.")
     care.append("Store it rolled or loosely folded, out of the sun and not in plastic. Refold it "
                 "now and then.")  # fmt: skip
-    return Section("label-and-care", "Label and care", (steps.block(), Bullets(tuple(care))),
-                   "Sign and date your work.")  # fmt: skip
+    return Asked(closing=(Bullets(tuple(care)),))
 
 
 def colouring(book: Book) -> Section:

@@ -39,7 +39,6 @@ from publish.write import (
     pressing_plan,
     quilting,
     rounds,
-    sleeve,
     tell,
     templates,
     tools,
@@ -100,14 +99,12 @@ def _sections(book: Book) -> tuple[Section, ...]:
         prepared.sewing(book),
         fusible.section(book),
         *assembling.sections(book),
-        *tell.chapter(
-            book, "borders", apart=True, values=rounds.of_title(book), trusted=rounds.add
-        ),
-        quilting.section(book),
+        *tell.chapter(book, "borders", rounds.asked(book)),
+        *tell.chapter(book, "quilting", quilting.asked(book)),
         *tell.chapter(book, "binding"),
-        sleeve.section(book),
+        *tell.chapter(book, "sleeve"),
         pillow.section(book),
-        care.section(book),
+        *tell.chapter(book, "label-and-care", care.asked(book)),
         *templates.sections(book),
         care.colouring(book),
     )

@@ -11,18 +11,20 @@ from publish.model.draft import Unit
 from publish.model.size import Round
 from publish.operations.trusted import Trusted
 from publish.words.en.phrase import counted, listed, measure, ordinal, rectangle
-from publish.words.values import Value, Word
+from publish.words.values import Word
 from publish.write.bench import Bench
 from publish.write.context import Book
 from publish.write.pressing import press_way, pressed_two_ways
 from publish.write.sewn import sewn_size
 from publish.write.steps import StepList, figure
+from publish.write.tell import Asked
 from publish.write.tree import runs
 
 
-def of_title(book: Book) -> dict[str, Value]:
-    """Return whether some size has rounds of blocks, for the chapter's title."""
-    return {"rounds": Word("yes" if any(book.sizes[k].rounds for k in book.keys) else "no")}
+def asked(book: Book) -> Asked:
+    """Return how the chapter on borders is told, with the rounds in words of their own."""
+    blocks = any(book.sizes[k].rounds for k in book.keys)
+    return Asked(apart=True, values={"rounds": Word("yes" if blocks else "no")}, trusted=add)
 
 
 def add(book: Book, key: str, steps: StepList, operation: Trusted) -> None:

@@ -8,13 +8,14 @@ every length and count in it was read off the table or is an operand.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from publish.model.words import Block, FigureSpec, Paragraph, Section
 from publish.operations.operation import Moment
 from publish.operations.trusted import Trusted
-from publish.words import Language, language
+from publish.words import language
 from publish.words.values import (
+    BySize,
     Count,
     Length,
     Named,
@@ -24,6 +25,7 @@ from publish.words.values import (
     Titles,
     Value,
     Values,
+    Word,
     side_by_side,
     text,
 )
@@ -54,35 +56,45 @@ Step = Mapping[str, Sequence[Moment]]
 """The moments of one step by size."""
 
 
-def chapter(book: Book, name: str, *, apart: bool = False, values: Values | None = None,
-            trusted: OldWords | None = None,
-            opening: Sequence[Block] = ()) -> tuple[Section, ...]:  # fmt: skip
-    """Return the sections of a chapter; none where no size has it.
+@dataclass(frozen=True)
+class Asked:
+    """How a chapter is told."""
 
-    `apart` sets sizes that are made differently in sections of their own; else a step says
-    for which sizes it is. `values` are those of the chapter's title and lead.
-    """
+    apart: bool = False
+    """Whether sizes that are made differently have sections of their own; else a step says
+    for which sizes it is."""
+    values: Values = field(default_factory=dict)
+    """Of the chapter as a whole: its title, its lead and every message may choose by them."""
+    trusted: OldWords | None = None
+    opening: Sequence[Block] = ()
+    amid: tuple[str, Sequence[Block]] = ("", ())
+    """Blocks that stand before the step of this key."""
+    closing: Sequence[Block] = ()
+
+
+def chapter(book: Book, name: str, asked: Asked = Asked()) -> tuple[Section, ...]:
+    """Return the sections of a chapter; none where no size has it."""
     speak = language()
     chapters = book.making.chapter(name)
     made = {k: chapters[k] for k in book.keys if k in chapters}
     if not made:
         return ()
-    groups = _alike(made) if apart else [tuple(made)]
-    title = speak.text(f"chapter-{name}", values or {})
-    lead = speak.text(f"chapter-{name}", values or {}, "lead")
-    teller = Teller(book, speak, name, apart, trusted)
+    groups = _alike(made) if asked.apart else [tuple(made)]
+    title, lead = (speak.text(f"chapter-{name}", asked.values, part) for part in ("", "lead"))
+    teller = Teller(book, name, asked)
     if len(groups) == 1:
         keys = groups[0]
         only = book.only(keys)
         first = (Paragraph(speak.text("part-only", {"sizes": _titles(book, keys)})),)
-        blocks = (*(first if only and apart else ()), *opening, teller.block(name, keys, made))
+        told = teller.blocks(name, keys, made)
+        blocks = (*(first if only else ()), *asked.opening, *told, *asked.closing)
         return (Section(name, title, blocks, lead, sizes=only),)
-    found = [Section(name, title, tuple(opening), lead)]
+    found = [Section(name, title, tuple(asked.opening), lead)]
     for keys in groups:
         child = slug(name, *keys)
-        names = speak.value(Titles(tuple(book.title(k) for k in keys))).replace("**", "")
-        block = teller.block(child, keys, made)
-        found.append(Section(child, f"{title}: {names}", (block,), sizes=keys, parent=name))
+        names = speak.value(_titles(book, keys)).replace("**", "")
+        blocks = teller.blocks(child, keys, made)
+        found.append(Section(child, f"{title}: {names}", blocks, sizes=keys, parent=name))
     return tuple(found)
 
 
@@ -111,24 +123,28 @@ def _form(key: str, moment: Moment) -> object:
 class Teller:
     """Tells the steps of one chapter."""
 
-    def __init__(
-        self, book: Book, speak: Language, name: str, apart: bool, trusted: OldWords | None
-    ) -> None:
-        self.book, self.speak, self.name, self.trusted = book, speak, name, trusted
-        self.apart = apart
+    def __init__(self, book: Book, name: str, asked: Asked) -> None:
+        self.book, self.name, self.speak = book, name, language()
+        self.apart, self.trusted, self.amid = asked.apart, asked.trusted, asked.amid
+        self.values = asked.values
 
-    def block(self, section: str, keys: tuple[str, ...], made: Step) -> Block:
-        """Return the steps of a section for these sizes."""
+    def blocks(self, section: str, keys: tuple[str, ...], made: Step) -> tuple[Block, ...]:
+        """Return the steps of a section for these sizes, and what stands amid them."""
         steps = StepList(self.book, section, keys)
+        found: list[Block] = []
+        before, amid = self.amid
         for told in self.told({k: made[k] for k in keys}):
-            if told.trusted is not None and self.trusted is not None:
-                self.trusted(self.book, told.sizes[0], steps, told.trusted)
+            if amid and told.key == before:
+                found += [steps.block(), *amid]
+            if told.trusted is not None:
+                if self.trusted is not None:
+                    self.trusted(self.book, told.sizes[0], steps, told.trusted)
                 continue
             said = {part: text(spans) for part, spans in told.words.items()}
             steps.add(told.key, said["text"], sizes=told.sizes, right=said["right"],
                       tip=said["tip"], caution=said["caution"], figure=told.figure,
                       covers=told.covers, aliases=self._aliases(section, told))  # fmt: skip
-        return steps.block()
+        return (*found, steps.block())
 
     def _aliases(self, section: str, told: Told) -> tuple[tuple[str, str], ...]:
         """Return the keys that a step has where each size has a section of its own."""
@@ -145,10 +161,7 @@ class Teller:
                 for size, moments in made.items()
                 if (found := [m for m in moments if m.operation.step == step])
             }
-            forms: dict[object, list[str]] = {}
-            for size, moments in mine.items():
-                forms.setdefault(tuple(m.operation.says for m in moments), []).append(size)
-            for number, sizes in enumerate(forms.values()):
+            for number, sizes in enumerate(_forms(mine)):
                 key = step if number == 0 else slug(step, *sizes)
                 yield self._told(key, {size: mine[size] for size in sizes})
 
@@ -161,14 +174,22 @@ class Teller:
             return Told(key, covers, sizes, {}, None, trusted)
         words: dict[str, list[Spans]] = {part: [] for part in ("text", *PARTS)}
         shown = None
-        for at, values in _told_once(self.book, moments):
-            message = first[at].operation.says
-            for part, found in words.items():
-                spans = self.speak.say(message, values, "" if part == "text" else part)
+        for moment, own, having in _told_once(self.book, moments):
+            part = "all" if having == sizes else "some"
+            values = {**self.values, **own, "part": Word(part), "sizes": _titles(self.book, having)}
+            for name, found in words.items():
+                spans = self._said(moment.operation.says, values, name)
                 if text(spans):
                     found.append(spans)
-            shown = shown or self._figure(sizes[0], first[at], values)
+            shown = shown or self._figure(having[0], moment, values)
         return Told(key, covers, sizes, {p: _joined(s) for p, s in words.items()}, shown)
+
+    def _said(self, message: str, values: Values, part: str) -> Spans:
+        """Return a message or its part; one that is for some sizes says for which."""
+        spans = self.speak.say(message, values, "" if part == "text" else part)
+        if values["part"] == Word("all") or "$sizes" in self.speak.sources[message]:
+            return spans
+        return (*self.speak.say("for-sizes", values), *spans) if text(spans) else ()
 
     def _figure(self, size: str, moment: Moment, values: Values) -> FigureSpec | None:
         asked = moment.operation.figure(moment)
@@ -179,6 +200,22 @@ class Teller:
         caption = self.speak.text(said, values, "caption")
         return figure(asked.kind, size if asked.sized else None, caption, asked.name,
                       **dict(asked.values))  # fmt: skip
+
+
+def _forms(step: Step) -> list[list[str]]:
+    """Return the sizes in groups in which each operation is told by one message."""
+    forms: list[tuple[dict[str, str], list[str]]] = []
+    for size, moments in step.items():
+        said = {m.operation.key: m.operation.says for m in moments}
+        for known, sizes in forms:
+            shared = said.keys() & known.keys()
+            if shared and all(said[k] == known[k] for k in shared):
+                known.update(said)
+                sizes.append(size)
+                break
+        else:
+            forms.append((said, [size]))
+    return [sizes for _, sizes in forms]
 
 
 def _steps_of(moments: Sequence[Moment]) -> list[str]:
@@ -199,22 +236,29 @@ def _merged(orders: Sequence[Sequence[str]]) -> list[str]:
     return found
 
 
-def _told_once(book: Book, moments: Step) -> Iterator[tuple[int, Values]]:
-    """Yield the place of each operation that is told, with its values for all sizes.
+def _told_once(book: Book, moments: Step) -> Iterator[tuple[Moment, Values, tuple[str, ...]]]:
+    """Yield each operation that is told, with its values and the sizes that have it.
 
     What is done again in the same words, as at the next corner, is told once.
     """
+    by_key = {size: {m.operation.key: m for m in ms} for size, ms in moments.items()}
     before: tuple[str, Values] | None = None
-    lengths = {len(ms) for ms in moments.values()}
-    for at in range(min(lengths)):
-        each = {size: ms[at].operation.values(ms[at]) for size, ms in moments.items()}
-        said = next(iter(moments.values()))[at].operation.says
+    for key in _merged([list(keys) for keys in by_key.values()]):
+        mine = {size: found[key] for size, found in by_key.items() if key in found}
+        each = {size: m.operation.values(m) for size, m in mine.items()}
+        first = next(iter(mine.values()))
         values = {
             name: _side_by_side(book, {size: vs[name] for size, vs in each.items() if name in vs})
             for name in dict.fromkeys(n for vs in each.values() for n in vs)
         }
+        differs = {
+            f"{n}-differs": Word("yes" if isinstance(v, BySize) else "no")
+            for n, v in values.items()
+        }
+        values = {**values, **differs}
+        said = first.operation.says
         if said and (said, values) != before:
-            yield at, values
+            yield first, values, tuple(mine)
         before = (said, values)
 
 

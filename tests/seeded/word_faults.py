@@ -154,7 +154,7 @@ FAULTS: tuple[tuple[str, Change, str], ...] = (
     ("there are no cautions at all", without_section("cautions"), "P869"),
     ("the small scissors are not listed", no_tool("Small scissors"), "P868"),
     ("the walking foot is not listed", no_tool("Walking foot"), "P868"),
-    ("the marker is not listed", no_tool("fabric marker"), "P868"),
+    ("the marker is not listed", no_tool("marker"), "P868"),
     ("the starch is not listed", no_tool("starch"), "P868"),
     ("yards are not explained", lambda s: s.rows("abbreviations", "**yd**"), "P863"),
     ("nothing is explained", no_table("before-you-start", "abbreviations"), "P863"),
@@ -219,7 +219,7 @@ FAULTS: tuple[tuple[str, Change, str], ...] = (
         "1/8 in (3.2 mm)", "1/4 in (6 mm)", step="marking-and-cutting-the-motif-finished-line-8"),
      "P828"),
     ("another spacing in the quilting plan", lambda s: s.words(
-        "3/4 in (19 mm)", "1/2 in (13 mm)", "quilting"), "P861"),
+        "3/4 in (19 mm)", "1/2 in (13 mm)", "quilting"), "P830"),
     ("the form is another in the materials", lambda s: s.words(
         "18 in (45.7 cm) square", "16 in (40.6 cm) square", "materials"), "P807"),
     ("the binding is shorter in the steps", lambda s: s.words(

@@ -36,7 +36,7 @@ FAULTS: tuple[tuple[str, tuple[str, str], str], ...] = (
     ("the top and bottom border are never sewn on", step("{remove: borders-mini-ends-1}"), "P804"),
     ("the outer side border is never sewn on", step("{remove: borders-throw-sides-2}"), "P804"),
     ("the backing is never laid down", step("{remove: quilting-layer}"), "P857"),
-    ("the sleeve strip is never hemmed", step("{remove: sleeve-hem}"), "P804"),
+    ("the sleeve strip is never hemmed", step("{remove: sleeve-hem}"), "P857"),
     ("the binding strips are never joined", step("{remove: binding-join}"), "P857"),
     ("the pieced ground loses its first unit", step("{remove: piecing-half-ground}"), "P804"),
     ("the layers are never basted", step("{remove: quilting-baste}"), "P857"),

@@ -7,8 +7,8 @@ from sewing_cases import CASES, makings
 from publish.operations.trusted import Trusted
 
 STILL = {
-    "assembling.centre", "borders.order", "borders.round", "cutting.cut", "label-and-care.label",
-    "pillow.pillow", "quilting.quilt", "sleeve.sleeve",
+    "assembling.centre", "borders.order", "borders.round", "cutting.cut", 
+    "pillow.pillow",
 }  # fmt: skip
 
 

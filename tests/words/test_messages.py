@@ -11,7 +11,7 @@ from fractions import Fraction
 import pytest
 from babel import Locale
 
-from publish.operations import binding, binding_strips, borders, mitres
+from publish.operations import binding, binding_strips, borders, layering, mitres, quilting, sleeve
 from publish.operations.operation import Operation
 from publish.words import language
 from publish.words.en import category
@@ -30,7 +30,7 @@ from publish.words.values import (
     text,
 )
 
-TRADES = (binding, binding_strips, borders, mitres)
+TRADES = (binding, binding_strips, borders, layering, mitres, quilting, sleeve)
 
 
 def made(source: str) -> Language:
