@@ -77,11 +77,13 @@ def _same_need(case: Case, yards: str, metres: str, *, saved: bool) -> bool:
     of two purchases, each rounded up, both steps may part them."""
     sewing = case.pattern.sewing
     steps = [sewing.purchase_step, sewing.metric_step]
+    metre = 1000 / INCH_IN_MM
     whole = yards.isdigit() and metres.isdigit()
     if whole or (parse_number(yards) * 4).denominator == 1:
-        # Thread in whole yards and whole metres; runs of quilting in quarter yards.
-        steps.append(YARD if whole else YARD / 4)
-    metre = 1000 / INCH_IN_MM
+        # Thread in whole yards and whole metres; runs of quilting in quarter yards, and their
+        # totals summed as told, in which each run may be off by half a step either way.
+        runs = max(len(case.drafts[k].quilting) for k in case.keys)
+        steps.append(YARD if whole else max(YARD / 4, runs * (YARD / 8 + metre / 20)))
     if whole:
         steps.append(metre)
     difference = parse_number(yards) * YARD - Fraction(metres) * metre

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
-from write_cases import manual, section, step, steps, tables, text_of
+from write_cases import made_for, manual, section, step, steps, tables, text_of
 from write_material import STRIPS
 
 from publish.model.cloth import FAT_QUARTER
-from publish.write.precut import sold
+from publish.model.cutplan import Alternative
+from publish.write.context import Book
+from publish.write.precut import alternatives, sold
 
 FACTS = "material facts"
 
@@ -41,6 +45,22 @@ def test_the_table_of_precuts_answers_for_every_fabric_sold_by_length() -> None:
                for cell in row.cells[1:]}  # fmt: skip
     assert answers == {"3", "no"}
     assert any("joined" in note.lower() for note in table.notes)
+
+
+def test_what_nobody_looked_for_is_said_to_be_bought_by_length() -> None:
+    made = made_for(FACTS)
+    plans = {
+        key: replace(plan, fabrics={
+            f: replace(p, alternatives=tuple(Alternative(a.sold_as, None) for a in p.alternatives))
+            for f, p in plan.fabrics.items()
+        })
+        for key, plan in made.plans.items()
+    }  # fmt: skip
+    table = alternatives(Book(made.pattern, made.sizes, made.drafts, plans))
+    assert table is not None
+    assert {cell for row in table.rows if row.kind == "body" for cell in row.cells[1:]} == {"–"}
+    assert any("**–**" in note and "by length" in note for note in table.notes)
+    assert not any("larger" in note for note in table.notes)
 
 
 def test_no_table_of_precuts_without_answers() -> None:
