@@ -6,11 +6,12 @@ from dataclasses import replace
 
 import pytest
 from write_cases import made_for, manual, section, step, steps, tables, text_of
-from write_material import STRIPS
+from write_material import STRIPS, F, placements
 
 from publish.model.cloth import FAT_QUARTER
-from publish.model.cutplan import Alternative
+from publish.model.cutplan import Alternative, Cut, Strip
 from publish.write.context import Book
+from publish.write.cutting import _strip
 from publish.write.precut import alternatives, sold
 
 FACTS = "material facts"
@@ -105,6 +106,17 @@ def test_nested_motifs_are_traced_and_fused_as_their_layouts_show() -> None:
     assert step(FACTS, "fusing-fuse-cloth").sizes == ("mini",)
     cut = step(FACTS, "cutting-throw-moss").text
     assert "leave it whole" in cut and "80 in (203.2 cm) deep" in cut
+
+
+def test_the_boxes_round_nested_shapes_are_never_promised_from_the_cloth() -> None:
+    """L-shapes: 20 in boxes of 10 in and 16 of 9 1/2 in are more than 40 by 80 in."""
+    cuts = (Cut("B", F(10), F(10), 20), Cut("C", F(19, 2), F(19, 2), 16))
+    laid = Strip(F(80), cuts, 1, placements("B", 20, 4) + placements("C", 16, 4))
+    assert sum(c.across * c.along * c.count for c in cuts) > 40 * laid.depth
+    plan = replace(made_for(FACTS).plans["throw"].fabrics["moss"], strips=(laid,))
+    told = _strip(plan, laid, 1)
+    assert "holds 20 **B** and 16 **C**, fitted together by their outlines" in told
+    assert "From edge to edge, **B** measures 10 in" in told and "each" not in told
 
 
 def test_stabiliser_is_bought_cut_and_torn_away() -> None:
