@@ -15,7 +15,7 @@ from typing import Any
 
 import yaml
 
-from publish.notes import Place
+from publish.notes import Place, Severity
 from publish.read.characters import shown, unprintable
 from publish.read.forms import KEY_PATTERN, Form, Hint, Unfit, key_like, listed, nearest
 from publish.read.ledger import At, Ledger, Path_, Use
@@ -121,6 +121,11 @@ class Checker(Lists):
                 help=result.help,
             )
             return FAULTY
+        taken = form.taken(node.value)
+        if taken is not None:
+            self.ledger.note(taken.code, place, f"{at.subject} {taken.says}",
+                             expected=taken.expected, received=node.value, help=taken.help,
+                             severity=Severity.INFO)  # fmt: skip
         if isinstance(form, Ref):
             self.ledger.uses.append(Use(form, result, place))
         return result

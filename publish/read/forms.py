@@ -80,6 +80,10 @@ class Form:
         """Return the value that `text` stands for, or an `Unfit`."""
         raise NotImplementedError
 
+    def taken(self, text: str) -> Unfit | None:
+        """Return how a text that could be read in two ways was taken, or None."""
+        return None
+
 
 @dataclass(frozen=True)
 class Name(Form):

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from publish.gtin import parse_gtin
+from publish.gtin import LENGTHS, UPC, parse_gtin
 from publish.read.forms import NUMBER_PATTERN, Form, Hint, Unfit, nearest, signed
 from publish.units import UNIT_WORDS, UNITS, parse_length, split_unit
 
@@ -156,6 +156,17 @@ class Barcode(Form):
             return Unfit("R134", "is not a number for a barcode", f"{reason}; such as "
                          f"`{hint.example}`")  # fmt: skip
         return f"{found.kind} {found.digits}"
+
+    def taken(self, text: str) -> Unfit | None:
+        digits = re.sub(r"[\s-]", "", text)
+        found = parse_gtin(text)
+        if found.kind != UPC or not digits.isdigit() or len(digits) != LENGTHS[UPC]:
+            return None
+        whole = parse_gtin(f"EAN {digits}").digits
+        return Unfit(
+            "R137", "is taken for a complete UPC", "write `UPC` before it; if it is an EAN that "
+            f"lacks its check digit, write `{whole}`", f"`UPC {digits}`",
+        )  # fmt: skip
 
 
 @dataclass(frozen=True)
