@@ -18,6 +18,7 @@ from publish.units import UNIT_WORDS, UNITS, parse_length, split_unit
 _LONGEST_LENGTH = 60
 _CLOCK = re.compile(r"\d+(:\d+)+")
 _WAY = r"^[a-z0-9_-]+(\.[a-z0-9_-]+)*$"
+_COMMA = re.compile(r"\d+(?:\.\d+)*,\d+(?:\s*[a-z]+)?")
 _SWITCH = re.compile(r"yes|no|on|off|true|false", re.IGNORECASE)
 
 
@@ -86,6 +87,8 @@ def _length_help(text: str, hint: Hint) -> str:
         return f"a colon makes it a time of day; write a fraction or a decimal, {example}"
     if _SWITCH.fullmatch(text):
         return f"it asks for a length, {example}; to leave it at its default, remove the key"
+    if _COMMA.fullmatch(text):
+        return f"a decimal comma is not read: write `{text.replace(',', '.')}`"
     if "," in text:
         return f"write the decimal with a point, {example}"
     if re.search(r"\d\D*\s[x×*]\s*\d", text):
