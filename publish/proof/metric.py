@@ -14,6 +14,7 @@ from fractions import Fraction
 
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
+from publish.proof.claims import said_at
 from publish.proof.lengths import NUMBER
 from publish.proof.words import passages
 from publish.units import INCH_IN_MM, YARD, decimal_text, number_in_words, parse_number
@@ -42,7 +43,7 @@ def check(case: Case) -> Iterator[Note]:
             right = _metric(inches, metric, unit)
             if metric != right:
                 yield error(
-                    "P862", case.pattern.place("steps", passage.section),
+                    "P862", said_at(case, passage),
                     f"a metric length in {passage.where} is not the inches beside it",
                     expected=f"{inches} in ({right} {unit})",
                     received=f"{inches} in ({metric} {unit})",
@@ -52,7 +53,7 @@ def check(case: Case) -> Iterator[Note]:
                 continue
             if not _same_need(case, yards, metres, saved=bool(less)):
                 yield error(
-                    "P862", case.pattern.place("steps", passage.section),
+                    "P862", said_at(case, passage),
                     f"yards and metres in {passage.where} are not the same need",
                     received=f"{yards} yd ({metres} m)",
                 )  # fmt: skip

@@ -103,7 +103,8 @@ _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
     ("taking the foundation's paper out", _papered,
      r"\btear the paper away\b|\b(?:take|pull|tear) the paper out\b"),
     ("layering the quilt", _layered, r"\blay the backing"),
-    ("basting the layers", _layered, r"\bbaste (?:the|all|all three) layers"),
+    ("basting the layers", _layered, r"\bbaste (?:the|all|all three) layers"
+     r"|(?:^|[.:] |\n)baste (?!the motif|it |each |the (?:paper|wedge))|\bpin-baste\b"),
 )  # fmt: skip
 
 _QUILTED = {
