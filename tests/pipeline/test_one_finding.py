@@ -78,3 +78,9 @@ def test_what_her_own_words_get_wrong_is_found_where_she_wrote_it(tmp_path):
 
 def test_work_is_silent(tmp_path):
     assert prepared(tmp_path, sizes("Bed"), NINE, GRID).report.notes == ()
+
+
+def test_a_sleeve_deeper_than_half_its_quilt_is_judged_by_its_depth(tmp_path):
+    """20 in wide and 10 in deep: the strip of 19 by 20 1/2 in has its depth on its longer side."""
+    said = "k0: {block: nine, columns: 2, rows: 2, block_size: 10 in, title: Mini, sleeve: 10 in}"
+    assert not {"P849", "G210"} & {code for code, _ in found(tmp_path, said, GRID + LAYERS)}
