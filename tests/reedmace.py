@@ -73,7 +73,8 @@ def pattern() -> Pattern:
         "mini", "Mini", "quilt", 1, 1, ("plume",), f(16), f(14), (BORDER,), None, None, None,
         None, (), None,
     )  # fmt: skip
-    sewing = Sewing(f("1/4"), f("1 1/2"), f(1), f(1), f("4 1/2"), 10 / Fraction("2.54"), f("2 1/2"))
+    sewing = Sewing(f("1/4"), f("1 1/2"), f(1), f(1), f("4 1/2"), 10 / Fraction("2.54"), f("2 1/2"),
+                    squaring=f(0), mis_cut=f(0))  # fmt: skip
     places = {
         "": Place("pattern.yaml", 1, 1),
         "sizes.mini": Place("pattern.yaml", 20, 3, "sizes.mini"),

@@ -162,9 +162,7 @@ def _fabric(task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]
                 for n, way in zip(own, made.ways, strict=True)]  # fmt: skip
         return replace(checked(plan_fabric(fabric, kept, sewing)), precut=made.plan)
     plan = _by_length(task, fabric, own, motifs)
-    # Nobody cuts so many different sizes from fat quarters to save what may be left over.
-    looked_for = ready_offers(fabric) if len(own) <= MOST_SIZES else ()
-    others = [_alternative(task, sold_as(fabric, offer), plan) for offer in looked_for]
+    others = [_alternative(task, sold_as(fabric, offer), plan) for offer in ready_offers(fabric)]
     return replace(plan, alternatives=tuple(others), shares=_shares(task, fabric, own, motifs))
 
 
@@ -206,7 +204,8 @@ def _alternative(task: Task, fabric: Fabric, plan: FabricPlan) -> Alternative:
     """Return whether a fabric's pieces could be cut from what it is given as sold as."""
     pattern = replace(task.pattern, fabrics={**task.pattern.fabrics, fabric.key: fabric})
     own = [n for n in task.needs(pattern) if n.need.fabric == fabric.key]
-    return alternative(fabric, own, plan.pieces)
+    # Nobody cuts so many different sizes from fat quarters to save what may be left over.
+    return alternative(fabric, own, plan.pieces, looked_for=len(own) <= MOST_SIZES)
 
 
 def _binding(pattern: Pattern, size: Size, pieces: tuple[Piece, ...]) -> BindingPlan | None:

@@ -66,13 +66,19 @@ def ready_cut(fabric: Fabric, needs: Sequence[Lettered]) -> ReadyCut:
     return best
 
 
-def alternative(fabric: Fabric, needs: Sequence[Lettered], pieces: Sequence[Piece]) -> Alternative:
+def alternative(fabric: Fabric, needs: Sequence[Lettered], pieces: Sequence[Piece],
+                looked_for: bool = True) -> Alternative:  # fmt: skip
     """Return whether a fabric could be bought as its `sold_as` says, with which pieces in
-    more lengths than the plan's own `pieces`."""
+    more lengths than the plan's own `pieces`.
+
+    What fits is laid out only where it is `looked_for`.
+    """
     assert fabric.sold_as is not None
     wrong = too_large(fabric, needs)
     if wrong is not None:
         return Alternative(fabric.sold_as, None, larger=wrong.letter)
+    if not looked_for:
+        return Alternative(fabric.sold_as, None)
     made = ready_cut(fabric, needs)
     lengths = {p.letter: p.count * p.joined_from for p in pieces}
     joined = tuple(p.letter for p in made.pieces if p.count * p.joined_from > lengths[p.letter])

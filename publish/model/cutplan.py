@@ -53,8 +53,8 @@ class Alternative:
     """Whether a fabric's pieces could be cut from something sold ready cut.
 
     `count` says from how many, with `bound` a proven lower bound; None where piece
-    `larger` does not fit. Pieces in `joined` are then joined from shorter lengths than
-    in the plan.
+    `larger` does not fit, or where `larger` is empty because nobody looked. Pieces in
+    `joined` are then joined from shorter lengths than in the plan.
     """
 
     sold_as: SoldAs

@@ -222,9 +222,9 @@ class Sewing:
     """Of fusible web on the roll."""
     stabiliser_width: Fraction = Fraction(20)
     """Of stabiliser on the roll."""
-    squaring: Fraction = Fraction(0)
+    squaring: Fraction = field(kw_only=True)
     """Length added for each strip: its edge is squared up every few cuts."""
-    mis_cut: Fraction = Fraction(0)
+    mis_cut: Fraction = field(kw_only=True)
     """Length added to every purchase for a strip that goes wrong."""
 
 

@@ -228,7 +228,14 @@ def check(
     manual: Manual,
     making: Making | None = None,
 ) -> tuple[Note, ...]:
-    """Return every finding about the arithmetic and the construction."""
+    """Return every finding about the arithmetic and the construction.
+
+    Nothing is said where two sizes carry one title, which is an error of its own: what the
+    words say of either cannot be told apart.
+    """
+    titles = [size.title for size in sizes.values()]
+    if len(set(titles)) < len(titles):
+        return ()
     case = Case(pattern, sizes, drafts, plans, manual, making or Making({}))
     return tuple(note for each in CHECKS for note in each(case))
 

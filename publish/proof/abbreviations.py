@@ -13,8 +13,9 @@ from collections.abc import Iterator
 from publish.model.words import Bullets, Manual, Table
 from publish.notes import Note, warning
 from publish.proof.case import Case, Code
+from publish.proof.claims import said_at
 from publish.proof.lengths import said
-from publish.proof.words import passages
+from publish.proof.words import Passage, passages
 
 CODES = {
     "P863": Code(
@@ -35,18 +36,22 @@ def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each abbreviation that the booklet does not explain."""
     explained = _explained(case.manual)
     letters = {p.letter for key in case.keys for p in case.plans[key].pieces}
-    first: dict[str, str] = {}
+    names = [case.pattern.title, case.pattern.publication.studio]
+    names += [size.title for size in case.sizes.values()]
+    names += [fabric.name for fabric in case.pattern.fabrics.values()]
+    letters |= {w.rstrip("s") for name in names for w in _CAPITALS.findall(name)}
+    first: dict[str, Passage] = {}
     for passage in passages(case.manual):
         found = [w.rstrip("s") for w in _CAPITALS.findall(passage.text)]
         found += [length.unit for length in said(passage.text)]
         for word in found:
-            first.setdefault(word, passage.where)
-    for word, where in first.items():
+            first.setdefault(word, passage)
+    for word, passage in first.items():
         if word in explained or word in KNOWN or word in letters or _NUMERAL.fullmatch(word):
             continue
         yield warning(
-            "P863", case.pattern.place("title"),
-            f"the abbreviation {word} in {where} is not explained",
+            "P863", said_at(case, passage),
+            f"the abbreviation {word} in {passage.where} is not explained",
             expected=", ".join(sorted(explained)) or "a list of abbreviations", received=word,
             help="write it out, or add it to the abbreviations",
         )  # fmt: skip

@@ -14,6 +14,7 @@ from dataclasses import dataclass, replace
 from publish.model.words import Section, Step, Steps
 from publish.notes import Place
 from publish.proof.case import Case
+from publish.proof.words import Passage
 
 _WORDS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
           "eleven", "twelve")  # fmt: skip
@@ -55,6 +56,13 @@ def told(case: Case) -> Iterator[Told]:
                     yield Told(section, step, sizes or case.keys)
 
 
+def letters(case: Case, text: str) -> list[str]:
+    """Return the letters of pieces that a text names; a size may be titled `S` or `XL`."""
+    titles = {case.sizes[k].title for k in case.keys}
+    titles -= {p.letter for k in case.keys for p in case.plans[k].pieces}
+    return [found for found in LETTER.findall(text) if found not in titles]
+
+
 def is_cutting(section: Section) -> bool:
     """Return whether a section cuts cloth, so that naming a piece there is not sewing it."""
     return section.key.split("-")[0] == "cutting"
@@ -91,7 +99,25 @@ def fragments(
 
 def step_place(case: Case, told_step: Told) -> Place:
     """Return where a step's words come from: the designer's own change of it, if any."""
+    return _place(case, told_step.step.key)
+
+
+def _place(case: Case, step: str) -> Place:
     for number_, change in enumerate(case.pattern.steps):
-        if change.step == told_step.step.key:
+        sizes = "-".join(["", *change.sizes])
+        mine = change.step and step in (change.step, change.step + sizes)
+        if mine or step.endswith(f"-own-{number_ + 1}"):
             return case.pattern.place("steps", number_)
     return case.pattern.place("steps")
+
+
+def said_at(case: Case, passage: Passage) -> Place:
+    """Return where the words of a passage come from: a change of a step, the blurb or a
+    title, or for the program's own words the nearest thing that they are about."""
+    if passage.step:
+        return _place(case, passage.step)
+    if passage.section == "back" and passage.text == case.pattern.publication.blurb:
+        return case.pattern.place("publication", "blurb")
+    if len(passage.sizes) == 1:
+        return case.size_place(passage.sizes[0])
+    return case.pattern.place("title")

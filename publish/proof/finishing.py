@@ -179,7 +179,10 @@ def _pillow(case: Case, size: Size, plan: PillowPlan) -> Iterator[Note]:
 
 def _gaps(case: Case, size: Size) -> Iterator[Note]:
     limit = None if size.batting is None else size.batting.largest_gap
+    asked = case.pattern.sizes[size.key].quilting  # what these ask for, grade has told of
     for index, quilting in enumerate(size.quilting):
+        if quilting in asked:
+            continue
         if limit is not None and quilting.spacing is not None and quilting.spacing > limit:
             yield error(
                 "P845", case.size_place(size.key, "quilting", index, "spacing"),

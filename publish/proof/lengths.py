@@ -21,7 +21,7 @@ from publish.model.draft import Unit
 from publish.proof.case import Case
 from publish.proof.pieces import Kind, is_patch, patch_kind
 from publish.surd import Exact, Surd
-from publish.units import UNITS, maker_inches, number_in_words
+from publish.units import INCH_IN_MM, UNITS, YARD, maker_inches, number_in_words
 
 NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
 _SAID = re.compile(
@@ -82,6 +82,13 @@ def said(text: str) -> Iterator[Said]:
             yield Said(match.group(), length * UNITS[unit], unit, number)
 
 
+def _together(runs: list[float]) -> list[float]:
+    """Return what runs of stitching are together as they are told: in quarter yards, and in
+    tenths of a metre, each run at least one."""
+    steps = (float(YARD) / 4, 100 / float(INCH_IN_MM))
+    return [sum(max(1, round(n / step)) * step for n in runs) for step in steps]
+
+
 def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
     """Return the exact lengths, and those of curves, of some sizes and of the pattern."""
     exact: set[Exact] = set()
@@ -94,7 +101,7 @@ def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
         exact.update(_in_words(case.plans[key]))
         for unit in case.drafts[key].assembly.outermost_first():
             exact.update(*as_cut(case, key, unit))
-        curved.add(sum(lines.length for lines in case.drafts[key].quilting))
+        curved.update(_together([q.length for q in case.drafts[key].quilting if q.length]))
         thread = case.plans[key].thread
         curved.update(float(v) for v in (*values(thread), thread.total))
     for part in parts:

@@ -13,7 +13,7 @@ from fractions import Fraction
 from publish.model.cutplan import CutPlan, Piece
 from publish.notes import Note, warning
 from publish.proof.case import Case, Code
-from publish.proof.claims import LETTER, Told, fragments, sentences, step_place, told
+from publish.proof.claims import Told, fragments, letters, sentences, step_place, told
 from publish.proof.lengths import PRACTICE, said, values
 from publish.units import inches_text
 
@@ -32,19 +32,19 @@ def check(case: Case) -> Iterator[Note]:
     for one in told(case):
         yield from _turned(case, one)
         for text in sentences(one.words):
-            letters = set(LETTER.findall(text))
-            if not letters:
+            named = set(letters(case, text))
+            if not named:
                 continue
             for part, sizes in fragments(case, text, one.sizes):
-                known = {v for k in sizes for v in _known(case, k, letters)}
+                known = {v for k in sizes for v in _known(case, k, named)}
                 if not known:
                     continue
                 for length in said(part):
                     if length.unit == "in" and length.inches not in known | PRACTICE:
-                        named = " and ".join(sorted(letters))
+                        which = " and ".join(sorted(named))
                         yield warning(
                             "P828", step_place(case, one),
-                            f"{length.text} in {one.where} is no length of {named}",
+                            f"{length.text} in {one.where} is no length of {which}",
                             expected=" or ".join(inches_text(v) for v in sorted(known)[-4:]),
                             received=length.text,
                         )  # fmt: skip
@@ -62,10 +62,10 @@ def _turned(case: Case, one: Told) -> Iterator[Note]:
             )  # fmt: skip
 
 
-def _known(case: Case, size: str, letters: set[str]) -> Iterator[Fraction]:
+def _known(case: Case, size: str, named: set[str]) -> Iterator[Fraction]:
     plan = case.plans[size]
     for piece in plan.pieces:
-        if piece.letter in letters:
+        if piece.letter in named:
             yield from _of(case, size, plan, piece)
 
 

@@ -14,6 +14,7 @@ from fractions import Fraction
 
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
+from publish.proof.claims import said_at
 from publish.proof.lengths import NUMBER
 from publish.proof.words import passages
 from publish.units import INCH_IN_MM, YARD, decimal_text, number_in_words, parse_number
@@ -42,7 +43,7 @@ def check(case: Case) -> Iterator[Note]:
             right = _metric(inches, metric, unit)
             if metric != right:
                 yield error(
-                    "P862", case.pattern.place("steps", passage.section),
+                    "P862", said_at(case, passage),
                     f"a metric length in {passage.where} is not the inches beside it",
                     expected=f"{inches} in ({right} {unit})",
                     received=f"{inches} in ({metric} {unit})",
@@ -52,7 +53,7 @@ def check(case: Case) -> Iterator[Note]:
                 continue
             if not _same_need(case, yards, metres, saved=bool(less)):
                 yield error(
-                    "P862", case.pattern.place("steps", passage.section),
+                    "P862", said_at(case, passage),
                     f"yards and metres in {passage.where} are not the same need",
                     received=f"{yards} yd ({metres} m)",
                 )  # fmt: skip
@@ -77,11 +78,13 @@ def _same_need(case: Case, yards: str, metres: str, *, saved: bool) -> bool:
     of two purchases, each rounded up, both steps may part them."""
     sewing = case.pattern.sewing
     steps = [sewing.purchase_step, sewing.metric_step]
+    metre = 1000 / INCH_IN_MM
     whole = yards.isdigit() and metres.isdigit()
     if whole or (parse_number(yards) * 4).denominator == 1:
-        # Thread in whole yards and whole metres; runs of quilting in quarter yards.
-        steps.append(YARD if whole else YARD / 4)
-    metre = 1000 / INCH_IN_MM
+        # Thread in whole yards and whole metres; runs of quilting in quarter yards, and their
+        # totals summed as told, in which each run may be off by half a step either way.
+        runs = max(len(case.drafts[k].quilting) for k in case.keys)
+        steps.append(YARD if whole else max(YARD / 4, runs * (YARD / 8 + metre / 20)))
     if whole:
         steps.append(metre)
     difference = parse_number(yards) * YARD - Fraction(metres) * metre

@@ -14,7 +14,7 @@ from fractions import Fraction
 from publish.model.trade import BACKING_SEAM
 from publish.notes import Note, warning
 from publish.proof.case import Case, Code
-from publish.proof.claims import LETTER, fragments, sentences, step_place, told
+from publish.proof.claims import fragments, letters, sentences, step_place, told
 from publish.proof.lengths import PRACTICE, said
 from publish.surd import Length
 from publish.units import inches_text, maker_inches
@@ -126,7 +126,7 @@ def check(case: Case) -> Iterator[Note]:
             lengths = next(
                 (f for form, f in _PARTS if re.search(form, sentence, re.IGNORECASE)), None
             )
-            if lengths is None or LETTER.search(sentence):
+            if lengths is None or letters(case, sentence):
                 continue
             for text, sizes in fragments(case, sentence, one.sizes):
                 known = {maker_inches(v) for k in sizes for v in lengths(case, k) if v is not None}

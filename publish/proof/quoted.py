@@ -14,7 +14,7 @@ from fractions import Fraction
 from publish.notes import Note, warning
 from publish.operations.rehearsal import lengths_told
 from publish.proof.case import Case, Code
-from publish.proof.claims import fragments
+from publish.proof.claims import fragments, said_at
 from publish.proof.lengths import NEAR, PRACTICE, Said, said, settled
 from publish.proof.words import Passage, passages
 from publish.surd import Exact
@@ -53,6 +53,8 @@ def check(case: Case) -> Iterator[Note]:
     titles = {case.sizes[key].title: key for key in case.keys}
     told: set[tuple[str, str]] = set()
     for passage in passages(case.manual, titles):
+        if passage.section == "glossary" and passage.kind == "cell":
+            continue  # the metric table repeats lengths that are told, and judged, elsewhere
         sizes = tuple(k for k in passage.sizes if k in known) or case.keys
         for text, keys in fragments(case, passage.text, sizes):
             for length in said(text):
@@ -139,7 +141,7 @@ def _note(case: Case, passage: Passage, length: Said, exact: set[Exact]) -> Note
     nearest = min(exact, key=lambda v: (abs(v - length.inches), v))
     perhaps = f"{_number(nearest, length.unit)} {length.unit}"
     return warning(
-        "P861", case.pattern.place("steps", passage.section),
+        "P861", said_at(case, passage),
         f"{length.text} in {passage.where} matches no computed length",
         expected=f"perhaps {perhaps}", received=length.text,
         help="use the computed value in the text instead of typing it",

@@ -15,7 +15,7 @@ from publish.model.cutplan import Piece
 from publish.model.words import Table
 from publish.notes import Note, warning
 from publish.proof.case import Case, Code
-from publish.proof.claims import LETTER, is_cutting, sentences, step_place, told
+from publish.proof.claims import LETTER, is_cutting, letters, sentences, step_place, told
 from publish.proof.joining import made
 from publish.proof.rehearsed import told_letters
 
@@ -99,11 +99,11 @@ def check(case: Case) -> Iterator[Note]:
     sewn = {key: _on_foundations(case, key) | told_letters(case, key) for key in case.keys}
     cut = {key: {p.letter for p in case.plans[key].pieces} for key in case.keys}
     for one in told(case):
-        named = set(LETTER.findall(one.words))
+        named = set(letters(case, one.words))
         if not is_cutting(one.section):
             used = [s for s in sentences(one.words) if not _JOINING.search(s)]
             for key in one.sizes:
-                sewn[key] |= set(LETTER.findall("\n".join(used)))
+                sewn[key] |= set(letters(case, "\n".join(used)))
         for letter in sorted(named - set().union(*(cut[k] for k in one.sizes))):
             yield warning(
                 "P805", step_place(case, one),
@@ -114,8 +114,8 @@ def check(case: Case) -> Iterator[Note]:
     for key in case.keys:
         alike = _alike(case, key)
         for piece in case.plans[key].pieces:
-            letters = _letters(case, key, piece, alike)
-            if not letters & sewn[key] and not _is_block(case, key, piece):
+            same = _letters(case, key, piece, alike)
+            if not same & sewn[key] and not _is_block(case, key, piece):
                 yield warning(
                     "P804", case.size_place(key),
                     f"piece {piece.letter}, {piece.name}, is cut for the {key} and no step sews it",

@@ -13,9 +13,9 @@ from math import ceil
 
 from publish.model.size import Size
 from publish.model.words import Table
-from publish.notes import Note, warning
+from publish.notes import Note, Place, warning
 from publish.proof.case import Case, Code
-from publish.proof.claims import COUNT, Told, number, step_place, told
+from publish.proof.claims import COUNT, Told, number, said_at, step_place, told
 from publish.proof.words import passages
 
 CODES = {
@@ -52,7 +52,8 @@ def check(case: Case) -> Iterator[Note]:
     for passage in passages(case.manual):
         for count in _FABRICS.findall(passage.text):
             if number(count) != len(fabrics):
-                yield _note(case, passage.where, "fabrics", len(fabrics), count)
+                place = said_at(case, passage)
+                yield _note(case, passage.where, "fabrics", len(fabrics), count, place)
     for one in told(case):
         if len(one.sizes) == 1:
             yield from _laid_out(case, one)
@@ -63,14 +64,16 @@ def check(case: Case) -> Iterator[Note]:
 def _sizes_and_folds(case: Case) -> Iterator[Note]:
     """What the designer says on the covers."""
     folds = {m.folds for m in case.pattern.motifs.values()}
-    texts = (("subtitle", case.pattern.subtitle), ("blurb", case.pattern.publication.blurb))
-    for key, text in texts:
+    texts = ((("subtitle",), case.pattern.subtitle),
+             (("publication", "blurb"), case.pattern.publication.blurb))  # fmt: skip
+    for way, text in texts:
+        key, place = way[-1], case.pattern.place(*way)
         for count in _SIZES.findall(text):
             if number(count) != len(case.pattern.sizes):
-                yield _note(case, f"the {key}", "sizes", len(case.pattern.sizes), count)
+                yield _note(case, f"the {key}", "sizes", len(case.pattern.sizes), count, place)
         for word in _FOLDS.findall(text):
             if folds and _FOLD_NUMBERS[word.lower()] not in folds:
-                yield _note(case, f"the {key}", "folds", max(folds), word)
+                yield _note(case, f"the {key}", "folds", max(folds), word, place)
 
 
 def _laid_out(case: Case, one: Told) -> Iterator[Note]:
@@ -165,9 +168,9 @@ def _points(case: Case, size: Size, name: str, cell: str) -> Iterator[Note]:
 
 
 def _note(
-    case: Case, where: str, what: str, right: int, count: str, one: Told | None = None
+    case: Case, where: str, what: str, right: int, count: str, one: Told | Place | None = None
 ) -> Note:
-    place = case.pattern.place("title") if one is None else step_place(case, one)
+    place = step_place(case, one) if isinstance(one, Told) else one or case.pattern.place("title")
     return warning(
         "P840", place, f"the number of {what} in {where} is not the design's",
         expected=str(right), received=count,

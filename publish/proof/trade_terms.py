@@ -14,6 +14,7 @@ from collections.abc import Iterator
 from publish.model.words import Table
 from publish.notes import Note, warning
 from publish.proof.case import Case, Code
+from publish.proof.claims import said_at
 from publish.proof.words import passages
 
 CODES = {
@@ -69,7 +70,7 @@ def check(case: Case) -> Iterator[Note]:
         if first.kind in ("text", "step") and bold.search(first.text):
             continue
         yield warning(
-            "P865", case.pattern.place("steps"),
+            "P865", said_at(case, first),
             f"the term `{term}` in {first.where} is not explained",
             help="say what it means in bold where it is first used, or use a plainer word",
         )  # fmt: skip

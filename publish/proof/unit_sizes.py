@@ -16,7 +16,7 @@ from publish.model.draft import Unit
 from publish.model.size import Round
 from publish.notes import Note, warning
 from publish.proof.case import Case, Code
-from publish.proof.claims import LETTER, Told, sentences, step_place, told
+from publish.proof.claims import Told, letters, sentences, step_place, told
 from publish.proof.lengths import PRACTICE, Said, said
 from publish.proof.sewn_sizes import Pair, around, as_sewn, beyond, inside
 from publish.units import inches_text, maker_inches
@@ -49,7 +49,7 @@ def check(case: Case) -> Iterator[Note]:
             shown[one.section.key] = now
         context = shown.get(one.section.key, ("", 0))
         for sentence in sentences(one.words):
-            if LETTER.search(sentence) and "measure" not in sentence.lower():
+            if letters(case, sentence) and "measure" not in sentence.lower():
                 continue
             yield from _judged(case, one, context, sentence)
 

@@ -40,6 +40,8 @@ class Passage:
     """`text`, `step`, `cell` or `caption`."""
     number: str = ""
     """Of the step that says it."""
+    step: str = ""
+    """Its key."""
 
 
 def passages(manual: Manual, titles: Mapping[str, str] | None = None) -> Iterator[Passage]:
@@ -95,7 +97,7 @@ def _step(section: Section, step: Step) -> Iterator[Passage]:
     sizes = step.sizes or section.sizes
     for text in (step.text, step.right, step.tip, step.caution):
         if text:
-            yield Passage(text, section.key, where, sizes, "step", str(step.number))
+            yield Passage(text, section.key, where, sizes, "step", str(step.number), step.key)
     if step.figure is not None:
         yield from _caption(section, step.figure)
 

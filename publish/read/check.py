@@ -10,12 +10,12 @@ that it does not count as missing.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import Any
 
 import yaml
 
-from publish.notes import Place
+from publish.notes import Place, Severity
 from publish.read.characters import shown, unprintable
 from publish.read.forms import KEY_PATTERN, Form, Hint, Unfit, key_like, listed, nearest
 from publish.read.ledger import At, Ledger, Path_, Use
@@ -28,6 +28,10 @@ from publish.read.special import Colour, Ref
 _NULL = "tag:yaml.org,2002:null"
 _MERGE = "tag:yaml.org,2002:merge"
 _SURE = 0.8
+
+
+Entry = tuple[str, At, yaml.Node]
+"""A key as written, where it stands, its value."""
 
 
 class Checker(Lists):
@@ -121,6 +125,11 @@ class Checker(Lists):
                 help=result.help,
             )
             return FAULTY
+        taken = form.taken(node.value)
+        if taken is not None:
+            self.ledger.note(taken.code, place, f"{at.subject} {taken.says}",
+                             expected=taken.expected, received=node.value, help=taken.help,
+                             severity=Severity.INFO)  # fmt: skip
         if isinstance(form, Ref):
             self.ledger.uses.append(Use(form, result, place))
         return result
@@ -164,7 +173,7 @@ class Checker(Lists):
         values: dict[str, Any] = {}
         present: dict[str, Place] = {}
         known = {key.name: key for key in section.keys}
-        entries = list(self._entries(node, at.path))
+        entries = self._commas(self._entries(node, at.path))
         taken = {name for name, _, _ in entries}
         for name, there, inner in entries:
             key = known.get(name) or self._unknown(section, name, there, taken, present)
@@ -177,6 +186,22 @@ class Checker(Lists):
                 values[key.name] = value
         check_rules(self.note, section, values, present, at.place, at.subject)
         return values
+
+    def _commas(self, entries: Iterable[Entry]) -> list[Entry]:
+        """Return entries with `15,5 in` in braces as the one value that it was meant for."""
+        found: list[Entry] = []
+        for name, at, value in entries:
+            empty = isinstance(value, yaml.ScalarNode) and value.value == ""
+            if found and empty and name[0].isdigit():
+                key, there, whole = found[-1]
+                text = f"{whole.value},{name}"
+                line = self.ledger.line_after(there.place)
+                if re.match(rf"{re.escape(key)}:\s+{re.escape(text)}", line):
+                    meant = yaml.ScalarNode(whole.tag, text, whole.start_mark, value.end_mark)
+                    found[-1] = key, there, meant
+                    continue
+            found.append((name, at, value))
+        return found
 
     def keyed(self, key: Key, node: yaml.Node, at: At) -> Any:
         """Return a key's value, and keep its place: the value's own, if it is plain."""
@@ -199,8 +224,6 @@ class Checker(Lists):
             help_ = f"write `{near}`"
         elif (double := nearest(name, [key.name for key in section.keys], _SURE)) is not None:
             help_ = f"`{double}` stands here already: keep one of the two"
-        elif name[:1].isdigit():
-            help_ = "put a point in a decimal, such as 1.5: a comma begins a new key"
         elif elsewhere:
             help_ = f"`{name}` is a key of {listed(elsewhere)}: move it there"
         else:

@@ -37,6 +37,7 @@ CODES: dict[str, str] = {
     "R133": "A file is not of the kind that is asked for",
     "R134": "The number of a barcode is not one",
     "R136": "A name holds marks that are read as formatting",
+    "R137": "A number could be read in two ways",
     "R140": "Keys stand together that exclude each other",
     "R141": "The rows of a ground are of unequal length",
     "R142": "A motif is larger than its block",

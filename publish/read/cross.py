@@ -14,7 +14,7 @@ from publish.notes import Place, Severity
 from publish.read.changes import check_changes
 from publish.read.characters import shown
 from publish.read.defaults import defaults
-from publish.read.forms import listed, nearest
+from publish.read.forms import key_of, listed, nearest
 from publish.read.ledger import Ledger
 from publish.read.schema_cloth import SEWING
 from publish.read.schema_design import TURN_UNDER
@@ -69,8 +69,8 @@ def _references(ledger: Ledger) -> None:
         defined = ledger.defined.get(section)
         if defined is None and section in ledger.places:
             continue
-        if use.key in (defined or ()):
-            continue
+        if any(use.key in (name, key_of(name)) for name in defined or ()):
+            continue  # a name that is not well formed has a finding of its own
         near = nearest(use.key, defined or ())
         if near:
             help_ = f"write `{near}`"

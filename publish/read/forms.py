@@ -80,6 +80,10 @@ class Form:
         """Return the value that `text` stands for, or an `Unfit`."""
         raise NotImplementedError
 
+    def taken(self, text: str) -> Unfit | None:
+        """Return how a text that could be read in two ways was taken, or None."""
+        return None
+
 
 @dataclass(frozen=True)
 class Name(Form):
@@ -98,9 +102,14 @@ class Name(Form):
         return text
 
 
+def key_of(text: str) -> str:
+    """Return the well-formed name that comes nearest to `text`; it may still be none."""
+    return re.sub(r"[^a-z0-9]+", "_", text.lower()[:40]).strip("_")
+
+
 def key_like(text: str) -> str:
     """Return what to write instead of a malformed name."""
-    plain = re.sub(r"[^a-z0-9]+", "_", text.lower()[:40]).strip("_")
+    plain = key_of(text)
     if not re.fullmatch(KEY_PATTERN, plain):
         return "another name: small letters, digits, `-` and `_`"
     return f"`{plain}`: small letters, digits, `-` and `_`"

@@ -11,13 +11,14 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from publish.gtin import parse_gtin
+from publish.gtin import LENGTHS, UPC, parse_gtin
 from publish.read.forms import NUMBER_PATTERN, Form, Hint, Unfit, nearest, signed
 from publish.units import UNIT_WORDS, UNITS, parse_length, split_unit
 
 _LONGEST_LENGTH = 60
 _CLOCK = re.compile(r"\d+(:\d+)+")
 _WAY = r"^[a-z0-9_-]+(\.[a-z0-9_-]+)*$"
+_COMMA = re.compile(r"\d+(?:\.\d+)*,\d+(?:\s*[a-z]+)?")
 _SWITCH = re.compile(r"yes|no|on|off|true|false", re.IGNORECASE)
 
 
@@ -86,6 +87,8 @@ def _length_help(text: str, hint: Hint) -> str:
         return f"a colon makes it a time of day; write a fraction or a decimal, {example}"
     if _SWITCH.fullmatch(text):
         return f"it asks for a length, {example}; to leave it at its default, remove the key"
+    if _COMMA.fullmatch(text):
+        return f"a decimal comma is not read: write `{text.replace(',', '.')}`"
     if "," in text:
         return f"write the decimal with a point, {example}"
     if re.search(r"\d\D*\s[x×*]\s*\d", text):
@@ -156,6 +159,17 @@ class Barcode(Form):
             return Unfit("R134", "is not a number for a barcode", f"{reason}; such as "
                          f"`{hint.example}`")  # fmt: skip
         return f"{found.kind} {found.digits}"
+
+    def taken(self, text: str) -> Unfit | None:
+        digits = re.sub(r"[\s-]", "", text)
+        found = parse_gtin(text)
+        if found.kind != UPC or not digits.isdigit() or len(digits) != LENGTHS[UPC]:
+            return None
+        whole = parse_gtin(f"EAN {digits}").digits
+        return Unfit(
+            "R137", "is taken for a complete UPC", "write `UPC` before it; if it is an EAN that "
+            f"lacks its check digit, write `{whole}`", f"`UPC {digits}`",
+        )  # fmt: skip
 
 
 @dataclass(frozen=True)

@@ -21,6 +21,7 @@ CODES: dict[str, str] = {
     "W507": "A text names a value that there is not",
     "W508": "The braces of a text cannot be read",
     "W509": "A change is for a size that its step is not for",
+    "W510": "A size is titled as a piece is lettered",
 }
 
 
@@ -48,11 +49,18 @@ def _repeats(named: Iterable[tuple[str, str]]) -> list[tuple[str, str, str]]:
 
 def _titles(book: Book) -> list[Note]:
     return [
-        warning("W502", book.pattern.place("sizes", key, "title"),
+        error("W502", book.pattern.place("sizes", key, "title"),
                 "two sizes carry one title, so that tables and steps cannot tell them apart",
                 expected=f"a title other than that of `{other}`", received=name,
                 help="give one of them its own `title`")
         for key, other, name in _repeats((k, book.title(k)) for k in book.keys)
+    ] + [
+        warning("W510", book.pattern.place("sizes", key, "title"),
+                f"the title {book.title(key)} is a piece's letter as well",
+                expected="a title of more than a letter", received=book.title(key),
+                help="write it out, so that nobody takes the size for a piece")
+        for key in book.keys
+        if book.title(key) in {p.letter for k in book.keys for p in book.plans[k].pieces}
     ]  # fmt: skip
 
 

@@ -178,8 +178,7 @@ def _strip(plan: FabricPlan, strip: Strip, at: int, long: Container[str] = ()) -
     marked = f", number {at} on the layout" if len(plan.strips) > 1 else ""
     depth = f"{counted(strip.count, 'strip')} {measure(strip.depth)} deep"
     if strip.placements:
-        held = "; ".join(map(_cut, strip.cuts))
-        return f"Cut {depth}{marked}, and leave it whole: it holds {held}, laid as on the layout."
+        return f"Cut {depth}{marked}, and leave it whole: {_holds(strip)}"
     first = strip.cuts[0]
     if first.letter in long:
         each = "Each" if many else "It"
@@ -199,3 +198,12 @@ def _strip(plan: FabricPlan, strip: Strip, at: int, long: Container[str] = ()) -
 def _cut(cut: Cut) -> str:
     each = "each " if cut.count > 1 else ""
     return f"{number(cut.count)} **{cut.letter}**, {each}{rectangle(cut.across, cut.along)}"
+
+
+def _holds(strip: Strip) -> str:
+    """Return what a strip holds whose shapes lie in one another's hollows, so that the
+    rectangles round them would not all fit."""
+    which = listed([f"{number(c.count)} **{c.letter}**" for c in strip.cuts])
+    over = listed([f"**{c.letter}** measures {rectangle(c.across, c.along)}" for c in strip.cuts])
+    close = "fitted together by their outlines" if sum(c.count for c in strip.cuts) > 1 else "laid"
+    return f"it holds {which}, {close} as on the layout. From edge to edge, {over}."

@@ -23,6 +23,8 @@ from publish.words.en.phrase import (
 )
 from publish.write.context import Book
 
+NOBODY_LOOKED = "–"
+
 
 def sold(count: int, kind: SoldAs, sizes: bool = True) -> str:
     """Return `three fat quarters`, `31 squares of 10 in (25.4 cm)`, `two strips 2 1/2 in
@@ -81,7 +83,7 @@ def _head(kind: SoldAs) -> str:
 
 def _answer(found: Alternative) -> str:
     if found.count is None:
-        return f"no: {found.larger}"
+        return f"no: {found.larger}" if found.larger else NOBODY_LOOKED
     joined = f", {listed(found.joined)} joined" if found.joined else ""
     return f"{found.count}{joined}"
 
@@ -91,8 +93,11 @@ def _notes(plans: list[FabricPlan]) -> tuple[str, ...]:
     fat = {a.sold_as.kind: a.sold_as for a in found if a.sold_as.kind.startswith("fat")}
     sizes = [f"a {k} {inches_text(s.length)} × {inches_text(s.width)}" for k, s in fat.items()]
     notes = [f"{capital(listed(sizes))}: measure yours, because shops cut them differently."]
-    if any(a.count is None for a in found):
+    if any(a.larger for a in found):
         notes.append("**No** names the piece that is larger than what is sold.")
+    if any(a.count is None and not a.larger for a in found):
+        notes.append(f"**{NOBODY_LOOKED}**: more pieces of different sizes than anyone cuts from "
+                     "these. Buy it by length.")  # fmt: skip
     if any(a.joined for a in found):
         notes.append("**Joined**: those strips are then sewn together from more, shorter lengths.")
     return tuple(notes)

@@ -65,14 +65,13 @@ def _table(book: Book) -> Table:
             cells = (capital(area_name(book, lines.area)), capital(style_text(lines)),
                      _spacing(lines), length)  # fmt: skip
             rows.append(Row(cells))
-        total = book.drafts[key].quilting_length
-        if total > 0 and len(drafted) > 1:
-            rows.append(Row(("Together", "", "", run(total)), "total"))
+        told = [q.length for q in drafted if q.length > 0]
+        if len(told) > 1:
+            rows.append(Row(("Together", "", "", run(*told)), "total"))
     return Table(
         "quilting-plan", "The quilting plan", ("Where", "How", "Apart", "Length of the lines"),
         tuple(rows), "lllr",
-        ("Lengths are of the lines themselves, each to the nearest quarter yard, so that a total "
-         "may differ a little from the sum of its rows.",),
+        ("Lengths are of the lines themselves, each to the nearest quarter yard.",),
     )  # fmt: skip
 
 

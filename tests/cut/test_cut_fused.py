@@ -12,8 +12,11 @@ from itertools import combinations
 
 import pytest
 import reedmace
+import yaml
 from cut_cases import framed, pattern, planned
 from shapely.geometry import MultiPolygon, Polygon, box
+from small import CARRIES, prepared
+from space.pieces_of_patterns import motif
 
 from publish import cut
 from publish.cut import nest
@@ -159,3 +162,19 @@ def test_short_cloth_is_a_note_and_enough_is_not():
     made = pattern(linen={"owned": F(108)}, moss={"owned": F(9)})
     notes = cut.cut(made, {"mini": framed(20, 20, border=2)}, {"mini": reedmace.draft()})[1]
     assert [(n.code, n.place.path) for n in notes] == [("C403", "fabrics.moss")]
+
+
+# 14 and 15 in across six folds: the box of a motif lying turned is not the box of one upright.
+@pytest.mark.parametrize("folds", [4, 6, 8, 12])
+@pytest.mark.parametrize("span", [8, 13, 14, 15])
+def test_nested_motifs_are_measured_as_they_lie(tmp_path, folds, span):
+    drawing = yaml.safe_dump({"m": motif("fern", folds, method="fusible")}, default_flow_style=True)
+    size = f"mini: {{block: carries, block_size: {span + 2} in, motif_size: {span} in}}"
+    plan = prepared(tmp_path, size, CARRIES, f"motifs: {drawing}").plans["mini"].fabrics["fern"]
+    for strip in plan.strips:
+        assert strip.used <= plan.usable_width
+        for cut_ in strip.cuts:
+            assert cut_.along <= strip.depth
+        for placed in strip.placements:
+            left, top, right, bottom = placed.outline.bounds
+            assert left >= 0 and right <= plan.usable_width and top >= 0 and bottom <= strip.depth

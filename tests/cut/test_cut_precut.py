@@ -228,3 +228,12 @@ def test_an_alternative_says_which_pieces_are_then_joined():
     quarter = next(a for a in made.fabrics["sandbar"].alternatives if a.sold_as == FAT_QUARTER)
     letters = {made.piece("border 1 side").letter, made.piece("border 1 top").letter}
     assert set(quarter.joined) == letters
+
+
+def test_nobody_cuts_many_sizes_from_sheets_but_a_piece_too_large_is_named(monkeypatch):
+    """The table answers for every fabric, also where there is nothing to work out."""
+    monkeypatch.setattr(cut, "MOST_SIZES", 0)
+    made = planned(pattern(), framed(20, 20, border=2))
+    found = made.fabrics["linen"].alternatives[0]
+    assert (found.count, found.larger) == (None, made.piece("backing").letter)
+    assert [(a.count, a.larger) for a in made.fabrics["sandbar"].alternatives] == [(None, "")] * 4

@@ -32,7 +32,8 @@ SIDE, SPAN = F(16), F(14)
 
 FABRICS = {k: Fabric(k, k.title(), c, F(40)) for k, c in (
     ("linen", "#f0e9d9"), ("moss", "#2f6152"), ("sand", "#dfd0b2"))}  # fmt: skip
-SEWING = Sewing(F(1, 4), F(3, 2), F(1), F(1), F(9, 2), F(50, 127) * 10, F(5, 2))
+SEWING = Sewing(F(1, 4), F(3, 2), F(1), F(1), F(9, 2), F(50, 127) * 10, F(5, 2),
+                squaring=F(0), mis_cut=F(0))  # fmt: skip
 
 
 def motif(**changes: object) -> Motif:

@@ -119,7 +119,8 @@ def context_for(*shapes: MotifShape, size: str = "throw", paper: Paper = LETTER)
     one = Fraction(1)
     ring = ((Fraction(0), Fraction(0)), (one, Fraction(0)), (one, one), (Fraction(0), one))
     block = Block("sprig", 1, 1, (PatchSpec(ring, "linen"),), shapes[0].key)
-    sewing = Sewing(Fraction(1, 4), Fraction(3, 2), one, one, Fraction(9, 2), Fraction(4), one)
+    sewing = Sewing(Fraction(1, 4), Fraction(3, 2), one, one, Fraction(9, 2), Fraction(4), one,
+                    squaring=Fraction(0), mis_cut=Fraction(0))  # fmt: skip
     publication = Publication("Hollow Fen Studio", "HF-101", "First edition", 2026, "", "", "", "")
     pattern = Pattern("samphire", Path("."), "Samphire", "", publication, ("letter", "a4"),
                       "tideline", fabrics, motifs, {"sprig": block}, {}, sewing,

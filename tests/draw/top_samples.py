@@ -76,7 +76,8 @@ QUILTING = (
     QuiltingSpec("border", "parallel", F(1), 0),
 )
 PILLOW = PillowSpec(F(18), "envelope", RED, F(4), F(1), F(1, 2))
-SEWING = Sewing(F(1, 4), F(3, 2), F(1), F(1), F(9, 2), F(10) / F(254, 100), F(5, 2))
+SEWING = Sewing(F(1, 4), F(3, 2), F(1), F(1), F(9, 2), F(10) / F(254, 100), F(5, 2),
+                squaring=F(0), mis_cut=F(0))  # fmt: skip
 """Purchases in steps of 1/8 yd and 10 cm, in inches."""
 
 

@@ -10,9 +10,10 @@ from itertools import pairwise
 from math import pi
 
 import pytest
-from helpers import assert_no_notes, changed, loaded, notes_of
+from helpers import assert_no_notes, changed, loaded, notes_of, pattern
 from shapely.geometry import Polygon
 
+from publish import read
 from publish.model.block import Foundation, Piecing
 from publish.read.curves import area, edges
 
@@ -114,12 +115,15 @@ def test_a_block_within_a_block_fills_its_size_in_other_fabrics(tmp_path):
         "{fabric: moss, triangle: [[1, 0], [2, 1], [0, 1]], name: goose}",
         "{fabric: linen, triangle: [[0, 0], [1, 0], [0, 1]]}",
         "{fabric: linen, triangle: [[1, 0], [2, 0], [2, 1]]}"))  # fmt: skip
-    made = block(tmp_path, yaml + patched([
+    text = with_blocks(yaml + patched([
         "{block: goose, at: [0, 0], name: north}",
         "{block: goose, at: [1/2, 1], size: [1, 1], turn: 90, fabrics: {moss: linen, linen: moss}}",
         "{fabric: moss, rectangle: [0, 1, 1/2, 1]}",
         "{fabric: moss, rectangle: [1 1/2, 1, 1/2, 1]}",
-    ]))  # fmt: skip
+    ]), "it")  # fmt: skip
+    pattern_, notes, _ = read.load(pattern(tmp_path, text))
+    assert [n.code for n in notes] == ["R166"]  # the second is squeezed to half its width
+    made = pattern_.blocks["it"]
     assert [p.name for p in made.patches] == ["north.goose", "", "", "", "", "", "", ""]
     assert [p.item for p in made.patches] == [0, 0, 0, 1, 1, 1, 2, 3]
     turned = made.patches[3]

@@ -10,8 +10,9 @@ from publish import grade, read
 from publish.notes import Severity
 
 FIXTURES = sorted(FAULTS.glob("*.yaml"))
-ELSEWHERE = {"R101", "R102", "R103", "R104", "G201"}
-"""Faults that no comment in a file can announce: see test_read_files, test_grade_size."""
+ELSEWHERE = {"R101", "R102", "R103", "R104", "R137", "G201"}
+"""Faults that no comment in a file can announce: see test_read_files,
+test_read_house, test_grade_size."""
 
 
 def findings(path):
@@ -88,7 +89,9 @@ def test_a_demo_pattern_has_no_findings(name):
         ("block_size: 16 in", "block_size: 16 inc", "write `16 inch`"),
         ("block_size: 16 in", "block_size: 1:30", "time of day"),
         ("block_size: 16 in", "block_size: no", "to leave it at its default, remove the key"),
-        ("block_size: 16 in", 'block_size: "16,5 cm"', "decimal with a point"),
+        ("block_size: 16 in", 'block_size: "16,5 cm"', "comma is not read: write `16.5 cm`"),
+        ("block_size: 16 in", "block_size: 15,5 in", "comma is not read: write `15.5 in`"),
+        ("linen: {", "Linen: {", "write `linen`: small letters"),
         ("block_size: 16 in", "block_size: 16 in x 16 in", "one length for both directions"),
         ("folds: 8", "folds: 10", "write `8` or `12`"),
         ('"#f4efe6"', '"#fed"', 'write `"#ffeedd"`'),

@@ -1,11 +1,13 @@
 """The designer's own look and voice as they are read: style, photos, steps, papers."""
 
+import re
 from fractions import Fraction
 
 from helpers import SMALLEST, assert_no_notes, loaded, notes_of, pattern
 
 from publish import read
 from publish.model.pattern import Photo, ShopPictures, StepChange, Style
+from publish.notes import Severity
 
 LOOK = """\
 papers: [half-letter, a5]
@@ -59,13 +61,29 @@ def test_style_and_photos_are_paths_in_the_patterns_folder(tmp_path):
 def test_a_barcode_keeps_its_kind_and_gets_its_check_digit(tmp_path):
     # GS1, How to calculate a check digit manually; crifan.com docbook on UPC
     for written_as, kept in (("EAN 629104150021", "EAN-13 6291041500213"),
-                             ('"036000291452"', "UPC-A 036000291452")):  # fmt: skip
+                             ("UPC 036000291452", "UPC-A 036000291452")):  # fmt: skip
         made = loaded(tmp_path, SMALLEST + f"publication: {{barcode: {written_as}}}\n")
         assert made.publication.barcode == kept
     found = notes_of(tmp_path, SMALLEST + "publication:\n  barcode: 6291041500214\n")
     assert [n.code for n in found] == ["R134"]
     assert str(found[0].place).endswith(f"pattern.yaml:{SMALLEST.count(chr(10)) + 2}:12")
     assert "it should be 3" in found[0].help
+
+
+def test_twelve_digits_without_their_kind_say_how_they_were_taken(tmp_path):
+    """They are a whole UPC or an EAN that lacks its check digit: 0 first makes one the other."""
+    head = SMALLEST + "publication:\n  barcode: "
+    made, notes, _ = read.load(pattern(tmp_path, f'{head}"036000291452"\n'))
+    assert made.publication.barcode == "UPC-A 036000291452"
+    assert [(n.code, n.severity, n.place.path) for n in notes] == [
+        ("R137", Severity.INFO, "publication.barcode")
+    ]
+    said = re.search(r"`(\d{13})`", notes[0].help)[1]
+    assert said[:12] == "036000291452" and (int(said[-1]) + sum(
+        int(d) * (3 if n % 2 else 1) for n, d in enumerate(said[:12])
+    )) % 10 == 0  # GS1: weights 1 and 3 in turn  # fmt: skip
+    for plain in ("UPC 036000291452", '"03600029145"', "6291041500213", "EAN 629104150021"):
+        assert notes_of(tmp_path, f"{head}{plain}\n") == ()
 
 
 def test_paper_and_pictures_have_plain_defaults(tmp_path):

@@ -31,7 +31,7 @@ def test_the_smallest_pattern_has_the_documented_defaults(tmp_path):
     assert (motif.turn_under, motif.pieces, motif.smallest_neck) == (F(1, 8), 1, None)
     assert motif.drawing == tmp_path / "bulrush.svg"
     assert dataclasses.astuple(pattern.sewing) == (
-        F(1, 4), F(3, 2), 1, 1, F(9, 2), F(10) / F("2.54"), F(5, 2), 17, 20
+        F(1, 4), F(3, 2), 1, 1, F(9, 2), F(10) / F("2.54"), F(5, 2), 17, 20, F(1, 8), 0
     )  # fmt: skip
     size = pattern.sizes["mini"]
     assert (size.title, size.finish, size.blocks) == ("Mini", "quilt", ("bulrush",))

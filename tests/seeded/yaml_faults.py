@@ -97,7 +97,7 @@ FAULTS: tuple[tuple[str, tuple[str, str], str], ...] = (
     ("a border is narrower than its seams", ("{width: 1 in, fabric: glasswort}",
      "{width: 3/8 in, fabric: glasswort}"), "G203"),
     ("quilting lies further apart than the batting allows",
-     ("style: echo, spacing: 3/4 in", "style: echo, spacing: 9 in"), "P845"),
+     ("style: echo, spacing: 3/4 in", "style: echo, spacing: 9 in"), "G207"),
     ("a pillow is given a sleeve",
      ("    finish: pillow\n", "    finish: pillow\n    sleeve: 3 in\n"), "G206"),
     ("the backing ends where the batting does", ("  overhang: 4 in\n", "  overhang: 2 in\n"),

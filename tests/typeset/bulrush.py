@@ -77,6 +77,8 @@ def _sewing() -> Sewing:
         purchase_step=Fraction(9, 2),
         metric_step=Fraction(1000, 254),
         tension_ratio=Fraction(5, 2),
+        squaring=Fraction(0),
+        mis_cut=Fraction(0),
     )
 
 

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
-from write_cases import manual, section, step, steps, tables, text_of
-from write_material import STRIPS
+from write_cases import made_for, manual, section, step, steps, tables, text_of
+from write_material import STRIPS, F, placements
 
 from publish.model.cloth import FAT_QUARTER
-from publish.write.precut import sold
+from publish.model.cutplan import Alternative, Cut, Strip
+from publish.write.context import Book
+from publish.write.cutting import _strip
+from publish.write.precut import alternatives, sold
 
 FACTS = "material facts"
 
@@ -41,6 +46,22 @@ def test_the_table_of_precuts_answers_for_every_fabric_sold_by_length() -> None:
                for cell in row.cells[1:]}  # fmt: skip
     assert answers == {"3", "no"}
     assert any("joined" in note.lower() for note in table.notes)
+
+
+def test_what_nobody_looked_for_is_said_to_be_bought_by_length() -> None:
+    made = made_for(FACTS)
+    plans = {
+        key: replace(plan, fabrics={
+            f: replace(p, alternatives=tuple(Alternative(a.sold_as, None) for a in p.alternatives))
+            for f, p in plan.fabrics.items()
+        })
+        for key, plan in made.plans.items()
+    }  # fmt: skip
+    table = alternatives(Book(made.pattern, made.sizes, made.drafts, plans))
+    assert table is not None
+    assert {cell for row in table.rows if row.kind == "body" for cell in row.cells[1:]} == {"–"}
+    assert any("**–**" in note and "by length" in note for note in table.notes)
+    assert not any("larger" in note for note in table.notes)
 
 
 def test_no_table_of_precuts_without_answers() -> None:
@@ -85,6 +106,17 @@ def test_nested_motifs_are_traced_and_fused_as_their_layouts_show() -> None:
     assert step(FACTS, "fusing-fuse-cloth").sizes == ("mini",)
     cut = step(FACTS, "cutting-throw-moss").text
     assert "leave it whole" in cut and "80 in (203.2 cm) deep" in cut
+
+
+def test_the_boxes_round_nested_shapes_are_never_promised_from_the_cloth() -> None:
+    """L-shapes: 20 in boxes of 10 in and 16 of 9 1/2 in are more than 40 by 80 in."""
+    cuts = (Cut("B", F(10), F(10), 20), Cut("C", F(19, 2), F(19, 2), 16))
+    laid = Strip(F(80), cuts, 1, placements("B", 20, 4) + placements("C", 16, 4))
+    assert sum(c.across * c.along * c.count for c in cuts) > 40 * laid.depth
+    plan = replace(made_for(FACTS).plans["throw"].fabrics["moss"], strips=(laid,))
+    told = _strip(plan, laid, 1)
+    assert "holds 20 **B** and 16 **C**, fitted together by their outlines" in told
+    assert "From edge to edge, **B** measures 10 in" in told and "each" not in told
 
 
 def test_stabiliser_is_bought_cut_and_torn_away() -> None:

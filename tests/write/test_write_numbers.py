@@ -155,12 +155,36 @@ def long_runs(made: Made) -> set[tuple[Fraction, Fraction]]:
         thread = made.plans[key].thread
         for length in (thread.piecing, thread.applique, thread.quilting, thread.binding):
             found.add((round_up(length, YARD) / YARD, round_up(length, METRE) / METRE))
-        lines = [Fraction(q.length) for q in draft.quilting]
+        lines = [told(Fraction(q.length)) for q in draft.quilting if q.length]
         around = sum(draft.motifs[p.motif].perimeter for p in draft.placements)
-        for length in (*lines, sum(lines), Fraction(around)):
-            quarter = max(Fraction(1, 4), round_near(length / YARD, Fraction(1, 4)))
-            found.add((quarter, round_near(length / METRE, Fraction(1, 10))))
+        found |= {*lines, told(Fraction(around))}
+        found.add((sum(y for y, _ in lines), sum(m for _, m in lines)))
     return found
+
+
+def told(length: Fraction) -> tuple[Fraction, Fraction]:
+    """Return a run of stitching in quarter yards and tenths of a metre, at least one."""
+    quarter = max(Fraction(1, 4), round_near(length / YARD, Fraction(1, 4)))
+    return quarter, max(Fraction(1, 10), round_near(length / METRE, Fraction(1, 10)))
+
+
+@every_case
+def test_every_total_is_the_sum_of_the_rows_above_it(name: str) -> None:
+    """In each unit that is printed, whatever the rows were rounded to."""
+    for key, table in tables(manual(name)).items():
+        above: list[tuple[str, ...]] = []
+        for row in table.rows:
+            if row.kind == "total":
+                for column, cell in enumerate(row.cells):
+                    rows = [figures(cells[column]) for cells in above if figures(cells[column])]
+                    total = figures(cell)
+                    assert not total or total == [sum(c) for c in zip(*rows, strict=True)], key
+            above = [*above, row.cells] if row.kind == "body" else []
+
+
+def figures(cell: str) -> list[Fraction]:
+    """Return the numbers of a cell: `2 1/4 yd (2.1 m)` is 2 1/4 and 2.1."""
+    return [parse_number(n) for n in re.findall(r"\d+ \d+/\d+|\d+/\d+|\d+\.\d+|\d+", cell)]
 
 
 BOBBIN = (Fraction(64), Fraction(59))

@@ -131,6 +131,8 @@ def made(
             Fraction(9, 2),
             Fraction(1000, 254),
             Fraction(5, 2),
+            squaring=Fraction(0),
+            mis_cut=Fraction(0),
         ),
         {"": Place("samphire/pattern.yaml")},
     )

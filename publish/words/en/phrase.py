@@ -129,11 +129,20 @@ def to_buy(yards: Fraction, metres: Fraction) -> str:
     return f"{yards_text(yards)} ({metres_text(metres)})"
 
 
-def run(length: float) -> str:
-    """Return a long run of stitching, given in inches, to the nearest quarter yard."""
-    quarter = max(YARD / 4, round_near(Fraction(length), YARD / 4))
-    metres = max(Fraction(1, 10), Fraction(length) / _METRE)
-    return f"{yards_text(quarter)} ({decimal_text(metres, 1)} m)"
+def run(*lengths: float) -> str:
+    """Return a long run of stitching, given in inches, to the nearest quarter yard.
+
+    Of several runs it is the sum of what is told of each, so that a total is the sum of
+    the rows above it, in yards and in metres.
+    """
+    yards = sum((_near(n, YARD / 4) for n in lengths), Fraction(0))
+    metres = sum((_near(n, _METRE / 10) for n in lengths), Fraction(0)) / _METRE
+    return f"{yards_text(yards)} ({decimal_text(metres, 1)} m)"
+
+
+def _near(length: float, step: Fraction) -> Fraction:
+    """Return the multiple of a step nearest to a length, at least one."""
+    return max(step, round_near(Fraction(length), step))
 
 
 def stitch(length: Fraction) -> str:
