@@ -78,6 +78,31 @@ class Language:
         except LookupError as missing:
             raise LookupError(f"{message}{'.' * bool(part)}{part}: {missing}") from missing
 
+    def sentences(self, message: str, values: Values) -> tuple[str, ...]:
+        """Return which whole sentences a message chooses by its values, by their keys.
+
+        Sizes whose values choose different sentences cannot be told in one.
+        """
+        if message not in self.sources:
+            return ()
+        entry = self._entry(message)
+        patterns = [entry.value, *(a.value for a in entry.attributes)]
+        return tuple(
+            self._named(self._kind(choice, values))
+            for pattern in patterns
+            if pattern is not None
+            for choice in _choices(pattern)
+            if any(_is_sentence(v.value) for v in choice.variants)
+        )
+
+    def _kind(self, choice: ast.SelectExpression, values: Values) -> ast.Variant:
+        assert isinstance(choice.selector, ast.VariableReference)
+        return self._variant(choice, _value(choice.selector.id.name, values))
+
+    @staticmethod
+    def _named(variant: ast.Variant) -> str:
+        return variant.key.name if isinstance(variant.key, ast.Identifier) else variant.key.value
+
     def text(self, message: str, values: Values | None = None, part: str = "") -> str:
         """Return a message, or its part, as one string."""
         return text(self.say(message, values or {}, part))
@@ -173,33 +198,54 @@ class Language:
         name = selector.id.name
         value = _value(name, values)
         if not isinstance(value, BySize):
-            yield from self._spans(self._variant(choice, value), values)
+            yield from self._spans(self._variant(choice, value).value, values)
             return
-        variants = [self._variant(choice, v) for _, v in value.items]
+        variants = [self._variant(choice, v).value for _, v in value.items]
         if all(variant is variants[0] for variant in variants):
             yield from self._spans(variants[0], values)
             return
         said = [
             (
-                text(tuple(self._spans(self._variant(choice, v), _only(values, titles, name, v)))),
+                text(
+                    tuple(
+                        self._spans(self._variant(choice, v).value, _only(values, titles, name, v))
+                    )
+                ),
                 titles,
             )
             for titles, v in value.items
         ]
         yield Span(self._side_by_side(said), value, name)
 
-    def _variant(self, choice: ast.SelectExpression, value: Value) -> ast.Pattern:
+    def _variant(self, choice: ast.SelectExpression, value: Value) -> ast.Variant:
         """Return the variant for a value: by its number, its plural category or its key."""
         keys = [value.key] if isinstance(value, Word) else []
         if isinstance(value, Count):
             keys = [str(value.number), self.grammar.category(value.number)]
-        for key in keys:
-            for variant in choice.variants:
-                mine = variant.key
-                name = mine.name if isinstance(mine, ast.Identifier) else mine.value
-                if name == key:
-                    return variant.value
-        return next(v.value for v in choice.variants if v.default)
+        named = {self._named(v): v for v in choice.variants}
+        return next(
+            (named[key] for key in keys if key in named),
+            next(v for v in choice.variants if v.default),
+        )
+
+
+def _choices(pattern: ast.Pattern) -> Iterator[ast.SelectExpression]:
+    """Yield every choice that a pattern makes, those inside a choice too."""
+    for element in pattern.elements:
+        if isinstance(element, ast.Placeable) and isinstance(
+            element.expression, ast.SelectExpression
+        ):
+            yield element.expression
+            for variant in element.expression.variants:
+                yield from _choices(variant.value)
+
+
+def _is_sentence(pattern: ast.Pattern) -> bool:
+    """Return whether a variant ends a sentence: it cannot stand in the middle of a list."""
+    return any(
+        isinstance(e, ast.TextElement) and (". " in f"{e.value} " or ".\n" in e.value)
+        for e in pattern.elements
+    )
 
 
 def _value(name: str, values: Values) -> Value:

@@ -161,9 +161,33 @@ class Teller:
                 for size, moments in made.items()
                 if (found := [m for m in moments if m.operation.step == step])
             }
-            for number, sizes in enumerate(_forms(mine)):
+            for number, sizes in enumerate(self._forms(mine)):
                 key = step if number == 0 else slug(step, *sizes)
                 yield self._told(key, {size: mine[size] for size in sizes})
+
+    def _forms(self, step: Step) -> list[list[str]]:
+        """Return the sizes in groups in which each operation is told by one message, with the
+        same sentences of it."""
+        forms: list[tuple[dict[str, object], list[str]]] = []
+        for size, moments in step.items():
+            said = {m.operation.key: self._form(m) for m in moments}
+            for known, sizes in forms:
+                shared = said.keys() & known.keys()
+                if shared and all(said[k] == known[k] for k in shared):
+                    known.update(said)
+                    sizes.append(size)
+                    break
+            else:
+                forms.append((said, [size]))
+        return [sizes for _, sizes in forms]
+
+    def _form(self, moment: Moment) -> object:
+        """Return what two sizes must have alike to be told in one step: the message, and the
+        sentences that it chooses."""
+        says = moment.operation.says
+        if isinstance(moment.operation, Trusted):
+            return says
+        return says, self.speak.sentences(says, moment.operation.values(moment))
 
     def _told(self, key: str, moments: Step) -> Told:
         sizes = tuple(moments)
@@ -200,22 +224,6 @@ class Teller:
         caption = self.speak.text(said, values, "caption")
         return figure(asked.kind, size if asked.sized else None, caption, asked.name,
                       **dict(asked.values))  # fmt: skip
-
-
-def _forms(step: Step) -> list[list[str]]:
-    """Return the sizes in groups in which each operation is told by one message."""
-    forms: list[tuple[dict[str, str], list[str]]] = []
-    for size, moments in step.items():
-        said = {m.operation.key: m.operation.says for m in moments}
-        for known, sizes in forms:
-            shared = said.keys() & known.keys()
-            if shared and all(said[k] == known[k] for k in shared):
-                known.update(said)
-                sizes.append(size)
-                break
-        else:
-            forms.append((said, [size]))
-    return [sizes for _, sizes in forms]
 
 
 def _steps_of(moments: Sequence[Moment]) -> list[str]:
