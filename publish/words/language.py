@@ -88,16 +88,15 @@ class Language:
         entry = self._entry(message)
         patterns = [entry.value, *(a.value for a in entry.attributes)]
         return tuple(
-            self._named(self._kind(choice, values))
+            self._named(self._variant(choice, values[choice.selector.id.name]))
             for pattern in patterns
             if pattern is not None
             for choice in _choices(pattern)
-            if any(_is_sentence(v.value) for v in choice.variants)
+            # what the teller adds of all sizes together is the same for each of them
+            if isinstance(choice.selector, ast.VariableReference)
+            and choice.selector.id.name in values
+            and any(_is_sentence(v.value) for v in choice.variants)
         )
-
-    def _kind(self, choice: ast.SelectExpression, values: Values) -> ast.Variant:
-        assert isinstance(choice.selector, ast.VariableReference)
-        return self._variant(choice, _value(choice.selector.id.name, values))
 
     @staticmethod
     def _named(variant: ast.Variant) -> str:
