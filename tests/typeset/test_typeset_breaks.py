@@ -11,7 +11,7 @@ import pytest
 from finished import Book, read_back
 
 from publish.model.book import LETTER
-from publish.model.words import Bullets, Paragraph, Section, Step, Steps
+from publish.model.words import Bullets, Paragraph, Row, Section, Step, Steps, Table
 from publish.typeset import typeset
 
 LENGTHS = tuple(range(14, 27))
@@ -29,8 +29,8 @@ def care(name: str) -> tuple[Steps, Bullets]:
 
 
 def printed(layout: str) -> Book:
-    """Set each length thrice: by itself, with a part of one step and a list after it, and
-    with a part that begins with a paragraph."""
+    """Set each length four times: by itself, and with a part after it: one step and a list,
+    one that begins with a paragraph, one that begins with a table."""
     sections = []
     for many in LENGTHS:
         for name in (f"{many} alone", f"{many} led"):
@@ -44,6 +44,17 @@ def printed(layout: str) -> Book:
         text = f"Begin {many} here. {'Fold it along the thread. ' * 12} End {many} here."
         told = (Paragraph(text), steps(2, f"{many} after"))
         sections.append(Section(f"q-{many}", f"Told {many}", told, parent=f"s-{many}-met"))
+        blocks = (steps(many, f"{many} listed"),)
+        sections.append(Section(f"s-{many}-listed", f"{many} listed", blocks, new_page=True))
+        rows = (Row((f"Piece {n} of {many} steps", "1 in")) for n in range(1, 31))
+        sections.append(
+            Section(
+                f"t-{many}",
+                f"Cut {many}",
+                (Table(f"t{many}", "Pieces", ("Piece", "Cut size"), tuple(rows)),),
+                parent=f"s-{many}-listed",
+            )
+        )
     manual = replace(bulrush.manual(), sections=tuple(sections))
     artwork = bulrush_drawn.artwork(LETTER)
     edition, _ = typeset(bulrush.pattern(layout=layout), manual, artwork, LETTER)
@@ -70,6 +81,8 @@ def test_a_part_takes_nothing_before_it_to_the_next_page(layout: str) -> None:
         part = set(pages(book, f"Sign for {many}, done.", f" for {many}, done. Dry it"))
         assert len(part) == 1, f"after {many} steps one step and its list are torn apart"
         fresh += part.pop() > last
+        top = [pages(book, f"Piece {n} of {many} steps") for n in (1, 2, 3, 4)]
+        assert top[0] == top[1] == top[2] == top[3], f"after {many} steps a table is left behind"
         ends = [pages(book, f"{word} {many} here.") for word in ("Begin", "End")]
         assert ends[0] == ends[1], f"after {many} steps the first words of a part are torn apart"
     assert 0 < fresh < len(LENGTHS), "some parts begin on a page, some go on to the next"
