@@ -13,6 +13,7 @@ from publish.draw.canvas import Canvas
 from publish.draw.cloth import batting, fabric, sheet
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.letters import about, set_number, text_width, wrap
+from publish.draw.piecing import ground_of, laid_size, margins
 from publish.draw.style import HEAD, LABEL, LEADER, SOFT, STEP_WIDTH, Stroke
 from publish.draw.top import paint_motifs, paint_patches
 from publish.draw.words import plain_size
@@ -30,8 +31,14 @@ ROOM = 2.52
 
 
 def top_size(context: Context, spec: FigureSpec) -> tuple[Fraction, Fraction]:
-    """Return the top's width and height before quilting, seam allowances included."""
-    size, seam = context.size(spec), context.pattern.sewing.seam
+    """Return the top's width and height before quilting: with the seam beyond its edges, on a
+    pillow the one that closes the cover; a ground that is trimmed later still has its spare."""
+    size, draft, seam = context.size(spec), context.draft(spec), context.pattern.sewing.seam
+    if size.pillow is not None:
+        seam = size.pillow.seam
+        if size.block_count == 1 and not size.layers and draft.placements:
+            ground = ground_of(draft, "")
+            return laid_size(ground, margins(context, draft, ground, trimmed=False))
     return size.width + 2 * seam, size.height + 2 * seam
 
 

@@ -116,6 +116,15 @@ class FabricPlan:
     def gap(self) -> Fraction:
         return self.length + self.squaring - self.bound
 
+    def lies(self, piece: Piece) -> tuple[Fraction, Fraction]:
+        """Return a piece's two sides as it lies in the strip that it is first cut from: across
+        the fabric, then along it."""
+        cuts = (cut for strip in self.strips for cut in strip.cuts if cut.letter == piece.letter)
+        first = next(cuts, None)
+        if first is not None and first.along == piece.width:
+            return piece.length, piece.width
+        return piece.width, piece.length
+
 
 @dataclass(frozen=True)
 class BackingPlan:

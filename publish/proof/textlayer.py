@@ -76,12 +76,15 @@ def _finished(printed: Printed, key: str, plan: CutPlan) -> Iterator[tuple[str, 
 
 def _counts(printed: Printed, size: str, plan: CutPlan, text: str) -> Iterator[Note]:
     """Yield a note for each piece whose number does not stand behind its size in the table."""
-    for piece in plan.pieces if printed.manual is not None else ():
+    if printed.manual is None:
+        return
+    lying = [(f.lies(p), p) for f in plan.fabrics.values() for p in f.pieces]
+    for (across, along), piece in lying:
         if piece.template or piece.shape != "rectangle":
             continue
-        sides = pattern_for(piece.width, "in").pattern
-        if piece.width != piece.length:
-            sides += rf"{_GAP}×{_GAP}" + pattern_for(piece.length, "in").pattern
+        sides = pattern_for(across, "in").pattern
+        if across != along:
+            sides += rf"{_GAP}×{_GAP}" + pattern_for(along, "in").pattern
         counted = rf"{sides}{_GAP}\([^)]*\)(?:{_GAP}square)?{_GAP}{piece.count}(?!\d)"
         if not re.search(counted, text):
             yield error(

@@ -156,18 +156,8 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
     from_ = listed([f"{counted(n, 'strip')} {measure(d)} deep" for d, n in strips.items()])
     if plan.precut is not None:
         from_ = source(plan.precut, piece.letter)
-    cut = rectangle(*_lies(piece, plan))
+    cut = rectangle(*plan.lies(piece))
     return f"**{piece.letter}**", name, cut, str(piece.count), capital(from_) or "–"
-
-
-def _lies(piece: Piece, plan: FabricPlan) -> tuple[Fraction, Fraction]:
-    """Return a piece's two sides as it lies in the strip that it is first cut from: across
-    the fabric, then along it."""
-    for strip in plan.strips:
-        for cut in strip.cuts:
-            if cut.letter == piece.letter and cut.along == piece.width != piece.length:
-                return piece.length, piece.width
-    return piece.width, piece.length
 
 
 def _strip(plan: FabricPlan, strip: Strip, at: int, long: Container[str] = ()) -> str:

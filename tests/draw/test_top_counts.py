@@ -1,5 +1,6 @@
 """What is drawn is what the draft holds: patches, motifs, rows, strips, layers, lines."""
 
+from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
@@ -10,6 +11,7 @@ from top_figures import CONTEXT, elements, figure, filled, rings, texts
 from top_samples import DRAFTS, PATTERN, SIZES
 
 from publish.draw.borders import split
+from publish.draw.layers import top_size
 from publish.draw.piecing import ground_of, holds, laid_size, margins, piece_for
 from publish.draw.rows import row_units
 from publish.draw.style import PAPER, wrong_side
@@ -142,6 +144,16 @@ def test_a_border_has_four_strips_round_what_is_done(size: str, index: int, inne
 def test_layers_show_the_backing_wrong_side_up() -> None:
     for key in ("layers-mini", "sandwich-mini"):
         assert filled(figure(key).svg, wrong_side(CONTEXT.colour("mist")))
+
+
+def test_the_top_of_a_pillow_is_shown_as_it_is_before_quilting() -> None:
+    """A bare ground is trimmed later: 17 in finished, twice 1/2 in to close the cover and 1 in
+    to trim. A border ends in the seam that closes it: 20 in finished and twice 1/2 in."""
+    pillow = SIZES["pillow"]
+    assert top_size(CONTEXT, FigureSpec("l", "layers", "pillow")) == (19, 19)
+    bordered = replace(SIZES["mini"], pillow=pillow.pillow)
+    context = replace(CONTEXT, sizes={**SIZES, "mini": bordered})
+    assert top_size(context, FigureSpec("l", "layers", "mini")) == (21, 21)
 
 
 @pytest.mark.parametrize("size", SIZES)

@@ -14,7 +14,7 @@ import pikepdf
 import pytest
 from printing import SHEET, WHOLE, edition, findings, page_svg, pdf_of, sheet_svg, text
 from reedmace import draft, pattern
-from reedmace_case import codes, only
+from reedmace_case import codes, manual, only, plan
 from shapely.geometry.base import BaseGeometry
 
 from publish.model.figure import Artwork, Sheet
@@ -186,6 +186,28 @@ def test_numbers_in_the_text_layer() -> None:
     note = only(findings(pdf_of([page_svg("".join(lines))], ()), (), "booklet-letter"), "P878")
     assert note.what == "3/4 yd, what to buy of moss, is not in booklet-letter"
     assert codes(findings(pdf_of([page_svg(lines[0])]), ())) == [], "templates carry no tables"
+
+
+@pytest.mark.parametrize("slip", [None, *range(6)])
+def test_a_count_stands_behind_its_size_as_the_piece_lies(slip: int | None) -> None:
+    """Sizes are given across the fabric, then along it: a border lies turned in its strip."""
+    rows = [
+        "B 17 1/2 in (44.5 cm) square {}",
+        "A 15 1/2 in (39.4 cm) square {}",
+        "C 16 1/2 in × 2 1/2 in (41.9 cm × 6.4 cm) {}",
+        "D 20 1/2 in × 2 1/2 in (52.1 cm × 6.4 cm) {}",
+        "E 28 in (71.1 cm) square {}",
+        "F 40 in × 2 1/4 in (101.6 cm × 5.7 cm) {}",
+    ]
+    counts = [1, 1, 2, 2, 1, 3]
+    if slip is not None:
+        counts[slip] += 1
+    lines = [*map(str.format, rows, counts), *NUMBERS, "20 in, 90 in"]
+    page = "".join(text(words, 40, 100 + 30 * at) for at, words in enumerate(lines))
+    book = edition(pdf_of([page_svg(page)], ()), (), "booklet-letter")
+    made = ({"mini": draft()}, Artwork({}, {}), book, {"mini": plan()}, manual())
+    missing = [n for n in measure(pattern(), *made) if "how many" in n.what]
+    assert len(missing) == (slip is not None)
 
 
 @pytest.mark.parametrize(

@@ -202,7 +202,7 @@ def test_the_file_says_what_it_is(book: Book) -> None:
     assert str(info["/Author"]) == "Hollow Fen Studio"
     assert "/CreationDate" not in info and "/ModDate" not in info
     root = book.objects.Root
-    assert str(root.Lang) == "en-GB"  # ISO 14289-1, 7.2
+    assert str(root.Lang) == "en-CA"  # ISO 14289-1, 7.2; "colour", and "batting"
     assert bool(root.MarkInfo.Marked)  # ISO 14289-1, 6.2
     assert bool(root.ViewerPreferences.DisplayDocTitle)  # ISO 14289-1, 7.1
     assert b"pdfuaid:part" in root.Metadata.read_bytes()  # ISO 14289-1, clause 5
