@@ -30,7 +30,7 @@ MARGIN = {"left": 0.34, "right": 0.95, "top": 0.3, "bottom": 0.34}
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw the finished top with its binding, its appliqué and its quilting."""
     size = context.size(spec)
-    if spec.key == context.manual.cover.figure.key and COVER in context.pictures:
+    if COVER in context.pictures and spec.key == context.manual.cover.figure.key:
         return _pictured(context, spec, context.pictures[COVER])
     measured = spec.get("dimensions", "no") == "yes"
     room = MEASURED if measured else PLAIN

@@ -19,13 +19,13 @@ import pytest
 from publish.deliver.impose import (
     HALVES,
     SPREADS,
-    THICKNESS,
     Stock,
     creep_of,
     filled,
     impose,
     spreads,
 )
+from publish.model.trade import PAPER_THICKNESS
 
 LETTER, A4 = (612.0, 792.0), (210 / 25.4 * 72, 297 / 25.4 * 72)
 CLOSE = 0.05
@@ -232,7 +232,7 @@ def test_pages_that_are_not_there_are_refused(pages: list[int]) -> None:
 
 
 def test_what_was_done_is_said_in_words() -> None:
-    made = impose(numbered(8, A4), HALVES["a4"], thickness=THICKNESS)
+    made = impose(numbered(8, A4), HALVES["a4"], thickness=PAPER_THICKNESS)
     assert made.said == (
         "2 sheets of A4, both sides, turned on the short edge, folded and stapled in the fold. "
         "Pages are reduced to 70.7 %. "

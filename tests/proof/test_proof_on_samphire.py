@@ -42,7 +42,8 @@ def printed(work: Work) -> tuple[Artwork, Edition]:
 
 
 def checked(work: Work, **changes: Any) -> tuple[Note, ...]:
-    parts = {n: changes.get(n, getattr(work, n)) for n in ("sizes", "drafts", "plans", "manual")}
+    names = ("sizes", "drafts", "plans", "manual", "making")
+    parts = {n: changes.get(n, getattr(work, n)) for n in names}
     return proof.check(work.pattern, **parts)
 
 
