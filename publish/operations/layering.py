@@ -12,7 +12,7 @@ from typing import ClassVar
 
 from publish.operations.borders import PRESSED, PressBorder
 from publish.operations.operation import Moment, Operation, Shown, chosen
-from publish.operations.parts import Layer, sheet
+from publish.operations.parts import Layer, Part, sheet
 from publish.operations.table import Table
 from publish.surd import Length as Exact
 from publish.units import inches_text
@@ -140,22 +140,25 @@ class LayerQuilt(Operation):
         layers = []
         pairs = ((self.batting, "batting", 1), (self.backing, "backing", 0))
         for key, name, at in pairs:
-            part = table.take(key, by=SewBacking if at == 0 else None)
-            reach = 2 * self.reach[at]
-            for side, own in ((part.width, top.width), (part.height, top.height)):
-                least = own.exact - 2 * self.allowance + reach
+            least = self._least(at, top)
+            part = _as_it_lies(table.take(key, by=SewBacking if at == 0 else None), least)
+            for side, asked in zip((part.width, part.height), least, strict=True):
                 table.need(
-                    not top.known or side.told >= least,
+                    not top.known or side.told >= asked,
                     f"{name} that reaches past every edge",
                     part=part,
-                    expected=inches_text(least),
+                    expected=inches_text(asked),
                     received=inches_text(side.told),
                 )
             layers.append(Layer(name, part.width, part.height))
         table.put(replace(top, key=self.quilt, layers=tuple(layers)).without(READY))
 
     def values(self, moment: Moment) -> Values:
-        backing, batting = (moment.before(key) for key in (self.backing, self.batting))
+        top = moment.before(self.top)
+        backing, batting = (
+            _as_it_lies(moment.before(key), self._least(at, top))
+            for at, key in enumerate((self.backing, self.batting))
+        )
         return chosen(
             {
                 "letter": Letter(self.letter),
@@ -164,8 +167,22 @@ class LayerQuilt(Operation):
             }
         )
 
+    def _least(self, at: int, top: Part) -> tuple[Exact, Exact]:
+        """Return the width and height that a layer must have to reach past every edge."""
+        more = 2 * self.reach[at] - 2 * self.allowance
+        return top.width.exact + more, top.height.exact + more
+
     def figure(self, moment: Moment) -> Shown | None:
         return Shown("layers")
+
+
+def _as_it_lies(layer: Part, least: tuple[Exact, Exact]) -> Part:
+    """Return a layer turned by a quarter where only so it reaches past every edge: a backing
+    in one piece may be cut with its length across the cloth."""
+    wide, high = layer.width.told, layer.height.told
+    reaches = wide >= least[0] and high >= least[1]
+    turned = high >= least[0] and wide >= least[1]
+    return layer.sized(layer.height, layer.width) if turned and not reaches else layer
 
 
 @dataclass(frozen=True, kw_only=True)
