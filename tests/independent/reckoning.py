@@ -141,10 +141,15 @@ def units(pattern, numbers, key):
     size, top, seam = numbers["sizes"][key], reckon(pattern, key), length(numbers["seam"])
     sides = {side for _, side in top.placed}
     pillow = "pillow" in pattern["sizes"][key]
+    # At the edge of a ground that waits for its motif lies half the margin that is trimmed off.
+    margin = length(pattern.get("sewing", {}).get("ground_margin", "1 in")) / 2
+    edges = (0, 1, 2) if any(b.get("motif") for b in pattern["blocks"].values()) else (0,)
+    grown = [float(2 * seam + margin * n) for n in edges]
     for unit in size["units"]:
         for name in ("width", "height"):
             more = value(unit["before"][name]) - value(unit["after"][name])
-            if abs(more - 2 * float(seam)) > CLOSE and not (pillow and more > 2 * float(seam)):
+            known = any(abs(more - wanted) <= CLOSE for wanted in grown)
+            if not known and not (pillow and more > 2 * float(seam)):
                 yield f"{unit['kind']}: {name} grows by {more}"
         after = sorted(value(unit["after"][k]) for k in ("width", "height"))
         whole = unit["kind"].startswith("block ") and unit["name"] == "block"
