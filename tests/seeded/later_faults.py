@@ -44,7 +44,7 @@ YAML: tuple[tuple[str, tuple[str, str], str], ...] = (
     ("a border is as narrow as a seam",
      ("{width: 2 in, fabric: sandbar}", "{width: 1/4 in, fabric: sandbar}"), "G203"),
     ("a size in inches spelled out", inserted("The mini is 24 inches wide."), "P861"),
-    ("a size with a fraction in one sign", inserted("Trim to 16⅝ in."), "P861"),
+    ("a size with a fraction in one sign", inserted("Trim to 15⅜ in."), "P861"),
     ("a step lays down the wrong backing", step(
         '{step: quilting-layer, text: "Lay the backing **K** wrong side up, smooth the batting '
         'over it and centre the top. Baste the layers."}'), "P804"),
@@ -71,7 +71,7 @@ PLAN: tuple[tuple[str, Change, str], ...] = (
      lambda s: s.part("mini", "batting", package="king 120 × 124 in"), "P807"),
     ("joins are fewer than strips ask", lambda s: s.part("throw", "binding", joins=3), "P843"),
     ("the thread for the motif is nothing",
-     lambda s: s.part("throw", "thread", applique=f("0")), "P861"),
+     lambda s: s.part("throw", "thread", applique=f("0"), motifs={}), "P861"),
     ("the sleeve is of another fabric", lambda s: s.piece("mini", "N", fabric="linen"), "P815"),
 )  # fmt: skip
 
@@ -109,7 +109,7 @@ DRAFT: tuple[tuple[str, Change, str], ...] = (
     ("an edge is half as long", lambda s: motif(s, "throw", perimeter=lambda m: m.perimeter / 2),
      "P817"),
     ("motifs are laid in the wrong row", lambda s: s.draft("throw", placements=tuple(
-        replace(p, row=0) for p in s.drafts["throw"].placements)), "P818"),
+        replace(p, row=0, home=None) for p in s.drafts["throw"].placements)), "P818"),
     ("the wedge has another angle", lambda s: motif(s, "mini", wedge_angle=lambda m: 60.0),
      "P817"),
     ("a border is of the backing's fabric", lambda s: patch(

@@ -151,9 +151,8 @@ FAULTS: tuple[tuple[str, Change, str], ...] = (
     ("a font is not in the file", edited(_plain_font), "P872"),
     ("the template has no page", unlisted, "P879"),
     ("a cut size is set wrongly", reset(lambda s: s.words(
-        "2 1/2 in × 16 1/2 in (6.4 cm × 41.9 cm)", "2 1/2 in × 17 1/2 in (6.4 cm × 44.5 cm)")
-        .words("16 1/2 in × 2 1/2 in (41.9 cm × 6.4 cm)",
-               "17 1/2 in × 2 1/2 in (44.5 cm × 6.4 cm)")), "P870"),
+        "16 1/2 in × 2 1/2 in (41.9 cm × 6.4 cm)",
+        "17 1/2 in × 2 1/2 in (44.5 cm × 6.4 cm)")), "P870"),
     ("a length to buy is set wrongly", reset(lambda s: s.words(
         "7/8 yd (0.80 m)", "3/8 yd (0.40 m)")), "P870"),
     ("the count in the cutting table is set wrongly", reset(lambda s: s.words(

@@ -107,7 +107,7 @@ FAULTS: tuple[tuple[str, Change, str], ...] = (
     ("the materials tell a smaller batting", lambda s: s.words(
         "70 in (177.8 cm) square", "64 in (162.6 cm) square", "materials"), "P807"),
     ("the back cover tells less of a fabric", lambda s: s.back(materials=tuple(
-        m.replace("Throw 2 1/2 yd (2.30 m)", "Throw 1 1/2 yd (1.40 m)")
+        m.replace("Throw 2 1/2 yd (2.30 m)", "Throw 2 1/8 yd (2.00 m)")
         for m in s.manual.back.materials)), "P861"),
     ("the cutting table counts too few", lambda s: s.words("18", "16", "cutting-throw", times=1),
      "P806"),
@@ -115,7 +115,7 @@ FAULTS: tuple[tuple[str, Change, str], ...] = (
      lambda s: s.words("10 in (25.4 cm) square", "10 1/2 in (25.4 cm) square", "cutting-throw"),
      "P806"),
     ("the cutting table tells another size in both units", lambda s: s.words(
-        "2 1/2 in × 16 1/2 in (6.4 cm × 41.9 cm)", "2 1/2 in × 16 in (6.4 cm × 40.6 cm)",
+        "16 1/2 in × 2 1/2 in (41.9 cm × 6.4 cm)", "16 in × 2 1/2 in (40.6 cm × 6.4 cm)",
         "cutting-mini"), "P806"),
     ("a piece is missing from the cutting table", lambda s: s.rows("cutting-mini", "**F**"),
      "P806"),
