@@ -59,6 +59,6 @@ def start_of(width: Length, height: Length) -> Start:
     for opening in OPENINGS:
         if long >= opening + 2 * RUN:
             return Start("corner", "joined", RUN, opening, TAIL, long != short)
-    loose = min(RUN, Fraction(int(long), 4))
+    loose = min(RUN, Fraction(int(float(long)), 4))
     return Start("middle", "tucked", long / 2, Fraction(0), loose, long != short,
                  min(TUCKED, loose))  # fmt: skip

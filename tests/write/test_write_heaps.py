@@ -14,12 +14,12 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
+from rehearsed import write
 from helpers import DRAWING
 
 from publish import cut, draft, grade, read
 from publish.model.words import Steps
 from publish.read import SMALLEST
-from publish.write import write
 
 HEAD = """
 title: Osier heap
