@@ -96,6 +96,7 @@ class RemovePaper(Operation):
 
     def carry_out(self, table: Table) -> None:
         top = table.take(self.top)
+        table.need(top.is_(PRESSED), "the last seam pressed", by=PressBorder, part=top)
         table.need(bool(top.paper), "paper to remove", part=top)
         table.put(replace(top, paper=frozenset()))
 

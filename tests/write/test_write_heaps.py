@@ -14,8 +14,8 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-from rehearsed import write
 from helpers import DRAWING
+from rehearsed import write
 
 from publish import cut, draft, grade, read
 from publish.model.words import Steps
