@@ -6,7 +6,7 @@ source. They know nothing of the program but the texts.
 
 import re
 
-from space.told import LENGTH
+from space.told import LENGTH, WORDS
 
 NOUNS = (
     "strip",
@@ -38,19 +38,7 @@ NOUNS = (
     "packet",
     "character",
 )
-COUNTS = (
-    "two",
-    "three",
-    "four",
-    "five",
-    "six",
-    "seven",
-    "eight",
-    "nine",
-    "ten",
-    "eleven",
-    "twelve",
-)
+COUNTS = WORDS[2:]
 
 
 def seen(case, pattern, kinds=None, flags=re.IGNORECASE):
