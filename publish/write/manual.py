@@ -18,24 +18,19 @@ from publish.notes import Note
 from publish.operations.rehearsal import Making
 from publish.words.en.phrase import rectangle
 from publish.write import (
-    applique,
     assembling,
     before,
     care,
     cautions,
     colour,
     cutting,
-    folding,
     foundation,
-    fusible,
     glossary,
-    marking,
     materials,
+    motifs,
     overview,
     piecing,
     pillow,
-    placing,
-    prepared,
     pressing_plan,
     quilting,
     rounds,
@@ -91,13 +86,11 @@ def _sections(book: Book) -> tuple[Section, ...]:
         *piecing.sections(book),
         *foundation.sections(book),
         *pressing_plan.sections(book),
-        folding.section(book),
-        marking.section(book),
-        prepared.preparing(book),
-        placing.section(book),
-        applique.section(book),
-        prepared.sewing(book),
-        fusible.section(book),
+        *(
+            s
+            for name in motifs.CHAPTERS
+            for s in tell.chapter(book, name, motifs.asked(book, name))
+        ),
         *assembling.sections(book),
         *tell.chapter(book, "borders", rounds.asked(book)),
         *tell.chapter(book, "quilting", quilting.asked(book)),

@@ -59,7 +59,7 @@ def sewn(name: str) -> Sewn:
         assert found is not None
         sizes[key], drafts[key] = size, found
     plans, _ = cut.cut(pattern, sizes, drafts)
-    return of(pattern, sizes, drafts, plans)
+    return of(pattern, sizes, dict(cut.construct(pattern, sizes, drafts, plans)), plans)
 
 
 MITRED = (BorderSpec(Fraction(1), "sand", "mitred"), BorderSpec(Fraction(4), "sand", "mitred"))
