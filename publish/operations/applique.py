@@ -13,7 +13,7 @@ from typing import ClassVar
 from publish.operations.handwork import Handwork
 from publish.operations.operation import Moment, Operation, Shown
 from publish.operations.parts import Part
-from publish.operations.placing import LONG, ROWS, BasteArms, BasteMotif
+from publish.operations.placing import FUSED, LONG, ROWS, BasteArms, BasteMotif
 from publish.operations.table import Table
 from publish.surd import Length as Exact
 from publish.words.values import Length, Value, Values, Word
@@ -207,6 +207,8 @@ class PinStabiliser(Handwork):
     tools: ClassVar[tuple[str, ...]] = ("pins",)
 
     def worked(self, table: Table, part: Part) -> Part:
+        held = LONG in part.basting or part.is_(FUSED)
+        table.need(held, "the motif held on its ground", by=BasteMotif, part=part)
         return replace(part, paper=part.paper | {STABILISED})
 
     def values(self, moment: Moment) -> Values:

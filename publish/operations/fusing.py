@@ -14,14 +14,13 @@ from publish.operations.applique import PRESSED, SEWN, STABILISED, PinStabiliser
 from publish.operations.handwork import Handwork, motif_heap
 from publish.operations.operation import Moment, Operation, Shown
 from publish.operations.parts import Part, measured, sheet
-from publish.operations.placing import ALIGNED, AlignMotif
+from publish.operations.placing import ALIGNED, FUSED, AlignMotif
 from publish.operations.table import Table
 from publish.surd import Length as Exact
 from publish.words.values import Count, Length, Stitch, Value, Values, Word, said
 
 WEB, JOINED, ROUGH, CUT_OUT = "web", "its lengths taped together", "cut around", "cut out of web"
 BACKING = "web paper"
-FUSED = "fused to its ground"
 
 
 def traced(motif: str) -> str:
@@ -149,12 +148,12 @@ class FuseCloth(Operation):
     stretch: bool
     """Whether every motif lies on one stretch of cloth."""
 
-    message: ClassVar[str] = "fuse-cloth"
+    message: ClassVar[str] = "fuse-fabric"
     tools: ClassVar[tuple[str, ...]] = ("iron", "fusible web")
 
     @property
     def says(self) -> str:
-        return "fuse-stretch" if self.stretch else "fuse-cloth"
+        return "fuse-stretch" if self.stretch else "fuse-fabric"
 
     def carry_out(self, table: Table) -> None:
         for pair in self.pairs:

@@ -19,6 +19,7 @@ from publish.words.values import Length, Letter, Value, Values, Word
 
 CREASED = "its guide lines creased"
 LAID, ALIGNED = "its motif centred", "its motif turned to its creases"
+FUSED = "fused to its ground"
 ROWS, LONG = "basted but for its narrow arms", "long stitches"
 
 

@@ -11,7 +11,15 @@ from typing import ClassVar
 
 from publish.operations.flat import WHOLE, JoinTemplate
 from publish.operations.handwork import Handwork, motif_heap
-from publish.operations.marking import CREASED, LINES, CutTemplates, OpenMotif, template
+from publish.operations.marking import (
+    CREASED,
+    CUT,
+    LINES,
+    CutTemplates,
+    CutWedge,
+    OpenMotif,
+    template,
+)
 from publish.operations.operation import Moment, Operation
 from publish.operations.parts import Part
 from publish.operations.table import Table
@@ -72,7 +80,7 @@ class IronPaper(Handwork):
 
     message: ClassVar[str] = "iron-paper"
     tools: ClassVar[tuple[str, ...]] = ("iron", "freezer paper")
-    needs = ((CREASED, OpenMotif),)
+    needs = ((CUT, CutWedge), (CREASED, OpenMotif))
 
     def worked(self, table: Table, part: Part) -> Part:
         key = paper_shape(part.key.removeprefix(motif_heap("")))

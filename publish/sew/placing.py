@@ -13,7 +13,7 @@ from publish.model.draft import MotifShape
 from publish.model.pattern import Block
 from publish.operations.fusing import CUT_OUT, CutOut
 from publish.operations.handwork import laid_heap
-from publish.operations.marking import ALL_MARKED, CREASED, MarkWedges, OpenMotif
+from publish.operations.marking import ALL_MARKED, CREASED, CUT, CutWedge, MarkWedges, OpenMotif
 from publish.operations.operation import Operation, Where
 from publish.operations.placing import (
     AlignMotif,
@@ -53,7 +53,7 @@ def _done(motifs: Sequence[MotifAt]) -> tuple[tuple[str, type[Operation]], ...]:
         return ((CUT_OUT, CutOut),)
     if methods == {"prepared edge"}:
         return ((TURNED, PressEdge),)
-    return ((CREASED, OpenMotif), (ALL_MARKED, MarkWedges))
+    return ((CUT, CutWedge), (CREASED, OpenMotif), (ALL_MARKED, MarkWedges))
 
 
 def _crease(bench: Bench, chapter: str, block: BlockAt) -> None:

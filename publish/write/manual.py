@@ -86,11 +86,7 @@ def _sections(book: Book) -> tuple[Section, ...]:
         *piecing.sections(book),
         *foundation.sections(book),
         *pressing_plan.sections(book),
-        *(
-            s
-            for name in motifs.CHAPTERS
-            for s in tell.chapter(book, name, motifs.asked(book, name))
-        ),
+        *motifs.sections(book),
         *assembling.sections(book),
         *tell.chapter(book, "borders", rounds.asked(book)),
         *tell.chapter(book, "quilting", quilting.asked(book)),

@@ -7,10 +7,11 @@ Invariant: motifs come in the pattern's order.
 from __future__ import annotations
 
 from publish.model.pattern import Motif
+from publish.model.words import Section
 from publish.operations.folding import is_folded
 from publish.words.values import Values, Word
 from publish.write.context import Book
-from publish.write.tell import Asked
+from publish.write.tell import Asked, chapter
 
 CHAPTERS = (
     "folding",
@@ -45,9 +46,13 @@ def share(folds: int) -> str:
     return {4: "quarter", 6: "sixth", 8: "eighth", 12: "twelfth", 16: "sixteenth"}[folds]
 
 
-def asked(book: Book, chapter: str) -> Asked:
-    """Return how a chapter on motifs is told."""
-    fused = chapter == "fusing"
+def sections(book: Book) -> tuple[Section, ...]:
+    """Return every chapter on motifs, in reading order."""
+    return tuple(s for name in CHAPTERS for s in chapter(book, name, _asked(book, name)))
+
+
+def _asked(book: Book, name: str) -> Asked:
+    fused = name == "fusing"
     used = dict.fromkeys(b for k in book.keys for b in book.motif_blocks(k))
     mine = [b for b in used if (book.motif_of(b).method == "fusible") == fused]
     wholes = sum(not book.pieced(b) for b in mine)

@@ -47,7 +47,7 @@ rough-cut = Cut the web out about { $spare } outside the line.
 -cool = Let it cool flat.
 -hot = Fusing takes more heat than pressing. Work on a protected board in a well-ventilated room and let
     the fabric cool before you touch it.
-fuse-cloth = Lay the motif square { $squares } wrong side up, the web on it paper side up, and fuse as the
+fuse-fabric = Lay the motif square { $squares } wrong side up, the web on it paper side up, and fuse as the
     package of the web says. { -cool }
     .caution = { -hot }
 fuse-stretch = Lay the stretch of fabric { $squares } wrong side up and the web on it, paper side up, as its
