@@ -121,6 +121,10 @@ class AlignMotif(Handwork):
     needs = ((LAID, CentreMotif),)
     leaves = ALIGNED
 
+    @property
+    def says(self) -> str:
+        return "align-motif" if self.name is None else "align-motif-named"
+
     def values(self, moment: Moment) -> Values:
         return chosen(
             {
@@ -128,7 +132,6 @@ class AlignMotif(Handwork):
                 "creases": Word("folds" if self.folded else "creases"),
                 "clear": Length(self.clear),
                 "then": Word("basted" if self.basted else "fused"),
-                "named": Word("no" if self.name is None else "yes"),
                 "motif": self.name,
             }
         )

@@ -57,10 +57,21 @@ crease-ground = Fold { $ground ->
 centre-motif = Lay the ground right side up, and the motif right side up on it. Put a pin through both
     centres, and lower the motif.
     .right = The pin stands upright.
-align-motif = { $named ->
-        [yes] **{ CAPITAL($motif) }.**{ " " }
-       *[no] { "" }
-    }{ $guides ->
+align-motif = { -align }
+    .right = The ground shows evenly all around. Once the block is trimmed and sewn, the points lie
+        inside its edge by { $clear }.
+    .caption = { $then ->
+        [fused] The motif centred on its guide lines.
+       *[basted] The motif centred and basted.
+    }
+align-motif-named = { "" }**{ CAPITAL($motif) }.** { -align }
+    .right = The ground shows evenly all around. Once the block is trimmed and sewn, the points lie
+        inside its edge by { $clear }.
+    .caption = { $then ->
+        [fused] The motif centred on its guide lines.
+       *[basted] The motif centred and basted.
+    }
+-align = { $guides ->
         [both] Bring its straight { -creases } onto the creases in half and its diagonal { -creases } onto
             the diagonal creases.
         [half] Bring its straight { -creases } onto the creases in half.
@@ -70,12 +81,6 @@ align-motif = { $named ->
         [fused] Turn it until it lies evenly between the creases, as in the picture.
        *[none] Turn it until its { -creases } lie evenly between the creases, as in the picture.
     } Smooth it outward from the centre and pin each arm along its middle.
-    .right = The ground shows evenly all around. Once the block is trimmed and sewn, the points lie
-        inside its edge by { $clear }.
-    .caption = { $then ->
-        [fused] The motif centred on its guide lines.
-       *[basted] The motif centred and basted.
-    }
 -creases = { $creases ->
     [folds] folds
    *[creases] creases
