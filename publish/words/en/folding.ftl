@@ -32,13 +32,13 @@ chapter-folding = Folding the fabric
 prepare-square = { -whose }Take the motif square { $letter } of { $fabric }: { $square }. Press it with a
     hot, dry iron and lay it wrong side up.
     .right = It is flat, and its threads run parallel to its edges.
-    .tip = Starch the length of fabric before you cut the square: damp and heat can skew a cut one,
-        and steam takes the starch out.
+    .tip = Starch the length of fabric before you cut: damp and heat skew a cut square, and steam
+        takes starch out.
     .caption = The motif square, wrong side up.
 
 fold-half = Fold the square in half, right side out, edges matched. Smooth toward the fold and press.
-    .right = You have { $layers }, and the fold follows a thread. Raw edges need only match
-        roughly; folds must match exactly.
+    .right = You have { $layers }, and the fold follows a thread. From here on folds must match
+        exactly.
     .caption = Folded in half: { $layers }.
 fold-quarter = Fold in half the other way, matching the first fold to itself, and press. The corner
     without a raw edge is the centre of the motif.
@@ -76,11 +76,11 @@ fold-again = Fold the wedge in half once more, from the centre, one folded edge 
 -folded-up = Folded into { $folds }: the single fold, the multiple folds, the open edges and the centre.
 
 mark-centre = Mark the centre with a pencil dot.
-    .right = The edge you have just made is the **single fold**. The other folded edge{ $grain ->
+    .right = The new edge is the **single fold**. The other folded edge{ $grain ->
             [straight] , on the straight grain,
             [bias] , on the bias,
            *[off-grain] { "" }
-        } has the earlier folds: the **multiple folds**. They meet at the **centre**.
+        } holds the **multiple folds**. They meet at the **centre**.
     .tip = { $thick ->
         [yes] { CAPITAL($layers) } are as many as scissors cut cleanly: choose a fine, closely
             woven cotton and press every fold hard.
@@ -96,7 +96,7 @@ chapter-marking-and-cutting-the-motif = Marking and cutting the motif
 print-templates = { -whose }Print the wedge template{ $kinds ->
         [one] { -your-size }
        *[other] { " " }of each{ -your-size }
-    } twice and cut both papers along their two fold edges, right to the centre.
+    } twice and cut both papers along their fold edges, right to the centre.
 cut-templates = { $start ->
     [here] { "" }
    *[before] { -whose }
@@ -109,8 +109,7 @@ align-template = Lay the larger on the wedge, printed side up: { $end ->
         [open] its narrow end at
        *[point] its point on
     } the centre, *single fold* on the single fold, *multiple folds* on the multiple folds. Pin it.
-    .right = Both straight edges of the paper lie exactly on the folds. Fabric shows beyond it along
-        the open edges.
+    .right = Its straight edges lie exactly on the folds; fabric shows beyond the open edge.
     .tip = { $turns ->
         [yes] If your folds lie the other way around, turn the fabric over, not the paper.
        *[no] { "" }
@@ -119,20 +118,19 @@ align-template = Lay the larger on the wedge, printed side up: { $end ->
 mark-cut-line = Draw around the paper in light dashes with a fabric marker: the **cut line**. Do not
     mark the folds.
     .right = The dashed line runs from fold to fold, never along one.
-    .tip = Chalk or a white pencil suits most fabrics. Test on a scrap: the mark must survive the
-        iron and wash out.
+    .tip = Use chalk or a white pencil, and test it: it must survive the iron and wash out.
 mark-finished-line = Lay the smaller paper in the same place and draw around it in a solid line:
     the **finished line**, on which the edge is folded.
     .right = The lines run { $under } apart: that strip is the turn-under.
-    .tip = Keep both papers whole for the next motif.
+    .tip = Keep both papers whole.
     .caption = Finished line solid, cut line dashed.
 
 baste-wedge = Baste through all { $layers } with a contrasting thread, { $inside } inside the
     finished line; where an arm is too narrow for two rows, once along its middle. Baste once
     through the part that is cut away. Leave long ends without knots.
     .right = The layers do not slide when you rub them.
-    .tip = By machine, use the longest stitch, from the point outward: a hot iron closes the holes
-        later. Baste every motif the same way.
+    .tip = Or use the longest machine stitch, from the point outward: a hot iron closes the holes
+        later.
     .caption = The marked wedge, basted through every layer.
 cut-wedge = Cut the dashed line through all { $layers }: larger sharp scissors for the long
     edges, small scissors for { $fine ->
@@ -146,8 +144,8 @@ cut-wedge = Cut the dashed line through all { $layers }: larger sharp scissors f
        *[outer] { -outer }
     }. Turn the fabric, not your wrist.
     .right = Turned over, the wedge looks the same.
-    .tip = Cross a fold at the drawn angle. Cut square to the fold, the edge opens smooth; at any
-        other angle it opens to a point.
+    .tip = Cross a fold at the drawn angle: square to it, the edge opens smooth; at any other angle
+        it opens to a point.
     .caution = Do not cut along a fold{ $whole ->
         [yes] : the uncut folds hold the motif together.
        *[no] { " " }where the paper touched it.
@@ -155,13 +153,13 @@ cut-wedge = Cut the dashed line through all { $layers }: larger sharp scissors f
     .caption = Where to start, and which way to cut.
 -outer = the outer edge from the multiple folds to the single fold
 
-open-motif = Remove the basting. Open the motif one fold at a time on a flat surface without
-    pulling, and smooth it from the centre.{ $pieces ->
+open-motif = Remove the basting. Open the motif one fold at a time without pulling, and smooth it
+    from the centre.{ $pieces ->
         [one] { "" }
        *[other] { " " }It comes away in { $pieces } pieces: keep them in their places.
     } Do not iron it: you need the creases, and heat can set the marks.
     .right = The motif lies flat, all { $wedges } alike.
-    .tip = Save the scraps for testing a marker, a stitch or the iron.
+    .tip = Save the scraps for tests.
     .caption = Opening the motif.
 mark-wedges = Only the top wedge is marked. On the other { $wedges }, turn the same width under all
     along, or draw around the smaller paper on each, printed side down on every second wedge.

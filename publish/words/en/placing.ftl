@@ -58,15 +58,15 @@ centre-motif = Lay the ground right side up, and the motif right side up on it. 
     centres, and lower the motif.
     .right = The pin stands upright.
 align-motif = { -align }
-    .right = The ground shows evenly all around. Once the block is trimmed and sewn, the points lie
-        inside its edge by { $clear }.
+    .right = The ground shows evenly. In the finished block the points lie inside its edge by
+        { $clear }.
     .caption = { $then ->
         [fused] The motif centred on its guide lines.
        *[basted] The motif centred and basted.
     }
 align-motif-named = { "" }**{ CAPITAL($motif) }.** { -align }
-    .right = The ground shows evenly all around. Once the block is trimmed and sewn, the points lie
-        inside its edge by { $clear }.
+    .right = The ground shows evenly. In the finished block the points lie inside its edge by
+        { $clear }.
     .caption = { $then ->
         [fused] The motif centred on its guide lines.
        *[basted] The motif centred and basted.
@@ -86,10 +86,10 @@ align-motif-named = { "" }**{ CAPITAL($motif) }.** { -align }
    *[creases] creases
 }
 -one-fold = Bring the fold that runs straight through its centre onto the
-baste-motif = Baste the motif to the ground with long stitches in a contrasting thread, from the centre
-    out along every arm, { $inside } inside the { $edge ->
+baste-motif = Baste with long stitches in a contrasting thread, from the centre out along every arm,
+    { $inside } inside the { $edge ->
         [pressed] pressed edge
-       *[raw] raw edge, clear of what you will turn under
-    }. Take the pins out as you pass them.
-    .right = Lifted by one corner, the ground hangs flat and the motif does not shift.
+       *[raw] raw edge
+    }. Remove the pins as you pass them.
+    .right = Lift the ground by a corner: the motif does not shift.
 baste-arms = Baste narrow arms once, along their middle.
