@@ -34,12 +34,6 @@ def laid_heap(block: str) -> str:
     return f"laid {block}"
 
 
-def block_heap(block: str, place: str = "") -> str:
-    """Return what the blocks of a key are called once they are done; `place` is that of one
-    that is trimmed unlike the others."""
-    return f"block {block} {place}".rstrip()
-
-
 @dataclass(frozen=True, kw_only=True)
 class Handwork(Operation):
     """Work that is done to every part of some heaps."""

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from publish.operations.applique import PRESSED, PressBlock, TearStabiliser
-from publish.operations.handwork import Handwork, block_heap, laid_heap
+from publish.operations.handwork import Handwork, laid_heap
 from publish.operations.operation import Moment, Operation, Shown
 from publish.operations.parts import Part, measured
 from publish.operations.table import Table
@@ -37,35 +37,53 @@ class CutGroundAway(Handwork):
         return {"inside": Length(self.inside)}
 
 
+@dataclass(frozen=True)
+class Done:
+    """Blocks that end alike: what they are called then, how many, and what they measure."""
+
+    block: str
+    key: str
+    count: int
+    width: Exact | None = None
+    height: Exact | None = None
+    """Both None for what is left large."""
+
+
 @dataclass(frozen=True, kw_only=True)
 class _Finish(Operation):
     """The end of the work on blocks that carry a motif."""
 
-    blocks: tuple[tuple[str, int], ...]
-    """Keys of blocks and how many of each."""
+    done: tuple[Done, ...]
     away: bool
     """Whether the ground had to be looked to."""
 
-    def taken(self, table: Table, block: str, count: int) -> Part:
-        """Take blocks whose motif is sewn on, pressed and without stabilizer."""
-        part = table.take(laid_heap(block), count)
+    def carry_out(self, table: Table) -> None:
+        for one in self.done:
+            part = table.take(laid_heap(one.block), one.count)
+            self._ready(table, part)
+            part = replace(part, key=one.key, state=frozenset({"pressed"}), basting=frozenset())
+            if one.width is not None and one.height is not None:
+                _large_enough(table, part, one.width, one.height)
+                part = part.sized(measured(one.width), measured(one.height))
+            table.put(part, one.count)
+
+    def _ready(self, table: Table, part: Part) -> None:
+        """Ask that the motif is sewn on, pressed, and without stabilizer."""
         table.need(part.is_(PRESSED), PRESSED, by=PressBlock, part=part)
         table.need(not part.paper, "its stabilizer torn away", by=TearStabiliser, part=part)
         away = part.is_(AWAY) or not self.away
         table.need(away, AWAY, by=CutGroundAway, part=part)
-        return replace(part, state=frozenset({"pressed"}), basting=frozenset())
 
-    def cut(self, table: Table, part: Part, key: str, width: Exact, height: Exact) -> Part:
-        """Return a block trimmed to a width and height, which it must have had."""
-        for side, asked in ((part.width, width), (part.height, height)):
-            table.need(
-                not part.known or side.told >= asked,
-                "a ground that is large enough to trim",
-                part=part,
-                expected=inches_text(asked),
-                received=inches_text(side.told),
-            )
-        return replace(part.sized(measured(width), measured(height)), key=key)
+
+def _large_enough(table: Table, part: Part, width: Exact, height: Exact) -> None:
+    for side, asked in ((part.width, width), (part.height, height)):
+        table.need(
+            side.told >= asked,
+            "a ground that is large enough to trim",
+            part=part,
+            expected=inches_text(asked),
+            received=inches_text(side.told),
+        )
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -78,26 +96,11 @@ class TrimBlocks(_Finish):
     message: ClassVar[str] = "trim-blocks"
     tools: ClassVar[tuple[str, ...]] = ("rotary cutter", "ruler")
 
-    def carry_out(self, table: Table) -> None:
-        for block, count in self.blocks:
-            part = self.taken(table, block, count)
-            table.put(self.cut(table, part, block_heap(block), self.side, self.side), count)
-
     def values(self, moment: Moment) -> Values:
         return {"size": Rectangle(self.side, self.side)}
 
     def figure(self, moment: Moment) -> Shown | None:
         return Shown("trim", (("block", self.shown),))
-
-
-@dataclass(frozen=True)
-class EdgeBlock:
-    """A block of a pillow in its place, with what it is trimmed to."""
-
-    block: str
-    place: str
-    width: Exact
-    height: Exact
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -108,17 +111,10 @@ class TrimAtEdge(_Finish):
     """Finished."""
     seam: Exact
     closing: Exact
-    each: tuple[EdgeBlock, ...]
     shown: str
 
     message: ClassVar[str] = "trim-at-edge"
     tools: ClassVar[tuple[str, ...]] = ("rotary cutter", "ruler", "marker")
-
-    def carry_out(self, table: Table) -> None:
-        parts = {block: self.taken(table, block, count) for block, count in self.blocks}
-        for one in self.each:
-            key = block_heap(one.block, one.place)
-            table.put(self.cut(table, parts[one.block], key, one.width, one.height))
 
     def values(self, moment: Moment) -> Values:
         return {
@@ -136,8 +132,3 @@ class LeaveLarge(_Finish):
     """Leave the block of a pillow as large as it was cut."""
 
     message: ClassVar[str] = "leave-large"
-
-    def carry_out(self, table: Table) -> None:
-        for block, count in self.blocks:
-            part = self.taken(table, block, count)
-            table.put(replace(part, key=block_heap(block)), count)

@@ -12,11 +12,12 @@ from dataclasses import replace
 
 from publish.model.cutplan import Piece
 from publish.operations.borders import PRESSED
-from publish.operations.handwork import block_heap, ground_heap
+from publish.operations.handwork import ground_heap
 from publish.operations.parts import Measure, Part, measured, sheet
 from publish.operations.trusted import Trusted
 from publish.sew.bench import Bench, heap
 from publish.sew.motifs import BlockAt, grounds, homes_of, laid, whole_unit
+from publish.sew.trimming import done
 from publish.surd import Length
 
 LATER = ("border", "backing", "binding", "pillow", "sleeve")
@@ -58,10 +59,7 @@ def assemble(bench: Bench) -> None:
             gone[heap(block.ground)] += block.count
     cut = ((heap(p), count) for p in inner for _, count in _cut(bench, p))
     takes = [(key, left) for key, count in cut if (left := count - gone[key])]
-    done = {f"{block_heap(block.key)} " for block in blocks}
-    for part, count in bench.table.heaps.items():
-        if any(f"{part.key} ".startswith(key) for key in done):
-            takes.append((part.key, count))
+    takes += [(one.key, one.count) for one in done(bench, blocks)]
     size = bench.size
     around = bench.seam if size.layers else bench.edge
     width, height = (measured(side + 2 * around) for side in (size.inner_width, size.inner_height))
