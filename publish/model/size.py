@@ -150,6 +150,12 @@ class Size:
             seams[-1:] = [self.pillow.seam] * bool(seams)
         return tuple(seams)
 
+    @property
+    def bare(self) -> bool:
+        """Return whether blocks lie at the edge of the top, with nothing round them."""
+        outer = self.sashing is not None and self.sashing.outer
+        return not self.layers and not outer and not self.on_point
+
     def turn(self, row: int, column: int) -> int:
         """Return how far a block is turned, in degrees clockwise."""
         return self.turns[row][column] if self.turns else 0

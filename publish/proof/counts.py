@@ -1,4 +1,4 @@
-"""Whether the numbers of pieces, strips, units and layers in the steps are the plan's.
+"""Whether the numbers of pieces, strips and units in the steps are the plan's.
 
 In: a case. Out: notes.
 Invariant: what the cutting steps take from their strips is what is cut; a step makes as
@@ -40,9 +40,6 @@ _EACH = re.compile(rf"({COUNT}) \*\*([A-Z]{{1,2}})\*\*")
 _NAMED = re.compile(rf"({COUNT})(?: [^\W\d]+){{0,3}}? \*\*([A-Z]{{1,2}})\*\*(?! and \*\*)")
 _LENGTHS = re.compile(rf"({COUNT}) lengths of \*\*([A-Z]{{1,2}})\*\*")
 _MAKE = re.compile(rf"\bMake ({COUNT})", re.IGNORECASE)
-_MOTIFS = re.compile(rf"({COUNT})(?: [\w-]+)? motifs\b", re.IGNORECASE)
-_LAYERS = re.compile(rf"\ball ({COUNT}) layers")
-_NEEDED = re.compile(rf"\bof which you need ({COUNT})", re.IGNORECASE)
 _DEPTH = re.compile(rf"Cut {COUNT} strips? ({NUMBER}) in\b")
 _BOUND = re.compile(rf"({COUNT}) strips (?=\d)", re.IGNORECASE)
 
@@ -119,7 +116,7 @@ def _pieces(case: Case, one: Told) -> Iterator[Note]:
 
 
 def _made(case: Case, one: Told) -> Iterator[Note]:
-    """Units, motifs and layers."""
+    """Units."""
     figure = one.step.figure
     kind = figure.get("unit") if figure is not None and figure.kind == "units" else ""
     for text, sizes in fragments(case, one.step.text, one.sizes):
@@ -131,26 +128,6 @@ def _made(case: Case, one: Told) -> Iterator[Note]:
         for count in _MAKE.findall(text):
             if wanted and number(count) not in wanted:
                 yield _note(case, one, f"units ({kind})", wanted, count)
-        for count in _NEEDED.findall(text):
-            needed = {n for k in sizes for n in _laid(case, k)}
-            if number(count) not in needed:
-                yield _note(case, one, "motif squares", needed, count)
-        laid = {n for k in sizes for n in _laid(case, k)}
-        for count in _MOTIFS.findall(text):
-            if number(count) > max(laid, default=0) or (
-                len(sizes) == 1 and "all" in text and number(count) not in laid
-            ):
-                yield _note(case, one, "motifs", laid, count)
-        folds = {m.folds for m in case.pattern.motifs.values()}
-        for count in _LAYERS.findall(text):
-            if folds and number(count) not in folds:
-                yield _note(case, one, "layers", folds, count)
-
-
-def _laid(case: Case, size: str) -> list[int]:
-    """Return how many motifs a size has, together and of each kind."""
-    kinds = Counter(p.motif for p in case.drafts[size].placements)
-    return [kinds.total(), *kinds.values()]
 
 
 def _note(case: Case, one: Told, what: str, wanted: set[int], count: str) -> Note:

@@ -1,7 +1,7 @@
 """Whether the work is told from beginning to end, in an order in which it can be done.
 
 In: a case. Out: notes.
-Invariant: what a size needs (by its finish, its seams, its motif's method and folds) has a
+Invariant: what a size needs (by its setting, its seams, its foundations) has a
 step that says how; of two operations that depend on each other, the first comes first.
 """
 
@@ -10,7 +10,6 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 
-from publish.model.pattern import Motif
 from publish.notes import Note, warning
 from publish.proof import joining, rows
 from publish.proof.case import Case, Code
@@ -38,35 +37,6 @@ def _finish(finish: str) -> Needed:
     return lambda case, key: case.sizes[key].finish == finish
 
 
-def _motif(case: Case, key: str) -> list[Motif]:
-    laid = {p.motif for p in case.drafts[key].placements}
-    return [m for k, m in case.pattern.motifs.items() if k in laid]
-
-
-def _folded(case: Case, key: str) -> bool:
-    turned = [m for m in _motif(case, key) if m.method != "fusible"]
-    return any(m.symmetry == "mirror" for m in turned)
-
-
-def _cornered(case: Case, key: str) -> bool:
-    turned = [m.key for m in _motif(case, key) if m.method == "needle-turn"]
-    return any(case.drafts[key].motifs[k].inside_corners for k in turned)
-
-
-def _pointed(case: Case, key: str) -> bool:
-    turned = [m.key for m in _motif(case, key) if m.method == "needle-turn"]
-    return any(case.drafts[key].motifs[k].tips for k in turned)
-
-
-def _open(case: Case, key: str) -> bool:
-    turned = [m.key for m in _motif(case, key) if m.method == "needle-turn"]
-    return any(case.drafts[key].motifs[k].holes for k in turned)
-
-
-def _traced(case: Case, key: str) -> bool:
-    return any(m.method == "needle-turn" and m.symmetry == "mirror" for m in _motif(case, key))
-
-
 def _papered(case: Case, key: str) -> bool:
     return bool(case.drafts[key].foundations)
 
@@ -76,17 +46,6 @@ def _paper_order(case: Case, key: str) -> bool:
 
 
 _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
-    ("cutting the folded wedge", _folded, r"\bcut along the (?:dashed )?(?:cut )?line|\bcut .{0,40}"
-     r"through all .{0,20}layers"),
-    ("opening the motif", _folded, r"\b(?:open|unfold) the motif"),
-    ("laying the motif on its ground", lambda c, k: bool(_motif(c, k)),
-     r"\bmotif\b[^.]{0,40} on top of it|\blay (?:the|each) (?:motif|shape)[^.]* on(?:to)? "
-     r"(?:the|its) (?:ground|block)"),
-    ("turning inside corners", _cornered, r"inside corner"),
-    ("turning points", _pointed, r"\b(?:at a|each|every|the) (?:point|tip)"),
-    ("turning the edges of openings", _open, r"\b(?:each|every) opening\b"),
-    ("drawing the finished line", _traced,
-     r"\bthis is the \*\*finished line|draw[^.]*finished line"),
     ("squaring the top on point", lambda c, k: c.sizes[k].on_point,
      r"\bstraighten each\b|\bmake the corners square\b|\bsquare up the top\b"),
     ("printing the foundations", _papered, r"\bprint the foundations?\b"),
@@ -101,12 +60,6 @@ _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
 )  # fmt: skip
 
 _ORDER = (
-    ("sewing the motif down", r"\bsweep the turn-under",
-     "trimming the block", r"\bTrim each block to\b"),
-    ("marking the wedge", r"\bDraw around the paper", "cutting the wedge",
-     r"\bcut along the dashed line through"),
-    ("basting the motif", r"^Baste the motif to the ground", "sewing the motif down",
-     r"\bsweep the turn-under"),
     ("piecing", r"\bMake (?:\w+)\.", "sewing rows", r"\bsew (?:\w+ )?rows\b"),
 )  # fmt: skip
 """Pairs of operations, by how the booklet says them; the first must not come after."""
@@ -124,25 +77,12 @@ def check(case: Case) -> Iterator[Note]:
                     "P857", case.pattern.place("steps"), f"no step of the {key} is {name}",
                     help="reword the step that said so instead of removing it",
                 )  # fmt: skip
-        yield from _folds(case, key, text)
         for what in (*joining.untold(case, key, steps), *rows.untold(case, key, steps)):
             yield warning(
                 "P857", case.pattern.place("steps"), f"no step of the {key} {what}",
                 help="reword the step that said so instead of removing it",
             )  # fmt: skip
         yield from _order(case, key, steps)
-
-
-def _folds(case: Case, key: str, text: str) -> Iterator[Note]:
-    """Folding halves the wedge each time: two layers, four, eight; the last must be reached."""
-    turned = [m for m in _motif(case, key) if m.method != "fusible" and m.symmetry == "mirror"]
-    words = {4: "four", 6: "six", 8: "eight", 12: "twelve|12", 16: "16|sixteen"}
-    for folds in sorted({m.folds for m in turned}):
-        if not re.search(rf"\byou have (?:{words.get(folds, folds)}) layers", text, re.IGNORECASE):
-            yield warning(
-                "P857", case.pattern.place("steps"),
-                f"no step of the {key} folds the cloth to its {folds} layers",
-            )  # fmt: skip
 
 
 def _order(case: Case, key: str, steps: list[Told]) -> Iterator[Note]:

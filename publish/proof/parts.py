@@ -23,8 +23,8 @@ CODES = {
     "P830": Code(
         "A part is told at a size that it does not have",
         "the maker trims or cuts to it",
-        "`Trim each block to 19 1/2 in`, where the finished block is 18 in with 1/4 in seams",
-        "`Trim each block to 18 1/2 in`",
+        "`Trim the quilted front to 19 in`, where the cover is 18 in with 1/4 in seams",
+        "`Trim the quilted front to 18 1/2 in`",
     ),
 }
 
@@ -43,10 +43,6 @@ def _batting(case: Case, key: str) -> tuple[Length | None, ...]:
 def _backing(case: Case, key: str) -> tuple[Length | None, ...]:
     plan = case.plans[key].backing
     return () if plan is None else (plan.width, plan.height, plan.panel_width, plan.half)
-
-
-def _block(case: Case, key: str) -> tuple[Length | None, ...]:
-    return (case.sizes[key].block_side + 2 * case.seam,)
 
 
 def _cover(case: Case, key: str) -> tuple[Length | None, ...]:
@@ -72,11 +68,6 @@ def _overlap(case: Case, key: str) -> tuple[Length | None, ...]:
     return () if plan is None else (plan.overlap,)
 
 
-def _margin(case: Case, key: str) -> tuple[Length | None, ...]:
-    size = case.sizes[key]
-    return () if size.motif_span is None else ((size.block_side - size.motif_span) / 2,)
-
-
 def _strip(case: Case, key: str) -> tuple[Length | None, ...]:
     plan = case.plans[key].binding
     return () if plan is None else (plan.strip_width,)
@@ -99,13 +90,11 @@ def _panels(case: Case, key: str) -> tuple[Length | None, ...]:
 _PARTS: tuple[tuple[str, Lengths], ...] = (
     (r"\bsmooth the batting\b|\bbatting measures\b", _batting),
     (r"\bbacking measures\b", _backing),
-    (r"\btrim each block to\b", _block),
     (r"\btrim the quilted front to\b", _front),
     (r"\bcover measures\b", _cover),
     (r"\bquilt measures\b", _quilt),
     (r"\bput in the pillow form\b", _form),
     (r"\bhems overlap\b", _overlap),
-    (r"\bmotif will lie inside its edge\b", _margin),
     (r"\boverlap by the width of the strip\b", _strip),
     (r"\bsew them together along their long sides\b", _panels),
     (r"\bon one long edge of each, fold\b", _hem),

@@ -33,9 +33,7 @@ CODES = {
 
 _SPEAKS = re.compile(r"\b(?:in|on|as) (?:the|this|its|in the) (?:picture|figure|drawing|diagram)\b")
 _NEEDED = (
-    (re.compile(r"^Fold (?:the square|in half|once more|in thirds|the cloth)"), "how to fold"),
     (re.compile(r"\bLay out\b"), "how the parts lie"),
-    (re.compile(r"\btemplate\b.*\bLay it on the wedge", re.DOTALL), "how the template lies"),
     (re.compile(r"before the corner\b"), "how the corner is turned"),
 )
 """What needs to be seen: how steps begin or what they say, and what the figure shows."""

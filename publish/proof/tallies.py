@@ -1,4 +1,4 @@
-"""Whether blocks, rows, sizes, fabrics, layers and spools are counted rightly in words.
+"""Whether blocks, rows, sizes, fabrics and spools are counted rightly in words.
 
 In: a case. Out: notes.
 Invariant: a count with one of these nouns is the design's own, wherever the booklet says it.
@@ -39,7 +39,6 @@ _KINDS = re.compile(
 _TRIANGLES = re.compile(rf"\bthe ({COUNT}) (side|corner) triangles\b", re.IGNORECASE)
 _ROUND_OF = re.compile(rf", ({COUNT}) blocks \(", re.IGNORECASE)
 _ROWS = re.compile(rf"({COUNT}) rows of ({COUNT}) blocks\b", re.IGNORECASE)
-_LAYERS = re.compile(rf"\byou have ({COUNT}) layers\b", re.IGNORECASE)
 _SPOOL = re.compile(r"\bspools of (\d+) m\b")
 _POINTS = {"Points on each motif": "tips", "Inside corners on each motif": "inside_corners"}
 _SPOOLS = re.compile(rf"\((\d+) m\): ({COUNT}) spools?\b")
@@ -57,7 +56,6 @@ def check(case: Case) -> Iterator[Note]:
     for one in told(case):
         if len(one.sizes) == 1:
             yield from _laid_out(case, one)
-        yield from _layers(case, one)
     yield from _tables(case)
 
 
@@ -103,20 +101,6 @@ def _rounds(case: Case, one: Told, size: Size) -> Iterator[Note]:
     for count, blocks in zip(told_, right, strict=False):
         if number(count) != blocks:
             yield _note(case, one.where, "blocks of a round", blocks, count, one)
-
-
-def _layers(case: Case, one: Told) -> Iterator[Note]:
-    """Folding in half doubles the layers: two, four, eight."""
-    figure = one.step.figure
-    if figure is None or figure.kind != "fold":
-        return
-    motif = case.pattern.motifs.get(figure.get("motif"))
-    if motif is None or motif.folds & (motif.folds - 1):
-        return
-    stage = int(figure.get("stage", "0"))
-    for count in _LAYERS.findall(one.words):
-        if number(count) != 2**stage:
-            yield _note(case, one.where, "layers", 2**stage, count, one)
 
 
 def _tables(case: Case) -> Iterator[Note]:

@@ -15,7 +15,17 @@ from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note
 from publish.operations.rehearsal import Making, SizeMaking
-from publish.sew import binding, borders, finishing, piecing, quilting, sleeve
+from publish.sew import (
+    applique,
+    binding,
+    borders,
+    finishing,
+    folding,
+    fusing,
+    piecing,
+    quilting,
+    sleeve,
+)
 from publish.sew.bench import Bench
 from publish.sew.findings import CODES as CODES
 from publish.sew.findings import notes_on
@@ -23,6 +33,10 @@ from publish.sew.goals import goals_of
 
 CHAPTERS = (
     piecing.plan,
+    folding.plan,
+    applique.plan,
+    fusing.plan,
+    piecing.assemble,
     borders.plan,
     quilting.plan,
     binding.plan,

@@ -9,8 +9,7 @@ from __future__ import annotations
 
 from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Section
 from publish.write.context import Book
-from publish.write.folding import folded
-from publish.write.marking import flat
+from publish.write.motifs import flat, folded
 from publish.write.steps import figure
 from publish.write.tell import Asked
 

@@ -14,9 +14,9 @@ under three years); NDSU Extension CB111, Quilting for Fun, and a contest safety
 from __future__ import annotations
 
 from publish.model.words import Box, Section
-from publish.write.applique import by_method
 from publish.write.context import Book
 from publish.write.cutting_shapes import with_triangles
+from publish.write.motifs import by_method
 
 
 def section(book: Book) -> Section:

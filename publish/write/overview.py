@@ -7,10 +7,11 @@ Invariant: one column for each size; every figure in it is drafted or graded.
 from __future__ import annotations
 
 from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
+from publish.operations.folding import SEQUENCE
 from publish.words.en.phrase import capital, counted, listed, measure, number, rectangle, run
 from publish.write.context import Book
-from publish.write.folding import SEQUENCE, folded, share
 from publish.write.foundation import on_foundations
+from publish.write.motifs import folded, share
 from publish.write.steps import figure
 
 _INSIDE = "inside_corners"

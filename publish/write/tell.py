@@ -231,16 +231,14 @@ def _steps_of(moments: Sequence[Moment]) -> list[str]:
 
 
 def _merged(orders: Sequence[Sequence[str]]) -> list[str]:
-    """Return one order that agrees with each: what is new goes after what it follows."""
+    """Return one order that agrees with each: what is new goes right before what it is
+    followed by, so that an earlier order stays together."""
     found: list[str] = []
     for order in orders:
-        at = 0
-        for step in order:
-            if step in found:
-                at = found.index(step) + 1
-            else:
-                found.insert(at, step)
-                at += 1
+        for at, step in enumerate(order):
+            if step not in found:
+                after = (found.index(later) for later in order[at + 1 :] if later in found)
+                found.insert(next(after, len(found)), step)
     return found
 
 

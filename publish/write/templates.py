@@ -15,7 +15,7 @@ from publish.model.words import Block, FigureBlock, Paragraph, Section, Template
 from publish.units import INCH_IN_MM, decimal_text, inches_text
 from publish.words.en.phrase import capital, counted, measure, number
 from publish.write.context import Book
-from publish.write.folding import folded
+from publish.write.motifs import folded
 from publish.write.practice import SCALE_CM, SCALE_INCH
 from publish.write.steps import StepList, figure
 

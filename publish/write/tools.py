@@ -8,12 +8,10 @@ from __future__ import annotations
 
 from publish.model.words import Block, Bullets, Paragraph, Section
 from publish.units import inches_text
-from publish.write.applique import by_method
 from publish.write.context import Book
 from publish.write.cutting_shapes import with_triangles
-from publish.write.folding import folded
 from publish.write.foundation import on_foundations
-from publish.write.marking import flat
+from publish.write.motifs import by_method, flat, folded
 
 
 def section(book: Book) -> Section:

@@ -154,7 +154,7 @@ WORDS: tuple[tuple[str, Change, str], ...] = (
      "P830"),
     ("a spool of two is missing", said("two spools", "one spool", "materials"), "P840"),
     ("folding gives six layers of four", said("have four layers", "have six layers", "folding"),
-     "P840"),
+     "P808"),
     ("points are told wrongly", points, "P840"),
     ("the table tells eight blocks", said("Nine, three", "Eight, three", "what-you-will-make"),
      "P840"),
@@ -169,13 +169,13 @@ WORDS: tuple[tuple[str, Change, str], ...] = (
     ("the cover comes out smaller", said("17 in (43.2 cm)", "16 in (40.6 cm)", "pillow"), "P830"),
     ("blocks are trimmed large", said(
         "18 1/2 in (47.0 cm) square for the **Throw**",
-        "19 1/2 in (49.5 cm) square for the **Throw**", step="applique-trim"), "P830"),
+        "19 1/2 in (49.5 cm) square for the **Throw**", step="applique-trim"), "P809"),
     ("the quilt is trimmed small", said(
         "64 1/2 in (163.8 cm) square for the **Throw**",
         "64 in (162.6 cm) square for the **Throw**", step="binding-trim"), "P830"),
     ("the margin of the motif is larger", said(
         "1 1/4 in (3.2 cm) for the **Pillow** and **Throw**",
-        "1 1/2 in (3.8 cm) for the **Pillow** and **Throw**", step="placing-align"), "P830"),
+        "1 1/2 in (3.8 cm) for the **Pillow** and **Throw**", step="placing-align"), "P809"),
     ("tails overlap by more", said("the width of the strip: 2 1/4 in",
                                    "the width of the strip: 2 1/2 in", "binding"), "P830"),
     ("light and dark change places", said(
@@ -183,12 +183,12 @@ WORDS: tuple[tuple[str, Change, str], ...] = (
     ("the seam of the backing is a narrow one", said(
         "1/2 in (13 mm) seam", "1/4 in (6 mm) seam", step="quilting-backing-throw"), "P830"),
     ("a precut count is short", said("31, H and J", "21, H and J", "materials"), "P807"),
-    ("a motif too few is asked for", said("which you need nine", "which you need eight", "folding"),
-     "P808"),
+    ("the wrong square is folded", said("motif square **A**", "motif square **B**", "folding"),
+     "P804"),
     ("a seam is pressed to a fabric that is not there", said(
         "toward Sandbar", "toward Creek mist", step="piecing-half-ground"), "P810"),
-    ("millimetres turn into centimetres", said("1/8 in (3.2 mm) apart: that",
-                                               "1/8 in (3.2 cm) apart: that"), "P862"),
+    ("millimetres turn into centimetres", said("run 1/8 in (3.2 mm) apart",
+                                               "run 1/8 in (3.2 cm) apart"), "P862"),
     ("a strip is cut for another piece", said(
         "strip 17 1/2 in (44.5 cm)", "strip 15 1/2 in (39.4 cm)", "cutting-mini"), "P808"),
     ("the hem is folded twice as wide", said("fold 1/2 in (13 mm)", "fold 1 in (2.5 cm)", "pillow"),

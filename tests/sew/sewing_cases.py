@@ -6,6 +6,7 @@ In: the demos' files, `write_made`. Out: each by name: pattern, sizes, drafts, p
 from __future__ import annotations
 
 import sys
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
@@ -14,7 +15,7 @@ from pathlib import Path
 from publish import cut, draft, grade, read
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
-from publish.model.pattern import BorderSpec, Pattern
+from publish.model.pattern import BorderSpec, Motif, Pattern
 from publish.model.size import Size
 from publish.operations.operation import Operation
 from publish.operations.rehearsal import Making, SizeMaking, rehearse
@@ -24,6 +25,7 @@ from publish.sew import sew
 ROOT = Path(__file__).parents[2]
 sys.path.append(str(ROOT / "tests" / "write"))
 import write_made as w  # noqa: E402
+from write_material import facts  # noqa: E402
 
 DEMOS = ("samphire", "towpath", "millrace", "heronry")
 
@@ -47,7 +49,7 @@ def of(pattern: Pattern, sizes: dict[str, Size], drafts: dict[str, Draft],
 @cache
 def sewn(name: str) -> Sewn:
     if name in MADE:
-        made = w.made(MADE[name])
+        made = MADE[name]()
         return of(made.pattern, dict(made.sizes), dict(made.drafts), dict(made.plans))
     pattern, notes, _ = read.load(ROOT / "projects" / name)
     assert pattern is not None, notes
@@ -59,14 +61,26 @@ def sewn(name: str) -> Sewn:
         assert found is not None
         sizes[key], drafts[key] = size, found
     plans, _ = cut.cut(pattern, sizes, drafts)
-    return of(pattern, sizes, drafts, plans)
+    return of(pattern, sizes, dict(cut.construct(pattern, sizes, drafts, plans)), plans)
 
 
 MITRED = (BorderSpec(Fraction(1), "sand", "mitred"), BorderSpec(Fraction(4), "sand", "mitred"))
-MADE = {
-    "bias": replace(w.MINI, bias=True),
-    "mitred": replace(w.MINI, borders=MITRED),
-    "pillow": w.PILLOW,
+FOUR = replace(w.PILLOW, count=2, side=Fraction(17, 2), span=Fraction(6))
+TWO = (
+    Motif("star", "linen", 8, "mirror", "needle-turn", Fraction(1, 8)),
+    Motif("rush", "red", 12, "mirror", "prepared edge", Fraction(3, 16)),
+)
+BOTH = w.Wish("wall", "Wall", ("quartered", "other"), 2, Fraction(9), Fraction(7))
+MADE: dict[str, Callable[[], w.Made]] = {
+    "bias": lambda: w.made(replace(w.MINI, bias=True)),
+    "mitred": lambda: w.made(replace(w.MINI, borders=MITRED)),
+    "pillow": lambda: w.made(w.PILLOW),
+    "four on a pillow": lambda: w.made(FOUR),
+    "fused": lambda: w.made(w.MINI, method="fusible"),
+    "stabilised": facts,
+    "prepared, flat": lambda: w.made(w.MINI, symmetry="turning", method="prepared edge"),
+    "traced": lambda: w.made(w.THROW, folds=6, symmetry="turning"),
+    "two methods, pale over dark": lambda: w.made(BOTH, motifs=TWO),
 }
 CASES = (*DEMOS, *MADE)
 

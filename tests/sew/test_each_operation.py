@@ -14,7 +14,14 @@ from publish.operations.trusted import Trusted
 IN_TURN = ("turn-corner",)
 """Verbs that are repeated in one order and in no other."""
 
-FREE = {("sew-sleeve-bottom", "sew-label")}
+FREE = {
+    ("sew-sleeve-bottom", "sew-label"),
+    ("make-motifs", "cut-paper-shape"),
+    ("turn-points", "turn-corners"),
+    ("turn-points", "turn-curves"),
+    ("turn-corners", "turn-curves"),
+    ("turn-curves", "turn-openings"),
+}
 """Verbs that touch the same part and may be done in either order."""
 
 every_case = pytest.mark.parametrize("name", CASES)

@@ -7,11 +7,29 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 from babel import Locale
+from fluent.syntax import FluentParser, ast
 
-from publish.operations import binding, binding_strips, borders, layering, mitres, quilting, sleeve
+from publish.operations import (
+    applique,
+    binding,
+    binding_strips,
+    borders,
+    flat,
+    folding,
+    fusing,
+    layering,
+    marking,
+    mitres,
+    placing,
+    preparing,
+    quilting,
+    sleeve,
+    trimming,
+)
 from publish.operations.operation import Operation
 from publish.words import language
 from publish.words.en import category
@@ -30,7 +48,10 @@ from publish.words.values import (
     text,
 )
 
-TRADES = (binding, binding_strips, borders, layering, mitres, quilting, sleeve)
+TRADES = (
+    applique, binding, binding_strips, borders, flat, folding, fusing, layering, marking, mitres,
+    placing, preparing, quilting, sleeve, trimming,
+)  # fmt: skip
 
 
 def made(source: str) -> Language:
@@ -47,11 +68,24 @@ def test_every_message_can_be_read() -> None:
     ] == []
 
 
+def test_nothing_is_left_over_when_a_message_is_read() -> None:
+    """A line that begins with a sign of the syntax ends a message before its time."""
+    folder = Path(str(language().grammar.__file__)).parent
+    junk = [
+        f"{path.name}: {entry.content}"
+        for path in sorted(folder.glob("*.ftl"))
+        for entry in FluentParser().parse(path.read_text("utf-8")).body
+        if isinstance(entry, ast.Junk)
+    ]
+    assert junk == []
+
+
 def test_every_operation_has_its_message() -> None:
     speak = language()
     verbs = [
         kind for trade in TRADES for kind in vars(trade).values()
-        if isinstance(kind, type) and issubclass(kind, Operation) and kind is not Operation
+        if isinstance(kind, type) and issubclass(kind, Operation)
+        and kind.__module__ == trade.__name__ and not kind.__name__.startswith("_")
     ]  # fmt: skip
     lacking = [
         kind.__name__ for kind in verbs

@@ -13,7 +13,7 @@ from write_cases import made_for, manual, section, step, steps, strings, tables,
 
 from publish.model.pattern import BorderSpec, Colourway, QuiltingSpec
 from publish.model.words import FigureBlock, Steps
-from publish.write.placing import centre_seams
+from publish.sew.placing import centre_seams
 
 
 def test_bias_binding_is_made_from_its_square() -> None:

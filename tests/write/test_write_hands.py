@@ -110,7 +110,7 @@ def test_openings_that_bend_both_ways_are_turned_as_edges_are():
         found = booklet("a: {block: leaf, block_size: 12 in, motif_size: 10 in}", blocks=LEAF,
                         motifs=motif(wedge=wedge))  # fmt: skip
         told.append(plain(found.text("applique")))
-    assert "opening as you treat the outer edge" in told[0]
+    assert "opening as you turn the outer edge" in told[0]
     assert "opening as an inward curve" in told[1]
 
 

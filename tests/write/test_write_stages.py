@@ -147,7 +147,7 @@ def test_pillow_blocks_keep_the_closing_seam_at_the_edge(made: dict[str, Made]) 
     text = found_step(book, "applique-trim-four").text
     assert "11 in (27.9 cm) on every side" in text
     assert "1/4 in (6 mm) outside the line where a side meets another block" in text
-    assert "1/2 in (13 mm) outside it where a side is at the edge" in text
+    assert "1/2 in (13 mm) outside it at the edge of the cover" in text
     top = found_step(book, "assembling-top").right
     assert "23 in (58.4 cm) square" in top
     assert "23 in (58.4 cm) square for the **Four**" in found_step(book, "pillow-trim").text

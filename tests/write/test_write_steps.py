@@ -9,9 +9,9 @@ from fractions import Fraction
 import pytest
 from write_cases import made_for, manual, section, step, steps
 
+from publish.operations.folding import SEQUENCE
 from publish.units import inches_text
 from publish.write.context import Book
-from publish.write.folding import SEQUENCE
 from publish.write.sewn import piece_of, sewn_size
 from publish.write.tree import every, groups, level
 
@@ -23,7 +23,7 @@ def test_the_folds_of_each_way_multiply_to_its_layers() -> None:
         product = math.prod(doubles.get(fold, 1) for fold in sequence)
         product *= 3 ** (sequence.count("third"))
         assert product == folds
-        assert sequence.count("third") == sequence.count("last third")
+        assert sequence.count("third") == sequence.count("last-third")
 
 
 @pytest.mark.parametrize(
@@ -60,7 +60,9 @@ def test_each_size_has_its_own_square_to_fold() -> None:
     for plan in made_for("three sizes").plans.values():
         assert plan.motif_square is not None
         assert inches_text(plan.motif_square) in text
-    assert "nine" in text and "**Throw**" in text
+    assert "**Throw**" in text
+    others = step("three sizes", "marking-and-cutting-the-motif-make-8")
+    assert "nine motifs" in others.text and others.sizes == ("throw",)
 
 
 def test_work_comes_in_sewing_order() -> None:
