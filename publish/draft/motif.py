@@ -22,7 +22,7 @@ from publish.draft.corners import Corner, corners
 from publish.draft.curves import Points
 from publish.draft.drawing import Drawing, read_drawing
 from publish.draft.fill import cloth, polygons
-from publish.draft.limits import CHORD, SNAP
+from publish.draft.limits import CHORD, MAX_OPENED, SNAP
 from publish.draft.narrow import Search, narrowest
 from publish.draft.narrowpart import Narrow
 from publish.draft.outline import outline_cloth
@@ -95,6 +95,9 @@ def draft_motif(
     wedge, clipped, drawn = _cut_out(placed, motif)
     if wedge.is_empty:
         return None, (*notes, _no_wedge(source.place, motif))
+    points = shapely.count_coordinates(wedge) * motif.folds
+    if points > MAX_OPENED:
+        return None, (*notes, _too_many(source.place, points, size))
     scale = float(span) / 2 / half_span(wedge, motif.folds, motif.symmetry)
     wedge, drawn = (shapely.transform(g, lambda p: p * scale) for g in (wedge, drawn))
     whole = unfold(wedge, motif.folds, motif.symmetry)
@@ -249,6 +252,14 @@ def _no_wedge(place: Place, motif: Motif) -> Note:
         "D320", place, "nothing is drawn between the folds",
         expected=f"cloth within {wedge_angle(motif.folds):g} degrees of the first fold",
         help="check the marked centre and data-start",
+    )  # fmt: skip
+
+
+def _too_many(place: Place, points: int, size: str) -> Note:
+    return error(
+        "D302", place, f"the motif has more than {MAX_OPENED} points when it is opened",
+        received=f"{points} at size {size}",
+        help="simplify the drawing, or draw fewer points",
     )  # fmt: skip
 
 
