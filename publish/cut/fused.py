@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from shapely import affinity, convex_hull
+from shapely import affinity, convex_hull, count_coordinates
 from shapely.geometry import MultiPolygon, Polygon
 
 from publish.cut.fabric import Lettered
@@ -22,6 +22,11 @@ from publish.model.draft import Draft
 from publish.model.pattern import Motif, Pattern
 from publish.model.trade import WEB_APART
 from publish.units import round_up
+
+MANY = 4_000
+"""Points of an outline above which it is made coarser to be nested."""
+COARSER = 1 / 32
+"""Inches by which it may be: half of what the nesting itself lets pass."""
 
 
 @dataclass(frozen=True)
@@ -40,8 +45,15 @@ class Fused:
 
     @property
     def blank(self) -> Polygon:
-        """Return what the motif takes of web and cloth: its outline and half of `WEB_APART`."""
-        grown = self.outline.buffer(float(WEB_APART) / 2)
+        """Return what the motif takes of web and cloth: its outline and half of `WEB_APART`.
+
+        An outline with very many points is made coarser first, and the room round it wider
+        by as much.
+        """
+        outline, room = self.outline, float(WEB_APART) / 2
+        if count_coordinates(outline) > MANY:
+            outline, room = outline.simplify(COARSER), room + COARSER
+        grown = outline.buffer(room)
         return Polygon((grown if isinstance(grown, Polygon) else convex_hull(grown)).exterior)
 
     @property

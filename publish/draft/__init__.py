@@ -18,6 +18,7 @@ from publish.draft.homes import homes
 from publish.draft.makeable import makeable
 from publish.draft.motif import draft_motif
 from publish.draft.quilting import Top, quilt
+from publish.draft.repeat import Repeat
 from publish.draft.sewn import sewn
 from publish.draft.topmap import placements, seam_length, top_patches
 from publish.model.draft import Draft, MotifShape
@@ -45,7 +46,11 @@ def draft(pattern: Pattern, size: Size) -> tuple[Draft | None, tuple[Note, ...]]
     notes += more
     places = placements(pattern, size)
     wholes = {key: shape.whole for key, shape in motifs.items()}
-    lines, more = quilt(pattern, Top(size, wholes, places, patches))
+    repeats = {
+        key: Repeat(shape.folds, pattern.motifs[key].symmetry, float(shape.span))
+        for key, shape in motifs.items()
+    }
+    lines, more = quilt(pattern, Top(size, wholes, places, patches, repeats))
     notes += more
     return Draft(
         size=size.key,

@@ -78,9 +78,14 @@ def _picked(points: Points, turn: Points, arc: Points, whole: float, least: floa
     found: list[int] = []
     near = 1.5 * min(WINDOW, whole / 8)
     free = np.ones(len(points), dtype=bool)
-    for i in np.flatnonzero(turn >= least)[np.argsort(-turn[turn >= least], kind="stable")]:
+    sharp = np.flatnonzero(turn >= least)
+    sharp = sharp[np.argsort(-turn[sharp], kind="stable")]
+    laps = np.array([-whole, 0.0, whole])  # the way begins anew at the first point
+    firsts = np.searchsorted(arc, (arc[sharp, None] + laps) - near, "left")
+    stops = np.searchsorted(arc, (arc[sharp, None] + laps) + near, "right")
+    for i, low, high in zip(sharp.tolist(), firsts.tolist(), stops.tolist(), strict=True):
         if free[i]:
-            gaps = np.abs(arc - arc[i])
-            free &= np.minimum(gaps, whole - gaps) > near
-            found.append(int(i))
+            for first, stop in zip(low, high, strict=True):
+                free[first:stop] = False
+            found.append(i)
     return [Corner(float(points[i, 0]), float(points[i, 1]), 180 - float(turn[i])) for i in found]

@@ -16,7 +16,8 @@ from fractions import Fraction
 
 from publish.draft.likely import why_apart
 from publish.draft.motif import DraftedMotif
-from publish.draft.narrow import Narrow, narrow_places
+from publish.draft.narrow import narrow_places
+from publish.draft.narrowpart import Narrow
 from publish.draft.unfold import wedge_angle
 from publish.model.draft import MotifShape
 from publish.model.pattern import Motif, Pattern
@@ -239,7 +240,9 @@ def _once(
         x, y = in_wedge(x, y, case.shape.folds, case.motif.symmetry)
         if all(math.hypot(x - a, y - b) > near for a, b, _ in found):
             found.append((x, y, value))
-    return found[:AT_MOST]
+        if len(found) == AT_MOST:
+            break
+    return found
 
 
 def _width(place: Narrow) -> str:

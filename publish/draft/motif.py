@@ -16,15 +16,17 @@ from pathlib import Path
 import numpy as np
 import shapely
 from shapely.geometry import MultiPolygon, box
+from shapely.geometry.base import BaseGeometry
 
 from publish.draft.corners import Corner, corners
 from publish.draft.curves import Points
 from publish.draft.drawing import Drawing, read_drawing
 from publish.draft.fill import cloth, polygons
-from publish.draft.limits import CHORD, SNAP
-from publish.draft.narrow import Narrow, Search, narrowest
-from publish.draft.offset import offset
+from publish.draft.limits import CHORD, MAX_OPENED, SNAP
+from publish.draft.narrow import Search, narrowest
+from publish.draft.narrowpart import Narrow
 from publish.draft.outline import outline_cloth
+from publish.draft.repeat import Repeat
 from publish.draft.unfold import (
     fold_edges,
     half_span,
@@ -93,6 +95,9 @@ def draft_motif(
     wedge, clipped, drawn = _cut_out(placed, motif)
     if wedge.is_empty:
         return None, (*notes, _no_wedge(source.place, motif))
+    points = shapely.count_coordinates(wedge) * motif.folds
+    if points > MAX_OPENED:
+        return None, (*notes, _too_many(source.place, points, size))
     scale = float(span) / 2 / half_span(wedge, motif.folds, motif.symmetry)
     wedge, drawn = (shapely.transform(g, lambda p: p * scale) for g in (wedge, drawn))
     whole = unfold(wedge, motif.folds, motif.symmetry)
@@ -189,14 +194,15 @@ def _snapped(placed: MultiPolygon, motif: Motif, near: float) -> MultiPolygon:
 def _measured(motif: Motif, span: Fraction, whole: MultiPolygon) -> DraftedMotif:
     """Return everything that is measured on the opened motif."""
     side, folds = float(span), motif.folds
+    repeat = Repeat(folds, motif.symmetry, side)
     cut_line = whole
     if motif.turn_under > 0:
         room = float(motif.turn_under)
-        cut_line = polygons(offset(whole, room, CHORD / 4))
-    region = sector(folds, side)
+        cut_line = polygons(repeat.offset(whole, room, CHORD / 4))
+    region = repeat.region
     wedge = polygons(whole.intersection(region))
-    around = Search.of(polygons(box(-side, -side, side, side).difference(whole)), region)
-    within = Search.of(whole, region)
+    around = Search.of(polygons(_ground(repeat, side).difference(whole)), repeat)
+    within = Search.of(whole, repeat)
     neck = narrowest(within, 2 * side)
     assert neck is not None  # even a disc is narrow somewhere: at its own width
     slit = narrowest(around, side / 4)
@@ -225,6 +231,12 @@ def _measured(motif: Motif, span: Fraction, whole: MultiPolygon) -> DraftedMotif
     return DraftedMotif(shape, motif, neck, slit, tips, insides, within, around)
 
 
+def _ground(repeat: Repeat, side: float) -> BaseGeometry:
+    """Return more than enough ground round a motif: a square, made to repeat as it does."""
+    square = box(-side, -side, side, side)
+    return unfold(square.intersection(repeat.region), repeat.folds, repeat.symmetry)
+
+
 def _no_centre(place: Place, motif: Motif) -> Note:
     return error(
         "D320", place, "the wedge's centre and folds cannot be found in the drawing",
@@ -240,6 +252,14 @@ def _no_wedge(place: Place, motif: Motif) -> Note:
         "D320", place, "nothing is drawn between the folds",
         expected=f"cloth within {wedge_angle(motif.folds):g} degrees of the first fold",
         help="check the marked centre and data-start",
+    )  # fmt: skip
+
+
+def _too_many(place: Place, points: int, size: str) -> Note:
+    return error(
+        "D302", place, f"the motif has more than {MAX_OPENED} points when it is opened",
+        received=f"{points} at size {size}",
+        help="simplify the drawing, or draw fewer points",
     )  # fmt: skip
 
 

@@ -9,7 +9,6 @@ that the one before has smoothed. In one step every point would meet all its nei
 from __future__ import annotations
 
 import shapely
-from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from publish.draft.curves import quadrants
@@ -26,27 +25,31 @@ _STEP = FIRST / 8
 it closes the gaps between them while each still meets few others."""
 
 
-def offset(shape: BaseGeometry, distance: float, tolerance: float = CHORD) -> BaseGeometry:
+def offset(
+    shape: BaseGeometry, distance: float, tolerance: float = CHORD, dense: int = DENSE
+) -> BaseGeometry:
     """Return everything within a distance of a shape, or what is left of it that far in.
 
-    Round corners are within `tolerance` of round.
+    Round corners are within `tolerance` of round. `dense` is for a shape that is a share of
+    a larger one.
     """
     way, left, step = (1 if distance > 0 else -1), abs(distance), _STEP
-    while step < left and shapely.count_coordinates(shape) > DENSE:
+    while step < left and shapely.count_coordinates(shape) > dense:
         grown = shape.buffer(way * step, quad_segs=quadrants(step, tolerance / 2))
         shape = grown.simplify(tolerance / 8)  # seven steps at most before an inch
         left, step = left - step, 2 * step
     return shape.buffer(way * left, quad_segs=quadrants(left, tolerance))
 
 
-def smoothed(shape: Polygon) -> BaseGeometry:
+def smoothed(shape: BaseGeometry, dense: int = DENSE) -> BaseGeometry:
     """Return a copy of an outline with very many points, without the teeth of a torn one.
 
-    Whatever is narrower than twice `FIRST` may be missing from the copy.
+    Whatever is narrower than twice `FIRST` may be missing from the copy. No point of it
+    depends on anything farther away than four times `FIRST`.
     """
-    if shapely.count_coordinates(shape) <= DENSE:
+    if shapely.count_coordinates(shape) <= dense:
         return shape
-    closed = offset(shape, FIRST).simplify(CHORD)
-    opened = offset(closed, -2 * FIRST).simplify(CHORD)
-    found = offset(opened, FIRST).simplify(CHORD)
+    closed = offset(shape, FIRST, dense=dense).simplify(CHORD)
+    opened = offset(closed, -2 * FIRST, dense=dense).simplify(CHORD)
+    found = offset(opened, FIRST, dense=dense).simplify(CHORD)
     return shape if found.is_empty else found

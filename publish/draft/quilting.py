@@ -20,7 +20,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 import shapely
@@ -33,6 +33,7 @@ from publish.draft.fill import polygons
 from publish.draft.homes import Box, layer_boxes, rectangle
 from publish.draft.limits import CHORD, MAX_LINES
 from publish.draft.offset import DENSE, offset
+from publish.draft.repeat import Repeat
 from publish.draft.unfold import ray
 from publish.model.draft import Patch, Placement, QuiltingLines
 from publish.model.pattern import Pattern, QuiltingSpec
@@ -60,6 +61,8 @@ class Top:
     wholes: Mapping[str, MultiPolygon]
     placements: tuple[Placement, ...]
     patches: tuple[Patch, ...]
+    repeats: Mapping[str, Repeat] = field(default_factory=dict)
+    """How each of the motifs repeats that came of a folded wedge."""
 
     @property
     def frames(self) -> list[tuple[Box, Box]]:
@@ -93,6 +96,15 @@ class Top:
         return shapely.union_all([
             _at(wholes[p.motif], p) for p in self.placements if p.motif in wholes
         ])  # fmt: skip
+
+    def offset(
+        self, key: str, shape: BaseGeometry, distance: float, tolerance: float = CHORD
+    ) -> BaseGeometry:
+        """Return an offset of a motif, or of another offset of it."""
+        repeat = self.repeats.get(key)
+        if repeat is None:
+            return offset(shape, distance, tolerance)
+        return repeat.offset(shape, distance, tolerance)
 
 
 def _at(shape: BaseGeometry, place: Placement) -> BaseGeometry:
@@ -184,10 +196,10 @@ def _echoes(top: Top, ground: BaseGeometry, gap: float) -> BaseGeometry:
     found: list[BaseGeometry] = []
     base, done = dict(top.wholes), 0.0
     if any(shapely.count_coordinates(w) > DENSE for w in base.values()):
-        base, done = {k: offset(w, gap, CHORD / 4) for k, w in base.items()}, gap
+        base, done = {k: top.offset(k, w, gap, CHORD / 4) for k, w in base.items()}, gap
     distance, left = gap, ground
     while top.placements and not left.is_empty:
-        reached = top.placed({k: offset(w, distance - done) for k, w in base.items()})
+        reached = top.placed({k: top.offset(k, w, distance - done) for k, w in base.items()})
         found.append(reached.boundary.intersection(top.inside))
         left = polygons(ground.difference(reached))
         distance += gap
@@ -200,7 +212,7 @@ def _inwards(top: Top, gap: float) -> BaseGeometry:
     for key, whole in top.wholes.items():
         rings[key] = []
         distance = gap
-        while not (left := offset(whole, -distance)).is_empty:
+        while not (left := top.offset(key, whole, -distance)).is_empty:
             rings[key] += _as_lines(left.boundary).geoms
             distance += gap
     return shapely.geometrycollections([

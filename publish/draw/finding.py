@@ -13,7 +13,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
+from shapely import count_coordinates
 from shapely.geometry import Point, box
+from shapely.geometry.base import BaseGeometry
 
 from publish.draw.canvas import Canvas
 from publish.draw.letters import wrap
@@ -42,6 +44,10 @@ WHOLE = 3.4
 LENS = 0.9
 """Inches: the radius of the enlarged view."""
 LENS_AT = (5.1, 1.0)
+MANY = 4_000
+"""Points of a motif above which those are left out that cannot be seen."""
+FINEST = 0.25
+"""Points of the page: half a line's width where the whole motif is drawn."""
 RING = 7.0
 """Points: the radius of the ring on the whole motif."""
 OTHER_FACE = 0.82
@@ -59,6 +65,7 @@ def finding_figures(
     Notes without a spot, or about a motif that could not be drafted, have no figure.
     """
     found: dict[str, str] = {}
+    seen: dict[tuple[str, str], BaseGeometry] = {}
     for note in notes:
         shape = _shape(drafts, note.spot)
         if note.spot is None or shape is None:
@@ -66,7 +73,10 @@ def finding_figures(
         stem, number = f"{note.spot.size}-{note.code}", 1
         while (name := f"{stem}-{number}") in found:
             number += 1
-        found[name] = _figure(pattern, shape, note, note.spot, name).svg
+        one = note.spot.size, note.spot.motif
+        if one not in seen:
+            seen[one] = _small(shape)
+        found[name] = _figure(pattern, shape, seen[one], note, note.spot, name).svg
     return found
 
 
@@ -76,13 +86,22 @@ def _shape(drafts: Mapping[str, Draft], spot: Spot | None) -> MotifShape | None:
     return drafts[spot.size].motifs.get(spot.motif)
 
 
-def _figure(pattern: Pattern, shape: MotifShape, note: Note, spot: Spot, name: str) -> Figure:
+def _small(shape: MotifShape) -> BaseGeometry:
+    """Return a motif with as many points as can be seen where it is drawn whole."""
+    if count_coordinates(shape.whole) <= MANY:
+        return shape.whole
+    return shape.whole.simplify(FINEST * float(shape.span) / (WHOLE * POINTS_PER_INCH))
+
+
+def _figure(
+    pattern: Pattern, shape: MotifShape, small: BaseGeometry, note: Note, spot: Spot, name: str
+) -> Figure:
     """Draw the whole motif, the place enlarged, and what is found and needed there."""
     colour = pattern.fabrics[pattern.motifs[shape.key].fabric].colour
     canvas = Canvas(TEXT_COLUMN, WHOLE)
     scale = WHOLE / float(shape.span)
     whole = canvas.frame(WHOLE / 2, WHOLE / 2, scale)
-    whole.shape(shape.whole, colour, Stroke(edge_of(colour), 0.25))
+    whole.shape(small, colour, Stroke(edge_of(colour), 0.25))
     _lens(canvas, shape, spot, colour)
     at = whole.point((spot.x, spot.y))
     centre = canvas.point(LENS_AT)

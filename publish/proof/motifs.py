@@ -82,7 +82,10 @@ def _untrue(
     area = shape.wedge.area * shape.folds
     if not _near(area, shape.whole.area):
         yield "its wedge, opened", f"{shape.whole.area:.2f} sq in", f"{area:.2f} sq in"
-    outside = shape.wedge.difference(shape.whole.buffer(_SHARE * span)).area
+    beside = shape.wedge.difference(shape.whole)
+    if beside.area > _SHARE * shape.wedge.area:  # growing the whole is the slow part
+        beside = beside.difference(shape.whole.buffer(_SHARE * span))
+    outside = beside.area
     if outside > _SHARE * shape.wedge.area:
         yield "its wedge", "inside the whole", f"{outside:.3f} sq in beside it"
     turn = float(motif.turn_under) if motif.method != "fusible" else 0.0
