@@ -29,15 +29,37 @@ STEP = 0.25
 
 @dataclass(frozen=True)
 class Apex:
-    """A place, and the angle between the sides there in radians."""
+    """A place, the angle in radians between the sides there, and where they begin."""
 
     place: Points
     angle: float
+    begun: float
 
 
 def apex(one: Points, two: Points, reach: float) -> Apex | None:
-    """Return where two sides meet within `reach` pixels of their first points, or None."""
+    """Return where two sides meet within `reach` pixels of their first points, or None.
+
+    Where they bend away from each other before, it is where straight lines would meet;
+    where they run into each other without meeting there is no corner.
+    """
     first, second = _onwards(one, reach), _onwards(two, reach)
+    ways = [(side[1] - side[0]) / STEP for side in (first, second)]
+    begun = math.acos(float(np.clip(ways[0] @ ways[1], -1, 1)))
+    found = _crossed(first, second)
+    if found is None:
+        if np.hypot(*(first[:, None] - second[None]).T).min() < TRUE:
+            return None
+        straight = [
+            side[0] + np.outer([0.0, reach], way)
+            for side, way in zip((first, second), ways, strict=True)
+        ]
+        found = _crossed(straight[0], straight[1])
+    return None if found is None else Apex(*found, begun)
+
+
+def _crossed(first: Points, second: Points) -> tuple[Points, float] | None:
+    """Return where two lines of many points cross, nearest to their beginnings, and the
+    angle between them there."""
     a, b = first[:-1, None], second[None, :-1]
     u, v = np.diff(first, axis=0)[:, None], np.diff(second, axis=0)[None]
     turn = u[..., 0] * v[..., 1] - u[..., 1] * v[..., 0]
@@ -50,8 +72,8 @@ def apex(one: Points, two: Points, reach: float) -> Apex | None:
         return None
     i, j = hits[hits.sum(axis=1).argmin()]
     way, back = first[i + 1] - first[i], second[j + 1] - second[j]
-    angle = math.acos(float(np.clip(way @ back / STEP**2, -1, 1)))
-    return Apex(first[i] + float(along[i, j]) * way, angle)
+    straight = float(way @ back) / float(np.hypot(*way) * np.hypot(*back))
+    return first[i] + float(along[i, j]) * way, math.acos(float(np.clip(straight, -1, 1)))
 
 
 def _onwards(side: Points, reach: float) -> Points:

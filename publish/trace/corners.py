@@ -165,7 +165,7 @@ def _sharpened(line: Points, i: int, room: int, spread: float) -> tuple[Points, 
         if met is None or met.angle > math.pi - SHARP:
             break
         found = (met, gap)
-        wider = math.ceil(CLEAR * spread / math.sin(min(met.angle, math.pi / 2)))
+        wider = math.ceil(CLEAR * spread / math.sin(min(met.begun, math.pi / 2)))
         wider = max(2, min(wider, room // 2))
         if wider <= gap:
             break
@@ -173,9 +173,16 @@ def _sharpened(line: Points, i: int, room: int, spread: float) -> tuple[Points, 
     if found is None:
         return None
     met, gap = found
-    retreat = spread * float(np.interp(met.angle, ANGLES, RETREATS))
-    near = float(np.hypot(*(line[i - gap : i + gap + 1] - met.place).T).min())
-    return (met.place, gap) if near <= 1.35 * retreat + 0.6 else None
+    retreat = spread * float(np.interp(met.begun, ANGLES, RETREATS))
+    rounded = line[i - gap : i + gap + 1]
+    away = met.place - rounded
+    top = int(np.hypot(*away.T).argmin())
+    near = float(np.hypot(*away[top]))
+    if near > 1.5 * retreat + 0.8:
+        return None
+    # Sides tell a sharp tip's place along it badly; how far the lens drew it back, well.
+    likely = min(near, 1.2 * retreat + 0.3)
+    return rounded[top] + away[top] * (likely / max(near, 1e-9)), gap
 
 
 def _met(line: Points, i: int, gap: int, room: int) -> Apex | None:
