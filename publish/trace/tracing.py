@@ -39,6 +39,9 @@ AGREED = 0.005
 SLIP = 12.0
 """Degrees off square up to which an edge at a fold was most likely meant to be square."""
 
+CRUMB = 5e-5
+"""Share of the largest piece below which one is dust or the table's grain."""
+
 BLUR = 0.01
 SMALLEST = 250
 """Pixels of the motif's width below which nothing is traced."""
@@ -122,7 +125,7 @@ def _tries(cover: Cover) -> Iterator[Floats | str]:
         return
     whole = ~np.any(list(edges.values()), axis=0)
     large = whole & (area >= 0.02 * area[largest])
-    yield _only(cover.share, part, whole)
+    yield _only(cover.share, part, whole & (area >= CRUMB * area[largest]))
     if large.sum() > 1:
         yield _only(cover.share, part, np.arange(len(area)) == largest)
 
