@@ -99,7 +99,7 @@ def cuttable(whole: MultiPolygon, folds: int) -> bool:
     frame = box(-1.2, -1.2, 1.2, 1.2)
     for area in (whole, frame.difference(whole)):
         kept = area.buffer(-near).buffer(1.02 * near)
-        if area.difference(kept).area > 2e-3:
+        if area.difference(kept).area > 2e-3 or _ties(area) != _ties(area.buffer(-near / 2)):
             return False
     step = math.pi / folds
     turned = moved(
@@ -109,6 +109,12 @@ def cuttable(whole: MultiPolygon, folds: int) -> bool:
         ),
     )
     return bool(whole.symmetric_difference(turned).area > 0.12 * whole.area)
+
+
+def _ties(area: shapely.Geometry) -> tuple[int, int]:
+    """Return how many parts and holes an area has: a thin neck or slit changes it."""
+    parts = [p for p in shapely.get_parts(area) if p.area > 1e-6]
+    return len(parts), sum(len(p.interiors) for p in parts)
 
 
 def _slipped(cut: Cut, jitter: float, random: np.random.Generator) -> list[Polygon]:

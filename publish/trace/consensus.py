@@ -9,11 +9,13 @@ the one of the others; the field runs on across both folds as their mirror image
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import cv2
 import numpy as np
 
+from publish.trace.aligned import Move
 from publish.trace.image import Floats, Points
 from publish.trace.plane import copies, local, project, sampled
 from publish.trace.straighten import Pose
@@ -24,11 +26,17 @@ MARGIN = 8
 REACH = 1.06
 """How far from the centre, where the motif reaches about 1."""
 
+OVER = 0.5
+"""Pixels beyond a fold at which a moved copy is another copy's paper."""
+
 INSET = 6
 """Pixels inside the edge of a folded wedge at which its paper is whole."""
 
 BAND = 1 << 18
 """Pixels worked out at once, so that memory stays bounded."""
+
+FAR = 0.04
+"""How far from the outline a copy's edge is looked for."""
 
 FINEST = 1400
 """Pixels from the centre to the motif's end, at most."""
@@ -60,8 +68,8 @@ class Strayed:
     where: tuple[float, float]
 
 
-def agreed(share: Floats, pose: Pose, folds: int) -> Wedge:
-    """Return the wedge from the x axis to 360 / folds degrees towards y.
+def agreed(share: Floats, pose: Pose, folds: int, moves: Sequence[Move] = ()) -> Wedge:
+    """Return the wedge from the x axis to 360 / folds degrees towards y, each copy moved.
 
     A pose of no turns is of a folded wedge: there is one copy, and its paper ends at the
     folds, so that what is near them is taken from a little further in.
@@ -76,12 +84,22 @@ def agreed(share: Floats, pose: Pose, folds: int) -> Wedge:
     y, x = np.divmod(np.arange(rows * columns), columns)
     field = np.zeros(rows * columns, np.float32)
     plane = np.column_stack([x, y]) / unit + origin
-    inside = _near_wedge(plane, angle, MARGIN / unit)
-    index = np.flatnonzero(inside)
+    near = (_beyond(plane, angle) <= MARGIN / unit) & (np.hypot(*plane.T) <= REACH)
+    index = np.flatnonzero(near)
     for first in range(0, len(index), BAND // len(ways)):
         part = index[first : first + BAND // len(ways)]
-        points = plane[part] if pose.turns else _inwards(plane[part], angle, INSET / unit)
-        values = np.stack([sampled(share, project(pose.matrix, points @ w.T)) for w in ways])
+        points = _within(plane[part], angle)
+        if not pose.turns:
+            points = _inwards(points, angle, INSET / unit)
+        placed = [move(points) for move in moves] or [points] * len(ways)
+        values = np.stack(
+            [
+                sampled(share, project(pose.matrix, at @ way.T))
+                for at, way in zip(placed, ways, strict=True)
+            ]
+        )
+        if moves:
+            values[np.stack([_beyond(at, angle) for at in placed]) > OVER / unit] = np.nan
         field[part] = _middle(values)
     return Wedge(field.reshape(rows, columns), unit, origin, angle)
 
@@ -91,10 +109,19 @@ def _ring() -> Points:
     return 0.7 * np.column_stack([np.cos(angle), np.sin(angle)])
 
 
-def _near_wedge(plane: Points, angle: float, near: float) -> Points:
-    """Say which points lie between the folds, or as near to them as that."""
-    beyond = plane[:, 1] * math.cos(angle) - plane[:, 0] * math.sin(angle)
-    found: Points = (plane[:, 1] >= -near) & (beyond <= near) & (np.hypot(*plane.T) <= REACH)
+def _beyond(plane: Points, angle: float) -> Points:
+    """Return how far each point lies outside the folds; less than 0 inside."""
+    found: Points = np.maximum(
+        -plane[:, 1], plane[:, 1] * math.cos(angle) - plane[:, 0] * math.sin(angle)
+    )
+    return found
+
+
+def _within(plane: Points, angle: float) -> Points:
+    """Return points with those beyond a fold mirrored in it."""
+    inside = plane * [1.0, 0.0] + np.abs(plane) * [0.0, 1.0]
+    across = np.array([-math.sin(angle), math.cos(angle)])
+    found: Points = inside - 2 * np.maximum(inside @ across, 0.0)[:, None] * across
     return found
 
 
@@ -109,38 +136,46 @@ def _inwards(plane: Points, angle: float, near: float) -> Points:
 
 
 def _middle(values: Floats) -> Floats:
-    """Return the mean of the middle half of the copies' values."""
-    count = len(values)
-    values = np.clip(np.sort(values, axis=0), 0, 1)
-    cut = count // 4
-    return np.asarray(values[cut : count - cut].mean(axis=0), np.float32)
+    """Return the mean of the middle half of the copies' values, of those there are."""
+    order = np.clip(np.sort(values, axis=0), 0, 1)
+    few = np.isnan(order[-1])
+    cut = len(values) // 4
+    middle = np.asarray(order[cut : len(values) - cut].mean(axis=0), np.float32)
+    if few.any():
+        some = order[:, few]
+        count = np.maximum(np.isfinite(some).sum(axis=0), 1)
+        place = np.arange(len(some))[:, None]
+        kept = (place >= count // 4) & (place < count - count // 4)
+        middle[few] = np.where(kept, np.nan_to_num(some), 0).sum(axis=0) / kept.sum(axis=0)
+    return middle
 
 
-def strayed(share: Floats, pose: Pose, folds: int, edge: Points, inward: Points) -> list[Strayed]:
-    """Return how far each copy strays from points of the agreed outline, shape (n, 2),
-    whose ground lies the way of `inward` reversed.
+def gaps(share: Floats, pose: Pose, folds: int, edge: Points, inward: Points) -> Points:
+    """Return how far inwards each copy's edge lies from points of the agreed outline, shape
+    (copies, n), whose ground lies the way of `inward` reversed; infinite where there is none.
 
     Along the line square to the outline each copy's half level is looked for.
     """
-    steps = np.linspace(-0.04, 0.04, 81)
+    steps = np.linspace(-FAR, FAR, 81)
     found = []
     for way in copies(folds // 2, 0.0):
         along = edge[:, None] + steps[None, :, None] * inward[:, None]
         at = project(pose.matrix, along.reshape(-1, 2) @ way.T)
         values = sampled(share, at).reshape(len(edge), len(steps))
         smooth = cv2.GaussianBlur(values, (0, 0), 1.0, sigmaY=1e-3)
-        gaps = _crossing(np.asarray(smooth, np.float32), steps)
-        gaps = np.abs(_evened(gaps))
-        worst = int(gaps.argmax())
-        place = edge[worst] @ way.T
-        found.append(
-            Strayed(
-                float(gaps.mean()),
-                float(gaps[worst]),
-                (float(place[0]), float(place[1])),
-            )
-        )
-    return found
+        found.append(_crossing(np.asarray(smooth, np.float32), steps))
+    return np.stack(found)
+
+
+def strayed(found: Points, folds: int, edge: Points) -> list[Strayed]:
+    """Return how far each copy strays, from its gaps."""
+    result = []
+    for way, row in zip(copies(folds // 2, 0.0), found, strict=True):
+        away = np.abs(_evened(np.where(np.isfinite(row), row, FAR)))
+        worst = int(away.argmax())
+        x, y = edge[worst] @ way.T
+        result.append(Strayed(float(away.mean()), float(away[worst]), (float(x), float(y))))
+    return result
 
 
 def _evened(gaps: Points) -> Points:
@@ -153,7 +188,7 @@ def _evened(gaps: Points) -> Points:
 
 def _crossing(values: Floats, steps: Points) -> Points:
     """Return where each row comes to a half nearest to its middle, from ground to paper;
-    the farthest step where it never does."""
+    infinite where it never does."""
     low, high = values[:, :-1], values[:, 1:]
     rises = (low < 0.5) & (high >= 0.5)
     part = (0.5 - low) / np.where(rises, high - low, 1)
@@ -162,7 +197,7 @@ def _crossing(values: Floats, steps: Points) -> Points:
     best = away.argmin(axis=1)
     rows = np.arange(len(values))
     lost = ~np.isfinite(away[rows, best])
-    found: Points = np.where(lost, steps[-1], place[rows, best])
+    found: Points = np.where(lost, np.inf, place[rows, best])
     return found
 
 

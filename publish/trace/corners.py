@@ -14,6 +14,7 @@ from itertools import pairwise
 
 import numpy as np
 
+from publish.trace.apex import Apex, apex
 from publish.trace.image import Points
 
 SHARP = math.radians(32)
@@ -27,7 +28,11 @@ RETREATS = np.array(
 spreads of the blur: worked out by blurring such corners."""
 
 SPAN = 14
-"""Pixels of outline on each side of a corner that tell where it points, at most."""
+"""Pixels of outline on each side of a corner that tell where it points, at least."""
+
+CLEAR = 2.2
+"""Spreads of the blur from one side at which the lens draws the other hardly at all (0.03
+of a spread, by the normal integral)."""
 
 
 @dataclass(frozen=True)
@@ -49,6 +54,16 @@ def spaced(points: Points, step: float) -> Points:
     return np.column_stack([np.interp(way, arc, points[:, k]) for k in (0, 1)])
 
 
+@dataclass(frozen=True)
+class Corner:
+    """The index of the point nearest to a corner, its sharp place, and how many points on
+    each side of it are rounded."""
+
+    index: int
+    place: Points
+    gap: int
+
+
 def stretches(
     points: Points, closed: bool, spread: float, mirrors: tuple[Points | None, Points | None]
 ) -> list[Stretch]:
@@ -61,26 +76,36 @@ def stretches(
     if len(points) < 8:
         return [Stretch(points, (True, True))]
     gap = max(2, math.ceil(1.6 * spread))
-    line, first = _lengthened(points, closed, mirrors, gap + SPAN)
+    line, first = _lengthened(points, closed, mirrors, 6 * gap + 2 * SPAN)
     count = len(points) - 1 if closed else len(points)
-    found = _found(line, first, count, gap, spread)
+    found = _found(line, first, count, gap, spread, closed)
     if not closed:
-        ends = [(0, points[0]), (count - 1, points[-1])]
-        tips = [next((c for c in found if abs(c[0] - e[0]) <= gap), None) for e in ends]
-        marks = [
-            e if tip is None or way is None else (e[0], e[1] + (tip[1] - e[1]) @ way * way)
-            for e, tip, way in zip(ends, tips, mirrors, strict=True)
-        ]
-        inner = [c for c in found if gap < c[0] < count - 1 - gap]
-        return _parted(
-            points, [marks[0], *inner, marks[1]], gap, (tips[0] is not None, tips[1] is not None)
-        )
+        return _between_folds(points, found, gap, mirrors)
     if not found:
         return [Stretch(points, (False, False))]
-    begin = found[0][0]
+    begin = found[0].index
     turned = np.roll(points[:-1], -begin, axis=0)
-    marks = [(i - begin, at) for i, at in found]
-    return _parted(np.concatenate([turned, turned[:1]]), [*marks, (count, found[0][1])], gap)
+    marks = [Corner(c.index - begin, c.place, c.gap) for c in found]
+    marks.append(Corner(count, found[0].place, found[0].gap))
+    return _parted(np.concatenate([turned, turned[:1]]), marks, (True, True))
+
+
+def _between_folds(
+    points: Points, found: list[Corner], gap: int, mirrors: tuple[Points | None, Points | None]
+) -> list[Stretch]:
+    """Return the stretches of a run that ends on folds: a corner on a fold lies on it."""
+    marks: list[Corner] = []
+    sharp = []
+    last = len(points) - 1
+    for i, way in zip((0, last), mirrors, strict=True):
+        tip = next((c for c in found if abs(c.index - i) <= gap), None)
+        end = points[i]
+        if tip is not None and way is not None:
+            end = end + (tip.place - end) @ way * way
+        marks.append(Corner(i, end, 1 if tip is None else tip.gap))
+        sharp.append(tip is not None)
+    inner = [c for c in found if gap < c.index < last - gap]
+    return _parted(points, [marks[0], *inner, marks[1]], (sharp[0], sharp[1]))
 
 
 def _lengthened(
@@ -103,9 +128,9 @@ def _lengthened(
 
 
 def _found(
-    line: Points, first: int, count: int, gap: int, spread: float
-) -> list[tuple[int, Points]]:
-    """Return index and sharp place of each corner."""
+    line: Points, first: int, count: int, gap: int, spread: float, closed: bool
+) -> list[Corner]:
+    """Return the corners among the `count` points of a line from the `first` on."""
     near = gap + 6
     index = np.arange(first, first + count)
     index = index[(index >= near) & (index + near < len(line))]
@@ -113,77 +138,69 @@ def _found(
     after = line[index + near] - line[index + gap]
     cross = before[:, 0] * after[:, 1] - before[:, 1] * after[:, 0]
     turn = np.abs(np.arctan2(cross, (before * after).sum(axis=1)))
-    tops: list[int] = []
-    for k in np.argsort(-turn, kind="stable"):
-        if turn[k] < SHARP:
-            break
-        if all(min(abs(k - t), count - abs(k - t)) > gap + 2 for t in tops):
-            tops.append(int(k))
-    tops.sort()
+    wide = min(gap + 3, len(turn) // 2 - 1)
+    around = np.pad(turn, wide, mode="wrap" if closed else "edge")
+    highest = np.lib.stride_tricks.sliding_window_view(around, 2 * wide + 1).max(axis=1)
+    places = index[(turn >= highest) & (turn >= SHARP)] - first
+    room = (count - 1) // 2 if closed else count
     found = []
-    for n, k in enumerate(tops):
-        room = [gap + SPAN]
-        if len(tops) > 1:
-            room += [
-                abs(int(index[k] - index[tops[m]])) - gap
-                for m in (n - 1, (n + 1) % len(tops))
-                if m != n and m >= 0 and abs(tops[m] - k) > gap
-            ]
-        at = _sharpened(line, int(index[k]), gap, max(gap + 4, min(room)), spread)
-        if at is not None:
-            found.append((int(index[k]) - first, at))
+    for k in places:
+        met = _sharpened(line, int(k) + first, room, spread)
+        if met is not None:
+            found.append(Corner(int(k), *met))
     return found
 
 
-def _sharpened(line: Points, i: int, gap: int, room: int, spread: float) -> Points | None:
-    """Return where the sides of a corner would meet; None for a curve."""
-    room = min(room, gap + SPAN)
-    if i - room < 0 or i + room >= len(line):
-        room = min(i, len(line) - 1 - i)
-        if room < gap + 3:
-            return None
-    one, way_one = _leading(line[i - room : i - gap + 1][::-1])
-    two, way_two = _leading(line[i + gap : i + room + 1])
-    turn = way_one[0] * way_two[1] - way_one[1] * way_two[0]
-    if abs(turn) < 0.05:
+def _sharpened(line: Points, i: int, room: int, spread: float) -> tuple[Points, int] | None:
+    """Return where the sides of a corner would meet, and how many points on each side of it
+    are rounded; None for a curve.
+
+    The sharper the corner, the farther along its sides the lens reaches: how sharp it is
+    and where its sides are themselves is found in turns.
+    """
+    gap = max(2, math.ceil(CLEAR * spread))
+    found = None
+    for _ in range(3):
+        met = _met(line, i, gap, room)
+        if met is None or met.angle > math.pi - SHARP:
+            break
+        found = (met, gap)
+        wider = math.ceil(CLEAR * spread / math.sin(min(met.begun, math.pi / 2)))
+        wider = max(2, min(wider, room // 2))
+        if wider <= gap:
+            break
+        gap = wider
+    if found is None:
         return None
-    off = two - one
-    along = (off[0] * way_two[1] - off[1] * way_two[0]) / turn
-    other = (off[0] * way_one[1] - off[1] * way_one[0]) / turn
-    if along < 0 or other < 0:
+    met, gap = found
+    retreat = spread * float(np.interp(met.begun, ANGLES, RETREATS))
+    rounded = line[i - gap : i + gap + 1]
+    away = met.place - rounded
+    top = int(np.hypot(*away.T).argmin())
+    near = float(np.hypot(*away[top]))
+    if near > 1.5 * retreat + 0.8:
         return None
-    at = one + along * way_one
-    angle = math.acos(float(np.clip(way_one @ way_two, -1, 1)))
-    retreat = spread * float(np.interp(angle, ANGLES, RETREATS))
-    near = float(np.hypot(*(line[i - gap : i + gap + 1] - at).T).min())
-    found: Points | None = at if near <= 1.35 * retreat + 0.6 else None
-    return found
+    # Sides tell a sharp tip's place along it badly; how far the lens drew it back, well.
+    likely = min(near, 1.2 * retreat + 0.3)
+    return rounded[top] + away[top] * (likely / max(near, 1e-9)), gap
 
 
-def _leading(side: Points) -> tuple[Points, Points]:
-    """Return where a side of a corner begins and the direction from there to the corner,
-    from the parabola through its points."""
-    t = np.arange(len(side), dtype=float)
-    degree = 2 if len(side) >= 8 else 1
-    x, y = (np.polynomial.Polynomial.fit(t, side[:, k], degree) for k in (0, 1))
-    at = np.array([x(0.0), y(0.0)])
-    way = -np.array([x.deriv()(0.0), y.deriv()(0.0)])
-    return at, way / max(float(np.hypot(*way)), 1e-9)
+def _met(line: Points, i: int, gap: int, room: int) -> Apex | None:
+    """Return where the sides that begin `gap` points beside a corner meet, if they do."""
+    far = min(max(gap + 4, room), 2 * gap + SPAN, i, len(line) - 1 - i)
+    if far < gap + 3:
+        return None
+    one, two = line[i - far : i - gap + 1][::-1], line[i + gap : i + far + 1]
+    return apex(one, two, 4 * gap + 4)
 
 
-def _parted(
-    points: Points,
-    marks: list[tuple[int, Points]],
-    gap: int,
-    sharp_ends: tuple[bool, bool] = (True, True),
-) -> list[Stretch]:
+def _parted(points: Points, marks: list[Corner], sharp_ends: tuple[bool, bool]) -> list[Stretch]:
     """Return the stretches between marks, the rounded points next to corners left out."""
     found = []
     last = len(marks) - 2
-    for n, ((i, one), (j, two)) in enumerate(pairwise(marks)):
+    for n, (one, two) in enumerate(pairwise(marks)):
         sharp = (n > 0 or sharp_ends[0], n < last or sharp_ends[1])
-        low = i + (gap if sharp[0] else 1)
-        high = j - (gap if sharp[1] else 1)
+        low, high = one.index + one.gap, two.index - two.gap
         middle = points[low : high + 1] if high >= low else np.zeros((0, 2))
-        found.append(Stretch(np.concatenate([[one], middle, [two]]), sharp))
+        found.append(Stretch(np.concatenate([[one.place], middle, [two.place]]), sharp))
     return found

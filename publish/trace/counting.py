@@ -72,11 +72,11 @@ def _ended(share: Floats, found: Counted, focal: float | None, scanned: bool) ->
     """Return the pose refined, its first fold lying as near as can be to the picture's x."""
     if found.pose.unlike > (HALVED if found.pose.turns == 2 else REPEATS):
         return None
-    start = _reaching(share, found.pose.matrix)
+    start = _reaching(share, found.pose.matrix, found.pose.turns)
     pose = settle(share, start, found.pose.turns, 0.0, FINE)
     if pose.turns == 2:
         pose = _proportioned(pose, share, focal, scanned)
-    pose = replace(pose, matrix=_reaching(share, pose.matrix))
+    pose = replace(pose, matrix=_reaching(share, pose.matrix, pose.turns))
     step = 2 * math.pi / found.folds
 
     def along(k: int) -> float:
@@ -89,15 +89,22 @@ def _ended(share: Floats, found: Counted, focal: float | None, scanned: bool) ->
     return replace(found, pose=replace(pose, matrix=matrix))
 
 
-def _reaching(share: Floats, matrix: Points) -> Points:
-    """Return the matrix scaled so that the paper reaches 1 from the centre."""
+def _reaching(share: Floats, matrix: Points, turns: int) -> Points:
+    """Return the matrix scaled so that the paper reaches 1 from the centre.
+
+    Each turn reaches as far as another: the middle one counts, so that a crumb beside the
+    paper does not.
+    """
     grain = max(1, max(share.shape) // 600)
     few = cv2.resize(share, None, fx=1 / grain, fy=1 / grain, interpolation=cv2.INTER_AREA)
     y, x = np.nonzero(few > 0.5)
     points = (np.column_stack([x, y]) + 0.5) * grain - 0.5
-    away = np.hypot(*project(np.asarray(np.linalg.inv(matrix)), points).T)
+    plane = project(np.asarray(np.linalg.inv(matrix)), points)
+    turn = np.floor(np.arctan2(plane[:, 1], plane[:, 0]) / (2 * math.pi) * turns)
+    reach = np.zeros(turns)
+    np.maximum.at(reach, turn.astype(int) % turns, np.hypot(*plane.T))
     scaled = matrix.copy()
-    scaled[:, :2] *= float(away.max())
+    scaled[:, :2] *= float(np.sort(reach)[(turns - 1) // 2])
     return scaled
 
 

@@ -18,12 +18,13 @@ from numpy.typing import NDArray
 
 from publish.notes import Note, Place
 from publish.trace import findings
-from publish.trace.consensus import Strayed, Wedge, agreed, edge_spread, strayed
+from publish.trace.aligned import moves
+from publish.trace.consensus import Strayed, Wedge, agreed, edge_spread, gaps, strayed
 from publish.trace.counting import Counted, counted
 from publish.trace.cubics import flat
 from publish.trace.drawn import SQUARE, Drawn, Meeting, drawn
 from publish.trace.folded import folded
-from publish.trace.image import Floats, Picture, read_picture
+from publish.trace.image import Floats, Picture, Points, read_picture
 from publish.trace.outline import Outline, outlined
 from publish.trace.paper import Cover, covers
 from publish.trace.plane import copies, local
@@ -37,6 +38,9 @@ AGREED = 0.005
 
 SLIP = 12.0
 """Degrees off square up to which an edge at a fold was most likely meant to be square."""
+
+CRUMB = 5e-5
+"""Share of the largest piece below which one is dust or the table's grain."""
 
 BLUR = 0.01
 SMALLEST = 250
@@ -121,7 +125,7 @@ def _tries(cover: Cover) -> Iterator[Floats | str]:
         return
     whole = ~np.any(list(edges.values()), axis=0)
     large = whole & (area >= 0.02 * area[largest])
-    yield _only(cover.share, part, whole)
+    yield _only(cover.share, part, whole & (area >= CRUMB * area[largest]))
     if large.sum() > 1:
         yield _only(cover.share, part, np.arange(len(area)) == largest)
 
@@ -171,10 +175,16 @@ def _measured(
     outline = outlined(wedge)
     if outline.area.is_empty:
         return None, (findings.no_repeat(place, found.folds),)
+    copies_: tuple[Strayed, ...] = ()
+    if found.pose.turns:
+        edge, inward = _along(outline)
+        away = gaps(share, found.pose, found.folds, edge, inward)
+        copies_ = tuple(strayed(away, found.folds, edge))
+        wedge = agreed(share, found.pose, found.folds, moves(away, edge, inward))
+        spread, outline = edge_spread(wedge), outlined(wedge)
     made = drawn(outline, wedge, spread)
     half = _half(made, found.folds)
-    copies_ = _strays(share, found, outline) if found.pose.turns else ()
-    usual = float(np.mean([s.usual for s in copies_])) / (2 * half) if copies_ else 0.0
+    usual = _usual(copies_) / (2 * half)
     if usual > AGREED:
         return None, (findings.differs(place, usual),)
     scale = math.sqrt(abs(float(np.linalg.det(local(found.pose.matrix, np.zeros((1, 2)))[0]))))
@@ -183,29 +193,28 @@ def _measured(
     return whole, (*notes, *_notes(whole, place))
 
 
+def _usual(strays: tuple[Strayed, ...]) -> float:
+    return float(np.mean([s.usual for s in strays])) if strays else 0.0
+
+
 def _half(made: Drawn, folds: int) -> float:
     points = np.concatenate([flat(list(p.curves)) for part in made.parts for p in part])
     return max(float(np.abs(points @ w.T).max()) for w in copies(folds // 2, 0.0))
 
 
-def _strays(share: Floats, found: Counted, outline: Outline) -> tuple[Strayed, ...]:
-    """Return how each copy strays, at points along the cut edges."""
+def _along(outline: Outline) -> tuple[Points, Points]:
+    """Return points along the cut edges, and the direction to the paper at each."""
     edges, ways = [], []
-    for part in outline.rings:
-        for ring in part:
-            for run in ring.runs:
-                step = max(1, len(run.points) // 120)
-                points = run.points[step // 2 :: step]
-                if len(points) < 3:
-                    continue
-                along = np.gradient(points, axis=0)
-                along /= np.maximum(np.hypot(*along.T), 1e-12)[:, None]
-                edges.append(points)
-                ways.append(np.column_stack([-along[:, 1], along[:, 0]]))
-    if not edges:
-        return ()
-    inward = np.concatenate(ways)
-    return tuple(strayed(share, found.pose, found.folds, np.concatenate(edges), inward))
+    for run in (run for part in outline.rings for ring in part for run in ring.runs):
+        step = max(1, len(run.points) // 120)
+        points = run.points[step // 2 :: step]
+        if len(points) < 3:
+            continue
+        along = np.gradient(points, axis=0)
+        along /= np.maximum(np.hypot(*along.T), 1e-12)[:, None]
+        edges.append(points)
+        ways.append(np.column_stack([-along[:, 1], along[:, 0]]))
+    return np.concatenate(edges), np.concatenate(ways)
 
 
 def _notes(found: Traced, place: Place) -> Iterator[Note]:
