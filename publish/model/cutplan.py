@@ -17,6 +17,7 @@ from publish.model.pieces import Making as Making
 from publish.model.pieces import Piece as Piece
 from publish.model.pieces import PieceTemplate as PieceTemplate
 from publish.model.pieces import Placed as Placed
+from publish.model.pieces import Section as Section
 from publish.model.pieces import Strip as Strip
 
 
