@@ -90,9 +90,7 @@ def lay_out(
     return _checked(Layout(strips, solved.bound * unit, squaring), parts, width)
 
 
-def into_sections(
-    parts: Sequence[Part], width: Fraction, steps: Steps, layout: Layout
-) -> Layout:
+def into_sections(parts: Sequence[Part], width: Fraction, steps: Steps, layout: Layout) -> Layout:
     """Return a layout with strips parted into sections, or the one that is given where
     none was found that buys less."""
     least = floor_of(parts, width, layout.squaring)

@@ -44,9 +44,7 @@ def faults(parts: Iterable[Part], width: Fraction, strips: Sequence[Strip]) -> l
     return found
 
 
-def _look(
-    strip: Strip, width: Fraction, times: int, found: list[str], held: Counter[Size]
-) -> None:
+def _look(strip: Strip, width: Fraction, times: int, found: list[str], held: Counter[Size]) -> None:
     """Look at what lies side by side in one strip, and count its own pieces."""
     edge = sum((section.width for section in strip.sections), Fraction(0))
     for cut in strip.cuts:

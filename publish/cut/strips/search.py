@@ -135,7 +135,7 @@ class _Search:
             columns += fresh
             model.add([self.column(p) for p in fresh])
             answer = model.solve()
-        used = sorted(zip(answer.values, columns, strict=True), key=lambda u: -u[0])
+        used = sorted(zip(answer.values or (), columns, strict=True), key=lambda u: -u[0])
         whole = [p for x, p in used for _ in range(int(x + 1e-6))]
         return whole or [used[0][1]]
 
@@ -166,7 +166,8 @@ class _Search:
             if more and len(parts) == 1:
                 over[parted.depth] = parts[0]
                 many |= more
-        return found + self.filled(over, [0 if i in many else p for i, p in enumerate(prices)], left)
+        others = [0 if i in many else price for i, price in enumerate(prices)]
+        return found + self.filled(over, others, left)
 
     def filled(self, over: dict[int, Parted], prices: Sequence[int], left: Sequence[int]) -> Plan:
         """Return strips that lost pieces in excess, with others in their place."""
