@@ -157,7 +157,7 @@ class CutBorder(Operation):
         side = top.height if self.sides == "sides" else top.width
         strip = table.take(self.strip, self.count)
         table.need(
-            not top.known or strip.height.told >= side.told,
+            not top.known or strip.height.told + self.near >= side.told,
             "strips as long as the top",
             by=JoinLengths,
             part=strip,

@@ -39,6 +39,7 @@ _PRACTICE = {
     "1/2": "basting inside a raw edge; turning ahead of the needle; seam of a joined backing",
     "1": "the check square; a marked inch on a ruler; a binding's end tucked into its beginning",
     "2": "from the first stitch of a binding to the corner ahead, on a short side",
+    "3": "over which a pillow's corner is drawn inward",
     "4": "between rows of basting",
     "6": "binding left loose before the first stitch",
     "8": "edge left open for the closing join, on a shorter side",
