@@ -35,7 +35,7 @@ class Effort:
     first: int = 12
     each: int = 3
     most: int = 36
-    nodes: int = 60
+    nodes: int = 15
 
 
 Plan = list[Parted]
@@ -142,9 +142,10 @@ class _Search:
     def fitting(self, left: Sequence[int]) -> Plan:
         """Return the strips met so far, none with more of a kind than is left."""
         found: dict[tuple[int, ...], Parted] = {}
-        for parted in self.pool.values():
-            for part in trimmed(self.problem, parted, left):
-                counts = part.counts(self.kinds)
+        for held, parted in self.pool.items():
+            fits = all(n <= m for n, m in zip(held, left, strict=True))
+            for part in [parted] if fits else trimmed(self.problem, parted, left):
+                counts = held if fits else part.counts(self.kinds)
                 if counts not in found or part.depth < found[counts].depth:
                     found[counts] = part
         for part in found.values():
@@ -156,9 +157,8 @@ class _Search:
         prices = [max(0, int(d * SCALE)) for d in duals]
         found, over = Plan(), dict[int, Parted]()
         many: set[int] = set()
-        for worth, parted in self.stacks.priced(prices, left).best():
-            if worth <= (parted.depth + self.squaring + WORTH_IT) * SCALE:
-                continue
+        table = self.stacks.priced(prices, left)
+        for parted in table.better(lambda depth: (depth + self.squaring + WORTH_IT) * SCALE):
             parts = trimmed(self.problem, parted, left)
             found += [part for part in parts if self.keep(part)]
             counts = parted.counts(self.kinds)

@@ -12,8 +12,9 @@ side by side in a strip.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 
 import numpy as np
 import numpy.typing as npt
@@ -125,11 +126,13 @@ class Priced:
     chosen: npt.NDArray[np.int16]
     steps: Sequence[_Step]
 
-    def best(self) -> list[tuple[int, Parted]]:
-        """Return the best strip of each depth with its total price."""
+    def better(self, than: Callable[[int], Fraction]) -> list[Parted]:
+        """Return the best strip of each depth whose total price is above what `than` says
+        for the depth."""
         width = self.stacks.problem.width
-        return [(int(self.worth[at, -1]), Parted(depth, self.sections(depth, width)))
-                for at, depth in enumerate(self.stacks.tried)]  # fmt: skip
+        return [Parted(depth, self.sections(depth, width))
+                for at, depth in enumerate(self.stacks.tried)
+                if int(self.worth[at, -1]) > than(depth)]  # fmt: skip
 
     def sections(self, depth: int, room: int) -> tuple[Rows, ...]:
         """Return the best sections of a strip so deep, together no wider than `room`."""
