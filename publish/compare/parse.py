@@ -196,7 +196,9 @@ def _cloth(plan: Json, said: str) -> Cloth:
         buy=parse_number(plan["buy"]),
         metres=parse_number(plan["buy_metres"]) * _METRE,
         said=_text(said),
-        layout=tuple(json.dumps(strip, sort_keys=True) for strip in plan["strips"]),
+        layout=tuple(
+            json.dumps({"sections": [], **strip}, sort_keys=True) for strip in plan["strips"]
+        ),
         precut=plan["precut"] is not None,
     )
 

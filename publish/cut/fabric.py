@@ -17,7 +17,7 @@ from itertools import islice, product
 from publish.cut.needs import Cloth, Need, Way
 from publish.cut.order import cutting_order
 from publish.cut.purchase import Purchase, purchase_of
-from publish.cut.strips import Part, bound_of, lay_out
+from publish.cut.strips import Layout, Part, bound_of, floor_of, into_sections, lay_out
 from publish.cut.words import to_buy
 from publish.model.cutplan import FabricPlan, Piece
 from publish.model.pattern import Fabric, Sewing
@@ -27,6 +27,8 @@ MOST_COMBINATIONS = 512
 """Ways weighed by their bounds."""
 MOST_LAID_OUT = 24
 """Ways laid out, those with the lowest bounds first."""
+MOST_IN_SECTIONS = 2
+"""Ways laid out in sections besides the one that is best without."""
 
 Ways = tuple[Way, ...]
 Cost = tuple[Fraction, Fraction]
@@ -50,10 +52,11 @@ def plan_fabric(fabric: Fabric, needs: Sequence[Lettered], sewing: Sewing) -> Fa
 
 
 class _Table:
-    """Every choice of ways with its bound, and the plans of those laid out so far."""
+    """Every choice of ways with its bounds, and the plans of those laid out so far."""
 
     def __init__(self, fabric: Fabric, needs: Sequence[Lettered], purchase: Purchase) -> None:
         self.fabric, self.needs, self.purchase = fabric, needs, purchase
+        self._whole: dict[Ways, Layout] = {}
         self._plans: dict[Ways, FabricPlan] = {}
         cloth = Cloth(fabric.usable_width)
         self.choices = combinations(needs, cloth)
@@ -62,30 +65,63 @@ class _Table:
             for ways in self.choices
         }
 
+    def whole(self, ways: Ways) -> Layout:
+        """Return a choice laid out in whole strips, once."""
+        if ways not in self._whole:
+            parts, purchase = _parts(self.needs, ways), self.purchase
+            width = self.fabric.usable_width
+            self._whole[ways] = lay_out(parts, width, purchase, squaring=purchase.squaring)
+        return self._whole[ways]
+
     def plan(self, ways: Ways) -> FabricPlan:
-        """Return the plan of a choice, laid out once."""
+        """Return the plan of a choice, in sections where that buys less."""
         if ways not in self._plans:
-            self._plans[ways] = _plan(self.fabric, self.needs, ways, self.purchase)
+            parts, width = _parts(self.needs, ways), self.fabric.usable_width
+            laid = into_sections(parts, width, self.purchase, self.whole(ways))
+            self._plans[ways] = _plan(self.fabric, self.needs, ways, self.purchase, laid)
         return self._plans[ways]
 
     def least(self, choices: Sequence[Ways]) -> Ways:
         """Return the choice that buys least; of equals the first, with the plainest ways."""
+        best = self._least_whole(choices)
+        floors = {ways: self._floor(ways) for ways in choices}
+        for ways in sorted(choices, key=lambda ways: floors[ways])[:MOST_IN_SECTIONS]:
+            if self._priced(floors[ways]) < self._cost(best) and self._cost(ways) < self._cost(
+                best
+            ):
+                best = ways
+        return best
+
+    def _least_whole(self, choices: Sequence[Ways]) -> Ways:
+        """Return the choice that buys least in whole strips."""
         ranked = sorted(choices, key=lambda ways: self._bounds[ways])[:MOST_LAID_OUT]
         best = ranked[0]
         for ways in ranked[1:]:
-            if self._at_best(ways) < self._cost(best) and self._cost(ways) < self._cost(best):
+            if self._at_best(ways) < self._at_whole(best) and (
+                self._at_whole(ways) < self._at_whole(best)
+            ):
                 best = ways
-        before = [w for w in choices[: choices.index(best)] if self._at_best(w) <= self._cost(best)]
-        equal = (w for w in before[:MOST_LAID_OUT] if self._cost(w) == self._cost(best))
+        before = [w for w in choices[: choices.index(best)]
+                  if self._at_best(w) <= self._at_whole(best)]  # fmt: skip
+        equal = (w for w in before[:MOST_LAID_OUT] if self._at_whole(w) == self._at_whole(best))
         return next(equal, best)
 
     def _cost(self, ways: Ways) -> Cost:
         plan = self.plan(ways)
         return plan.buy, plan.buy_metric
 
+    def _at_whole(self, ways: Ways) -> Cost:
+        return self._priced(self.whole(ways).gross)
+
     def _at_best(self, ways: Ways) -> Cost:
-        bound = self._bounds[ways]
-        return self.purchase.buy(bound), self.purchase.buy_metric(bound)
+        return self._priced(self._bounds[ways])
+
+    def _floor(self, ways: Ways) -> Fraction:
+        parts, squaring = _parts(self.needs, ways), self.purchase.squaring
+        return floor_of(parts, self.fabric.usable_width, squaring, quick=True)
+
+    def _priced(self, length: Fraction) -> Cost:
+        return self.purchase.buy(length), self.purchase.buy_metric(length)
 
 
 def combinations(needs: Sequence[Lettered], cloth: Cloth) -> list[Ways]:
@@ -102,10 +138,8 @@ def _parts(needs: Sequence[Lettered], ways: Sequence[Way]) -> list[Part]:
 
 
 def _plan(fabric: Fabric, needs: Sequence[Lettered], ways: Sequence[Way],
-          purchase: Purchase) -> FabricPlan:  # fmt: skip
-    parts = _parts(needs, ways)
-    laid = lay_out(parts, fabric.usable_width, purchase, squaring=purchase.squaring)
-    gross = laid.length + laid.squared
+          purchase: Purchase, laid: Layout) -> FabricPlan:  # fmt: skip
+    parts, gross = _parts(needs, ways), laid.gross
     area = sum((p.across * p.along * p.count for p in parts), Fraction(0))
     return FabricPlan(
         fabric=fabric.key,
@@ -116,7 +150,7 @@ def _plan(fabric: Fabric, needs: Sequence[Lettered], ways: Sequence[Way],
         needed=purchase.needed(gross),
         buy=purchase.buy(gross),
         buy_metric=purchase.buy_metric(gross),
-        bound=laid.bound,
+        bound=floor_of(parts, fabric.usable_width, purchase.squaring),
         waste=1 - area / (laid.length * fabric.usable_width),
         squaring=laid.squared,
     )
@@ -169,7 +203,7 @@ def checked(plan: FabricPlan) -> FabricPlan:
     held: Counter[str] = Counter()
     for strip in plan.strips:
         assert strip.used <= plan.usable_width, inches_text(strip.used)
-        for cut in strip.cuts:
+        for cut in strip.held:
             assert cut.along <= strip.depth, inches_text(cut.along)
             held[cut.letter] += cut.count * strip.count
     wanted = {p.letter: p.count * p.joined_from for p in plan.pieces}

@@ -19,9 +19,9 @@ def cutting_order(strips: Iterable[Strip], usable: Fraction) -> tuple[Strip, ...
     then by the area of each strip's largest piece, the deeper first of equals."""
 
     def rank(strip: Strip) -> tuple[Fraction, Fraction, Fraction, str]:
-        longest = max((c.along for c in strip.cuts), default=Fraction(0))
-        largest = max((c.across * c.along for c in strip.cuts), default=Fraction(0))
-        letters = " ".join(c.letter for c in strip.cuts)
+        longest = max((c.along for c in strip.held), default=Fraction(0))
+        largest = max((c.across * c.along for c in strip.held), default=Fraction(0))
+        letters = " ".join(c.letter for c in strip.held)
         return -longest if longest > usable else Fraction(0), -largest, -strip.depth, letters
 
     return tuple(sorted(strips, key=rank))

@@ -39,7 +39,7 @@ def cloth(plan: CutPlan) -> Json:
     """Return everything that is cut and bought; a part that a size lacks is null."""
     return {
         "pieces": [_piece(p) for p in plan.pieces],
-        "fabrics": {key: _fabric(f) for key, f in plan.fabrics.items()},
+        "fabrics": {key: fabric_numbers(f) for key, f in plan.fabrics.items()},
         "backing": plan.backing and _backing(plan.backing),
         "batting": plan.batting and _batting(plan.batting),
         "binding": plan.binding and _binding(plan.binding),
@@ -74,7 +74,7 @@ def _piece(piece: Piece) -> Json:
     return {**found, "note": piece.note}
 
 
-def _fabric(plan: FabricPlan) -> Json:
+def fabric_numbers(plan: FabricPlan) -> Json:
     return {
         "usable_width": exact(plan.usable_width),
         "strips": [_strip(s) for s in plan.strips],
@@ -153,6 +153,10 @@ def _strip(strip: Strip) -> Json:
                 "turned": cut.turned,
             }
             for cut in strip.cuts
+        ],
+        "sections": [
+            {"width": exact(section.width), "strips": [_strip(s) for s in section.strips]}
+            for section in strip.sections
         ],
     }
 

@@ -96,7 +96,7 @@ def _lengths(inches: Fraction, metric: Fraction) -> Json:
 
 
 def _strip(strip: Strip) -> str:
-    cuts = ", ".join(f"{c.count} {c.letter}" for c in strip.cuts)
+    cuts = ", ".join(f"{c.count} {c.letter}" for c in strip.held)
     times = "1 strip" if strip.count == 1 else f"{strip.count} strips"
     return f"{times} {fraction_text(strip.depth)} in deep, each {cuts}"
 

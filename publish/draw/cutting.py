@@ -13,7 +13,7 @@ from publish.draw.bench import Bench, draw_piece, firsts
 from publish.draw.canvas import Canvas
 from publish.draw.cloth import hatch, sheet
 from publish.draw.context import CannotDrawError, Context
-from publish.draw.layout import Group, Laid, groups, lay, piece_of, size_of, spread
+from publish.draw.layout import Group, Laid, bands, groups, lay, piece_of, size_of, spread
 from publish.draw.letters import set_inches, set_yards, text_width
 from publish.draw.marks import dimension, disc
 from publish.draw.outlines import draw_stretches, nested_words, web
@@ -31,13 +31,15 @@ from publish.draw.style import (
 )
 from publish.draw.top import fit
 from publish.draw.words import counted, listed
-from publish.model.cutplan import FabricPlan, Piece
+from publish.model.cutplan import FabricPlan, Piece, Strip
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
 from publish.units import POINTS_PER_INCH, fraction_text, inches_text, yards_text
 
 LINE = Stroke(INK, 0.7, (3.0, 1.6))
 """A cut across the whole width."""
+WITHIN = Stroke(INK, 0.6, (1.6, 1.2))
+"""A cut within a strip."""
 LEFT, RIGHT = 0.8, 0.46
 """Inches beside the cloth: the strips' numbers and depths, and the length to buy."""
 BEYOND = 0.09
@@ -121,6 +123,7 @@ def _order(bench: Bench, outside: list[Laid]) -> float:
             end = group.start + i * group.strip.depth
             over = bench.frame.inches(4)
             bench.frame.line(bench.at(end, -over), bench.at(end, float(width) + over), LINE)
+            _sections(bench, group, i - 1)
     middles = [bench.printed(g.start + g.length / 2) for g in found]
     labels = [_strip_words(g) for g in found]
     low, high = -6.0, max(bench.printed(bench.plan.length) + 6, 0)
@@ -130,6 +133,19 @@ def _order(bench: Bench, outside: list[Laid]) -> float:
     for number, (group, place, words) in enumerate(zip(found, places, labels, strict=True), 1):
         _number(bench, group, place, words, number)
     return _letters(bench, outside, found)
+
+
+def _sections(bench: Bench, group: Group, at: int) -> None:
+    """Draw the cuts that part a strip into sections, and a section into strips."""
+    start = group.start + at * group.strip.depth
+    for band in bands(group, at):
+        end, far = band.along + band.strip.depth, band.across + band.width
+        for edge in (band.across, far):
+            if 0 < edge < bench.plan.usable_width:
+                here = start + group.strip.depth
+                bench.frame.line(bench.at(start, edge), bench.at(here, edge), WITHIN)
+        if end < start + group.strip.depth:
+            bench.frame.line(bench.at(end, band.across), bench.at(end, far), WITHIN)
 
 
 def _number(bench: Bench, group: Group, place: float, words: tuple[str, str], number: int) -> None:
@@ -228,19 +244,27 @@ def _alt(context: Context, spec: FigureSpec, plan: FabricPlan) -> str:
         if strip.placements:
             parts.append(f"cut {number}: {nested_words(strip)}")
             continue
-        cuts = []
-        for cut in strip.cuts:
-            a, b = size_of(plan, cut)
-            becomes = shape_words(piece_of(plan, cut.letter))
-            cuts.append(
-                f"{cut.count} {cut.letter} of {fraction_text(a)} × {fraction_text(b)} in{becomes}"
-            )
-        parts.append(
-            f"cut {number}: {counted(strip.count, 'strip')} {inches_text(strip.depth)} deep, "
-            f"{'each ' if strip.count > 1 else ''}giving {listed(cuts)}"
-        )
+        parts.append(f"cut {number}: {_strip_alt(plan, strip)}")
     return (
         f"Cutting layout of {context.pattern.fabrics[plan.fabric].name} for the "
         f"{context.size(spec).title}, from {yards_text(max(plan.buy, plan.length))} with a usable "
         f"width of {inches_text(plan.usable_width)}: {'; '.join(parts)}."
+    )
+
+
+def _strip_alt(plan: FabricPlan, strip: Strip) -> str:
+    """Return what a strip gives, its sections last."""
+    gives = []
+    for cut in strip.cuts:
+        a, b = size_of(plan, cut)
+        becomes = shape_words(piece_of(plan, cut.letter))
+        gives.append(
+            f"{cut.count} {cut.letter} of {fraction_text(a)} × {fraction_text(b)} in{becomes}"
+        )
+    for section in strip.sections:
+        inner = listed([_strip_alt(plan, s) for s in section.strips])
+        gives.append(f"a section {inches_text(section.width)} wide, cut into {inner}")
+    return (
+        f"{counted(strip.count, 'strip')} {inches_text(strip.depth)} deep, "
+        f"{'each ' if strip.count > 1 else ''}giving {listed(gives)}"
     )

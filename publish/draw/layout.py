@@ -3,11 +3,12 @@
 In: a fabric's plan. Out: strips and pieces as rectangles in inches of cloth: `along`
 runs with the length from the first cut, `across` with the width from one selvage.
 Invariant: strips lie in the plan's order with nothing between them, each cut's pieces
-side by side; the rectangles are exactly the plan's.
+side by side, and beside them its sections; the rectangles are exactly the plan's.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -51,17 +52,47 @@ def groups(plan: FabricPlan) -> tuple[Group, ...]:
 
 def lay(plan: FabricPlan) -> tuple[Laid, ...]:
     """Return every piece on the cloth but those nested by their outlines."""
-    found = []
+    found: list[Laid] = []
     for number, group in enumerate(groups(plan)):
         if group.strip.placements:
             continue
         for i in range(group.strip.count):
-            along, across = group.start + i * group.strip.depth, Fraction(0)
-            for cut in group.strip.cuts:
-                for _ in range(cut.count):
-                    found.append(Laid(cut.letter, along, across, cut.along, cut.across, number))
-                    across += cut.across
+            start = group.start + i * group.strip.depth
+            found += _side_by_side(group.strip, start, Fraction(0), number)
+            for band in bands(group, i):
+                found += _side_by_side(band.strip, band.along, band.across, number)
     return tuple(found)
+
+
+def _side_by_side(strip: Strip, along: Fraction, across: Fraction, group: int) -> Iterator[Laid]:
+    """Yield the pieces cut from one strip itself, none of its sections'."""
+    for cut in strip.cuts:
+        for _ in range(cut.count):
+            yield Laid(cut.letter, along, across, cut.along, cut.across, group)
+            across += cut.across
+
+
+@dataclass(frozen=True)
+class Band:
+    """One strip within a section, where it lies."""
+
+    strip: Strip
+    along: Fraction
+    across: Fraction
+    width: Fraction
+    """Of its section."""
+
+
+def bands(group: Group, at: int) -> Iterator[Band]:
+    """Yield the strips within the sections of one of a group's strips."""
+    across = sum((cut.across * cut.count for cut in group.strip.cuts), Fraction(0))
+    for section in group.strip.sections:
+        along = group.start + at * group.strip.depth
+        for strip in section.strips:
+            for _ in range(strip.count):
+                yield Band(strip, along, across, section.width)
+                along += strip.depth
+        across += section.width
 
 
 def size_of(plan: FabricPlan, cut: Cut) -> tuple[Fraction, Fraction]:

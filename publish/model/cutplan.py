@@ -17,6 +17,7 @@ from publish.model.pieces import Making as Making
 from publish.model.pieces import Piece as Piece
 from publish.model.pieces import PieceTemplate as PieceTemplate
 from publish.model.pieces import Placed as Placed
+from publish.model.pieces import Section as Section
 from publish.model.pieces import Strip as Strip
 
 
@@ -82,8 +83,8 @@ class FabricPlan:
     up all of them takes; `needed` is both with the allowances for straightening, a mis-cut
     and shrinkage; `buy` is `needed` rounded up to the purchase step in yards and
     `buy_metric` to the metric step; `bound` is a proven lower bound on `length + squaring`
-    for any two-stage plan of the same pieces, or, where shapes are nested, what the area of
-    all pieces needs; `gap` is what lies between.
+    however the same pieces are laid, straight or at right angles, or, where shapes are
+    nested, what the area of all pieces needs; `gap` is what lies between.
     """
 
     fabric: str
@@ -119,7 +120,7 @@ class FabricPlan:
     def lies(self, piece: Piece) -> tuple[Fraction, Fraction]:
         """Return a piece's two sides as it lies in the strip that it is first cut from: across
         the fabric, then along it."""
-        cuts = (cut for strip in self.strips for cut in strip.cuts if cut.letter == piece.letter)
+        cuts = (cut for strip in self.strips for cut in strip.held if cut.letter == piece.letter)
         first = next(cuts, None)
         if first is not None and first.along == piece.width:
             return piece.length, piece.width

@@ -7,7 +7,7 @@ Invariant: a piece is what the maker cuts; what she makes of it is told beside i
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from shapely.geometry import MultiPolygon, Polygon
@@ -126,9 +126,19 @@ class Placed:
 
 
 @dataclass(frozen=True)
-class Strip:
-    """A strip across the usable width, cut `count` times alike.
+class Section:
+    """A part of a strip, as deep as it, that is cut into strips across itself again."""
 
+    width: Fraction
+    strips: tuple[Strip, ...]
+    """The first is cut first; none has sections of its own."""
+
+
+@dataclass(frozen=True)
+class Strip:
+    """A strip across the usable width, or across a section, cut `count` times alike.
+
+    Its `cuts` are side by side at its full depth, and beside them its `sections`.
     With `placements` it is a stretch of cloth that shapes lie nested in, not rectangles
     side by side: its cuts then give the box round each shape, and boxes may overlap.
     """
@@ -138,18 +148,31 @@ class Strip:
     cuts: tuple[Cut, ...]
     count: int = 1
     placements: tuple[Placed, ...] = ()
+    sections: tuple[Section, ...] = ()
+
+    @property
+    def held(self) -> tuple[Cut, ...]:
+        """Return the cuts of one such strip, those in its sections with all their strips."""
+        inside = (
+            replace(cut, count=cut.count * strip.count)
+            for section in self.sections
+            for strip in section.strips
+            for cut in strip.cuts
+        )
+        return *self.cuts, *inside
 
     @property
     def used(self) -> Fraction:
-        """Return the width taken by the pieces."""
+        """Return the width taken by the pieces and the sections."""
         if self.placements:
             right = max(p.outline.bounds[2] for p in self.placements)
             return -(-Fraction(right) * 8 // 1) / Fraction(8)
-        return sum((c.across * c.count for c in self.cuts), Fraction(0))
+        beside = sum((c.across * c.count for c in self.cuts), Fraction(0))
+        return beside + sum((s.width for s in self.sections), Fraction(0))
 
     @property
     def area(self) -> Fraction:
         """Return the area of the pieces of one such strip; of shapes, to 1/8 sq in below."""
         if self.placements:
             return Fraction(int(8 * sum(p.outline.area for p in self.placements)), 8)
-        return sum((c.across * c.along * c.count for c in self.cuts), Fraction(0))
+        return sum((c.across * c.along * c.count for c in self.held), Fraction(0))

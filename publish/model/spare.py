@@ -21,7 +21,7 @@ def left_long(plan: CutPlan) -> frozenset[str]:
     found: dict[str, bool] = {}
     for fabric in plan.fabrics.values():
         for strip in fabric.strips:
-            for cut in strip.cuts:
+            for cut in strip.held:
                 if cut.letter in border:
                     alone = long_alone(strip, fabric.usable_width)
                     found[cut.letter] = found.get(cut.letter, True) and alone
@@ -30,8 +30,10 @@ def left_long(plan: CutPlan) -> frozenset[str]:
 
 def long_alone(strip: Strip, usable_width: Fraction) -> bool:
     """Return whether a strip of fabric holds one piece, shorter than it by `ROOM` or more."""
-    (first, *others) = strip.cuts
+    if len(strip.held) != 1 or strip.placements:
+        return False
+    first = strip.held[0]
     return (
-        not others and first.count == 1 and not strip.placements
+        first.count == 1
         and first.along == strip.depth and first.across + ROOM <= usable_width
     )  # fmt: skip

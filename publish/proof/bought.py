@@ -39,7 +39,7 @@ CODES = {
 def check(case: Case) -> Iterator[Note]:
     """Yield a note for each fabric that is bought in vain, or missing."""
     for size, fabric, plan in case.fabric_plans():
-        if not any(strip.cuts and strip.count for strip in plan.strips):
+        if not any(strip.held and strip.count for strip in plan.strips):
             yield error(
                 "P801", case.pattern.place("fabrics", fabric),
                 f"{case.name(fabric)} is bought for the {size} and nothing is cut from it",

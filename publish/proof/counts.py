@@ -36,11 +36,14 @@ CODES = {
 }
 
 _STRIPS = re.compile(rf"^(?:\*\*[^*]+\.\*\* )?Cut ({COUNT}) strips? .*? deep")
+_SECTION = re.compile(
+    rf"^From (?:the|each of the ({COUNT}))\b.*? cut ({COUNT}) strips? .*? deep", re.IGNORECASE
+)
 _EACH = re.compile(rf"({COUNT}) \*\*([A-Z]{{1,2}})\*\*")
 _NAMED = re.compile(rf"({COUNT})(?: [^\W\d]+){{0,3}}? \*\*([A-Z]{{1,2}})\*\*(?! and \*\*)")
 _LENGTHS = re.compile(rf"({COUNT}) lengths of \*\*([A-Z]{{1,2}})\*\*")
 _MAKE = re.compile(rf"\bMake ({COUNT})", re.IGNORECASE)
-_DEPTH = re.compile(rf"Cut {COUNT} strips? ({NUMBER}) in\b")
+_DEPTH = re.compile(rf"[Cc]ut {COUNT} strips? ({NUMBER}) in\b")
 _BOUND = re.compile(rf"({COUNT}) strips (?=\d)", re.IGNORECASE)
 
 
@@ -72,19 +75,25 @@ def check(case: Case) -> Iterator[Note]:
 def _cut(one: Told, taken: Counter[str], unclear: set[str]) -> None:
     """Count what a cutting step takes from its strips, paragraph by paragraph."""
     for paragraph in one.step.text.split("\n\n"):
-        strips = _STRIPS.match(paragraph)
+        times, strips = 1, _STRIPS.match(paragraph)
+        section = _SECTION.match(paragraph) if strips is None else None
+        if section is not None:
+            times, strips = number(section[1] or "one") * number(section[2]), section
+        elif strips is not None:
+            times = number(strips[1])
         named = LETTER.findall(paragraph)
         found = _EACH.findall(paragraph)
         if strips is None or len(found) != len(named):
             unclear.update(named)
             continue
         for count, letter in found:
-            taken[letter] += number(strips[1]) * number(count)
+            taken[letter] += times * number(count)
 
 
 def _deep(case: Case, one: Told) -> Iterator[Note]:
     """Each paragraph's strips are as deep as those that the plan lays its pieces in."""
     strips = [s for f in case.plans[one.sizes[0]].fabrics.values() for s in f.strips]
+    strips += [inner for s in strips for section in s.sections for inner in section.strips]
     for paragraph in one.step.text.split("\n\n"):
         depth, named = _DEPTH.search(paragraph), set(LETTER.findall(paragraph))
         known = {s.depth for s in strips if named & {c.letter for c in s.cuts}}

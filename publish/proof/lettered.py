@@ -89,8 +89,10 @@ def _of(case: Case, size: str, plan: CutPlan, piece: Piece) -> Iterator[Fraction
             yield from (side + seam, side + 2 * seam)
     for fabric in plan.fabrics.values():
         for strip in fabric.strips:
-            for cut in (c for c in strip.cuts if c.letter == piece.letter):
-                yield from (cut.across, cut.along, strip.depth)
+            for one in (strip, *(s for section in strip.sections for s in section.strips)):
+                for cut in (c for c in one.cuts if c.letter == piece.letter):
+                    yield from (cut.across, cut.along, one.depth, strip.depth)
+            yield from (section.width for section in strip.sections)
     yield from (seam, 2 * seam, sewing.motif_margin, sewing.ground_margin)
     for made in plan.makings:
         if piece.letter in made.letters:

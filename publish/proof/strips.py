@@ -55,13 +55,32 @@ def check(case: Case) -> Iterator[Note]:
 
 def _fits(case: Case, fabric: str, plan: FabricPlan, strip: Strip) -> Iterator[Note]:
     place = case.pattern.place("fabrics", fabric, "usable_width")
-    letters = ", ".join(c.letter for c in strip.cuts)
+    letters = ", ".join(c.letter for c in strip.held)
     if strip.used > plan.usable_width:
         yield error(
             "P831", place, f"a strip of {case.name(fabric)} ({letters}) is wider than the fabric",
             expected=f"at most {inches_text(plan.usable_width)}", received=inches_text(strip.used),
             help="use a wider fabric, or correct usable_width",
         )  # fmt: skip
+    yield from _deep(case, fabric, strip)
+    for section in strip.sections:
+        taken = sum((s.depth * s.count for s in section.strips), Fraction(0))
+        for words, most, has in (
+            ("strips are deeper than it", strip.depth, taken),
+            ("pieces are wider than it", section.width, max(s.used for s in section.strips)),
+        ):
+            if has > most:
+                letters = ", ".join(c.letter for s in section.strips for c in s.held)
+                yield error(
+                    "P831", place, f"a section of {case.name(fabric)} ({letters}): its {words}",
+                    expected=f"at most {inches_text(most)}", received=inches_text(has),
+                )  # fmt: skip
+        for inner in section.strips:
+            yield from _deep(case, fabric, inner)
+
+
+def _deep(case: Case, fabric: str, strip: Strip) -> Iterator[Note]:
+    place = case.pattern.place("fabrics", fabric, "usable_width")
     for cut in strip.cuts:
         if cut.along > strip.depth:
             yield error(
@@ -75,7 +94,7 @@ def _holds(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Not
     pieces = {p.letter: p for p in plan.pieces}
     held: Counter[str] = Counter()
     for strip in plan.strips:
-        for cut in strip.cuts:
+        for cut in strip.held:
             held[cut.letter] += cut.count * strip.count
             piece = pieces.get(cut.letter)
             if piece is not None and not _makes(piece, cut, case.seam):

@@ -99,7 +99,7 @@ def _lies_across(bench: Bench, piece: Piece) -> bool:
 def _each(bench: Bench, piece: Piece) -> Length:
     """Return how long each length of a joined strip is cut."""
     for strip in bench.plan.fabrics[piece.fabric].strips:
-        for cut in strip.cuts:
+        for cut in strip.held:
             if cut.letter == piece.letter:
                 return max(cut.across, cut.along)
     return piece.length

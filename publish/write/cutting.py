@@ -7,15 +7,15 @@ fabric are listed in the order of its cutting layout.
 
 from __future__ import annotations
 
-from collections.abc import Container
 from fractions import Fraction
 
-from publish.model.cutplan import Cut, FabricPlan, Piece, PrecutPlan, Strip
+from publish.model.cutplan import FabricPlan, Piece, PrecutPlan
 from publish.model.spare import left_long
 from publish.model.words import Block, Paragraph, Row, Section, Table
 from publish.words.en.phrase import capital, counted, listed, measure, number, rectangle
 from publish.write.context import Book
 from publish.write.cutting_shapes import add_steps, afterwards, becomes, exact_notes
+from publish.write.cutting_strips import strip_words
 from publish.write.practice import RULER_SPARE
 from publish.write.precut import sheet_steps, sold, source
 from publish.write.steps import StepList, figure
@@ -52,6 +52,17 @@ def _how_to_read(book: Book) -> str:
         "in another strip is given turned there. Strips run across the usable width, from selvage "
         "to selvage, and are cut in the order of the layout: what needs fabric in one long piece "
         "first, then the largest pieces, so that a slip can be made good from what is left."
+        f"{_sections_told(book)}"
+    )
+
+
+def _sections_told(book: Book) -> str:
+    plans = [p for k in book.keys for p in book.plans[k].fabrics.values()]
+    if not any(strip.sections for plan in plans for strip in plan.strips):
+        return ""
+    return (
+        " Where a strip has sections, cut those off across it as well, in one piece, and then cut "
+        "each section into strips of its own, across the section."
     )
 
 
@@ -101,7 +112,8 @@ def _size(book: Book, key: str, steps: StepList) -> list[Block]:
 def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList) -> None:
     """Add the one step that cuts a fabric: its strips in order, its layout beside them."""
     long = left_long(book.plans[key])
-    strips = [_strip(plan, strip, at, long) for at, strip in enumerate(plan.strips, start=1)]
+    strips = [words for at, strip in enumerate(plan.strips, start=1)
+              for words in strip_words(plan, strip, at, long)]  # fmt: skip
     caption = (
         f"{book.title(key)}, {book.fabric(fabric)}: {measure(plan.length)} of cloth is cut, "
         "strip by strip in this order."
@@ -149,51 +161,14 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
     note = trim_note(book, key) if trimmed else piece.note
     shape = becomes(book.plans[key], piece)
     name += "".join(f"; {words}" for words in (shape, note) if words)
-    strips: dict[Fraction, int] = {}
+    strips: dict[tuple[Fraction, bool], int] = {}
     for strip in plan.strips:
-        if any(c.letter == piece.letter for c in strip.cuts):
-            strips[strip.depth] = strips.get(strip.depth, 0) + strip.count
-    from_ = listed([f"{counted(n, 'strip')} {measure(d)} deep" for d, n in strips.items()])
+        if any(c.letter == piece.letter for c in strip.held):
+            within = all(c.letter != piece.letter for c in strip.cuts)
+            strips[strip.depth, within] = strips.get((strip.depth, within), 0) + strip.count
+    from_ = listed([f"{'sections of ' if within else ''}{counted(n, 'strip')} {measure(d)} deep"
+                    for (d, within), n in strips.items()])  # fmt: skip
     if plan.precut is not None:
         from_ = source(plan.precut, piece.letter)
     cut = rectangle(*plan.lies(piece))
     return f"**{piece.letter}**", name, cut, str(piece.count), capital(from_) or "–"
-
-
-def _strip(plan: FabricPlan, strip: Strip, at: int, long: Container[str] = ()) -> str:
-    """Return how one kind of strip is cut, and what is cut from it."""
-    many = strip.count > 1
-    whole = len(strip.cuts) == 1 and strip.cuts[0].count == 1 and (
-        strip.cuts[0].across == plan.usable_width)  # fmt: skip
-    marked = f", number {at} on the layout" if len(plan.strips) > 1 else ""
-    depth = f"{counted(strip.count, 'strip')} {measure(strip.depth)} deep"
-    if strip.placements:
-        return f"Cut {depth}{marked}, and leave it whole: {_holds(strip)}"
-    first = strip.cuts[0]
-    if first.letter in long:
-        each = "Each" if many else "It"
-        pieces = (
-            f"{each} is one **{first.letter}**, {rectangle(first.across, first.along)} once it is "
-            "trimmed: leave it long until the top is measured"
-        )
-    elif whole and first.along == strip.depth:
-        each = "Each strip" if many else "The whole strip"
-        pieces = f"{each} is one **{strip.cuts[0].letter}**"
-    else:
-        each = "From each" if many else "From it"
-        pieces = f"{each} cut {listed([_cut(c) for c in strip.cuts])}"
-    return f"Cut {depth}{marked}. {pieces}."
-
-
-def _cut(cut: Cut) -> str:
-    each = "each " if cut.count > 1 else ""
-    return f"{number(cut.count)} **{cut.letter}**, {each}{rectangle(cut.across, cut.along)}"
-
-
-def _holds(strip: Strip) -> str:
-    """Return what a strip holds whose shapes lie in one another's hollows, so that the
-    rectangles round them would not all fit."""
-    which = listed([f"{number(c.count)} **{c.letter}**" for c in strip.cuts])
-    over = listed([f"**{c.letter}** measures {rectangle(c.across, c.along)}" for c in strip.cuts])
-    close = "fitted together by their outlines" if sum(c.count for c in strip.cuts) > 1 else "laid"
-    return f"it holds {which}, {close} as on the layout. From edge to edge, {over}."

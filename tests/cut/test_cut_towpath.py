@@ -98,4 +98,4 @@ def test_the_batches_of_the_mini(plan):
 def test_lengths_to_buy_for_the_mini(plan, fabric, length, yards):
     bought = plan.fabrics[fabric]
     assert (bought.length, bought.buy) == (f(length), f(yards) * 36)
-    assert bought.bound == bought.length + bought.squaring
+    assert bought.bound <= bought.length + bought.squaring

@@ -27,11 +27,19 @@ def strips_give_pieces(case):
             for count, strip in _strips(plan):
                 for cut in strip["cuts"]:
                     held[cut["letter"]] += count * cut["count"]
+                for cut in _in_sections(strip):
+                    held[cut["letter"]] += count * cut["count"]
         for piece in size["pieces"]:
             wanted = piece["count"] * piece["joined_from"]
             got = held[piece["letter"]]
             if got < wanted or (got > wanted and piece["shape"] == "rectangle"):
                 yield f"{key}: {piece['letter']} is cut {got} times of {wanted}"
+
+
+def _in_sections(strip):
+    for section in strip["sections"]:
+        for inner in section["strips"]:
+            yield from ({**c, "count": c["count"] * inner["count"]} for c in inner["cuts"])
 
 
 def _strips(plan):
@@ -50,6 +58,11 @@ def strips_fit(case):
             width = inches(plan["usable_width"])
             for strip in plan["strips"]:
                 used = sum(inches(c["across"]) * c["count"] for c in strip["cuts"])
+                used += sum(inches(section["width"]) for section in strip["sections"])
+                for section in strip["sections"]:
+                    inner = sum(inches(s["depth"]) * s["count"] for s in section["strips"])
+                    if inner > inches(strip["depth"]):
+                        yield f"{key}: {fabric}: a section {inner} in deep in {strip['depth']}"
                 if used > width and not _shaped(size, strip):
                     yield f"{key}: {fabric}: a strip holds {used} in of {width}"
             deep = sum(inches(s["depth"]) * s["count"] for s in plan["strips"])
@@ -63,7 +76,7 @@ def _shaped(size, strip):
         for p in size["pieces"]
         if p["shape"] != "rectangle" or p["name"].startswith("nested")
     }
-    return any(c["letter"] in shaped for c in strip["cuts"])
+    return any(c["letter"] in shaped for c in (*strip["cuts"], *_in_sections(strip)))
 
 
 def bought_is_enough(case):

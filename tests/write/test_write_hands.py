@@ -81,9 +81,9 @@ def test_border_strips_are_left_long_where_nothing_else_is_cut_from_them():
         if not piece.purpose.startswith("border"):
             continue
         strips = [s for s in plan.fabrics[piece.fabric].strips
-                  if any(c.letter == piece.letter for c in s.cuts)]  # fmt: skip
-        alone = all(len(s.cuts) == 1 and s.cuts[0].count == 1 and s.cuts[0].across <= 39
-                    and s.cuts[0].along == s.depth for s in strips)  # fmt: skip
+                  if any(c.letter == piece.letter for c in s.held)]  # fmt: skip
+        alone = all(len(s.held) == len(s.cuts) == 1 and s.cuts[0].count == 1
+                    and s.cuts[0].across <= 39 and s.cuts[0].along == s.depth for s in strips)  # fmt: skip
         said = re.search(rf"one {piece.letter}, [^.]*leave it long until", text) is not None
         assert said == alone, piece
     borders = plain(found.text("borders"))

@@ -11,7 +11,7 @@ from write_material import STRIPS, F, placements
 from publish.model.cloth import FAT_QUARTER
 from publish.model.cutplan import Alternative, Cut, Strip
 from publish.write.context import Book
-from publish.write.cutting import _strip
+from publish.write.cutting_strips import strip_words
 from publish.write.precut import alternatives, sold
 
 FACTS = "material facts"
@@ -114,7 +114,7 @@ def test_the_boxes_round_nested_shapes_are_never_promised_from_the_cloth() -> No
     laid = Strip(F(80), cuts, 1, placements("B", 20, 4) + placements("C", 16, 4))
     assert sum(c.across * c.along * c.count for c in cuts) > 40 * laid.depth
     plan = replace(made_for(FACTS).plans["throw"].fabrics["moss"], strips=(laid,))
-    told = _strip(plan, laid, 1)
+    (told,) = strip_words(plan, laid, 1)
     assert "holds 20 **B** and 16 **C**, fitted together by their outlines" in told
     assert "From edge to edge, **B** measures 10 in" in told and "each" not in told
 

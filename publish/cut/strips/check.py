@@ -18,21 +18,19 @@ Size = tuple[str, Fraction, Fraction]
 
 
 def faults(parts: Iterable[Part], width: Fraction, strips: Sequence[Strip]) -> list[str]:
-    """Return every fault: strips too narrow or shallow, pieces missing, extra or turned."""
-    found = []
+    """Return every fault: strips and sections too narrow or shallow, pieces missing, extra or
+    turned."""
+    found: list[str] = []
     held: Counter[Size] = Counter()
     for strip in strips:
-        edge = Fraction(0)
-        for cut in strip.cuts:
-            edge += cut.across * cut.count
-            if cut.along > strip.depth or cut.across <= 0 or cut.along <= 0:
-                found.append(f"{cut.letter} does not fit a strip {strip.depth} deep")
-            if cut.turned:
-                held[cut.letter, cut.along, cut.across] += cut.count * strip.count
-            else:
-                held[cut.letter, cut.across, cut.along] += cut.count * strip.count
-        if edge > width:
-            found.append(f"a strip uses {edge} of {width}")
+        _look(strip, width, strip.count, found, held)
+        for section in strip.sections:
+            if sum((s.depth * s.count for s in section.strips), Fraction(0)) > strip.depth:
+                found.append(f"a section's strips are deeper than its strip of {strip.depth}")
+            for inner in section.strips:
+                _look(inner, section.width, strip.count * inner.count, found, held)
+                if inner.sections:
+                    found.append("a section is parted into sections")
     wanted: Counter[Size] = Counter()
     free = set()
     for part in parts:
@@ -41,6 +39,19 @@ def faults(parts: Iterable[Part], width: Fraction, strips: Sequence[Strip]) -> l
             free.add(part.letter)
     found += [f"{size[0]} is cut {held[size]} times, not {wanted[size]}"
               for size in sorted({*held, *wanted}) if held[size] != wanted[size]]  # fmt: skip
-    found += [f"{cut.letter} is turned" for strip in strips for cut in strip.cuts
+    found += [f"{cut.letter} is turned" for strip in strips for cut in strip.held
               if cut.turned and cut.letter not in free]  # fmt: skip
     return found
+
+
+def _look(strip: Strip, width: Fraction, times: int, found: list[str], held: Counter[Size]) -> None:
+    """Look at what lies side by side in one strip, and count its own pieces."""
+    edge = sum((section.width for section in strip.sections), Fraction(0))
+    for cut in strip.cuts:
+        edge += cut.across * cut.count
+        if cut.along > strip.depth or cut.across <= 0 or cut.along <= 0:
+            found.append(f"{cut.letter} does not fit a strip {strip.depth} deep")
+        size = (cut.along, cut.across) if cut.turned else (cut.across, cut.along)
+        held[cut.letter, *size] += cut.count * times
+    if edge > width:
+        found.append(f"a strip uses {edge} of {width}")

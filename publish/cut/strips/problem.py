@@ -110,19 +110,16 @@ def on_grid(parts: Sequence[Part], width: Fraction, squaring: Fraction = Fractio
     Raises ValueError for a part that is wider than the usable width in every way it may
     lie: such a part must be joined or refused before.
     """
-    turning = any(p.may_turn for p in parts)
     across_step = common_step([p.across for p in parts] + [p.along for p in parts if p.may_turn])
     along_step = common_step(
         [squaring, *(p.along for p in parts), *(p.across for p in parts if p.may_turn)]
     )
-    if turning:  # one grid serves both directions, so that turning is a swap of two numbers
-        across_step = along_step = common_step([across_step, along_step])
     capacity = int(width // across_step)
     merged: dict[tuple[tuple[int, int], ...], list[Part]] = {}
     for part in parts:
-        a, b = int(part.across / across_step), int(part.along / along_step)
-        lost = int(squaring / along_step)
-        ways = {(a, b + lost), (b, a + lost)} if part.may_turn else {(a, b + lost)}
+        lying = {(part.across, part.along)}
+        lying |= {(part.along, part.across)} if part.may_turn else set()
+        ways = [(int(a / across_step), int((b + squaring) / along_step)) for a, b in lying]
         options = tuple(sorted(way for way in ways if way[0] <= capacity))
         if not options:
             raise ValueError(f"part {part.letter} is wider than the usable width")
