@@ -45,10 +45,13 @@ class Trusted(Operation):
     takes: tuple[tuple[str, int], ...] = ()
     gives: tuple[tuple[Part, int], ...] = ()
     becomes: tuple[Becoming, ...] = ()
+    spare: tuple[str, ...] = ()
+    """Heaps of which some may be left."""
 
     def carry_out(self, table: Table) -> None:
         for key, count in self.takes:
             table.take(key, count)
+        table.spare.update(self.spare)
         for part, count in self.gives:
             table.put(part, count)
         for change in self.becomes:

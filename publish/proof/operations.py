@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterator
 
 from publish.model.pattern import Motif
 from publish.notes import Note, warning
-from publish.proof import joining, rows
+from publish.proof import joining
 from publish.proof.case import Case, Code
 from publish.proof.claims import Told, is_cutting, told
 
@@ -87,8 +87,6 @@ _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
     ("turning the edges of openings", _open, r"\b(?:each|every) opening\b"),
     ("drawing the finished line", _traced,
      r"\bthis is the \*\*finished line|draw[^.]*finished line"),
-    ("squaring the top on point", lambda c, k: c.sizes[k].on_point,
-     r"\bstraighten each\b|\bmake the corners square\b|\bsquare up the top\b"),
     ("printing the foundations", _papered, r"\bprint the foundations?\b"),
     ("laying the first patch on a foundation", _papered, r"\bpatch 1 on (?:it|the)\b"),
     ("sewing a patch to a foundation", _papered,
@@ -107,7 +105,6 @@ _ORDER = (
      r"\bcut along the dashed line through"),
     ("basting the motif", r"^Baste the motif to the ground", "sewing the motif down",
      r"\bsweep the turn-under"),
-    ("piecing", r"\bMake (?:\w+)\.", "sewing rows", r"\bsew (?:\w+ )?rows\b"),
 )  # fmt: skip
 """Pairs of operations, by how the booklet says them; the first must not come after."""
 
@@ -125,7 +122,7 @@ def check(case: Case) -> Iterator[Note]:
                     help="reword the step that said so instead of removing it",
                 )  # fmt: skip
         yield from _folds(case, key, text)
-        for what in (*joining.untold(case, key, steps), *rows.untold(case, key, steps)):
+        for what in joining.untold(case, key, steps):
             yield warning(
                 "P857", case.pattern.place("steps"), f"no step of the {key} {what}",
                 help="reword the step that said so instead of removing it",

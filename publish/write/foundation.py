@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections import Counter
 
 from publish.model.draft import FoundationSection, Unit
+from publish.model.tree import BLOCK, Group, every
 from publish.model.words import Block, Box, FigureBlock, Paragraph, Row, Section, Table
 from publish.words.en.phrase import capital, counted, listed, measure, number, rectangle, stitch
 from publish.write.bench import Bench
@@ -19,7 +20,6 @@ from publish.write.practice import FOUNDATION_SPARE, FOUNDATION_STITCH, PIECING_
 from publish.write.pressing import press_text
 from publish.write.sewn import piece_of
 from publish.write.steps import StepList, figure
-from publish.write.tree import BLOCK, Group, every
 
 _HEAD = ("Patch", "Fabric", "Piece", "Cut size")
 

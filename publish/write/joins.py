@@ -10,9 +10,9 @@ from __future__ import annotations
 from itertools import pairwise
 
 from publish.model.draft import Arcs, Point, Unit
+from publish.model.nouns import HALF_SQUARE
 from publish.words.en.phrase import measure, times
 from publish.write.bench import Bench, word_for
-from publish.write.nouns import HALF_SQUARE
 from publish.write.practice import CLIP_DEPTH, CLIP_INTERVAL
 from publish.write.pressing import ways, where_of
 

@@ -19,7 +19,6 @@ from publish.operations.rehearsal import Making
 from publish.words.en.phrase import rectangle
 from publish.write import (
     applique,
-    assembling,
     before,
     care,
     cautions,
@@ -38,9 +37,9 @@ from publish.write import (
     prepared,
     pressing_plan,
     quilting,
-    rounds,
     tell,
     templates,
+    told,
     tools,
     voice,
 )
@@ -98,8 +97,8 @@ def _sections(book: Book) -> tuple[Section, ...]:
         applique.section(book),
         prepared.sewing(book),
         fusible.section(book),
-        *assembling.sections(book),
-        *tell.chapter(book, "borders", rounds.asked(book)),
+        *tell.chapter(book, "assembling", told.assembling(book)),
+        *tell.chapter(book, "borders", told.borders(book)),
         *tell.chapter(book, "quilting", quilting.asked(book)),
         *tell.chapter(book, "binding"),
         *tell.chapter(book, "sleeve"),

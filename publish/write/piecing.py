@@ -8,6 +8,8 @@ should measure is the sum of its cut pieces less the seams, or what it is trimme
 from __future__ import annotations
 
 from publish.model.draft import Unit
+from publish.model.nouns import HALF_SQUARE
+from publish.model.tree import BLOCK, Group
 from publish.model.words import Block, FigureBlock, FigureSpec, Paragraph, Section
 from publish.surd import Length
 from publish.units import EIGHTH
@@ -16,12 +18,10 @@ from publish.write import quick
 from publish.write.bench import Bench
 from publish.write.context import Book
 from publish.write.joins import curve_sewn, sewn
-from publish.write.nouns import HALF_SQUARE
 from publish.write.practice import PIECING_STITCH
 from publish.write.pressing import press_text
 from publish.write.sewn import making_of, sewn_size
 from publish.write.steps import StepList, figure
-from publish.write.tree import BLOCK, Group
 
 _LOCK = ", so that they lock where neighbours meet"
 _CHAIN = 4

@@ -10,12 +10,12 @@ from dataclasses import dataclass
 
 from publish.model.cutplan import Making
 from publish.model.draft import Unit
+from publish.model.nouns import noun
+from publish.model.tree import Group
 from publish.words.en.phrase import article, capital, counted, listed, measure, number, rectangle
 from publish.write.bench import Bench
-from publish.write.nouns import noun
 from publish.write.pressing import INNER, way_text, ways
 from publish.write.steps import StepList, figure
-from publish.write.tree import Group
 
 METHODS = {
     "triangles": "two at a time",

@@ -59,6 +59,7 @@ def sewn(name: str) -> Sewn:
         assert found is not None
         sizes[key], drafts[key] = size, found
     plans, _ = cut.cut(pattern, sizes, drafts)
+    drafts = cut.construct(pattern, sizes, drafts, plans)
     return of(pattern, sizes, drafts, plans)
 
 
