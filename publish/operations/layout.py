@@ -56,7 +56,7 @@ class LayOut(Operation):
             "blocks": Count(self.blocks, "block"),
             "lines": Word(lines if 1 in (self.rows, self.columns) else "both"),
             "rows": Count(self.rows, "row"),
-            "columns": Count(self.columns),
+            "columns": Count(self.columns, "block"),
             "between": self.between,
             "check": Word(self.check),
             "lying": self.lying,

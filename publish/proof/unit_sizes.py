@@ -12,20 +12,11 @@ from fractions import Fraction
 
 from publish.model.draft import Unit
 from publish.notes import Note, warning
-from publish.proof.case import Case, Code
+from publish.proof.case import Case
 from publish.proof.claims import Told, letters, sentences, step_place, told
 from publish.proof.lengths import PRACTICE, Said, said
 from publish.proof.sewn_sizes import as_sewn
 from publish.units import inches_text, maker_inches
-
-CODES = {
-    "P826": Code(
-        "A unit is told at a size that it does not have",
-        "the maker unpicks a seam that was right",
-        "`The half ground measures 18 1/2 in × 10 in.`, of two 10 in squares and a 1/4 in seam",
-        "`The half ground measures 19 1/2 in × 10 in.`",
-    ),
-}
 
 _MAKING = ("curve", "set-in", "quick")
 """Figures of steps that make a unit and speak of other lengths as well."""

@@ -15,7 +15,7 @@ from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note
 from publish.operations.rehearsal import Making, SizeMaking
-from publish.sew import assembling, binding, borders, finishing, piecing, quilting, sleeve
+from publish.sew import assembling, binding, borders, piecing, pillow, quilting, sleeve
 from publish.sew.bench import Bench, counted
 from publish.sew.findings import CODES as CODES
 from publish.sew.findings import notes_on
@@ -28,7 +28,7 @@ CHAPTERS = (
     quilting.plan,
     binding.plan,
     sleeve.plan,
-    finishing.fill,
+    pillow.plan,
     sleeve.label,
 )
 """The planners, in the order in which a quilt is made."""

@@ -50,7 +50,7 @@ def _what(bench: Bench, names: Names, layer: Round) -> Said:
     called = tuple(said("many", name=names.sized_name(k, layer.block_side)) for k in kinds)
     return said(
         "round-of-blocks",
-        count=Count(len(layer.blocks)),
+        count=Count(len(layer.blocks), "block"),
         blocks=Several(called),
         side=Told(layer.block_side),
     )

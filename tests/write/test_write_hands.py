@@ -15,7 +15,6 @@ from publish.sew.assembling import places_by_way
 from publish.sew.bench import Bench
 from publish.sew.names import Names
 
-
 BORDERED = ("a: {block: nine, block_size: 9 in, columns: 3, rows: 3, borders: "
             "[{width: 2 in, fabric: mist}, {width: 5 in, fabric: fern}]}")  # fmt: skip
 SEW, PIN = re.compile(r"\b[Ss]ew\b"), re.compile(r"\b[Pp]in\b(?! with)")

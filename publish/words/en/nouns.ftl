@@ -28,3 +28,7 @@ noun-corner-triangle = { $count ->
     [one] { $count } corner triangle
    *[other] { $count } corner triangles
 }
+noun-back-piece = { $count ->
+    [one] { $count } back piece
+   *[other] { $count } back pieces
+}

@@ -5,7 +5,7 @@ order-rounds = The quilt grows from the centre outwards: { $rounds }. Press and 
     .caption = { $size }: the rounds pulled apart, numbered from the centre.
 nth-round = { ORDINAL($number) } { $what }
 round-of-cloth = a { $fabric } border { $width } wide
-round-of-blocks = { $count } { $blocks } of { $side }
+round-of-blocks = { $count } of { $side } ({ $blocks })
 
 lay-round = The { ORDINAL($round) } round is made of blocks. Lay them around the top, turned as in the
     picture, and sew them into four strips.{ $alternate ->
