@@ -7,15 +7,12 @@ own names where these are few and differ, and are numbered otherwise.
 
 from __future__ import annotations
 
-from collections import Counter
 from functools import cached_property
 
-from publish.model.cutplan import Piece
 from publish.model.draft import Patch, Unit
-from publish.model.homes import BlockHome
 from publish.model.nouns import noun
-from publish.model.tree import BLOCK, TOP, Group, groups, level, runs
-from publish.sew.bench import Bench, heap
+from publish.model.tree import BLOCK, level, runs
+from publish.sew.heaps import Heaps
 from publish.sew.leaves import on_foundations, sections, shape_of, word
 from publish.surd import Length
 from publish.words.values import Count, Letter, Named, Said, Several, Value, Word, said
@@ -25,89 +22,8 @@ _FEW = 3
 _SIZES = {2: ("small", "large"), 3: ("small", "medium", "large")}
 
 
-class Names:
-    """The units of one size, grouped as they are made, and what each is called."""
-
-    def __init__(self, bench: Bench) -> None:
-        self.bench = bench
-        self.root = bench.draft.assembly
-        self.groups = groups(self.root)
-        self.pieces = {p.letter: p for p in bench.plan.pieces}
-        found = (patch.place for patch in bench.draft.patches)
-        self.homes: Counter[BlockHome] = Counter(home for home in found if home is not None)
-
-    # Units
-
-    def at(self, where: str) -> tuple[Group, ...]:
-        """Return the groups that are made at one level."""
-        return tuple(g for g in self.groups if level(g.unit) == where)
-
-    @cached_property
-    def centre(self) -> Unit:
-        """Return all that lies inside borders and rounds."""
-        top = self.at(TOP)
-        if top:
-            return top[-1].unit
-        within = (u for u in self.root.outermost_first() if self._inside(u))
-        return next(within)
-
-    def _inside(self, unit: Unit) -> bool:
-        home = unit.patches[0].place
-        return self.is_block(unit) and home is not None and not home.in_round
-
-    def is_block(self, unit: Unit) -> bool:
-        """Return whether a unit is a whole block of the top."""
-        found = unit.patches
-        home = found[0].place
-        return home is not None and len(found) == self.homes[home] and level(unit) == BLOCK
-
-    @cached_property
-    def inner(self) -> tuple[Group, ...]:
-        """Return the groups made inside blocks that are no whole block, block by block."""
-        found = [g for g in self.at(BLOCK) if not self.is_block(g.unit)]
-        return tuple(sorted(found, key=self.place))
-
-    def place(self, group: Group) -> int:
-        """Return the place, among the size's blocks, of the first that needs a group."""
-        order = list(self.bench.counts)
-        return min((order.index(b) for b in group.blocks if b in order), default=len(order))
-
-    def of_block(self, block: str) -> tuple[Group, ...]:
-        """Return the groups that are made for a block and for none before it."""
-        place = list(self.bench.counts).index(block)
-        return tuple(g for g in self.at(BLOCK) if self.place(g) == place)
-
-    # Heaps
-
-    def key(self, unit: Unit) -> str:
-        """Return the heap that a unit lies on."""
-        piece = self.piece(unit)
-        if unit is self.centre:
-            return "top"
-        if piece is not None and not self._carries(unit):
-            return heap(piece)
-        return unit.name if unit.number and unit.parts else unit.kind
-
-    def _carries(self, unit: Unit) -> bool:
-        block = unit.patches[0].block
-        return block is not None and self.bench.pattern.blocks[block].motif is not None
-
-    def piece(self, unit: Unit) -> Piece | None:
-        """Return the piece that a unit of one patch is cut as."""
-        if unit.patch is None:
-            return None
-        return self.pieces.get(self.bench.plan.sources.get(unit.patch.key, ""))
-
-    def quarters(self, part: Unit) -> int:
-        """Return how many quarters clockwise a part lies turned against its heap."""
-        if part.number and part.parts:
-            return 0  # each row is a heap of its own
-        piece = self.piece(part)
-        if piece is not None and part.sewn is not None and not self._carries(part):
-            return int(part.sewn.told == (piece.length, piece.width) != part.sewn.told[::-1])
-        return (part.place.turn - part.turn) // 90 % 4 if part.place is not None else 0
-
-    # Names
+class Names(Heaps):
+    """What each unit of a size is called."""
 
     def called(self, unit: Unit) -> Said:
         """Return what the text calls a unit: `unit 3`, `half ground`, `lock block`, `row 2`."""

@@ -7,6 +7,7 @@ into blocks.
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import replace
 
 from publish.model.cutplan import Piece
@@ -14,12 +15,10 @@ from publish.model.draft import Unit
 from publish.operations.borders import PRESSED
 from publish.operations.parts import Measure, Part, measured, sheet
 from publish.operations.trusted import Trusted
+from publish.sew import units
 from publish.sew.bench import Bench, heap
 from publish.sew.names import Names
 from publish.surd import Length
-
-LATER = ("border", "backing", "binding", "pillow", "sleeve")
-"""First words of the purposes of pieces that are no part of the middle of the top."""
 
 
 def plan(bench: Bench) -> None:
@@ -34,56 +33,86 @@ def plan(bench: Bench) -> None:
 
 
 def _piece(bench: Bench) -> None:
-    """Piece the blocks, as far as that is trusted: every block that is not cut whole."""
+    """Piece the blocks; those on foundations, and motif work, are trusted."""
     names = Names(bench)
+    units.plan(bench, names)
     made: dict[str, list[Unit]] = {}
     for unit in bench.draft.assembly.outermost_first():
-        if names.is_block(unit) and not _cut_whole(names, unit):
+        if names.is_block(unit):
             made.setdefault(names.key(unit), []).append(unit)
-    taken = _sewn_on(names, [u for units in made.values() for u in units])
-    inner = [p for p in bench.plan.pieces if p.purpose.split()[0] not in LATER]
-    takes = tuple(
-        (heap(p), count if p.yields == 1 else _patches(bench, p))
-        for p in inner
-        if p.letter not in taken
-        for _, count in _cut(bench, p)
-    )
-    paper = frozenset({"foundations"} if bench.draft.foundations else ())
-    gives = tuple((_block(bench, names, units, paper), len(units)) for units in made.values())
-    bench.add(Trusted(chapter="piecing", step="blocks", takes=takes, gives=gives))
+    _foundations(bench, names, made)
+    _motifs(bench, names, made)
 
 
-def _patches(bench: Bench, piece: Piece) -> int:
-    """Return how many patches are cut as a piece."""
-    return sum(letter == piece.letter for letter in bench.plan.sources.values())
+def _foundations(bench: Bench, names: Names, made: dict[str, list[Unit]]) -> None:
+    """Sew what is sewn on paper, and blocks that are joined from it."""
+    takes: Counter[str] = Counter()
+    gives = []
+    for those in made.values():
+        if not any(leaf.section for leaf in units.leaves(those[0])):
+            continue
+        for unit in those:
+            takes += _sewn_from(names, unit)
+        gives.append((_block(names, those), len(those)))
+    if gives:
+        bench.add(
+            Trusted(chapter="foundation", step="blocks", ready=frozenset({PRESSED}), takes=tuple(takes.items()),
+                    gives=tuple(gives))
+        )  # fmt: skip
 
 
-def _cut_whole(names: Names, unit: Unit) -> bool:
-    """Return whether a block is one piece as it is cut."""
-    return names.key(unit).startswith("piece ")
-
-
-def _sewn_on(names: Names, blocks: list[Unit]) -> set[str]:
-    """Return the letters of the pieces that are in no block: sashing, whole blocks."""
-    inside = {p.key for unit in blocks for p in unit.patches}
+def _sewn_from(names: Names, unit: Unit) -> Counter[str]:
+    """Return what a unit with foundation sections takes: pieces, and units pieced before."""
     sources = names.bench.plan.sources
-    return {sources[p.key] for p in names.root.patches if p.key not in inside and p.key in sources}
+    if unit.section:
+        return Counter(f"piece {sources[p.key]}" for p in unit.patches if p.key in sources)
+    if not unit.parts or not any(leaf.section for leaf in units.leaves(unit)):
+        return Counter([names.key(unit)])
+    return sum((_sewn_from(names, part) for part in unit.parts), Counter())
 
 
-def _block(bench: Bench, names: Names, units: list[Unit], paper: frozenset[str]) -> Part:
-    """Return a block as it is when it is sewn to others: of a motif's ground, trimmed."""
-    unit = units[0]
-    assert unit.sewn is not None
-    wide, high = (
-        Measure(exact, told) for exact, told in zip(unit.sewn.exact, unit.sewn.told, strict=True)
-    )
-    block = unit.patches[0].block
-    if block is not None and bench.pattern.blocks[block].motif is not None:
-        margin = bench.pattern.sewing.ground_margin
-        wide, high = (measured(m.exact - margin) for m in (wide, high))
-    if names.quarters(unit) % 2:
+def _motifs(bench: Bench, names: Names, made: dict[str, list[Unit]]) -> None:
+    """Lay motifs on their grounds, sew them down and trim the blocks."""
+    takes = [(heap(p), p.count * p.joined_from) for p in bench.pieces("motif")]
+    gives = []
+    for those in made.values():
+        if names.carries(those[0]):
+            piece = names.piece(those[0])
+            ground = heap(piece) if piece is not None else names.made(those[0])
+            takes.append((ground, len(those)))
+            gives.append((_trimmed(bench, names, those), len(those)))
+    if gives:
+        bench.add(
+            Trusted(
+                chapter="applique",
+                step="blocks",
+                takes=tuple(takes),
+                gives=tuple(gives),
+                ready=frozenset({PRESSED}),
+            )
+        )
+
+
+def _block(names: Names, those: list[Unit]) -> Part:
+    """Return a block that is joined on foundations, with its paper."""
+    sewn = those[0].sewn
+    assert sewn is not None
+    wide, high = (Measure(e, t) for e, t in zip(sewn.exact, sewn.told, strict=True))
+    if names.lies(those[0]) % 2:
         wide, high = high, wide
-    return replace(sheet(names.key(unit), wide, high, PRESSED), paper=paper)
+    block = sheet(names.made(those[0]), wide, high, PRESSED)
+    return replace(block, paper=frozenset({"foundations"}))
+
+
+def _trimmed(bench: Bench, names: Names, those: list[Unit]) -> Part:
+    """Return a block that carries its motif, as it is sewn to others."""
+    sewn = those[0].sewn
+    assert sewn is not None
+    margin = bench.pattern.sewing.ground_margin
+    wide, high = (measured(side - margin) for side in sewn.exact)
+    if names.lies(those[0]) % 2:
+        wide, high = high, wide
+    return sheet(names.key(those[0]), wide, high, PRESSED)
 
 
 def _cut(bench: Bench, piece: Piece) -> tuple[tuple[Part, int], ...]:

@@ -15,15 +15,12 @@ from publish.operations.pillow import (
     FinishAllowances,
     HemBacks,
     LayBacks,
-    LayZippedBack,
-    OpenZipSeam,
     SewCover,
     SewRoundFront,
-    SewZipper,
-    SewZipSeam,
     TrimFront,
     TurnCover,
 )
+from publish.operations.zipper import LayZippedBack, OpenZipSeam, SewZipper, SewZipSeam
 from publish.sew.bench import Bench, heap
 from publish.units import INCH_IN_MM
 

@@ -32,3 +32,7 @@ noun-back-piece = { $count ->
     [one] { $count } back piece
    *[other] { $count } back pieces
 }
+noun-strip-set = { $count ->
+    [one] { $count } strip set
+   *[other] { $count } strip sets
+}

@@ -73,7 +73,7 @@ some-pieces = { $count ->
     [one] { A(piece-called) }
    *[other] { $count } { piece-called }s
 } { $letter }
-by-turns = { $parts } by turns, { $ends ->
+by-turns = { $parts }, by turns, { $ends ->
     [both] beginning and ending
    *[first] beginning
 } with { $first },
