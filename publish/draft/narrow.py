@@ -140,7 +140,9 @@ def _between_rings(search: Search, most: float, nearest: bool) -> list[Narrow]:
             shapely.line_interpolate_point(lines, 0.5, normalized=True)
         )
         widths = shapely.length(lines)
-        found += [Narrow(*xy, w) for xy, w in zip(middles.tolist(), widths.tolist(), strict=True)]
+        found += [
+            Narrow(x, y, w) for (x, y), w in zip(middles.tolist(), widths.tolist(), strict=True)
+        ]
     return found
 
 

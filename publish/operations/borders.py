@@ -12,9 +12,10 @@ from fractions import Fraction
 from typing import ClassVar
 
 from publish.operations.operation import Moment, Operation, Shown
-from publish.operations.parts import LEFT, TOP, Measure, Part, sheet
+from publish.operations.parts import LEFT, TOLERANCE, TOP, Measure, Part, sheet
 from publish.operations.table import Table
 from publish.surd import Length as Exact
+from publish.units import inches_text, maker_inches
 from publish.words.values import (
     Count,
     Length,
@@ -157,14 +158,16 @@ class CutBorder(Operation):
         side = top.height if self.sides == "sides" else top.width
         strip = table.take(self.strip, self.count)
         table.need(
-            not top.known or strip.height.told + self.near >= side.told,
+            not top.known
+            or strip.height.told >= max(side.exact, side.told - TOLERANCE, key=maker_inches),
             "strips as long as the top",
             by=JoinLengths,
             part=strip,
-            expected=str(side.told),
-            received=str(strip.height.told),
+            expected=inches_text(side.told),
+            received=inches_text(strip.height.told),
         )
-        table.put(strip.sized(strip.width, side).having(CUT), self.count)
+        told = min(side.told, strip.height.told, key=maker_inches)
+        table.put(strip.sized(strip.width, Measure(side.exact, told)).having(CUT), self.count)
 
     def values(self, moment: Moment) -> Values:
         return {
@@ -227,9 +230,11 @@ class SewBorder(Operation):
 
 
 def grown(top: Part, wide: Measure | None, high: Measure | None) -> Part:
-    return top.sized(
+    """Return the top with strips on; no seam of what is inside them ends on its edges."""
+    larger = top.sized(
         top.width + wide if wide else top.width, top.height + high if high else top.height
     )
+    return replace(larger, edges=tuple(replace(edge, seams=()) for edge in larger.edges))
 
 
 @dataclass(frozen=True, kw_only=True)

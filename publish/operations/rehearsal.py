@@ -78,7 +78,7 @@ class Making:
 
 def lengths_told(moments: Iterable[Moment]) -> Iterator[Exact]:
     """Yield every length, in inches, that the words of some moments tell."""
-    for value in _told(moments):
+    for value in values_told(moments):
         if isinstance(value, Length):
             yield value.inches
         elif isinstance(value, Rectangle):
@@ -87,12 +87,13 @@ def lengths_told(moments: Iterable[Moment]) -> Iterator[Exact]:
 
 def counts_told(moments: Iterable[Moment]) -> Iterator[Count]:
     """Yield every count with its noun that the words of some moments tell."""
-    for value in _told(moments):
+    for value in values_told(moments):
         if isinstance(value, Count) and value.noun:
             yield value
 
 
-def _told(moments: Iterable[Moment]) -> Iterator[Value]:
+def values_told(moments: Iterable[Moment]) -> Iterator[Value]:
+    """Yield every value, and those inside it, that the words of some moments may tell."""
     for moment in moments:
         for value in moment.operation.values(moment).values():
             yield from _within(value)

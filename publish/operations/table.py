@@ -175,9 +175,12 @@ class Table:
             told = _text(one.told), _text(other.told)
             self._fail("meet", f"{what}, as told", None, names, *told)
 
-    def drafted(self, part: Part, width: Length | None, height: Length | None) -> Part:
+    def drafted(
+        self, part: Part, width: Length | None, height: Length | None, eased: int = 1
+    ) -> Part:
         """Hold a part against its size in the draft, raw edge to raw edge; None is not asked.
 
+        What is told may miss it by `TOLERANCE` for each of the parts that it is `eased` over.
         Return the part, at the drafted size where it missed it: one miss is noted once.
         """
         if not part.known:
@@ -186,7 +189,7 @@ class Table:
         found = []
         for name, side, asked in sides:
             right = side
-            if asked is not None and (side.exact != asked or side.drift > TOLERANCE):
+            if asked is not None and (side.exact != asked or side.drift > TOLERANCE * eased):
                 right = Measure(asked, asked)
                 said = "" if side.exact != asked else ", as told"
                 shown = side.told if said else side.exact

@@ -45,10 +45,17 @@ class Trusted(Operation):
     takes: tuple[tuple[str, int], ...] = ()
     gives: tuple[tuple[Part, int], ...] = ()
     becomes: tuple[Becoming, ...] = ()
+    ready: frozenset[str] = frozenset()
+    """What must have been done to each heap that it takes and that was sewn."""
+    spare: tuple[str, ...] = ()
+    """Heaps of which some may be left."""
 
     def carry_out(self, table: Table) -> None:
         for key, count in self.takes:
-            table.take(key, count)
+            part = table.take(key, count)
+            done = key.startswith("piece ") or part.is_(*self.ready)
+            table.need(done, f"the {key} {', '.join(sorted(self.ready))}", part=part)
+        table.spare.update(self.spare)
         for part, count in self.gives:
             table.put(part, count)
         for change in self.becomes:

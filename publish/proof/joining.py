@@ -20,42 +20,20 @@ _NUMBER = re.compile(r"\*\*(unit \d+)\b", re.IGNORECASE)
 _OPENS = re.compile(r"(?:\*\*[^*]*only\*\*[^:]*: )?(?:\*\*[^*]+\*\*\. |For (?:\*\*|the ))")
 _SECTIONS = re.compile(r"\bsections? ((?:[A-Z]{1,2}(?:, | and |(?![\w])))+)")
 _JOINS = re.compile(r"\b(?:sew|join|pin)\b", re.IGNORECASE)
-_MADE = {
-    "triangles": (
-        ("sewing", r"\bdiagonal line\b"), ("cutting apart", r"\bcut on the\b"),
-        ("trimming", r"\btrim (?:each|all|every|the|it)\b"),
-    ),
-    "hourglasses": (
-        ("sewing", r"\bdiagonal line\b"), ("sewing the second seam of", r"\bother diagonal\b"),
-        ("trimming", r"\btrim (?:each|all|every|the|it)\b"),
-    ),
-    "geese": (
-        ("sewing", r"\bdiagonal line\b"), ("cutting apart", r"\bcut on the\b"),
-        ("trimming", r"\btrim (?:each|all|every|the|it)\b"),
-    ),
-    "corners": (
-        ("sewing", r"\bdiagonal line\b"), ("opening the corners of", r"\bpress the triangle"),
-    ),
-    "strips": (
-        ("sewing the strips of", r"\bsew (?:the )?strips\b|\bstrips\b[^.]*\btogether\b"),
-        ("cutting the segments of", r"\bcut\b[^.]*\bacross\b|\bsegments\b"),
-    ),
-}  # fmt: skip
-"""What has to be told of each quicker method, and how steps say it."""
 
 
 def untold(case: Case, key: str, steps: Sequence[Told]) -> Iterator[str]:
     """Yield what no step of a size does to the units of its blocks: `joins unit 4`."""
     own = [s for s in steps if not is_cutting(s.section)]
     told = _Names(case, key, own)
-    for unit in inner(case.drafts[key].assembly):
-        run = told.run(unit)
-        if not run:
+    for unit in filter(_on_paper, inner(case.drafts[key].assembly)):
+        if not told.run(unit):
             yield f"joins {told.name(unit)}"
-        words = "\n".join(s.step.text for s in run)
-        for what, form in _MADE.get(unit.made, ()) if run else ():
-            if not re.search(form, words, re.IGNORECASE):
-                yield f"is {what} {told.name(unit)}"
+
+
+def _on_paper(unit: Unit) -> bool:
+    """Return whether a unit holds a foundation section; what does not is rehearsed."""
+    return bool(unit.section) or any(map(_on_paper, unit.parts))
 
 
 def inner(root: Unit) -> list[Unit]:

@@ -11,9 +11,9 @@ import re
 from collections.abc import Callable, Iterator
 
 from publish.notes import Note, warning
-from publish.proof import joining, rows
+from publish.proof import joining
 from publish.proof.case import Case, Code
-from publish.proof.claims import Told, is_cutting, told
+from publish.proof.claims import is_cutting, told
 
 CODES = {
     "P857": Code(
@@ -46,8 +46,6 @@ def _paper_order(case: Case, key: str) -> bool:
 
 
 _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
-    ("squaring the top on point", lambda c, k: c.sizes[k].on_point,
-     r"\bstraighten each\b|\bmake the corners square\b|\bsquare up the top\b"),
     ("printing the foundations", _papered, r"\bprint the foundations?\b"),
     ("laying the first patch on a foundation", _papered, r"\bpatch 1 on (?:it|the)\b"),
     ("sewing a patch to a foundation", _papered,
@@ -58,11 +56,6 @@ _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
     ("taking the foundation's paper out", _papered,
      r"\btear the paper away\b|\b(?:take|pull|tear) the paper out\b"),
 )  # fmt: skip
-
-_ORDER = (
-    ("piecing", r"\bMake (?:\w+)\.", "sewing rows", r"\bsew (?:\w+ )?rows\b"),
-)  # fmt: skip
-"""Pairs of operations, by how the booklet says them; the first must not come after."""
 
 
 def check(case: Case) -> Iterator[Note]:
@@ -77,21 +70,8 @@ def check(case: Case) -> Iterator[Note]:
                     "P857", case.pattern.place("steps"), f"no step of the {key} is {name}",
                     help="reword the step that said so instead of removing it",
                 )  # fmt: skip
-        for what in (*joining.untold(case, key, steps), *rows.untold(case, key, steps)):
+        for what in joining.untold(case, key, steps):
             yield warning(
                 "P857", case.pattern.place("steps"), f"no step of the {key} {what}",
                 help="reword the step that said so instead of removing it",
-            )  # fmt: skip
-        yield from _order(case, key, steps)
-
-
-def _order(case: Case, key: str, steps: list[Told]) -> Iterator[Note]:
-    for first, before, second, after in _ORDER:
-        done = [n for n, s in enumerate(steps) if re.search(before, s.step.text, re.DOTALL)]
-        then = [n for n, s in enumerate(steps) if re.search(after, s.step.text, re.DOTALL)]
-        if done and then and min(then) < max(done) and min(then) < min(done):
-            yield warning(
-                "P859", case.pattern.place("steps"),
-                f"{second} comes before {first} in the steps of the {key}",
-                expected=f"{first} first", received=f"{steps[min(then)].where} first",
             )  # fmt: skip

@@ -49,33 +49,13 @@ def _cover(case: Case, key: str) -> tuple[Length | None, ...]:
     return case.sizes[key].width, case.sizes[key].height
 
 
-def _front(case: Case, key: str) -> tuple[Length | None, ...]:
-    pillow = case.sizes[key].pillow
-    return () if pillow is None else tuple(v + 2 * pillow.seam for v in _cover(case, key) if v)
-
-
 def _quilt(case: Case, key: str) -> tuple[Length | None, ...]:
     return tuple(v + 2 * case.seam for v in _cover(case, key) if v)
-
-
-def _form(case: Case, key: str) -> tuple[Length | None, ...]:
-    pillow = case.sizes[key].pillow
-    return () if pillow is None else (pillow.form,)
-
-
-def _overlap(case: Case, key: str) -> tuple[Length | None, ...]:
-    plan = case.plans[key].pillow
-    return () if plan is None else (plan.overlap,)
 
 
 def _strip(case: Case, key: str) -> tuple[Length | None, ...]:
     plan = case.plans[key].binding
     return () if plan is None else (plan.strip_width,)
-
-
-def _hem(case: Case, key: str) -> tuple[Length | None, ...]:
-    plan = case.plans[key].pillow
-    return () if plan is None else (plan.hem / 2,)
 
 
 def _spacing(case: Case, key: str, style: str) -> tuple[Length | None, ...]:
@@ -90,14 +70,9 @@ def _panels(case: Case, key: str) -> tuple[Length | None, ...]:
 _PARTS: tuple[tuple[str, Lengths], ...] = (
     (r"\bsmooth the batting\b|\bbatting measures\b", _batting),
     (r"\bbacking measures\b", _backing),
-    (r"\btrim the quilted front to\b", _front),
-    (r"\bcover measures\b", _cover),
     (r"\bquilt measures\b", _quilt),
-    (r"\bput in the pillow form\b", _form),
-    (r"\bhems overlap\b", _overlap),
     (r"\boverlap by the width of the strip\b", _strip),
     (r"\bsew them together along their long sides\b", _panels),
-    (r"\bon one long edge of each, fold\b", _hem),
     (r"^(?:\*\*.*only: )?quilt echo lines\b", lambda c, k: _spacing(c, k, "echo")),
     (
         r"^(?:\*\*.*only: )?quilt the .* with lines that run\b",

@@ -7,13 +7,11 @@ except where the draft itself says that no pressing can do it.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from publish.model.draft import Unit
 from publish.notes import Note, warning
 from publish.proof.case import Case, Code
-from publish.proof.claims import step_place, told
 
 CODES = {
     "P829": Code(
@@ -24,13 +22,11 @@ CODES = {
     ),
 }
 
-_ROWS = re.compile(r"to the (left|right) in ((?:row \d+(?:, | and )?)+)")
 _TURNED = {"across": "down", "down": "across"}
 
 
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each pair of neighbours whose seams cannot lock."""
-    yield from _told(case)
     for key in case.keys:
         for unit in case.drafts[key].assembly.outermost_first():
             if unit.join not in _TURNED or not unit.nests:
@@ -41,22 +37,6 @@ def check(case: Case) -> Iterator[Note]:
                         "P829", case.size_place(key),
                         f"{one.name} and {other.name} of the {key} are pressed the same way",
                         expected="opposite ways", received=one.press,
-                    )  # fmt: skip
-
-
-def _told(case: Case) -> Iterator[Note]:
-    """Steps press each row as the draft does."""
-    for one in told(case):
-        if len(one.sizes) != 1:
-            continue
-        key = one.sizes[0]
-        drafted = {u.name: u.press for u in case.drafts[key].assembly.outermost_first()}
-        for way, rows in _ROWS.findall(one.step.text):
-            for row in re.findall(r"row \d+", rows):
-                if drafted.get(row, way) != way:
-                    yield warning(
-                        "P829", step_place(case, one), f"{one.where} presses {row} the wrong way",
-                        expected=drafted[row], received=way,
                     )  # fmt: skip
 
 

@@ -13,16 +13,18 @@ from dataclasses import fields
 from fractions import Fraction
 
 from publish.notes import Note, warning
+from publish.operations.borders import MeasureTop
 from publish.operations.operation import Moment
 from publish.operations.parts import Part
-from publish.operations.rehearsal import counts_told, lengths_told
+from publish.operations.rehearsal import counts_told, lengths_told, values_told
+from publish.proof import prose_sizes
 from publish.proof.case import Case
 from publish.proof.claims import COUNT, LETTER, Told, fragments, number, step_place, told
 from publish.proof.lengths import PRACTICE, said
 from publish.surd import Surd
 from publish.units import inches_text, maker_inches
 from publish.words import language
-from publish.words.values import Count
+from publish.words.values import Count, Length
 
 
 def check(case: Case) -> Iterator[Note]:
@@ -32,6 +34,8 @@ def check(case: Case) -> Iterator[Note]:
             yield from _letters(case, one)
             yield from _lengths(case, one)
             yield from _counts(case, one)
+            moments = {size: moments_of(case, one, size) for size in one.sizes}
+            yield from prose_sizes.check(case, one, moments)
 
 
 def moments_of(case: Case, one: Told, size: str) -> list[Moment]:
@@ -66,8 +70,12 @@ def _lengths(case: Case, one: Told) -> Iterator[Note]:
             for size in sizes
             for length in _settled(moments_of(case, one, size))
         }
-        for length in said(text):
-            if length.unit != "in" or length.inches in known | PRACTICE:
+        lengths = [length for length in said(text) if length.unit == "in"]
+        told = _told_once(case, one, sizes)
+        # What is usual may be added to what is told; it cannot stand in the place of it.
+        usual = PRACTICE if told <= {length.inches for length in said(one.words)} else frozenset()
+        for length in lengths:
+            if length.inches in known | usual:
                 continue
             yield warning(
                 "P809",
@@ -77,6 +85,20 @@ def _lengths(case: Case, one: Told) -> Iterator[Note]:
                 received=length.text,
                 help="use the computed value in the text instead of typing it",
             )
+
+
+def _told_once(case: Case, one: Told, sizes: Iterable[str]) -> set[Fraction]:
+    """Return the lengths that the operations of a step tell whatever they are told with.
+
+    A measure of the top is told one way or the other.
+    """
+    moments = [
+        m
+        for size in sizes
+        for m in moments_of(case, one, size)
+        if not isinstance(m.operation, MeasureTop)
+    ]
+    return {maker_inches(v.inches) for v in values_told(moments) if isinstance(v, Length)}
 
 
 def _counts(case: Case, one: Told) -> Iterator[Note]:

@@ -58,6 +58,8 @@ def check(case: Case) -> Iterator[Note]:
         sizes = tuple(k for k in passage.sizes if k in known) or case.keys
         for text, keys in fragments(case, passage.text, sizes):
             for length in said(text):
+                if passage.instead and length.unit == "in":
+                    continue
                 if keys not in together:
                     together[keys] = _union([known[k] for k in keys])
                 computed = passage.kind == "cell" and bool(passage.sizes)

@@ -11,7 +11,6 @@ from __future__ import annotations
 from fractions import Fraction
 
 from publish.model.draft import Patch, Unit
-from publish.model.size import Round, Size
 from publish.proof.case import Case
 from publish.surd import Length, turned
 from publish.units import round_up
@@ -91,15 +90,3 @@ def _ground(case: Case, size: str, unit: Unit) -> tuple[Length, ...] | None:
         case.memory[place] = min(xs), min(ys), max(xs), max(ys)
     found: tuple[Length, ...] = case.memory[place]
     return found
-
-
-def inside(case: Case, layer: Round) -> Pair:
-    """Return what the top measures before a round is sewn on."""
-    return layer.inner_width + 2 * case.seam, layer.inner_height + 2 * case.seam
-
-
-def around(case: Case, size: Size, layer: Round) -> Pair:
-    """Return what the top measures once a round is on: the last of a pillow closes it."""
-    last = layer == size.layers[-1]
-    seam = size.pillow.seam if last and size.pillow is not None else case.seam
-    return layer.width + 2 * seam, layer.height + 2 * seam

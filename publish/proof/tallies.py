@@ -15,7 +15,7 @@ from publish.model.size import Size
 from publish.model.words import Table
 from publish.notes import Note, Place, warning
 from publish.proof.case import Case, Code
-from publish.proof.claims import COUNT, Told, number, said_at, step_place, told
+from publish.proof.claims import COUNT, Told, number, said_at, step_place
 from publish.proof.words import passages
 
 CODES = {
@@ -31,14 +31,10 @@ _SIZES = re.compile(rf"({COUNT}) sizes\b", re.IGNORECASE)
 _FABRICS = re.compile(rf"({COUNT}) fabrics,", re.IGNORECASE)
 _FOLDS = re.compile(r"\b(four|six|eight|twelve|sixteen)(?:-fold|th of the (?!yard))", re.IGNORECASE)
 _FOLD_NUMBERS = {"four": 4, "six": 6, "eight": 8, "twelve": 12, "sixteen": 16}
-_BLOCKS = re.compile(rf"\bthe ({COUNT}) blocks\b", re.IGNORECASE)
 _KINDS = re.compile(
     rf"(?:^|; |, (?={COUNT} [^;,]+ blocks?\b))({COUNT})(?: ([^;,]+?) blocks?\b)?", re.IGNORECASE
 )
 """In a table: a count, and the kind of block that it counts where there are several."""
-_TRIANGLES = re.compile(rf"\bthe ({COUNT}) (side|corner) triangles\b", re.IGNORECASE)
-_ROUND_OF = re.compile(rf", ({COUNT}) blocks \(", re.IGNORECASE)
-_ROWS = re.compile(rf"({COUNT}) rows of ({COUNT}) blocks\b", re.IGNORECASE)
 _SPOOL = re.compile(r"\bspools of (\d+) m\b")
 _POINTS = {"Points on each motif": "tips", "Inside corners on each motif": "inside_corners"}
 _SPOOLS = re.compile(rf"\((\d+) m\): ({COUNT}) spools?\b")
@@ -53,9 +49,6 @@ def check(case: Case) -> Iterator[Note]:
             if number(count) != len(fabrics):
                 place = said_at(case, passage)
                 yield _note(case, passage.where, "fabrics", len(fabrics), count, place)
-    for one in told(case):
-        if len(one.sizes) == 1:
-            yield from _laid_out(case, one)
     yield from _tables(case)
 
 
@@ -72,35 +65,6 @@ def _sizes_and_folds(case: Case) -> Iterator[Note]:
         for word in _FOLDS.findall(text):
             if folds and _FOLD_NUMBERS[word.lower()] not in folds:
                 yield _note(case, f"the {key}", "folds", max(folds), word, place)
-
-
-def _laid_out(case: Case, one: Told) -> Iterator[Note]:
-    size, figure = case.sizes[one.sizes[0]], one.step.figure
-    kind = figure.kind if figure is not None else ""
-    if kind == "rounds":
-        yield from _rounds(case, one, size)
-    if kind not in ("rows", "setting"):
-        return
-    for count in _BLOCKS.findall(one.step.text):
-        if number(count) != size.block_count:
-            yield _note(case, one.where, "blocks", size.block_count, count, one)
-    for rows, columns in _ROWS.findall(one.step.text) if not size.on_point else ():
-        for count, right in ((rows, size.rows), (columns, size.columns)):
-            if number(count) != right:
-                yield _note(case, one.where, "rows or blocks", right, count, one)
-    for count, which in _TRIANGLES.findall(one.step.text):
-        right = size.side_triangles if which.lower() == "side" else size.corner_triangles
-        if number(count) != right:
-            yield _note(case, one.where, f"{which.lower()} triangles", right, count, one)
-
-
-def _rounds(case: Case, one: Told, size: Size) -> Iterator[Note]:
-    """The rounds of blocks as they are listed, from the centre."""
-    right = [len(layer.blocks) for layer in size.rounds if layer.blocks]
-    told_ = _ROUND_OF.findall(one.step.text)
-    for count, blocks in zip(told_, right, strict=False):
-        if number(count) != blocks:
-            yield _note(case, one.where, "blocks of a round", blocks, count, one)
 
 
 def _tables(case: Case) -> Iterator[Note]:

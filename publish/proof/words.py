@@ -42,6 +42,8 @@ class Passage:
     """Of the step that says it."""
     step: str = ""
     """Its key."""
+    instead: bool = False
+    """Whether it stands for operations, which `prose` holds it against."""
 
 
 def passages(manual: Manual, titles: Mapping[str, str] | None = None) -> Iterator[Passage]:
@@ -97,7 +99,10 @@ def _step(section: Section, step: Step) -> Iterator[Passage]:
     sizes = step.sizes or section.sizes
     for text in (step.text, step.right, step.tip, step.caution):
         if text:
-            yield Passage(text, section.key, where, sizes, "step", str(step.number), step.key)
+            yield Passage(
+                text, section.key, where, sizes, "step", str(step.number), step.key,
+                bool(step.covers),
+            )  # fmt: skip
     if step.figure is not None:
         yield from _caption(section, step.figure)
 

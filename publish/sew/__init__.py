@@ -17,16 +17,17 @@ from publish.notes import Note
 from publish.operations.rehearsal import Making, SizeMaking
 from publish.sew import (
     applique,
+    assembling,
     binding,
     borders,
-    finishing,
     folding,
     fusing,
     piecing,
+    pillow,
     quilting,
     sleeve,
 )
-from publish.sew.bench import Bench
+from publish.sew.bench import Bench, counted
 from publish.sew.findings import CODES as CODES
 from publish.sew.findings import notes_on
 from publish.sew.goals import goals_of
@@ -36,12 +37,12 @@ CHAPTERS = (
     folding.plan,
     applique.plan,
     fusing.plan,
-    piecing.assemble,
+    assembling.plan,
     borders.plan,
     quilting.plan,
     binding.plan,
     sleeve.plan,
-    finishing.fill,
+    pillow.plan,
     sleeve.label,
 )
 """The planners, in the order in which a quilt is made."""
@@ -56,22 +57,22 @@ def sew(
     """Return the making of every size that is graded, drafted and planned, and what cannot
     be done, does not fit, or is missing when all is done."""
     made: dict[str, SizeMaking] = {}
+    shown = [k for k in pattern.sizes if k in sizes and k in drafts and k in plans]
+    blocks = tuple(dict.fromkeys(b for k in shown for b in counted(sizes[k])))
     notes: list[Note] = []
-    for key in pattern.sizes:
-        if key in sizes and key in drafts and key in plans:
-            made[key], found = _made(pattern, sizes[key], drafts[key], plans[key])
-            notes += found
+    for key in shown:
+        bench = Bench(pattern, sizes[key], drafts[key], plans[key], blocks)
+        made[key], found = _made(bench)
+        notes += found
     return Making(made), tuple(notes)
 
 
-def _made(
-    pattern: Pattern, size: Size, draft: Draft, plan: CutPlan
-) -> tuple[SizeMaking, tuple[Note, ...]]:
-    bench = Bench(pattern, size, draft, plan)
+def _made(bench: Bench) -> tuple[SizeMaking, tuple[Note, ...]]:
     for chapter in CHAPTERS:
         chapter(bench)
-    goals = goals_of(size, draft, plan)
+    goals = goals_of(bench.size, bench.draft, bench.plan)
     for goal in goals:
         goal(bench.table)
-    made = SizeMaking(size.key, tuple(bench.operations), goals, tuple(bench.moments))
-    return made, notes_on(pattern, size.key, bench.table.failings)
+    key = bench.size.key
+    made = SizeMaking(key, tuple(bench.operations), goals, tuple(bench.moments))
+    return made, notes_on(bench.pattern, key, bench.table.failings)

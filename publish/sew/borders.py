@@ -26,8 +26,9 @@ from publish.operations.borders import (
 )
 from publish.operations.mitres import PinMitred, PressMitres, SewMitre, SewMitred
 from publish.operations.operation import Where
-from publish.operations.trusted import Becoming, Trusted
+from publish.sew import rounds
 from publish.sew.bench import Bench, heap
+from publish.sew.names import Names
 from publish.surd import Length
 from publish.words.values import Count, Named, Said, Value, said
 
@@ -35,25 +36,16 @@ CHAPTER, TOP = "borders", "top"
 NEAR = Fraction(1, 16)
 """Inches: a top that measures more over what it should is looked into; common practice, no
 source."""
-ROUND = "round"
-"""First word of the steps of a round of blocks."""
 
 
 def plan(bench: Bench) -> None:
     """Add every border and round."""
-    if bench.size.rounds:
-        bench.add(Trusted(chapter=CHAPTER, step="order"))
+    names = Names(bench)
+    rounds.order(bench, names)
     index = 0
     for number, layer in enumerate(bench.size.layers, 1):
         if layer.border is None:
-            outer = _drafted(bench, layer, number)
-            bench.add(
-                Trusted(
-                    chapter=CHAPTER,
-                    step=f"{ROUND}-{number}",
-                    becomes=(Becoming(TOP, TOP, sized=outer),),
-                )
-            )
+            rounds.add(bench, names, number, layer, _drafted(bench, layer, number))
             continue
         _Border(bench, layer, layer.border, index, number).plan()
         index += 1

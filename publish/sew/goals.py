@@ -12,6 +12,7 @@ from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
 from publish.model.size import Size
 from publish.operations.parts import Part
+from publish.operations.pillow import FILLED, TURNED
 from publish.operations.rehearsal import Goal, NothingLeft
 from publish.operations.sleeve import LABEL, SLEEVE
 from publish.operations.table import Table
@@ -39,6 +40,8 @@ class Finished:
         _edges(table, size, part)
         table.goal(not part.basting, "its basting out", part=PRODUCT)
         table.goal(not part.paper, "its paper out", part=PRODUCT)
+        filled = size.pillow is None or {TURNED, FILLED} <= part.state
+        table.goal(filled, "its cover turned and filled", part=PRODUCT)
         table.goal(LABEL in part.state, "a label", part=PRODUCT)
         if size.sleeve is not None and plan.sleeve is not None:
             table.goal(SLEEVE in part.state, "a hanging sleeve", part=PRODUCT)

@@ -1,8 +1,8 @@
-"""From the cut pieces to the middle of the top: work that is trusted until it has moved.
+"""From the cut pieces to the blocks: work that is trusted until it has moved.
 
 In: plans, sizes. Out: trusted operations: cutting, piecing.
-Invariant: every piece that is cut lies on the table; what is pieced takes all that is not
-a border, a backing, a binding or for finishing.
+Invariant: every piece that is cut lies on the table; what is pieced takes all that is sewn
+into blocks.
 """
 
 from __future__ import annotations
@@ -11,61 +11,79 @@ from collections import Counter
 from dataclasses import replace
 
 from publish.model.cutplan import Piece
+from publish.model.draft import Unit
 from publish.operations.borders import PRESSED
-from publish.operations.handwork import ground_heap
 from publish.operations.parts import Measure, Part, measured, sheet
 from publish.operations.trusted import Trusted
+from publish.sew import units
 from publish.sew.bench import Bench, heap
-from publish.sew.motifs import BlockAt, grounds, homes_of, laid, whole_unit
-from publish.sew.trimming import done
+from publish.sew.names import Names
 from publish.surd import Length
-
-LATER = ("border", "backing", "binding", "pillow", "sleeve")
-"""First words of the purposes of pieces that are no part of the middle of the top."""
 
 
 def plan(bench: Bench) -> None:
-    """Cut everything, and piece the grounds that are laid under motifs."""
+    """Cut everything, and piece what lies inside the borders and rounds."""
     cut = tuple(part for piece in bench.plan.pieces for part in _cut(bench, piece))
     batting = bench.plan.batting
     if batting is not None:
         cut += ((sheet("batting", measured(batting.width), measured(batting.height)), 1),)
-    bench.add(Trusted(chapter="cutting", step="cut", gives=cut))
-    pieced = [b for b in grounds(bench, laid(bench)) if b.ground is None]
-    if pieced:
-        bench.add(Trusted(chapter="piecing", step="grounds", gives=_grounds(bench, pieced)))
+    several = tuple(heap(p) for p in bench.plan.pieces if p.yields > 1)
+    bench.add(Trusted(chapter="cutting", step="cut", gives=cut, spare=several))
+    _piece(bench)
 
 
-def _grounds(bench: Bench, blocks: list[BlockAt]) -> tuple[tuple[Part, int], ...]:
-    """Return the pieced grounds that motifs are laid on."""
-    found = []
-    for block in blocks:
-        unit = whole_unit(bench, homes_of(bench, block.key)[0])
-        assert unit.sewn is not None
-        pairs = zip(unit.sewn.exact, unit.sewn.told, strict=True)
-        width, height = (Measure(exact, told) for exact, told in pairs)
-        found.append((sheet(ground_heap(block.key), width, height, PRESSED), block.count))
-    return tuple(found)
+def _piece(bench: Bench) -> None:
+    """Piece the blocks, and the grounds of motifs; what is sewn on foundations is trusted."""
+    names = Names(bench)
+    units.plan(bench, names)
+    made: dict[str, list[Unit]] = {}
+    for unit in bench.draft.assembly.outermost_first():
+        if names.is_block(unit):
+            made.setdefault(names.key(unit), []).append(unit)
+    _foundations(bench, names, made)
 
 
-def assemble(bench: Bench) -> None:
-    """Piece what lies inside the borders and rounds, with the blocks that carry motifs."""
-    inner = [p for p in bench.plan.pieces if p.purpose.split()[0] not in LATER]
-    motifs = laid(bench)
-    blocks = grounds(bench, motifs)
-    gone = Counter({heap(m.piece): m.count for m in motifs})
-    for block in blocks:
-        if block.ground is not None:
-            gone[heap(block.ground)] += block.count
-    cut = ((heap(p), count) for p in inner for _, count in _cut(bench, p))
-    takes = [(key, left) for key, count in cut if (left := count - gone[key])]
-    takes += [(one.key, one.count) for one in done(bench, blocks)]
-    size = bench.size
-    around = bench.seam if size.layers else bench.edge
-    width, height = (measured(side + 2 * around) for side in (size.inner_width, size.inner_height))
-    paper = frozenset({"foundations"} if bench.draft.foundations else ())
-    top = replace(sheet("top", width, height, PRESSED), paper=paper)
-    bench.add(Trusted(chapter="assembling", step="centre", takes=tuple(takes), gives=((top, 1),)))
+def _foundations(bench: Bench, names: Names, made: dict[str, list[Unit]]) -> None:
+    """Sew what is sewn on paper, and blocks that are joined from it."""
+    takes: Counter[str] = Counter()
+    gives = []
+    for those in made.values():
+        if not any(leaf.section for leaf in units.leaves(those[0])):
+            continue
+        for unit in those:
+            takes += _sewn_from(names, unit)
+        gives.append((_block(names, those), len(those)))
+    if gives:
+        bench.add(
+            Trusted(
+                chapter="foundation",
+                step="blocks",
+                ready=frozenset({PRESSED}),
+                takes=tuple(takes.items()),
+                gives=tuple(gives),
+            )
+        )
+
+
+def _sewn_from(names: Names, unit: Unit) -> Counter[str]:
+    """Return what a unit with foundation sections takes: pieces, and units pieced before."""
+    sources = names.bench.plan.sources
+    if unit.section:
+        return Counter(f"piece {sources[p.key]}" for p in unit.patches if p.key in sources)
+    if not unit.parts or not any(leaf.section for leaf in units.leaves(unit)):
+        return Counter([names.key(unit)])
+    return sum((_sewn_from(names, part) for part in unit.parts), Counter())
+
+
+def _block(names: Names, those: list[Unit]) -> Part:
+    """Return a block that is joined on foundations, with its paper."""
+    sewn = those[0].sewn
+    assert sewn is not None
+    wide, high = (Measure(e, t) for e, t in zip(sewn.exact, sewn.told, strict=True))
+    if names.lies(those[0]) % 2:
+        wide, high = high, wide
+    block = sheet(names.made(those[0]), wide, high, PRESSED)
+    return replace(block, paper=frozenset({"foundations"}))
 
 
 def _cut(bench: Bench, piece: Piece) -> tuple[tuple[Part, int], ...]:
@@ -77,7 +95,8 @@ def _cut(bench: Bench, piece: Piece) -> tuple[tuple[Part, int], ...]:
     if piece.joined_from > 1:
         each = _each(bench, piece)
         return ((sheet(heap(piece), width, measured(each)), piece.count * piece.joined_from),)
-    return ((sheet(heap(piece), width, length), piece.count),)
+    # Shapes are known by the square or strip that they are cut from.
+    return ((sheet(heap(piece), width, length), piece.count * piece.yields),)
 
 
 def _measure(told: Length, exact: Length | None) -> Measure:
@@ -99,7 +118,7 @@ def _lies_across(bench: Bench, piece: Piece) -> bool:
 def _each(bench: Bench, piece: Piece) -> Length:
     """Return how long each length of a joined strip is cut."""
     for strip in bench.plan.fabrics[piece.fabric].strips:
-        for cut in strip.held:
+        for cut in strip.cuts:
             if cut.letter == piece.letter:
                 return max(cut.across, cut.along)
     return piece.length

@@ -18,6 +18,7 @@ from publish.operations.handwork import laid_heap
 from publish.operations.operation import Where
 from publish.operations.trimming import CutGroundAway, Done, LeaveLarge, TrimAtEdge, TrimBlocks
 from publish.sew.bench import Bench
+from publish.sew.heaps import Heaps
 from publish.sew.motifs import BlockAt, homes_of, whole_unit
 from publish.surd import Length
 
@@ -59,10 +60,11 @@ def trim(bench: Bench, chapter: str, blocks: Sequence[BlockAt]) -> None:
 def done(bench: Bench, blocks: Sequence[BlockAt]) -> tuple[Done, ...]:
     """Return how blocks end: a heap for each recipe."""
     found: Counter[Done] = Counter()
+    heaps = Heaps(bench)
     for block in blocks:
         for home in homes_of(bench, block.key):
             unit = whole_unit(bench, home)
-            found[Done(block.key, unit.kind, 1, *_trimmed(bench, home))] += 1
+            found[Done(block.key, heaps.key(unit), 1, *_trimmed(bench, home))] += 1
     return tuple(replace(one, count=count) for one, count in found.items())
 
 

@@ -15,11 +15,11 @@ from functools import cached_property
 from publish.model.cutplan import Piece
 from publish.model.draft import Patch, Unit
 from publish.model.homes import BlockHome
+from publish.model.nouns import noun
+from publish.model.tree import BLOCK, Group, groups, level, runs
 from publish.words.en.phrase import article, counted, listed, number, plural
 from publish.write.context import Book
-from publish.write.nouns import noun
 from publish.write.sewn import piece_of
-from publish.write.tree import BLOCK, Group, groups, level, runs
 
 _JOINED = "joined sections"
 _FEW = 3

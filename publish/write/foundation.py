@@ -10,16 +10,15 @@ from __future__ import annotations
 from collections import Counter
 
 from publish.model.draft import FoundationSection, Unit
+from publish.model.tree import BLOCK, Group, every
 from publish.model.words import Block, Box, FigureBlock, Paragraph, Row, Section, Table
 from publish.words.en.phrase import capital, counted, listed, measure, number, rectangle, stitch
 from publish.write.bench import Bench
 from publish.write.context import Book
-from publish.write.piecing import right_size
 from publish.write.practice import FOUNDATION_SPARE, FOUNDATION_STITCH, PIECING_STITCH
 from publish.write.pressing import press_text
-from publish.write.sewn import piece_of
+from publish.write.sewn import piece_of, sewn_size
 from publish.write.steps import StepList, figure
-from publish.write.tree import BLOCK, Group, every
 
 _HEAD = ("Patch", "Fabric", "Piece", "Cut size")
 
@@ -240,7 +239,7 @@ def _joined(bench: Bench, group: Group, steps: StepList, again: bool) -> None:
     name = bench.the(unit)
     make = f" Make {number(many)}." if many > 1 else ""
     whole = f"This is the {bench.called(unit)}. " if bench.is_block(unit) else ""
-    size = right_size(bench, unit)
+    size = sewn_size(unit) if unit.is_box else None
     measures = f"{capital(name)} {'measure' if 'sections' in name else 'measures'} " + (
         f"{rectangle(*size)}." if size is not None else "")  # fmt: skip
     steps.add(

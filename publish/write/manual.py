@@ -18,7 +18,6 @@ from publish.notes import Note
 from publish.operations.rehearsal import Making
 from publish.words.en.phrase import rectangle
 from publish.write import (
-    assembling,
     before,
     care,
     cautions,
@@ -30,12 +29,11 @@ from publish.write import (
     motifs,
     overview,
     piecing,
-    pillow,
     pressing_plan,
     quilting,
-    rounds,
     tell,
     templates,
+    told,
     tools,
     voice,
 )
@@ -87,12 +85,12 @@ def _sections(book: Book) -> tuple[Section, ...]:
         *foundation.sections(book),
         *pressing_plan.sections(book),
         *motifs.sections(book),
-        *assembling.sections(book),
-        *tell.chapter(book, "borders", rounds.asked(book)),
+        *tell.chapter(book, "assembling", told.assembling(book)),
+        *tell.chapter(book, "borders", told.borders(book)),
         *tell.chapter(book, "quilting", quilting.asked(book)),
         *tell.chapter(book, "binding"),
         *tell.chapter(book, "sleeve"),
-        pillow.section(book),
+        *tell.chapter(book, "pillow"),
         *tell.chapter(book, "label-and-care", care.asked(book)),
         *templates.sections(book),
         care.colouring(book),

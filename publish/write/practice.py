@@ -42,8 +42,6 @@ PIECING_STITCH = Practice(Fraction(5, 2) / INCH_IN_MM, "melgeecrafts.com, stitch
 """Length of one machine stitch in a seam (2.5 mm)."""
 QUILTING_STITCH = Practice(3 / INCH_IN_MM, "quiltadvice.com, What is matchstick quilting")
 """Length of one machine stitch when quilting (3 mm)."""
-BASTING_STITCH = Practice(4 / INCH_IN_MM, "easysewingtechniques blog, stitch length table")
-"""Length of one machine stitch in a seam that is picked out again (4 mm)."""
 
 THREAD_LENGTH = Practice(Fraction(18), _NONE)
 """Length of hand-sewing thread to cut."""
@@ -51,12 +49,6 @@ TURN_AHEAD = Practice(Fraction(1, 2), _NONE)
 """How far ahead of the needle the edge is turned."""
 BASTING_ROWS = Practice(Fraction(4), _NONE)
 """Distance between rows of basting, or between safety pins, in the quilt sandwich."""
-TURNING_SPARE = Practice(Fraction(1, 4), _NONE)
-"""Raw edge trimmed across a corner stops this far from the stitching."""
-EAR_IN = Practice(Fraction(1, 2), _NONE)
-"""A pillow's seam is taken in by so much at its corners."""
-EAR_OVER = Practice(Fraction(3), _NONE)
-"""It begins to taper this far from a corner."""
 RULER_SPARE = Practice(Fraction(1, 16), _NONE)
 """A mark further off than this is worth doing again."""
 

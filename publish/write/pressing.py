@@ -12,10 +12,10 @@ from collections.abc import Collection, Hashable
 from fractions import Fraction
 
 from publish.model.draft import Patch, Point, Unit
+from publish.model.tree import BLOCK, Group, level
 from publish.surd import turned
 from publish.words.en.phrase import listed, number, plural
 from publish.write.bench import Bench
-from publish.write.tree import BLOCK, Group, level
 
 _TURN = {"left": "up", "up": "right", "right": "down", "down": "left"}
 """A way after a quarter turn clockwise."""

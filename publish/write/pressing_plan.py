@@ -6,13 +6,14 @@ Invariant: the ways are those that the steps name, in the order in which units a
 
 from __future__ import annotations
 
+from publish.model.tree import BLOCK, BORDER, TOP, Group
 from publish.model.words import Block, FigureGrid, Row, Section, Table
 from publish.words.en.phrase import capital, listed, number
 from publish.write.bench import Bench
 from publish.write.context import Book
 from publish.write.pressing import told
 from publish.write.steps import figure
-from publish.write.tree import BLOCK, BORDER, TOP, Group, together
+from publish.write.tree import together
 
 _FEW = 4
 """So many groups of seams are told well enough by their own steps."""

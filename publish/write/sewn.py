@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from publish.model.cutplan import Making, Piece
+from publish.model.cutplan import Piece
 from publish.model.draft import Patch, Unit
 from publish.model.homes import BlockHome
 from publish.surd import Length, turned
@@ -87,10 +87,3 @@ def ground_letter(book: Book, keys: Sequence[str], block: str) -> str:
         return f"**{piece.letter}**" if piece is not None else ""
 
     return book.each(keys, value)
-
-
-def making_of(book: Book, key: str, unit: Unit) -> Making | None:
-    """Return how a unit that is made a quicker way is made; None for all others."""
-    if not unit.made:
-        return None
-    return next((m for m in book.plans[key].makings if m.kind == unit.kind), None)

@@ -140,7 +140,7 @@ class Teller:
                 if self.trusted is not None:
                     self.trusted(self.book, told.sizes[0], steps, told.trusted)
                 continue
-            said = {part: text(spans) for part, spans in told.words.items()}
+            said = {part: text(spans).strip() for part, spans in told.words.items()}
             steps.add(told.key, said["text"], sizes=told.sizes, right=said["right"],
                       tip=said["tip"], caution=said["caution"], figure=told.figure,
                       covers=told.covers, aliases=self._aliases(section, told))  # fmt: skip

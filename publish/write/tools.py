@@ -33,7 +33,8 @@ def _machine(book: Book) -> tuple[str, ...]:
     seam = inches_text(book.pattern.sewing.seam)
     marked = (
         ("A fine pencil or a removable marker for lines on the wrong side",)
-        if any(book.plans[k].makings or book.plans[k].templates for k in book.keys) else ()
+        if "marker" in _used(book)
+        or any(book.plans[k].makings or book.plans[k].templates for k in book.keys) else ()
     )  # fmt: skip
     angled = any(p.shape != "rectangle" for k in book.keys for p in book.plans[k].pieces)
     line = " with a line at 45 degrees" if angled else ""
@@ -48,6 +49,12 @@ def _machine(book: Book) -> tuple[str, ...]:
         *marked,
         *starch,
     )
+
+
+def _used(book: Book) -> set[str]:
+    """Return the tools that operations take."""
+    made = book.making.sizes.values()
+    return {tool for size in made for operation in size.operations for tool in operation.uses}
 
 
 def _paper(book: Book) -> tuple[str, ...]:

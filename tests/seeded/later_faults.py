@@ -159,14 +159,14 @@ WORDS: tuple[tuple[str, Change, str], ...] = (
     ("the table tells eight blocks", said("Nine, three", "Eight, three", "what-you-will-make"),
      "P840"),
     ("eight blocks are laid out", said("the nine blocks", "the eight blocks", "assembling"),
-     "P840"),
+     "P808"),
     ("rows of four blocks", said("three rows of three", "three rows of four", "assembling"),
-     "P840"),
+     "P808"),
     ("five fabrics are four", said("Five fabrics", "Four fabrics", "colour-and-fabric"), "P840"),
     ("a caption tells another length", caption, "P861"),
     ("the foot names another studio", lambda s: replace(s, manual=replace(
         s.manual, running_foot="Samphire · Hollow Fen")), "P855"),
-    ("the cover comes out smaller", said("17 in (43.2 cm)", "16 in (40.6 cm)", "pillow"), "P830"),
+    ("the cover comes out smaller", said("17 in (43.2 cm)", "16 in (40.6 cm)", "pillow"), "P826"),
     ("blocks are trimmed large", said(
         "18 1/2 in (47.0 cm) square for the **Throw**",
         "19 1/2 in (49.5 cm) square for the **Throw**", step="applique-trim"), "P809"),
@@ -192,7 +192,7 @@ WORDS: tuple[tuple[str, Change, str], ...] = (
     ("a strip is cut for another piece", said(
         "strip 17 1/2 in (44.5 cm)", "strip 15 1/2 in (39.4 cm)", "cutting-mini"), "P808"),
     ("the hem is folded twice as wide", said("fold 1/2 in (13 mm)", "fold 1 in (2.5 cm)", "pillow"),
-     "P830"),
+     "P809"),
     ("rows are pressed alike", said("to the right in row 2", "to the left in row 2", "assembling"),
      "P829"),
     ("echo lines lie further apart", said(

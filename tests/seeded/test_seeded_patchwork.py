@@ -56,7 +56,7 @@ FAULTS: tuple[tuple[str, str, Change, str, str], ...] = (
     ("sashing rows are never sewn", "towpath", _without("assembling-mini-sashing-row"),
      "P857", "sashing row 1"),
     ("diagonal rows are never joined", "towpath", _without("assembling-throw-join"),
-     "P857", "rows of the centre"),
+     "P857", "assembling.join.join-diagonal-rows"),
     ("one block's piece is sewn by no step", "towpath", _without("piecing-throw-path-unit-7"),
      "P804", "piece D"),
     ("a row of unlike blocks is never sewn", "millrace", _without("assembling-row-2"),
@@ -74,7 +74,7 @@ FAULTS: tuple[tuple[str, str, Change, str, str], ...] = (
     ("a size's foundations have no table", "heronry", _without_table("foundation-mini"),
      "P804", "cut for the mini"),
     ("a round of blocks is never sewn on", "heronry", _without("borders-throw-round-5-on"),
-     "P857", "rounds of blocks"),
+     "P857", "borders.round-5-on"),
 )  # fmt: skip
 
 

@@ -16,6 +16,7 @@ IN_TURN = ("turn-corner",)
 
 FREE = {
     ("sew-sleeve-bottom", "sew-label"),
+    ("fill-cover", "sew-label"),
     ("make-motifs", "cut-paper-shape"),
     ("turn-points", "turn-corners"),
     ("turn-points", "turn-curves"),

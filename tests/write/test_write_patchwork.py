@@ -164,10 +164,12 @@ def test_blocks_on_point_are_sewn_in_diagonal_rows() -> None:
     assert all(f"**Row {n}**" in text for n in range(1, 7)) and "**Row 7**" not in text
     assert "about 51 3/8 in × 68 3/8 in (130.5 cm × 173.7 cm)" in text
     assert "straight grain" in text and "must stay outside the corners" in text
-    rows = re.findall(r"\*\*Row \d\*\*: (.*?);", text)
+    rows = re.findall(r"\*\*Row \d\*\*: (.*?)\.", text)
     assert sum(r.count("lock block") for r in rows) == 12
     assert sum(r.count("path block") for r in rows) == 6
-    assert sum(r.count("side triangle") for r in rows) == 10
+    (side,) = {p.letter for p in book.plans["throw"].pieces if p.name == "side triangle"}
+    assert sum(r.count(f"**{side}**") for r in rows) == 10
+    assert "to the left in rows 1, 3 and 5 and to the right in rows 2, 4 and 6" in text
 
 
 def test_sashing_and_cornerstones_go_by_turns() -> None:
@@ -183,9 +185,9 @@ def test_a_medallion_grows_round_by_round() -> None:
     corners, 20 in all. With the last border of 1 in it is 26 in square."""
     book = sampler(RING)
     text = book.text("borders")
-    assert "first, a Lock brick border 2 in (5.1 cm) wide; second, 20 blocks" in text
+    assert "first a Lock brick border 2 in (5.1 cm) wide, second 20 blocks of" in text
     strips = next(s for s in book.steps("borders") if s.key.endswith("round-2-strips"))
-    sides = dict(re.findall(r"\*\*(Left|Right|Top|Bottom)\*\*, from [^:]*: ([^.;]*)", strips.text))
+    sides = dict(re.findall(r"\*\*(Left|Right|Top|Bottom)\*\*: ([^.;]*)", strips.text))
     counts = {
         side: sum(
             _number(n) if n not in ("a", "an") else 1

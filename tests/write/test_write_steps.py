@@ -9,11 +9,11 @@ from fractions import Fraction
 import pytest
 from write_cases import made_for, manual, section, step, steps
 
+from publish.model.tree import every, groups, level
 from publish.operations.folding import SEQUENCE
 from publish.units import inches_text
 from publish.write.context import Book
 from publish.write.sewn import piece_of, sewn_size
-from publish.write.tree import every, groups, level
 
 
 def test_the_folds_of_each_way_multiply_to_its_layers() -> None:
@@ -151,7 +151,7 @@ def test_a_corner_patch_is_cut_larger_than_an_inner_one() -> None:
 
 def test_rows_are_pressed_so_that_they_lock() -> None:
     text = step("three sizes", "assembling-row-quartered-quartered-quartered").text
-    assert "to the left in row 1 and row 3 and to the right in row 2" in text
+    assert "to the left in rows 1 and 3 and to the right in row 2" in text
 
 
 def test_borders_run_from_the_inside_out_with_the_top_growing() -> None:

@@ -8,3 +8,31 @@ noun-strip = { $count ->
     [one] { $count } strip
    *[other] { $count } strips
 }
+noun-block = { $count ->
+    [one] { $count } block
+   *[other] { $count } blocks
+}
+noun-row = { $count ->
+    [one] { $count } row
+   *[other] { $count } rows
+}
+noun-diagonal-row = { $count ->
+    [one] { $count } diagonal row
+   *[other] { $count } diagonal rows
+}
+noun-side-triangle = { $count ->
+    [one] { $count } side triangle
+   *[other] { $count } side triangles
+}
+noun-corner-triangle = { $count ->
+    [one] { $count } corner triangle
+   *[other] { $count } corner triangles
+}
+noun-back-piece = { $count ->
+    [one] { $count } back piece
+   *[other] { $count } back pieces
+}
+noun-strip-set = { $count ->
+    [one] { $count } strip set
+   *[other] { $count } strip sets
+}

@@ -1,0 +1,241 @@
+"""Which way the seams of like units are pressed, as a maker sees them lying alike.
+
+In: groups of units. Out: ways, and the values that tell them.
+Invariant: units that lie turned in the top are turned back before they are compared, so
+that a way is told as it is in the picture of the first of them.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Hashable
+from fractions import Fraction
+
+from publish.model.draft import SASHING_ROW, Patch, Point, Unit
+from publish.model.tree import BLOCK, Group, level
+from publish.operations.joining import AHEAD, OPEN, START, STOP
+from publish.sew.names import Names
+from publish.surd import turned
+from publish.words.values import Count, Letter, Named, Said, Several, Value, Word, said
+
+_TURN = {"left": "up", "up": "right", "right": "down", "down": "left"}
+"""A way after a quarter turn clockwise."""
+INNER, WHOLE, FIXED = "inner", "whole", "fixed"
+_ANY_WAY = ("open", "out", "sashing", "")
+
+Shape = frozenset[tuple[str, frozenset[Point]]]
+
+
+def _shape(unit: Unit, degrees: int) -> Shape:
+    """Return the patches of a unit about its centre, turned clockwise."""
+    left, top, right, bottom = unit.box
+    half = Fraction(1, 2)
+    x, y = (left + right) * half, (top + bottom) * half
+
+    def moved(patch: Patch) -> frozenset[Point]:
+        lying = (turned(p, -unit.turn) for p in patch.ring)
+        return frozenset(turned((px - x, py - y), degrees) for px, py in lying)
+
+    return frozenset((p.fabric, moved(p)) for p in unit.patches)
+
+
+def _turned_press(unit: Unit, degrees: int) -> str:
+    """Return where a unit's seams go once it is turned."""
+    press = unit.press
+    if press in ("first", "last") and len(unit.parts) == 2:
+        kinds = unit.parts[0].kind, unit.parts[1].kind
+        if kinds[0] != kinds[1]:
+            return f"kind {kinds[0 if press == 'first' else 1]}"
+    for _ in range(degrees // 90):
+        press = _TURN.get(press, press)
+    return press
+
+
+def ways(group: Group, where: str) -> tuple[tuple[str, tuple[Unit, ...]], ...]:
+    """Return the ways in which the units are pressed, as the first of them lies.
+
+    `where` is INNER for parts of blocks, WHOLE for blocks, FIXED for what lies as it lies.
+    A part of a block that looks the same when it is turned may be turned to be pressed
+    like another; a block is turned back as it lies turned in the top.
+    """
+    presses = dict.fromkeys(u.press for u in group.units)
+    if len(presses) == 1 and (group.unit.press in _ANY_WAY or where == FIXED):
+        return ((group.unit.press, group.units),)
+    options: list[tuple[str, ...]]
+    if where == FIXED:
+        options = [(u.press,) for u in group.units]
+    elif where == WHOLE:
+        first = _lying(group.unit)
+        options = [(_turned_press(u, (first - _lying(u)) % 360),) for u in group.units]
+    else:
+        options = _options(group)
+    shared = [w for w in options[0] if all(w in o for o in options)]
+    if group.unit.made and not shared:
+        # Made several at once, they are pressed alike: the way that most of them ask for.
+        shared = [Counter(option[0] for option in options).most_common(1)[0][0]]
+    found: dict[str, list[Unit]] = {}
+    for unit, option in zip(group.units, options, strict=True):
+        found.setdefault(shared[0] if shared else option[0], []).append(unit)
+    return tuple((way, tuple(units)) for way, units in found.items())
+
+
+def _lying(unit: Unit) -> int:
+    """Return how far a block is turned in the frame that its unit is described in."""
+    return unit.patches[0].turn - unit.turn
+
+
+def _options(group: Group) -> list[tuple[str, ...]]:
+    """Return the ways in which each unit is pressed, turned so that it looks like the first."""
+    first = _shape(group.unit, 0)
+    seen: dict[Hashable, tuple[str, ...]] = {}
+    options = []
+    for unit in group.units:
+        mark = _mark(unit)
+        if mark not in seen:
+            fits = [d for d in (0, 90, 180, 270) if _shape(unit, d) == first]
+            seen[mark] = tuple(dict.fromkeys(_turned_press(unit, d) for d in fits or [0]))
+        options.append(seen[mark])
+    return options
+
+
+def _mark(unit: Unit) -> Hashable:
+    """Return what units that lie and are pressed alike have in common."""
+    found = unit.patches
+    if any(p.spec is None for p in found) or len({p.home for p in found}) > 1:
+        return tuple(p.key for p in found)
+    return found[0].block, found[0].turn, unit.press, tuple(p.spec for p in found)
+
+
+def where_of(names: Names, unit: Unit) -> str:
+    """Return how freely a unit is turned before it is sewn on."""
+    if level(unit) != BLOCK:
+        return FIXED
+    return WHOLE if names.is_block(unit) else INNER
+
+
+def way_value(names: Names, unit: Unit, way: str) -> Said:
+    """Return a way as it is told.
+
+    Where a seam joins two unlike parts it names the part, which stays true however the unit
+    is turned later.
+    """
+    if way in ("first", "last"):
+        if len(unit.parts) == 2:
+            return _to("")
+        rows = [p for p in unit.parts if p.number]
+        at = 0 if way == "first" else -1
+        return said(
+            "toward", what=names.called(rows[at]) if rows else _short(names, unit.parts[at])
+        )
+    toward = _towards(unit, way)
+    if toward is None:
+        return _to(way)
+    other = next(p for p in unit.parts if p is not toward)
+    if toward.patch is not None and other.patch is not None:
+        if toward.patch.fabric != other.patch.fabric:
+            return said("toward", what=_cloth(names, toward.patch))
+        piece, beside = names.piece(toward), names.piece(other)
+        if piece is not None and beside is not None and piece.letter != beside.letter:
+            return said("toward", what=Letter(piece.letter))
+        return _to(way)
+    return said("toward", what=_short(names, toward))
+
+
+def _to(way: str) -> Said:
+    known = ("left", "right", "up", "down", "open", "out", "sashing")
+    return said("way", way=Word(way if way in known else "one-side"))
+
+
+def _cloth(names: Names, patch: Patch) -> Named:
+    return Named(names.bench.pattern.fabrics[patch.fabric].name)
+
+
+def _short(names: Names, part: Unit) -> Value:
+    piece = names.piece(part)
+    if piece is not None:
+        return Letter(piece.letter)
+    return _cloth(names, part.patch) if part.patch is not None else names.the(part)
+
+
+def _towards(unit: Unit, way: str) -> Unit | None:
+    """Return the part that the one seam of a unit is pressed toward, if the parts differ."""
+    if len(unit.parts) != 2 or unit.parts[0].kind == unit.parts[1].kind:
+        return None
+    if way.startswith("kind "):
+        return next(p for p in unit.parts if p.kind == way.removeprefix("kind "))
+    at = {"left": 0, "up": 0, "right": 1, "down": 1}.get(way)
+    return None if at is None else unit.parts[at]
+
+
+def press_way(names: Names, unit: Unit) -> Said:
+    """Return where the allowances of one unit's seams are pressed, as it lies."""
+    return way_value(names, unit, _turned_press(unit, 0))
+
+
+def told(names: Names, group: Group) -> dict[Said, list[Unit]]:
+    """Return the ways in which a group is pressed, each with its units.
+
+    What lies as it lies is told as it lies; the rest as the first of the group lies.
+    """
+    where = where_of(names, group.unit)
+    found: dict[Said, list[Unit]] = {}
+    for way, units in ways(group, where):
+        for unit in units:
+            seen = unit if where == FIXED else group.unit
+            found.setdefault(way_value(names, seen, way), []).append(unit)
+    return found
+
+
+def press_value(names: Names, group: Group) -> Value:
+    """Return how the units of a group are pressed: one way, or each way with what it is for.
+
+    Units pressed alike are named together, or counted when they share a name.
+    """
+    found = told(names, group)
+    if len(found) == 1:
+        return next(iter(found))
+    named = len(group.names) == len(group.units)
+    return Several(
+        tuple(
+            said("way-in", way=way, which=several(names, units) if named else Count(len(units)))
+            for way, units in found.items()
+        )
+    )
+
+
+def several(names: Names, units: list[Unit] | tuple[Unit, ...]) -> Value:
+    """Return what several units are called: `rows 1 and 3`, or each by its name."""
+    first = units[0]
+    if len(units) > 1 and first.series and len({u.series for u in units}) == 1:
+        series = names.called(first)
+        numbers = Several(tuple(said("figure", number=Count(u.number)) for u in units))
+        (word,) = (value for name, value in series.values if name == "series")
+        return said("rows-of", series=word, numbers=numbers)
+    return Several(tuple(dict.fromkeys(map(names.called, units))))
+
+
+def seam_ways(unit: Unit) -> tuple[str, ...]:
+    """Return to which end each seam of a row or column is pressed, from the left or the top."""
+    count = len(unit.parts) - 1
+    if unit.press == "sashing":
+        strips = [_is_sashing(p) for p in unit.parts]
+        return tuple(STOP if strips[n + 1] else START for n in range(count))
+    if unit.press == "out":
+        return tuple(START if n < count / 2 else STOP for n in range(count))
+    if unit.press in ("first", "last"):
+        return (START if unit.press == "first" else STOP,) * count
+    return (AHEAD.get(unit.press, OPEN),) * count
+
+
+def _is_sashing(part: Unit) -> bool:
+    """Return whether a part is a strip of sashing, or a row of strips."""
+    return part.series == SASHING_ROW or (part.patch is not None and part.patch.role == "sashing")
+
+
+def turned_two_ways(names: Names, blocks: set[str]) -> bool:
+    """Return whether like blocks, of these, differ in how their own last seam is pressed."""
+    return any(
+        len({press_way(names, u) for u in group.units}) > 1
+        for group in names.groups
+        if names.is_block(group.unit) and group.unit.patches[0].block in blocks
+    )
