@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from publish.operations.operation import Moment, Operation, Shown, chosen
+from publish.operations.parts import measured
 from publish.operations.table import Table
 from publish.surd import Length as Exact
 from publish.units import inches_text
@@ -38,6 +39,10 @@ class TrimFront(Operation):
     def carry_out(self, table: Table) -> None:
         quilt = table.take(self.quilt)
         table.need(not quilt.basting, "the basting out", part=quilt)
+        sides = zip((quilt.width, quilt.height), self.drafted, strict=True)
+        large = quilt.known and all(side.exact >= asked for side, asked in sides)
+        if large:  # a ground that was left large is cut to the cover here
+            quilt = quilt.sized(*map(measured, self.drafted))
         front = table.drafted(quilt, *self.drafted)
         level = tuple(replace(n, width=front.width, height=front.height) for n in front.layers)
         table.put(replace(front, layers=level).having(TRIMMED))

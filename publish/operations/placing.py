@@ -9,10 +9,12 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
+from publish.operations.borders import PRESSED
 from publish.operations.handwork import Handwork, ground_heap, laid_heap, motif_heap
 from publish.operations.operation import Moment, Operation, Shown, chosen
 from publish.operations.parts import Layer, Part
 from publish.operations.table import Table
+from publish.operations.unit_pressing import PressUnit
 from publish.surd import Length as Exact
 from publish.units import inches_text
 from publish.words.values import Length, Letter, Value, Values, Word
@@ -42,6 +44,7 @@ class CreaseGround(Operation):
 
     def carry_out(self, table: Table) -> None:
         ground = table.take(self.source, self.count)
+        table.need(bool(self.letter) or ground.is_(PRESSED), PRESSED, by=PressUnit, part=ground)
         table.put(replace(ground, key=ground_heap(self.block)).having(CREASED), self.count)
 
     def values(self, moment: Moment) -> Values:

@@ -86,7 +86,7 @@ def _layer(bench: Bench, backing: str) -> None:
             quilt=QUILT,
             letter=piece.letter,
             reach=reach,
-            allowance=bench.edge,
+            allowance=(bench.look(TOP).width.exact - bench.size.width) / 2,
         ),
         BasteQuilt(**baste, quilt=QUILT, rows=BASTING_ROWS, motifs=bool(bench.draft.placements)),
     )
