@@ -74,6 +74,13 @@ def test_paper_is_torn_before_the_seam_is_pressed_and_is_out_before_layering():
     assert "outer line" not in "\n".join(s.text for s in found.steps("foundation"))
 
 
+def _alone(strip):
+    """Whether a strip of fabric is one piece, with an inch beside it or more."""
+    (first, *others) = strip.held
+    whole = first.count == 1 and first.along == strip.depth and not strip.sections
+    return whole and not others and first.across <= 39
+
+
 def test_border_strips_are_left_long_where_nothing_else_is_cut_from_them():
     found = BOOKS["patchwork"]()
     plan, text = found.plans["a"], plain(found.text("cutting"))
@@ -82,8 +89,7 @@ def test_border_strips_are_left_long_where_nothing_else_is_cut_from_them():
             continue
         strips = [s for s in plan.fabrics[piece.fabric].strips
                   if any(c.letter == piece.letter for c in s.held)]  # fmt: skip
-        alone = all(len(s.held) == len(s.cuts) == 1 and s.cuts[0].count == 1
-                    and s.cuts[0].across <= 39 and s.cuts[0].along == s.depth for s in strips)  # fmt: skip
+        alone = all(map(_alone, strips))
         said = re.search(rf"one {piece.letter}, [^.]*leave it long until", text) is not None
         assert said == alone, piece
     borders = plain(found.text("borders"))
