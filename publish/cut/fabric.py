@@ -14,6 +14,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import islice, product
 
+from publish.cut.left import largest_left
 from publish.cut.needs import Cloth, Need, Way
 from publish.cut.order import cutting_order
 from publish.cut.purchase import Purchase, purchase_of
@@ -153,6 +154,7 @@ def _plan(fabric: Fabric, needs: Sequence[Lettered], ways: Sequence[Way],
         bound=floor_of(parts, fabric.usable_width, purchase.squaring),
         waste=1 - area / (laid.length * fabric.usable_width),
         squaring=laid.squared,
+        left=largest_left(laid.strips, fabric.usable_width, purchase.room(gross) - gross),
     )
 
 

@@ -2,7 +2,7 @@
 
 In: one size's needs and its fabrics' plans. Out: notes, the greatest saving first.
 Invariant: what is offered has been planned in full, with every other piece of the fabric;
-nothing that is offered changes the finished quilt.
+nothing that is offered changes the finished quilt but by a narrower border.
 """
 
 from __future__ import annotations
@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from publish.cut.borders import borders
 from publish.cut.fabric import Lettered
 from publish.cut.finishing import backing
 from publish.cut.needs import Need, plain
@@ -29,6 +30,11 @@ SHORTER = Fraction(1)
 """Inches by which a backing may reach less far past each edge, where that takes a panel
 fewer; `REACH` is left (common practice, no source)."""
 REACH = Fraction(3)
+
+NARROWER = Fraction(1, 8)
+"""Inches by which a border may be narrower: nobody sees it on the bed."""
+LEVEL = YARD / 8
+"""Inches that must lie between a plan and its bound for a border to be planned again."""
 
 Planner = Callable[[Fabric, list[Lettered]], FabricPlan]
 
@@ -57,7 +63,8 @@ def offers(
         fabric = pattern.fabrics[key]
         if plan.precut is not None:
             continue
-        for offer in (*_squares(pattern, fabric, own), *_backing(pattern, size, own)):
+        narrower = _borders(pattern, size, plan, own)
+        for offer in (*_squares(pattern, fabric, own), *_backing(pattern, size, own), *narrower):
             saved = plan.buy - planner(fabric, offer.needs).buy
             if saved >= WORTH_SAYING:
                 found.append((saved, _note(pattern, size, fabric, offer, saved)))
@@ -110,6 +117,26 @@ def _backing(pattern: Pattern, size: Size, own: list[Lettered]) -> Iterator[_Off
         f"a backing that reaches {inches_text(overhang)} past each edge",
         f"overhang: {inches_text(overhang)}",
     )
+
+
+def _borders(
+    pattern: Pattern, size: Size, plan: FabricPlan, own: list[Lettered]
+) -> Iterator[_Offer]:
+    """Yield borders of plain tops, narrower by an eighth of an inch."""
+    if plan.gap < LEVEL or size.rounds:
+        return
+    for at, border in enumerate(size.borders):
+        if border.fabric != plan.fabric or border.width <= 2 * NARROWER:
+            continue
+        slim = replace(border, width=border.width - NARROWER)
+        other = replace(size, borders=(*size.borders[:at], slim, *size.borders[at + 1 :]))
+        made = {need.purpose: need for need in borders(pattern, other)}
+        yield _Offer(
+            [replace(n, need=made.get(n.need.purpose, n.need)) for n in own],
+            ("sizes", size.key, "borders", str(at)),
+            f"a border {inches_text(slim.width)} wide instead of {inches_text(border.width)}",
+            f"width: {inches_text(slim.width)}",
+        )
 
 
 def _note(pattern: Pattern, size: Size, fabric: Fabric, offer: _Offer, saved: Fraction) -> Note:

@@ -14,6 +14,7 @@ from typing import Protocol
 
 from shapely.geometry import MultiPolygon
 
+from publish.cut.left import largest_left
 from publish.cut.nest import Nest, Shape, least, nest, place
 from publish.cut.order import cutting_order
 from publish.cut.purchase import Purchase
@@ -85,6 +86,7 @@ def nested_cloth(motifs: Sequence[Nestable], boxes: FabricPlan, rest: FabricPlan
         bound=round_down(taken / boxes.usable_width),
         waste=1 - taken / (length * boxes.usable_width),
         choices=(*said, _words(boxes, purchase, gross, strip)),
+        left=largest_left(strips, boxes.usable_width, purchase.room(gross) - gross),
     )
 
 

@@ -88,6 +88,7 @@ def fabric_numbers(plan: FabricPlan) -> Json:
         "gap": exact(plan.gap),
         "waste_percent": decimal_text(plan.waste * 100, 1),
         "choices": list(plan.choices),
+        "left": plan.left and {"width": exact(plan.left[0]), "length": exact(plan.left[1])},
         "spare": None if plan.spare is None else exact(plan.spare),
         "precut": plan.precut and _precut(plan.precut),
         "alternatives": [_alternative(a) for a in plan.alternatives],

@@ -112,6 +112,8 @@ class FabricPlan:
     shares: tuple[Share, ...] = ()
     """For a fabric that serves the top and something else, or two things: what each use
     would be bought as by itself. Together they may come to more than `buy`."""
+    left: tuple[Fraction, Fraction] | None = None
+    """The largest piece that is left of what is bought, across the fabric and along it."""
 
     @property
     def gap(self) -> Fraction:

@@ -116,7 +116,7 @@ def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList
               for words in strip_words(plan, strip, at, long)]  # fmt: skip
     caption = (
         f"{book.title(key)}, {book.fabric(fabric)}: {measure(plan.length)} of cloth is cut, "
-        "strip by strip in this order."
+        f"strip by strip in this order.{_left(plan)}"
     )
     steps.add(
         fabric,
@@ -125,6 +125,13 @@ def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList
         sizes=[key],
         figure=figure("cutting-layout", key, caption, fabric=fabric),
     )  # fmt: skip
+
+
+def _left(plan: FabricPlan) -> str:
+    """Say how large a piece is left, unless the fabric is at hand and its table says so."""
+    if plan.left is None or plan.spare is not None:
+        return ""
+    return f" A piece of {rectangle(*plan.left)} is left."
 
 
 def _ready_cut(book: Book, key: str, fabric: str, plan: PrecutPlan, steps: StepList) -> None:

@@ -53,3 +53,23 @@ def test_a_backing_that_takes_a_panel_fewer_is_offered(tmp_path):
     less = text.replace("backing: {fabric: linen}", "backing: {fabric: linen, overhang: 3 in}")
     work = pipeline.examine(pattern(tmp_path, less)).work
     assert not [n for n in work.report if n.code == "C408"]
+
+
+def test_a_border_narrower_by_an_eighth_is_offered(tmp_path):
+    """Round 31 1/2 in, strips 4 1/8 in wide end at 39 3/4 in, cut 40 1/4: two lengths each from
+    40 in. With 4 in they end at 39 1/2, cut 40: a strip each. Four strips of 4 5/8 in take
+    the place of two, beside two for the sides: 6 x 4 5/8 or 4 x 4 1/2 in."""
+    whole = "mini: {block_size: 16 in, motif_size: 12 in, columns: 3, rows: 3}"
+    edged = ("mini: {block_size: 31 1/2 in, motif_size: 12 in, "
+             "borders: [{width: 4 1/8 in, fabric: reed}]}")  # fmt: skip
+    cloth = 'fabrics:\n  reed: {name: Reed, colour: "#8a7b52"}\n'
+    text = NINE.replace(whole, edged).replace("fabrics:\n", cloth)
+    assert edged in text and cloth in text
+    work = pipeline.examine(pattern(tmp_path, text)).work
+    notes = [n for n in work.report if n.code == "C408" and "Reed" in n.what]
+    assert work.plans["mini"].fabrics["reed"].length == 6 * 4.625
+    (note,) = notes
+    assert "a border 4 in wide instead of 4 1/8 in would save 1/4 yd of Reed" in note.what
+    less = text.replace("width: 4 1/8 in", "width: 4 in")
+    after = pipeline.examine(pattern(tmp_path, less)).work
+    assert after.plans["mini"].fabrics["reed"].length == 18

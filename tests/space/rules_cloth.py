@@ -162,10 +162,12 @@ def strips_are_told(case):
 
 def _count_strips(text, told):
     for part in text.split("\n\n"):
-        strips = re.search(r"Cut (\w+) strips? ", part)
+        strips = re.search(r"\b[Cc]ut (\w+) strips? ", part)
         if strips is None:
             continue
         count = number(strips[1]) or 1
+        sections = re.match(r"From each of the (\w+) ", part)
+        count *= number(sections[1]) if sections else 1
         for word, letter in re.findall(r"(\w+) \*\*([A-Z]{1,2})\*\*", part):
             if (each := number(word)) is not None:
                 told[letter] += count * each

@@ -11,9 +11,9 @@ import pytest
 from patchwork_books import demo
 from small_books import LEAF, NINE, STAR, WEDGE, booklet, motif, plain
 
-from publish.sew.assembling import places_by_way
-from publish.sew.bench import Bench
-from publish.sew.names import Names
+from publish.write.assembling import places_by_way
+from publish.write.bench import Bench
+from publish.write.context import Book
 
 BORDERED = ("a: {block: nine, block_size: 9 in, columns: 3, rows: 3, borders: "
             "[{width: 2 in, fabric: mist}, {width: 5 in, fabric: fern}]}")  # fmt: skip
@@ -74,6 +74,13 @@ def test_paper_is_torn_before_the_seam_is_pressed_and_is_out_before_layering():
     assert "outer line" not in "\n".join(s.text for s in found.steps("foundation"))
 
 
+def _alone(strip):
+    """Whether a strip of fabric is one piece, with an inch beside it or more."""
+    (first, *others) = strip.held
+    whole = first.count == 1 and first.along == strip.depth and not strip.sections
+    return whole and not others and first.across <= 39
+
+
 def test_border_strips_are_left_long_where_nothing_else_is_cut_from_them():
     found = BOOKS["patchwork"]()
     plan, text = found.plans["a"], plain(found.text("cutting"))
@@ -82,13 +89,7 @@ def test_border_strips_are_left_long_where_nothing_else_is_cut_from_them():
             continue
         strips = [s for s in plan.fabrics[piece.fabric].strips
                   if any(c.letter == piece.letter for c in s.held)]  # fmt: skip
-        alone = all(
-            len(s.held) == len(s.cuts) == 1
-            and s.cuts[0].count == 1
-            and s.cuts[0].across <= 39
-            and s.cuts[0].along == s.depth
-            for s in strips
-        )
+        alone = all(map(_alone, strips))
         said = re.search(rf"one {piece.letter}, [^.]*leave it long until", text) is not None
         assert said == alone, piece
     borders = plain(found.text("borders"))
@@ -115,7 +116,7 @@ def test_openings_that_bend_both_ways_are_turned_as_edges_are():
         found = booklet("a: {block: leaf, block_size: 12 in, motif_size: 10 in}", blocks=LEAF,
                         motifs=motif(wedge=wedge))  # fmt: skip
         told.append(plain(found.text("applique")))
-    assert "opening as you turn the outer edge" in told[0]
+    assert "opening as you treat the outer edge" in told[0]
     assert "opening as an inward curve" in told[1]
 
 
@@ -123,11 +124,11 @@ def test_blocks_pressed_two_ways_are_given_their_places():
     """In rows of three, like blocks are pressed up and down so that neighbours lock; each of
     the fewer has its place named."""
     found = demo("samphire", "throw")
-    names = Names(Bench(found.pattern, found.sizes["throw"], found.drafts["throw"],
-                        found.plans["throw"]))  # fmt: skip
+    book = Book(found.pattern, found.sizes, found.drafts, found.plans)
+    bench = Bench(book, "throw")
     text = plain(found.text("assembling"))
     assert "next to each other" not in text
-    for ways in places_by_way(names).values():
+    for ways in places_by_way(bench).values():
         assert sum(map(len, ways.values())) == found.sizes["throw"].block_count
         for row, column in list(ways.values())[-1]:
             there = rf"rows? [\d, and]*{row}[\d, and]*, places? [\d, and]*{column}"
@@ -136,7 +137,7 @@ def test_blocks_pressed_two_ways_are_given_their_places():
 
 def test_rounds_lock_at_both_corners():
     text = plain(demo("heronry", "throw").text("borders"))
-    assert "seams beside the corner blocks toward the middle of the strip" in text
+    assert "two seams beside the corner blocks toward the middle of the strip" in text
     assert "Alternate blocks of one kind" in text
     table = demo("heronry", "throw").text("pressing-plan")
     assert "ound 3" in table, "the strips of rounds are in the pressing plan"
