@@ -136,13 +136,9 @@ def _between_rings(search: Search, most: float, nearest: bool) -> list[Narrow]:
             pairs = tree.query(rings, predicate="dwithin", distance=most)
         ours, theirs = np.unique(np.sort(pairs[:, pairs[0] != pairs[1]], axis=0), axis=1)
         lines = search.near(shapely.shortest_line(rings[ours], rings[theirs]))
-        middles = shapely.get_coordinates(
-            shapely.line_interpolate_point(lines, 0.5, normalized=True)
-        )
-        widths = shapely.length(lines)
-        found += [
-            Narrow(x, y, w) for (x, y), w in zip(middles.tolist(), widths.tolist(), strict=True)
-        ]
+        middles = shapely.line_interpolate_point(lines, 0.5, normalized=True)
+        places = zip(shapely.get_coordinates(middles), shapely.length(lines), strict=True)
+        found += [Narrow(float(x), float(y), float(width)) for (x, y), width in places]
     return found
 
 

@@ -83,8 +83,8 @@ class Part:
     def left_over(self, copy: BaseGeometry, covered: BaseGeometry) -> NDArray[np.object_]:
         """Return the pieces of a copy that are not covered, of one repeat at least."""
         if self.repeat is None:
-            parts: NDArray[np.object_] = shapely.get_parts(polygons(copy.difference(covered)))
-            return parts
+            left: NDArray[np.object_] = shapely.get_parts(polygons(copy.difference(covered)))
+            return left
         return self.repeat.pieces(copy, lambda s: s.difference(covered))
 
     @cached_property

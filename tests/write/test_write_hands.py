@@ -11,9 +11,9 @@ import pytest
 from patchwork_books import demo
 from small_books import LEAF, NINE, STAR, WEDGE, booklet, motif, plain
 
-from publish.write.assembling import places_by_way
-from publish.write.bench import Bench
-from publish.write.context import Book
+from publish.sew.assembling import places_by_way
+from publish.sew.bench import Bench
+from publish.sew.names import Names
 
 BORDERED = ("a: {block: nine, block_size: 9 in, columns: 3, rows: 3, borders: "
             "[{width: 2 in, fabric: mist}, {width: 5 in, fabric: fern}]}")  # fmt: skip
@@ -116,7 +116,7 @@ def test_openings_that_bend_both_ways_are_turned_as_edges_are():
         found = booklet("a: {block: leaf, block_size: 12 in, motif_size: 10 in}", blocks=LEAF,
                         motifs=motif(wedge=wedge))  # fmt: skip
         told.append(plain(found.text("applique")))
-    assert "opening as you treat the outer edge" in told[0]
+    assert "opening as you turn the outer edge" in told[0]
     assert "opening as an inward curve" in told[1]
 
 
@@ -124,11 +124,11 @@ def test_blocks_pressed_two_ways_are_given_their_places():
     """In rows of three, like blocks are pressed up and down so that neighbours lock; each of
     the fewer has its place named."""
     found = demo("samphire", "throw")
-    book = Book(found.pattern, found.sizes, found.drafts, found.plans)
-    bench = Bench(book, "throw")
+    names = Names(Bench(found.pattern, found.sizes["throw"], found.drafts["throw"],
+                        found.plans["throw"]))  # fmt: skip
     text = plain(found.text("assembling"))
     assert "next to each other" not in text
-    for ways in places_by_way(bench).values():
+    for ways in places_by_way(names).values():
         assert sum(map(len, ways.values())) == found.sizes["throw"].block_count
         for row, column in list(ways.values())[-1]:
             there = rf"rows? [\d, and]*{row}[\d, and]*, places? [\d, and]*{column}"
@@ -137,7 +137,7 @@ def test_blocks_pressed_two_ways_are_given_their_places():
 
 def test_rounds_lock_at_both_corners():
     text = plain(demo("heronry", "throw").text("borders"))
-    assert "two seams beside the corner blocks toward the middle of the strip" in text
+    assert "seams beside the corner blocks toward the middle of the strip" in text
     assert "Alternate blocks of one kind" in text
     table = demo("heronry", "throw").text("pressing-plan")
     assert "ound 3" in table, "the strips of rounds are in the pressing plan"
