@@ -254,6 +254,8 @@ class Wanted:
     piece: str
     count: int
     name: Value
+    marked: bool
+    """Whether every wedge must be marked, because the edge is turned by eye."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -272,7 +274,8 @@ class MakeMotifs(Operation):
             for line in self.papers:
                 table.put(table.take(template(one.motif, line)))
             made = table.take(motif_heap(one.motif))
-            marked = made.is_(ALL_MARKED)
+            table.need(made.is_(CREASED), CREASED, by=OpenMotif, part=made)
+            marked = made.is_(ALL_MARKED) or not one.marked
             table.need(marked, ALL_MARKED, by=MarkWedges if self.folded else None, part=made)
             if one.count > 1:
                 table.take(one.piece, one.count - 1)

@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from publish.operations.borders import PRESSED
-from publish.operations.handwork import Handwork, ground_heap, laid_heap, motif_heap
+from publish.operations.handwork import Handwork, Needs, ground_heap, laid_heap, motif_heap
 from publish.operations.operation import Moment, Operation, Shown, chosen
 from publish.operations.parts import Layer, Part
 from publish.operations.table import Table
@@ -66,6 +66,8 @@ class Laid:
     motif: str
     block: str
     count: int
+    done: Needs
+    """States that the motif must be in, with the verbs that leave them."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -73,8 +75,6 @@ class CentreMotif(Operation):
     """Lay each motif on its ground, centre on centre."""
 
     laid: tuple[Laid, ...]
-    done: tuple[tuple[str, type[Operation]], ...]
-    """States that the motif must be in, with the verbs that leave them."""
 
     message: ClassVar[str] = "centre-motif"
     tools: ClassVar[tuple[str, ...]] = ("pins",)
@@ -85,7 +85,7 @@ class CentreMotif(Operation):
             ground = table.take(ground_heap(one.block), one.count, by=CreaseGround)
             table.need(ground.is_(CREASED), CREASED, by=CreaseGround, part=ground)
             table.need(not motif.paper, "the motif without its paper", part=motif)
-            for state, by in self.done:
+            for state, by in one.done:
                 table.need(motif.is_(state), state, by=by, part=motif)
             for mine, under in ((motif.width, ground.width), (motif.height, ground.height)):
                 table.need(

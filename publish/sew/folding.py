@@ -136,15 +136,20 @@ def _cut(bench: Bench, folds: int, motifs: list[MotifAt]) -> None:
             shown=shown,
         ),
         OpenMotif(**unfold, on=on, folds=folds, pieces=shape.pieces, shown=shown),
-        MarkWedges(**line, on=on, shown=shown, others=folds - 1),
     )
+    turned = tuple((m.heap, 1) for m in motifs if m.motif.method == "needle-turn")
+    if turned:
+        bench.add(MarkWedges(**line, on=turned, shown=shown, others=folds - 1))
     _others(bench, f"make-{folds}", motifs, LINES)
 
 
 def _others(bench: Bench, step: str, motifs: list[MotifAt], papers: tuple[str, ...]) -> None:
     if all(m.count == 1 for m in motifs):
         return
-    wanted = tuple(Wanted(m.key, heap(m.piece), m.count, m.name) for m in motifs)
+    wanted = tuple(
+        Wanted(m.key, heap(m.piece), m.count, m.name, m.motif.method == "needle-turn")
+        for m in motifs
+    )
     where: Where = {"chapter": MARKING, "step": step}
     bench.add(MakeMotifs(**where, wanted=wanted, papers=papers, folded=papers == LINES))
 

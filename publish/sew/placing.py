@@ -12,9 +12,9 @@ from fractions import Fraction
 from publish.model.draft import MotifShape
 from publish.model.pattern import Block
 from publish.operations.fusing import CUT_OUT, CutOut
-from publish.operations.handwork import laid_heap
+from publish.operations.handwork import Needs, laid_heap
 from publish.operations.marking import ALL_MARKED, CREASED, CUT, CutWedge, MarkWedges, OpenMotif
-from publish.operations.operation import Operation, Where
+from publish.operations.operation import Where
 from publish.operations.placing import (
     AlignMotif,
     BasteArms,
@@ -38,20 +38,19 @@ def place(bench: Bench, chapter: str, motifs: Sequence[MotifAt]) -> None:
     for block in blocks:
         _crease(bench, chapter, block)
     centre: Where = {"chapter": chapter, "step": "centre"}
-    pairs = tuple(Laid(b.motif.key, b.key, b.count) for b in blocks)
+    pairs = tuple(Laid(b.motif.key, b.key, b.count, _done(b.motif.motif.method)) for b in blocks)
     fused = motifs[0].motif.method == "fusible"
-    bench.add(CentreMotif(**centre, laid=pairs, done=_done(motifs)))
+    bench.add(CentreMotif(**centre, laid=pairs))
     _align(bench, chapter, motifs, blocks)
     if not fused:
         _baste(bench, chapter, motifs, blocks)
 
 
-def _done(motifs: Sequence[MotifAt]) -> tuple[tuple[str, type[Operation]], ...]:
-    """Return what every motif must have gone through before it is laid down."""
-    methods = {m.motif.method for m in motifs}
-    if methods == {"fusible"}:
+def _done(method: str) -> Needs:
+    """Return what a motif must have gone through before it is laid down."""
+    if method == "fusible":
         return ((CUT_OUT, CutOut),)
-    if methods == {"prepared edge"}:
+    if method == "prepared edge":
         return ((TURNED, PressEdge),)
     return ((CUT, CutWedge), (CREASED, OpenMotif), (ALL_MARKED, MarkWedges))
 

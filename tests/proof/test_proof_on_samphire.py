@@ -66,7 +66,7 @@ def spoken(manual: Manual, change: Callable[[Step], Step]) -> Manual:
 @pytest.mark.parametrize(
     ("right", "wrong", "code"),
     [
-        ("16 1/2 in", "16 5/8 in", "P830"),
+        ("16 1/2 in", "16 5/8 in", "P828"),
         ("1/4 in (6 mm)", "1/4 in (7 mm)", "P862"),
         ("seam", "HST seam", "P863"),
     ],

@@ -78,8 +78,8 @@ align-motif-named = { "" }**{ CAPITAL($motif) }.** { -align }
         [diagonal] Bring its { -creases } onto the diagonals.
         [level] { -one-fold } level crease.
         [upright] { -one-fold } upright crease.
-        [fused] Turn it until it lies evenly between the creases, as in the picture.
-       *[none] Turn it until its { -creases } lie evenly between the creases, as in the picture.
+        [fused] Turn the motif until it lies evenly between the creases, as in the picture.
+       *[none] Turn the motif until its { -creases } lie evenly between the creases, as in the picture.
     } Smooth it outward from the centre and pin each arm along its middle.
 -creases = { $creases ->
     [folds] folds
