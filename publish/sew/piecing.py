@@ -56,9 +56,14 @@ def _foundations(bench: Bench, names: Names, made: dict[str, list[Unit]]) -> Non
         gives.append((_block(names, those), len(those)))
     if gives:
         bench.add(
-            Trusted(chapter="foundation", step="blocks", ready=frozenset({PRESSED}), takes=tuple(takes.items()),
-                    gives=tuple(gives))
-        )  # fmt: skip
+            Trusted(
+                chapter="foundation",
+                step="blocks",
+                takes=tuple(takes.items()),
+                gives=tuple(gives),
+                ready=frozenset({PRESSED}),
+            )
+        )
 
 
 def _sewn_from(names: Names, unit: Unit) -> Counter[str]:

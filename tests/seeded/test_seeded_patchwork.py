@@ -48,11 +48,11 @@ def _without_pictures(s: State) -> State:
 
 FAULTS: tuple[tuple[str, str, Change, str, str], ...] = (
     ("a unit is never joined", "towpath", _without("piecing-throw-lock-unit-4"),
-     "P857", "of unit 2 and unit 3"),
+     "P857", "piecing.unit-4"),
     ("geese are never cut apart", "towpath", _without("piecing-mini-lock-unit-3-cut"),
-     "P857", "cutting apart unit 3"),
+     "P857", "piecing.unit-3-cut"),
     ("strip sets without a picture are never cut", "towpath",
-     _without("piecing-mini-path-unit-8-cut"), "P857", "segments of unit 8"),
+     _without("piecing-mini-path-unit-8-cut"), "P857", "piecing.unit-8-cut"),
     ("sashing rows are never sewn", "towpath", _without("assembling-mini-sashing-row"),
      "P857", "sashing row 1"),
     ("diagonal rows are never joined", "towpath", _without("assembling-throw-join"),
@@ -62,7 +62,7 @@ FAULTS: tuple[tuple[str, str, Change, str, str], ...] = (
     ("a row of unlike blocks is never sewn", "millrace", _without("assembling-row-2"),
      "P857", "row 2"),
     ("a pinned curve is never sewn", "millrace", _without("piecing-throw-eddy-unit-3"),
-     "P857", "of C and E"),
+     "P857", "piecing.unit-3"),
     ("foundation sections are never joined", "heronry", _without("foundation-mini-unit-2"),
      "P857", "mini joins sections A and B"),
     ("no step sews a patch to its foundation", "heronry", _without("foundation-sew"),
