@@ -5,17 +5,20 @@ Invariant: what is returned has passed `faults`, which looks at the given outlin
 shapely and at nothing that the solver worked with.
 
 The solver stops by the clock. What it finds on the way, with one seed and one thread, is
-the same sequence everywhere: only the first `EVENTS` of it count, the budgets are many
-times what they take, and of the layouts among them the first that buys least is taken.
-So a slower machine gets the same layout. Shapes in rows are what it has to better.
+the same sequence everywhere: only its events up to the first length at which it fails count,
+and of those the first `EVENTS`; the budgets are many times what they take, and of the layouts
+among them the first that buys least is taken. So a slower machine gets the same layout.
+Beyond a failed length the solver spends seconds on thousandths. Shapes in rows are what it
+has to better.
 """
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 import spyrrow
 from shapely import STRtree, affinity
@@ -26,8 +29,13 @@ from publish.units import round_up
 
 EVENTS = 200
 BUDGETS = (1, 3, 9, 27)
-"""Seconds: a longer one is spent only where the one before it brings fewer events, as on a
-machine that is busy with other work."""
+"""Seconds: a longer one is spent only where the one before it neither failed at a length nor
+brought `EVENTS`, as on a machine that is busy with other work."""
+EXPLORING = (
+    spyrrow.ReportType.ExplFeas,
+    spyrrow.ReportType.ExplInfeas,
+    spyrrow.ReportType.ExplImproving,
+)
 TOLERANCE = 1 / 16
 """Inches by which a drawn-out curve may be coarser for the solver, outside the outline."""
 MANY = 60
@@ -36,6 +44,8 @@ SLACK = 1 / 10000
 """Inches kept round each outline for the solver's single-precision arithmetic."""
 OVERLAP = 1e-9
 """Square inches below which two outlines count as touching."""
+
+_Event = tuple[spyrrow.ReportType, spyrrow.StripPackingSolution]
 
 
 @dataclass(frozen=True)
@@ -81,7 +91,7 @@ def nest(shapes: Sequence[Shape], width: Fraction,
         return None
     alone = sum(shape.count for shape in shapes) == 1
     if not alone and buys(best.length) > buys(least(shapes, width)):
-        for found in _layouts(shapes, width):
+        for found in _layouts(tuple(shapes), width):
             if buys(found.length) < buys(best.length) and not faults(shapes, found):
                 best = found
     assert not faults(shapes, best)
@@ -165,8 +175,12 @@ def _simple(outline: Polygon) -> Polygon:
     return Polygon(grown.exterior)
 
 
-def _layouts(shapes: Sequence[Shape], width: Fraction) -> Iterator[Nest]:
-    """Yield what the solver finds within its first `EVENTS` events, the longest first."""
+@lru_cache(maxsize=256)
+def _layouts(shapes: tuple[Shape, ...], width: Fraction) -> tuple[Nest, ...]:
+    """Return what the solver finds within the events that count, the longest first.
+
+    Kept, because sizes and materials ask for the same shapes on the same width.
+    """
     # The solver's x runs along the cloth, and its y against the direction across.
     items = [
         spyrrow.Item(str(i), [(y, -x) for x, y in _simple(shape.outline).exterior.coords],
@@ -175,16 +189,21 @@ def _layouts(shapes: Sequence[Shape], width: Fraction) -> Iterator[Nest]:
     ]  # fmt: skip
     problem = spyrrow.StripPackingInstance("", float(width), items)
     for seconds in BUDGETS:
-        queue = spyrrow.ProgressQueue()
-        problem.solve(_settings(seconds), queue)
-        kinds = (spyrrow.ReportType.ExplFeas, spyrrow.ReportType.ExplInfeas,
-                 spyrrow.ReportType.ExplImproving)  # fmt: skip
-        events = [event for event in queue.drain() if event[0] in kinds]
-        if len(events) >= EVENTS:
+        events = _events(problem, seconds)
+        kinds = [kind for kind, _ in events]
+        failed = spyrrow.ReportType.ExplInfeas in kinds
+        if failed or len(events) >= EVENTS:
             break
-    for kind, found in events[:EVENTS]:
-        if kind == spyrrow.ReportType.ExplFeas:
-            yield _read(shapes, width, found)
+    counted = min(EVENTS, kinds.index(spyrrow.ReportType.ExplInfeas) if failed else EVENTS)
+    laid = [found for kind, found in events[:counted] if kind == spyrrow.ReportType.ExplFeas]
+    return tuple(_read(shapes, width, found) for found in laid)
+
+
+def _events(problem: spyrrow.StripPackingInstance, seconds: int) -> list[_Event]:
+    """Return what the solver reports of its exploration, in order."""
+    queue = spyrrow.ProgressQueue()
+    problem.solve(_settings(seconds), queue)
+    return [event for event in queue.drain() if event[0] in EXPLORING]
 
 
 def _settings(seconds: int) -> spyrrow.StripPackingConfig:

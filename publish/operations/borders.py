@@ -12,7 +12,7 @@ from fractions import Fraction
 from typing import ClassVar
 
 from publish.operations.operation import Moment, Operation, Shown
-from publish.operations.parts import LEFT, TOLERANCE, TOP, Measure, Part, sheet
+from publish.operations.parts import LEFT, TOP, Measure, Part, sheet
 from publish.operations.table import Table
 from publish.surd import Length as Exact
 from publish.units import inches_text, maker_inches
@@ -158,8 +158,7 @@ class CutBorder(Operation):
         side = top.height if self.sides == "sides" else top.width
         strip = table.take(self.strip, self.count)
         table.need(
-            not top.known
-            or strip.height.told >= max(side.exact, side.told - TOLERANCE, key=maker_inches),
+            not top.known or strip.height.told + self.near >= side.told,
             "strips as long as the top",
             by=JoinLengths,
             part=strip,

@@ -39,6 +39,7 @@ _PRACTICE = {
     "1/2": "basting inside a raw edge; turning ahead of the needle; seam of a joined backing",
     "1": "the check square; a marked inch on a ruler; a binding's end tucked into its beginning",
     "2": "from the first stitch of a binding to the corner ahead, on a short side",
+    "3": "over which a pillow's corner is drawn inward",
     "4": "between rows of basting",
     "6": "binding left loose before the first stitch",
     "8": "edge left open for the closing join, on a shorter side",
@@ -121,6 +122,7 @@ def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
         for side in (unit.width, unit.height):
             yield from (side, side + 2 * case.seam)
     yield from (size.perimeter, size.block_side + 2 * case.seam)
+    yield 1 + 2 * case.seam  # strips of the test of a seam, 1 in wide when they are sewn
     sleeve = case.plans[key].sleeve
     if sleeve is not None:
         yield max(sleeve.width, sleeve.length) - 4 * case.seam  # hemmed twice at both ends

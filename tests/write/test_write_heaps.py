@@ -268,7 +268,7 @@ def test_rows_alternate_only_where_they_do(tmp_path: Path) -> None:
     for blocks in ("p", "[p, q]", "[p, q, r, p]", "[p, p, q, q]"):
         told = Told(tmp_path, head + sizes.replace("BLOCKS", blocks))
         (step,) = told.joined
-        said[blocks] = step.text.partition(" together side by side")[0].partition("sew ")[2]
+        said[blocks] = step.text.partition(" together")[0].partition("sew ")[2]
     assert re.fullmatch(r"four (p )?blocks \*\*[A-Z]\*\*", said["p"])
     assert said["[p, q]"].endswith("by turns, beginning with a p block **A**,")
     assert "by turns" not in said["[p, q, r, p]"] + said["[p, p, q, q]"]
