@@ -12,7 +12,7 @@ from fractions import Fraction
 from typing import ClassVar
 
 from publish.operations.operation import Moment, Operation, Shown
-from publish.operations.parts import LEFT, TOP, Measure, Part, sheet
+from publish.operations.parts import LEFT, TOLERANCE, TOP, Measure, Part, sheet
 from publish.operations.table import Table
 from publish.surd import Length as Exact
 from publish.units import inches_text, maker_inches
@@ -222,7 +222,10 @@ class SewBorder(Operation):
         deep = (strip.width - 2 * self.seam) * 2
         wide, high = (deep, None) if self.sides == "sides" else (None, deep)
         larger = grown(top, wide, high).without(*MEASURED.values(), PRESSED)
-        table.put(table.drafted(replace(larger, known=top.known and strip.known), *self.drafted))
+        larger = replace(larger, known=top.known and strip.known)
+        # Each strip may come out a little deep, and what the top had over before stays.
+        over = max(top.width.drift, top.height.drift, key=maker_inches) / TOLERANCE
+        table.put(table.drafted(larger, *self.drafted, eased=2 + int(maker_inches(over) + 1)))
 
     def values(self, moment: Moment) -> Values:
         return {"sides": Word(self.sides), "seam": Length(self.seam)}
