@@ -158,8 +158,7 @@ class CutBorder(Operation):
         side = top.height if self.sides == "sides" else top.width
         strip = table.take(self.strip, self.count)
         table.need(
-            not top.known
-            or strip.height.told >= max(side.exact, side.told - TOLERANCE, key=maker_inches),
+            not top.known or strip.height.told + self.near >= side.told,
             "strips as long as the top",
             by=JoinLengths,
             part=strip,
@@ -223,7 +222,10 @@ class SewBorder(Operation):
         deep = (strip.width - 2 * self.seam) * 2
         wide, high = (deep, None) if self.sides == "sides" else (None, deep)
         larger = grown(top, wide, high).without(*MEASURED.values(), PRESSED)
-        table.put(table.drafted(replace(larger, known=top.known and strip.known), *self.drafted))
+        larger = replace(larger, known=top.known and strip.known)
+        # Each strip may come out a little deep, and what the top had over before stays.
+        over = max(top.width.drift, top.height.drift, key=maker_inches) / TOLERANCE
+        table.put(table.drafted(larger, *self.drafted, eased=2 + int(maker_inches(over) + 1)))
 
     def values(self, moment: Moment) -> Values:
         return {"sides": Word(self.sides), "seam": Length(self.seam)}

@@ -136,7 +136,8 @@ class PinDiagonalRows(Operation):
     def carry_out(self, table: Table) -> None:
         for key in self.rows:
             row = table.take(key)
-            table.need(row.is_(PRESSED), "rows pressed", by=PressDiagonalRow, part=row)
+            ready = key.startswith("piece ") or row.is_(PRESSED)
+            table.need(ready, "rows pressed", by=PressDiagonalRow, part=row)
             table.put(row.having(PINNED))
 
     def values(self, moment: Moment) -> Values:
@@ -170,7 +171,7 @@ class JoinDiagonalRows(Operation):
         rows = [table.take(key) for key in self.rows]
         for row in rows:
             table.need(
-                not row.key.startswith("row") or row.is_(PRESSED),
+                row.key.startswith("piece ") or row.is_(PRESSED),
                 "rows pressed",
                 by=PressDiagonalRow,
                 part=row,

@@ -19,8 +19,6 @@ from publish.proof.sewn_sizes import as_sewn
 from publish.surd import Surd
 from publish.units import inches_text, maker_inches, on_ruler
 
-_MAKING = ("curve", "set-in", "quick")
-"""Figures of steps that make a unit and speak of other lengths as well."""
 _RESULT = re.compile(r"\bmeasures?\b|\beach is\b|\btrim (?:it|each|each unit) to\b", re.IGNORECASE)
 _SMALL = Fraction(1, 2)
 """Inches: what a step may say beside a measure: a tolerance, a seam, an allowance."""
@@ -79,14 +77,12 @@ def _wrong(case: Case, sentence: str, lengths: list[Said],
 
 
 def _made(case: Case, one: Told, sentence: str) -> Iterator[Unit]:
-    """Yield the units that a step makes, if the sentence tells how they come out."""
-    figure, found = one.step.figure, case.drafts[one.sizes[0]].assembly.outermost_first()
-    if figure is not None and figure.get("unit"):
-        if figure.kind == "units" or (figure.kind in _MAKING and _RESULT.search(sentence)):
-            yield from (u for u in found if u.kind == figure.get("unit"))
-    elif one.section.key.startswith("foundation") and _RESULT.search(sentence):
+    """Yield the units that a step on foundations makes, if the sentence tells how they come
+    out; what stands for operations is held against them."""
+    if one.section.key.startswith("foundation") and _RESULT.search(sentence):
         start = f"{one.section.key}-"
-        yield from (u for u in found if one.step.key == start + _slug(u.kind))
+        units = case.drafts[one.sizes[0]].assembly.outermost_first()
+        yield from (u for u in units if one.step.key == start + _slug(u.kind))
 
 
 def _slug(kind: str) -> str:

@@ -25,6 +25,13 @@ _SIZES = {2: ("small", "large"), 3: ("small", "medium", "large")}
 class Names(Heaps):
     """What each unit of a size is called."""
 
+    def key(self, unit: Unit) -> str:
+        """Return the heap that a unit lies on: of a numbered unit, what it is called."""
+        name = self._called.get(unit.kind)
+        if name is not None and name.message == "name-unit":
+            return self.step(unit).replace("-", " ")
+        return super().key(unit)
+
     def called(self, unit: Unit) -> Said:
         """Return what the text calls a unit: `unit 3`, `half ground`, `lock block`, `row 2`."""
         if self.is_block(unit):

@@ -58,9 +58,9 @@ def _foundations(bench: Bench, names: Names, made: dict[str, list[Unit]]) -> Non
             Trusted(
                 chapter="foundation",
                 step="blocks",
-                ready=frozenset({PRESSED}),
                 takes=tuple(takes.items()),
                 gives=tuple(gives),
+                ready=frozenset({PRESSED}),
             )
         )
 

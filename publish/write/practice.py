@@ -64,10 +64,6 @@ WEB_APART = Practice(trade.WEB_APART, "Quiltmaker magazine (F+W), Piecing and ap
 """Least distance between shapes traced on one sheet of web."""
 BACKING_SEAM = Practice(trade.BACKING_SEAM, _NONE)
 """Seam that joins backing panels."""
-CLIP_INTERVAL = Practice(Fraction(1, 2), _NONE)
-"""Distance between clips in the edge of a curved seam that curves in."""
-CLIP_DEPTH = Practice(Fraction(1, 8), _NONE)
-"""How deep such a clip is at most: half of the usual seam allowance."""
 FOUNDATION_STITCH = Practice(Fraction(3, 2) / INCH_IN_MM, _NONE)
 """Length of one machine stitch through a paper foundation (1.5 mm), which then tears easily."""
 FOUNDATION_SPARE = Practice(Fraction(1, 4), _NONE)

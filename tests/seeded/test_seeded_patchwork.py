@@ -48,21 +48,21 @@ def _without_pictures(s: State) -> State:
 
 FAULTS: tuple[tuple[str, str, Change, str, str], ...] = (
     ("a unit is never joined", "towpath", _without("piecing-throw-lock-unit-4"),
-     "P857", "of unit 2 and unit 3"),
+     "P857", "needs 24 of unit 4"),
     ("geese are never cut apart", "towpath", _without("piecing-mini-lock-unit-3-cut"),
-     "P857", "cutting apart unit 3"),
+     "P857", "unit 3 in halves"),
     ("strip sets without a picture are never cut", "towpath",
-     _without("piecing-mini-path-unit-8-cut"), "P857", "segments of unit 8"),
+     _without("piecing-mini-path-unit-8-cut"), "P857", "2 of unit 8"),
     ("sashing rows are never sewn", "towpath", _without("assembling-mini-sashing-row"),
      "P857", "sashing row 1"),
     ("diagonal rows are never joined", "towpath", _without("assembling-throw-join"),
-     "P857", "assembling.join.join-diagonal-rows"),
+     "P857", "square-top of the throw needs top"),
     ("one block's piece is sewn by no step", "towpath", _without("piecing-throw-path-unit-7"),
      "P804", "piece D"),
     ("a row of unlike blocks is never sewn", "millrace", _without("assembling-row-2"),
      "P857", "row 2"),
     ("a pinned curve is never sewn", "millrace", _without("piecing-throw-eddy-unit-3"),
-     "P857", "of C and E"),
+     "P857", "needs 16 of unit 3"),
     ("foundation sections are never joined", "heronry", _without("foundation-mini-unit-2"),
      "P857", "mini joins sections A and B"),
     ("no step sews a patch to its foundation", "heronry", _without("foundation-sew"),
@@ -74,7 +74,7 @@ FAULTS: tuple[tuple[str, str, Change, str, str], ...] = (
     ("a size's foundations have no table", "heronry", _without_table("foundation-mini"),
      "P804", "cut for the mini"),
     ("a round of blocks is never sewn on", "heronry", _without("borders-throw-round-5-on"),
-     "P857", "borders.round-5-on"),
+     "P857", "top at borders.sides-4"),
 )  # fmt: skip
 
 

@@ -4,7 +4,7 @@ chapter-assembling = Assembling the top
     .lead = { $trimmed ->
         [yes] Trimmed blocks
        *[no] Blocks
-    } of one size fit without easing.
+    } of one size fit without easing. Sew them right sides together.
 
 lay-out = Lay out the { $lines ->
         [one] block
