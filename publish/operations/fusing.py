@@ -64,7 +64,7 @@ class CutWeb(Operation):
 
 def said_squares(count: int, side: Exact) -> Value:
     """Return so many squares in words: `two squares of 16 in`."""
-    return said("some-squares", count=Count(count), side=Length(side))
+    return said("squares-of-web", count=Count(count), side=Length(side))
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -3,7 +3,7 @@
 chapter-fusing = Fusing and stitching the motif
     .lead = Web and a line of stitching hold the motif; its edge is not turned.
 
-some-squares = { $count ->
+squares-of-web = { $count ->
     [one] one square
    *[other] { $count } squares
 } of { $side }
