@@ -18,7 +18,7 @@ from publish.cut.left import largest_left
 from publish.cut.needs import Cloth, Need, Way
 from publish.cut.order import cutting_order
 from publish.cut.purchase import Purchase, purchase_of
-from publish.cut.strips import Layout, Part, bound_of, floor_of, into_sections, lay_out
+from publish.cut.strips import Layout, Limits, Part, bound_of, floor_of, into_sections, lay_out
 from publish.cut.words import to_buy
 from publish.model.cutplan import FabricPlan, Piece
 from publish.model.pattern import Fabric, Sewing
@@ -30,6 +30,10 @@ MOST_LAID_OUT = 24
 """Ways laid out, those with the lowest bounds first."""
 MOST_IN_SECTIONS = 2
 """Ways laid out in sections besides the one that is best without."""
+
+FEW = 6
+"""Kinds of pieces up to which it is worth the time to prove that whole strips are the
+shortest; with more, sections find in that time what the proof would."""
 
 Ways = tuple[Way, ...]
 Cost = tuple[Fraction, Fraction]
@@ -71,7 +75,13 @@ class _Table:
         if ways not in self._whole:
             parts, purchase = _parts(self.needs, ways), self.purchase
             width = self.fabric.usable_width
-            self._whole[ways] = lay_out(parts, width, purchase, squaring=purchase.squaring)
+            self._whole[ways] = lay_out(
+                parts,
+                width,
+                purchase,
+                squaring=purchase.squaring,
+                limits=Limits(searches=int(len(parts) <= FEW)),
+            )
         return self._whole[ways]
 
     def plan(self, ways: Ways) -> FabricPlan:
@@ -102,8 +112,9 @@ class _Table:
                 self._at_whole(ways) < self._at_whole(best)
             ):
                 best = ways
-        before = [w for w in choices[: choices.index(best)]
-                  if self._at_best(w) <= self._at_whole(best)]  # fmt: skip
+        before = [
+            w for w in choices[: choices.index(best)] if self._at_best(w) <= self._at_whole(best)
+        ]
         equal = (w for w in before[:MOST_LAID_OUT] if self._at_whole(w) == self._at_whole(best))
         return next(equal, best)
 
@@ -138,8 +149,9 @@ def _parts(needs: Sequence[Lettered], ways: Sequence[Way]) -> list[Part]:
     ]
 
 
-def _plan(fabric: Fabric, needs: Sequence[Lettered], ways: Sequence[Way],
-          purchase: Purchase, laid: Layout) -> FabricPlan:  # fmt: skip
+def _plan(
+    fabric: Fabric, needs: Sequence[Lettered], ways: Sequence[Way], purchase: Purchase, laid: Layout
+) -> FabricPlan:
     parts, gross = _parts(needs, ways), laid.gross
     area = sum((p.across * p.along * p.count for p in parts), Fraction(0))
     return FabricPlan(

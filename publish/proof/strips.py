@@ -72,9 +72,12 @@ def _fits(case: Case, fabric: str, plan: FabricPlan, strip: Strip) -> Iterator[N
             if has > most:
                 letters = ", ".join(c.letter for s in section.strips for c in s.held)
                 yield error(
-                    "P831", place, f"a section of {case.name(fabric)} ({letters}): its {words}",
-                    expected=f"at most {inches_text(most)}", received=inches_text(has),
-                )  # fmt: skip
+                    "P831",
+                    place,
+                    f"a section of {case.name(fabric)} ({letters}): its {words}",
+                    expected=f"at most {inches_text(most)}",
+                    received=inches_text(has),
+                )
         for inner in section.strips:
             yield from _deep(case, fabric, inner)
 

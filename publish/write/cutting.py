@@ -112,8 +112,11 @@ def _size(book: Book, key: str, steps: StepList) -> list[Block]:
 def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList) -> None:
     """Add the one step that cuts a fabric: its strips in order, its layout beside them."""
     long = left_long(book.plans[key])
-    strips = [words for at, strip in enumerate(plan.strips, start=1)
-              for words in strip_words(plan, strip, at, long)]  # fmt: skip
+    strips = [
+        words
+        for at, strip in enumerate(plan.strips, start=1)
+        for words in strip_words(plan, strip, at, long)
+    ]
     caption = (
         f"{book.title(key)}, {book.fabric(fabric)}: {measure(plan.length)} of cloth is cut, "
         f"strip by strip in this order.{_left(plan)}"
@@ -173,8 +176,12 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
         if any(c.letter == piece.letter for c in strip.held):
             within = all(c.letter != piece.letter for c in strip.cuts)
             strips[strip.depth, within] = strips.get((strip.depth, within), 0) + strip.count
-    from_ = listed([f"{'sections of ' if within else ''}{counted(n, 'strip')} {measure(d)} deep"
-                    for (d, within), n in strips.items()])  # fmt: skip
+    from_ = listed(
+        [
+            f"{'sections of ' if within else ''}{counted(n, 'strip')} {measure(d)} deep"
+            for (d, within), n in strips.items()
+        ]
+    )
     if plan.precut is not None:
         from_ = source(plan.precut, piece.letter)
     cut = rectangle(*plan.lies(piece))

@@ -42,8 +42,7 @@ def _pieces(strip: Strip, width: Fraction, long: Container[str] = ()) -> str:
     if not strip.cuts or strip.sections:
         each = "From each" if many else "From it"
         return f"{each} cut {listed([*map(_cut, strip.cuts), *_sections(strip)])}"
-    whole = len(strip.cuts) == 1 and strip.cuts[0].count == 1 and (
-        strip.cuts[0].across == width)  # fmt: skip
+    whole = len(strip.cuts) == 1 and strip.cuts[0].count == 1 and (strip.cuts[0].across == width)
     first = strip.cuts[0]
     if first.letter in long:
         each = "Each" if many else "It"

@@ -56,8 +56,14 @@ class Run:
         )
 
 
-def run(parts: Sequence[Part], width: Fraction, steps: Steps, squaring: Fraction,
-        limits: Limits | None = None, simple: bool = True) -> Run:  # fmt: skip
+def run(
+    parts: Sequence[Part],
+    width: Fraction,
+    steps: Steps,
+    squaring: Fraction,
+    limits: Limits | None = None,
+    simple: bool = True,
+) -> Run:
     """Lay a list out, and time it."""
     started = time.process_time()
     whole = lay_out(parts, width, steps, simple, limits, squaring)
@@ -83,8 +89,11 @@ def published() -> bool:
         length = made.whole.length
         worse += length > one.best
         mark = "worse" if length > one.best else "better" if length < one.best else ""
-        print(f"{one.name:28} {made.line()}  computed {one.best:5} "
-              f"{'proven' if one.proven else 'open':6} {mark}", flush=True)  # fmt: skip
+        print(
+            f"{one.name:28} {made.line()}  computed {one.best:5} "
+            f"{'proven' if one.proven else 'open':6} {mark}",
+            flush=True,
+        )
     print(f"{worse} instances longer than the computed value")
     return worse == 0
 
@@ -98,8 +107,10 @@ def made_up(count: int) -> bool:
         print(f"list {seed:3}  {runs[-1].line()}", flush=True)
     close = sum(SHOP.buy(r.whole.gross) - SHOP.buy(r.whole.bound) <= SHOP.step for r in runs)
     least = sum(SHOP.buy(r.parted.gross) == SHOP.buy(r.floor) for r in runs)
-    bought = [sum(SHOP.buy(laid.gross) for laid in some) / YARD
-              for some in ([r.whole for r in runs], [r.parted for r in runs])]  # fmt: skip
+    bought = [
+        sum(SHOP.buy(laid.gross) for laid in some) / YARD
+        for some in ([r.whole for r in runs], [r.parted for r in runs])
+    ]
     spent = [sum(r.spent) for r in runs]
     median, worst = statistics.median(spent), max(spent)
     print(f"{count} cut lists: {close / count:.1%} in whole strips proven or within one step; "
@@ -141,10 +152,13 @@ def _demo(name: str, plan: FabricPlan, fabric: Fabric, sewing: Sewing) -> Fracti
     made = run(parts_of(plan), plan.usable_width, purchase, purchase.squaring)
     before = purchase.buy(made.whole.gross)
     fixed = round_up(plan.length + sewing.straightening, sewing.purchase_step)
-    print(f"{name:26} {made.line()}  buys {float(before / YARD):g} yd whole, "
-          f"{float(plan.buy / YARD):g} yd; to spare beyond every allowance "
-          f"{float(plan.buy - plan.needed):.2f} in, with straightening alone "
-          f"{float(fixed - plan.needed):.2f} in", flush=True)  # fmt: skip
+    print(
+        f"{name:26} {made.line()}  buys {float(before / YARD):g} yd whole, "
+        f"{float(plan.buy / YARD):g} yd; to spare beyond every allowance "
+        f"{float(plan.buy - plan.needed):.2f} in, with straightening alone "
+        f"{float(fixed - plan.needed):.2f} in",
+        flush=True,
+    )
     return before - plan.buy
 
 

@@ -60,8 +60,10 @@ def test_a_border_narrower_by_an_eighth_is_offered(tmp_path):
     40 in. With 4 in they end at 39 1/2, cut 40: a strip each. Four strips of 4 5/8 in take
     the place of two, beside two for the sides: 6 x 4 5/8 or 4 x 4 1/2 in."""
     whole = "mini: {block_size: 16 in, motif_size: 12 in, columns: 3, rows: 3}"
-    edged = ("mini: {block_size: 31 1/2 in, motif_size: 12 in, "
-             "borders: [{width: 4 1/8 in, fabric: reed}]}")  # fmt: skip
+    edged = (
+        "mini: {block_size: 31 1/2 in, motif_size: 12 in, "
+        "borders: [{width: 4 1/8 in, fabric: reed}]}"
+    )
     cloth = 'fabrics:\n  reed: {name: Reed, colour: "#8a7b52"}\n'
     text = NINE.replace(whole, edged).replace("fabrics:\n", cloth)
     assert edged in text and cloth in text

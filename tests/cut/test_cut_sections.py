@@ -37,8 +37,9 @@ def square(letter, side, count):
 def stages(parts, width, laid):
     """Cut a layout up, hold what it gives against what was asked for, and return the
     stages of cuts that it took."""
-    fabric = FabricPlan("", width, (), laid.strips, laid.length, laid.gross, laid.gross,
-                        laid.gross, F(0), F(0))  # fmt: skip
+    fabric = FabricPlan(
+        "", width, (), laid.strips, laid.length, laid.gross, laid.gross, laid.gross, F(0), F(0)
+    )
     pieces, took = cut_up(fabric_numbers(fabric))
     found = Counter()
     for (letter, turned, across, along), n in pieces.items():

@@ -27,8 +27,10 @@ PLAN = replace(
         Piece("A", "square", "ground", "red", F(28), F(28), 1),
         Piece("B", "square", "patch", "red", SMALL, SMALL, 40),
     ),
-    length=F(28), needed=F(29), buy=F(63, 2),
-)  # fmt: skip
+    length=F(28),
+    needed=F(29),
+    buy=F(63, 2),
+)
 FIGURE = cutting.draw(
     replace(
         CONTEXT,

@@ -87,8 +87,11 @@ def test_border_strips_are_left_long_where_nothing_else_is_cut_from_them():
     for piece in plan.pieces:
         if not piece.purpose.startswith("border"):
             continue
-        strips = [s for s in plan.fabrics[piece.fabric].strips
-                  if any(c.letter == piece.letter for c in s.held)]  # fmt: skip
+        strips = [
+            s
+            for s in plan.fabrics[piece.fabric].strips
+            if any(c.letter == piece.letter for c in s.held)
+        ]
         alone = all(map(_alone, strips))
         said = re.search(rf"one {piece.letter}, [^.]*leave it long until", text) is not None
         assert said == alone, piece

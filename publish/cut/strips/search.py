@@ -33,8 +33,8 @@ class Effort:
     whole-number model."""
 
     first: int = 12
-    each: int = 3
-    most: int = 36
+    each: int = 2
+    most: int = 24
     nodes: int = 15
 
 
@@ -195,9 +195,12 @@ class _Search:
             start[index[id(known)]] += 1
         columns = [self.column(p, float(max(self.problem.counts))) for p in strips]
         answer = integer(
-            columns, [float(n) for n in self.problem.counts], [INFINITY] * self.kinds,
-            self.effort.nodes, start,
-        )  # fmt: skip
+            columns,
+            [float(n) for n in self.problem.counts],
+            [INFINITY] * self.kinds,
+            self.effort.nodes,
+            start,
+        )
         if answer.values is None:
             return best
         return self.exact(

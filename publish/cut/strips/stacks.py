@@ -130,9 +130,11 @@ class Priced:
         """Return the best strip of each depth whose total price is above what `than` says
         for the depth."""
         width = self.stacks.problem.width
-        return [Parted(depth, self.sections(depth, width))
-                for at, depth in enumerate(self.stacks.tried)
-                if int(self.worth[at, -1]) > than(depth)]  # fmt: skip
+        return [
+            Parted(depth, self.sections(depth, width))
+            for at, depth in enumerate(self.stacks.tried)
+            if int(self.worth[at, -1]) > than(depth)
+        ]
 
     def sections(self, depth: int, room: int) -> tuple[Rows, ...]:
         """Return the best sections of a strip so deep, together no wider than `room`."""
