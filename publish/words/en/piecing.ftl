@@ -78,9 +78,12 @@ sew-unit-straight = { $pinned ->
        *[no] Put them right sides together, edges level, and sew.
     }
 }
-sew-unit-straight-again = { $several ->
-    [yes] Sew them in this order.
-   *[no] Sew them together.
+sew-unit-straight-again = { $pinned ->
+    [yes] Sew.
+   *[no] { $several ->
+        [yes] Sew them in this order.
+       *[no] Sew them together.
+    }
 }
 sew-unit-half = Put them right sides together, the long edges level, and sew along the long edge. It
     lies on the bias: let the machine feed it, and do not pull.

@@ -12,13 +12,19 @@ square-called = { $fabric } { $shape ->
     [none] { "" }
    *[other] , { A(-trade) }
 }**.
+-trades = { $trade ->
+    [half-square-triangle] half-square triangles
+    [hourglass] hourglasses
+    [flying-geese-unit] flying geese units
+   *[other] units
+}
 -often = { $often ->
     [one] { "" }
    *[other] { " " }Do this { TIMES($often) }.
 }
 -have = { $spare ->
-    [0] You have { $made } units.
-   *[other] You have { $made } units, { $spare } of them to spare.
+    [0] You have { $made } { -trades }.
+   *[other] You have { $made } { -trades }, { $spare } of them to spare.
 } Each is { $trim }.
 -marked = { CAPITAL($name) }: laid together and sewn.
 -cut = { CAPITAL($name) }: cut apart.
