@@ -23,3 +23,7 @@ PAPER_THICKNESS = Fraction(5, 1000)
 FOLDS = (4, 6, 8, 12, 16)
 """Into how many wedges a sheet of paper is folded for a motif: what can be folded evenly and
 still be cut. Common practice, no source."""
+
+CUT_AWAY = Fraction(1, 4)
+"""Inches inside the stitches at which the ground behind a motif is cut away: common practice,
+no source."""

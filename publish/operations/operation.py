@@ -84,6 +84,8 @@ class Operation:
     message: ClassVar[str] = ""
     """Of the words: `sew-borders`; empty for what is told by another operation's words."""
     tools: ClassVar[tuple[str, ...]] = ()
+    trims: ClassVar[bool] = False
+    """Whether it cuts parts down, so that their old size is no length of its work."""
 
     @property
     def key(self) -> str:

@@ -57,6 +57,8 @@ class _Finish(Operation):
     away: bool
     """Whether the ground had to be looked to."""
 
+    trims: ClassVar[bool] = True
+
     def carry_out(self, table: Table) -> None:
         for one in self.done:
             part = table.take(laid_heap(one.block), one.count)

@@ -135,6 +135,7 @@ def _settled(moments: Iterable[Moment]) -> Iterator[Fraction | Surd]:
             value = getattr(moment.operation, field.name)
             if isinstance(value, Fraction | Surd):
                 yield value
-        for part in _parts(moment):
+        left = (part for part, _ in moment.gave)
+        for part in left if moment.operation.trims else _parts(moment):
             for edge in part.edges:
                 yield from (edge.length.exact, edge.length.told)

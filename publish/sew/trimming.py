@@ -10,10 +10,10 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
-from fractions import Fraction
 
 from publish.colour import lightness, lightness_step
 from publish.model.homes import BlockHome
+from publish.model.trade import CUT_AWAY
 from publish.operations.handwork import laid_heap
 from publish.operations.operation import Where
 from publish.operations.trimming import CutGroundAway, Done, LeaveLarge, TrimAtEdge, TrimBlocks
@@ -21,10 +21,6 @@ from publish.sew.bench import Bench
 from publish.sew.heaps import Heaps
 from publish.sew.motifs import BlockAt, homes_of, whole_unit
 from publish.surd import Length
-
-CUT_AWAY = Fraction(1, 4)
-"""Inches inside the stitches at which the ground behind a motif is cut away: common practice,
-no source."""
 
 
 def trim(bench: Bench, chapter: str, blocks: Sequence[BlockAt]) -> None:

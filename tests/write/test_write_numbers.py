@@ -13,7 +13,7 @@ from write_cases import CASES, made_for, manual, strings, tables
 from write_made import Made
 
 from publish.operations.rehearsal import lengths_told
-from publish.sew import sew
+from publish.sew import applique, fusing, placing, quilting, sew
 from publish.sew.pillow import BASTING_STITCH
 from publish.units import INCH_IN_MM, YARD, parse_number, round_near, round_up
 from publish.write import practice
@@ -116,11 +116,12 @@ def test_every_metric_length_is_the_inches_before_it(name: str) -> None:
                 assert round_near(value * scale, step) == Fraction(shown), (where, text)
         loose = re.sub(rf"{NUMBER} in(?: × {NUMBER} in)? \([^)]*\)", "", text)
         for shown, unit in re.findall(r"([\d.]+) (mm|cm)\b", loose):
-            stitches = {practice.PIECING_STITCH, practice.QUILTING_STITCH, practice.SCALE_CM,
-                        practice.ZIGZAG_LENGTH, practice.ZIGZAG_WIDTH}  # fmt: skip
-            known = {p.value for p in stitches} | {BASTING_STITCH}
+            stitches = {
+                practice.PIECING_STITCH.value, BASTING_STITCH, practice.SCALE_CM.value,
+                quilting.STITCH, fusing.ZIGZAG_LENGTH, fusing.ZIGZAG_WIDTH,
+            }  # fmt: skip
             scale = INCH_IN_MM / {"mm": 1, "cm": 10}[unit]
-            assert any(value * scale == Fraction(shown) for value in known), (where, text)
+            assert any(p * scale == Fraction(shown) for p in stitches), (where, text)
 
 
 @every_case
@@ -235,12 +236,12 @@ def test_published_figures_are_quoted_as_published() -> None:
     raw edge. melgeecrafts.com: 2.5 mm is about 10 stitches to the inch. quiltadvice.com:
     3.0 mm when quilting. easysewingtechniques blog: basting 4 to 5 mm. Quiltmaker magazine:
     web cut 3/16 in outside the line."""
-    assert practice.STITCH_INTERVAL.value == Fraction(1, 8)
-    assert practice.BASTE_FROM_EDGE.value == Fraction(1, 2)
+    assert Fraction(1, 8) == applique.STITCH_INTERVAL
+    assert Fraction(1, 2) == placing.BASTE_FROM_EDGE
     assert round(1 / float(practice.PIECING_STITCH.value), 2) == 10.16
-    assert practice.QUILTING_STITCH.value * INCH_IN_MM == 3
+    assert quilting.STITCH * INCH_IN_MM == 3
     assert 4 <= BASTING_STITCH * INCH_IN_MM <= 5
-    assert practice.FUSED_SPARE.value == Fraction(3, 16)
+    assert Fraction(3, 16) == fusing.FUSED_SPARE
 
 
 def test_every_practice_names_its_source() -> None:
