@@ -13,13 +13,14 @@ ifneq ($(shell cat $(READY) 2>/dev/null),$(CURDIR))
 .PHONY: $(READY)
 endif
 
-.PHONY: help setup booklet test thorough fuzz mutate lint types check reference lock clean
+.PHONY: help setup booklet test thorough fuzz kills mutate lint types check reference lock clean
 
 help:
 	@echo 'make booklet    build every deliverable of $(PATTERN) into build/'
 	@echo 'make test       run the tests'
 	@echo 'make thorough   run the tests that take long as well'
 	@echo 'make fuzz       try inputs that are nearly right for SECONDS=60'
+	@echo 'make kills      kill 100 runs at random moments: is the folder of results whole?'
 	@echo 'make mutate     put 120 faults into copies of the program: which do the tests notice?'
 	@echo 'make lint       check style            make types   check types'
 	@echo 'make check      style, types and tests'
@@ -45,6 +46,10 @@ thorough: $(READY)
 
 fuzz: $(READY)
 	@$(PYTHON_IN) tests/fuzz/run.py $(SECONDS)
+
+kills: $(READY)
+	@$(PYTHON_IN) tests/kills.py
+
 # About an hour on two cores.
 mutate: $(READY)
 	@$(PYTHON_IN) tests/mutation/run.py --count 120 --workers 2

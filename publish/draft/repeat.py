@@ -52,12 +52,16 @@ class Repeat:
         return all(part.contains(moved(inside, m)) for m in images(self.folds, self.symmetry))
 
     def here(self, found: NDArray[np.object_]) -> NDArray[np.object_]:
-        """Return those of many geometries that lie in the region, in part at least."""
+        """Return those of many geometries that lie in the region, in part at least.
+
+        What lies on a fold counts, on whichever side of it rounding has put it: it may be its
+        own image, and lie in no other repeat.
+        """
         if not len(found):
             return found
         region = self.region
         shapely.prepare(region)
-        inside: NDArray[np.object_] = found[shapely.intersects(region, found)]
+        inside: NDArray[np.object_] = found[shapely.dwithin(region, found, 2 * _LAP)]
         return inside
 
     def pieces(self, shape: BaseGeometry, change: Change) -> NDArray[np.object_]:

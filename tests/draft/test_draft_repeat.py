@@ -5,7 +5,8 @@ import math
 import numpy as np
 import pytest
 import shapely
-from shapely.geometry import MultiPolygon, Polygon
+from shapely.affinity import translate
+from shapely.geometry import MultiPolygon, Point, Polygon
 
 from publish.draft.fill import polygons
 from publish.draft.motif import draft_motif
@@ -34,7 +35,7 @@ def torn(folds, symmetry, kind, points=300):
     wedge = Polygon([(0, 0), *rim])
     for share, radius in ((0.3, 3.0), (0.5, 2.0), (0.62, 2.0)):
         middle = step * share
-        wedge -= shapely.Point(30 * math.cos(middle), 30 * math.sin(middle)).buffer(radius)
+        wedge -= Point(30 * math.cos(middle), 30 * math.sin(middle)).buffer(radius)
     scale = SPAN / 2 / half_span(wedge, folds, symmetry)
     wedge = shapely.transform(wedge, lambda p: p * scale)
     return unfold(polygons(wedge), folds, symmetry)
@@ -77,18 +78,29 @@ def test_grown_and_shrunk(folds, symmetry, kind, distance):
 
 def test_what_is_apart_is_no_repeat_of_itself():
     leaves = unfold(
-        MultiPolygon([shapely.Point(3, 1).buffer(0.5), shapely.Point(0.2, 0.1).buffer(0.5)]),
+        MultiPolygon([Point(3, 1).buffer(0.5), Point(0.2, 0.1).buffer(0.5)]),
         8,
         "mirror",
     )
     repeat = Repeat(8, "mirror", 4.0)
-    middle = max(leaves.geoms, key=lambda p: p.contains(shapely.Point(0, 0)))
+    middle = max(leaves.geoms, key=lambda p: p.contains(Point(0, 0)))
     assert repeat.repeats(middle)
     assert [repeat.repeats(p) for p in leaves.geoms].count(True) == 1
     assert len(Search.of(leaves, repeat).parts) < len(leaves.geoms)
 
 
-@pytest.mark.parametrize(("count", "codes"), [(200, []), (2000, ["D302"])])
+def test_a_place_on_a_fold_is_found_whichever_side_rounding_puts_it():
+    """Two holes that pass each other at a fold, each the other's image."""
+    holes = [Point(3, y).buffer(0.3) for y in (-0.35, 0.35)]
+    cloth = polygons(Point(0, 0).buffer(6, 64).difference(shapely.union_all(holes)))
+    repeat = Repeat(4, "mirror", SPAN)
+    for lift in (-1e-9, 1e-9):
+        moved = translate(cloth, 0, lift)
+        places = narrow_places(Search.of(moved, repeat), 0.2)
+        assert [round(n.width, 6) for n in places] == [0.1]
+
+
+@pytest.mark.parametrize(("count", "codes"), [(12, []), (2000, ["D302"])])
 def test_a_motif_of_too_many_points_is_refused(tmp_path, count, codes):
     turns = [math.pi / 8 * i / count for i in range(count + 1)]
     rough = [50 + 0.4 * (i % 2) for i in range(count + 1)]
