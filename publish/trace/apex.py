@@ -23,6 +23,9 @@ TRUE = 0.4
 LEAST = 6
 """Points of a side that tell where it goes, at least; fewer than this many more are a line."""
 
+ROUND = math.radians(75)
+"""Angle between two sides from which they may be one round line."""
+
 STEP = 0.25
 """Pixels of a step along a side that is thought on."""
 
@@ -50,7 +53,8 @@ def apex(one: Points, two: Points, reach: float) -> Apex | None:
     begun = math.acos(float(np.clip(ways[0] @ ways[1], -1, 1)))
     found = _crossed(first, second)
     if found is None:
-        if np.hypot(*(first[:, None] - second[None]).T).min() < TRUE:
+        near = np.hypot(*(first[:, None] - second[None]).T).min() < TRUE
+        if near and begun > ROUND:
             return None
         straight = [
             side[0] + np.outer([0.0, reach], way)

@@ -38,6 +38,10 @@ CLEAR = 2.2
 of a spread, by the normal integral)."""
 
 
+STEADY = 1.6
+"""How many times as far out the sides may meet when they are taken from farther away."""
+
+
 @dataclass(frozen=True)
 class Blur:
     """The field that a run was traced in, and the spread of its blur, in pixels."""
@@ -175,7 +179,7 @@ def _sharpened(line: Points, i: int, room: int, blur: Blur) -> tuple[Points, int
     and where its sides are themselves is found in turns.
     """
     gap = max(2, math.ceil(CLEAR * blur.seen))
-    found = None
+    found, most = None, math.inf
     for _ in range(3):
         met = _met(line, i, gap, room)
         if met is None or met.angle > math.pi - SHARP:
@@ -183,8 +187,10 @@ def _sharpened(line: Points, i: int, room: int, blur: Blur) -> tuple[Points, int
         retreat = blur.seen * float(np.interp(met.begun, ANGLES, RETREATS))
         rounded = line[i - gap : i + gap + 1]
         top = rounded[int(np.hypot(*(met.place - rounded).T).argmin())]
-        if np.hypot(*(met.place - top)) > 2 * retreat + 1.2:
+        near = float(np.hypot(*(met.place - top)))
+        if near > min(2 * retreat + 1.2, most):
             break
+        most = STEADY * near + 1
         found = (met, top, retreat, gap)
         wider = math.ceil(CLEAR * blur.seen / math.sin(min(met.begun, math.pi / 2)))
         wider = max(2, min(wider, room // 2))
