@@ -23,6 +23,7 @@ from publish.surd import Exact, Surd, exact
 INCH_IN_MM = Fraction(254, 10)
 YARD = Fraction(36)
 EIGHTH = Fraction(1, 8)
+SIXTEENTH = Fraction(1, 16)
 POINTS_PER_INCH = 72
 
 UNITS: dict[str, Fraction] = {
@@ -152,13 +153,21 @@ def decimal_text(value: Exact, places: int) -> str:
 
 
 def maker_inches(length: Exact) -> Fraction:
-    """Return the inches that a maker reads: as they are, or, for a length on the diagonal,
-    the nearest multiple of 1/8 in, which is to be called `about`."""
-    return round_near(length) if isinstance(length, Surd) else length
+    """Return the inches that a maker reads: as they are, where a ruler has them; a length on
+    the diagonal to the nearest 1/8 in, one of whole millimetres to the nearest 1/16 in. What
+    is rounded is to be called `about`: see `on_ruler`."""
+    if isinstance(length, Surd):
+        return round_near(length)
+    return length if on_ruler(length) else round_near(length, SIXTEENTH)
+
+
+def on_ruler(length: Exact) -> bool:
+    """Return whether a length in inches is one that halving an inch over and over reaches."""
+    return not isinstance(length, Surd) and length.denominator & (length.denominator - 1) == 0
 
 
 def inches_text(length: Exact) -> str:
-    """Return `2 1/2 in`; for a length on the diagonal, what `maker_inches` makes of it."""
+    """Return `2 1/2 in`; for a length that no ruler has, what `maker_inches` makes of it."""
     return f"{fraction_text(maker_inches(length))} in"
 
 

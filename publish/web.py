@@ -22,6 +22,8 @@ from weasyprint import CSS, HTML
 from weasyprint.text.fonts import FontConfiguration
 from weasyprint.urls import URLFetcher
 
+from publish.words import language
+
 _FACES = (
     ("Source Serif Pro", "font_source_serif_pro", "SourceSerifPro-Light.ttf", 300, "normal"),
     ("Source Serif Pro", "font_source_serif_pro", "SourceSerifPro-Regular.ttf", 400, "normal"),
@@ -45,6 +47,7 @@ def _environment() -> Environment:
         trim_blocks=True,
         lstrip_blocks=True,
     )
+    made.globals["language"] = language().tag
     made.filters["tied"] = tied
     made.filters["code"] = code
     return made

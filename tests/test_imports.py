@@ -20,7 +20,7 @@ STAGES = (*NUMBERED, "render")
 BOTTOM = ("notes", "units", "colour", "surd", "arcs", "gtin", "svgfile")
 LIBRARIES = {"arcs": "shapely", "colour": "coloraide", "gtin": "stdnum"}
 """What a module at the bottom may import besides the standard library."""
-BESIDE = {"words": ("words",), "operations": ("operations", "words"), "trace": ("trace",)}
+BESIDE = {"words": ("words",), "operations": ("operations", "words"), "trace": ("trace", "model")}
 """What stands beside model, below the stages, and what of the package it may import."""
 MAY_USE = {
     "words": ("fluent",),

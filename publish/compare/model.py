@@ -104,6 +104,9 @@ class SizeEdition:
     """Which block stands where, row by row: blocks are numbered as they first come."""
     turns: Mapping[str, tuple[tuple[int, ...], ...]]
     """How the blocks, and those between them, are turned: degrees, row by row."""
+    makeup: Mapping[str, str]
+    """Of each unit by what it is called, the key of its recipe: equal for what is put together
+    alike."""
     motif_span: Fraction | None
     borders: tuple[Border, ...]
     pieces: tuple[Piece, ...]

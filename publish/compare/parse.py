@@ -135,6 +135,7 @@ def _size(key: str, size: Json, materials: Json, templates: Any) -> SizeEdition:
             what: tuple(tuple(map(_whole, row)) for row in size["setting"][name])
             for what, name in (("blocks", "turns"), ("blocks between", "alternate_turns"))
         },
+        makeup={_text(u["name"]): u["recipe"] or "" for u in size["units"]},
         motif_span=_maybe(parse_number, size["motif_span"]),
         borders=tuple(
             Border(parse_number(b["width"]), _text(b["fabric"]), _text(b["corners"]))

@@ -87,6 +87,20 @@ def _blocks(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
                      after.key)  # fmt: skip
     if before.grid == after.grid:
         yield from _turns(before, after)
+    if before.pieces == after.pieces and before.block_side == after.block_side:
+        yield from _makeup(before, after)
+
+
+def _makeup(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
+    """Yield what is put together in another way from the same pieces, as with a unit turned:
+    the smallest of it, since whatever it is sewn into is another thing as well."""
+    held = set(before.makeup.values())
+    other = [name for name, key in after.makeup.items() if key not in held]
+    if other and before.arrangement == after.arrangement and before.turns == after.turns:
+        yield Change(
+            SEWN, "units", f"{after.title}: {other[0]} is put together in another way.",
+            "The pieces are the same: lay them out again by the figure.", after.key,
+        )  # fmt: skip
 
 
 def _turns(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:

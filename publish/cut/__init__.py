@@ -63,8 +63,7 @@ class Task:
     def needs(self, pattern: Pattern | None = None) -> list[Lettered]:
         """Return the size's needs; `pattern` may sell its fabrics another way."""
         needs = _needs(pattern or self.pattern, self.size, self.draft, self.top)
-        letters = self.letters.of(self.size.key, needs)
-        return [Lettered(x, n) for x, n in zip(letters, needs, strict=True)]
+        return [Lettered(x, n) for x, n in self.letters.of(self.size.key, needs)]
 
 
 def cut(

@@ -25,23 +25,30 @@ ENDS = {"left": "side", "right": "side", "top": "top", "bottom": "top"}
 def borders(pattern: Pattern, size: Size, draft: Draft | None = None) -> list[Need]:
     """Return each border's strips: sides first, then top and bottom.
 
-    With a draft, each need knows the patches that are cut from it.
+    With a draft, each need knows the patches that are cut from it. Where strips are cut wider
+    than they need be, by rounding, those sewn on after them are longer by as much.
     """
-    found = []
+    found, wider = [], Fraction(0)
     seams = size.seams_beyond(pattern.sewing.seam)
     layers = [pair for pair in zip(size.layers, seams, strict=True) if pair[0].border is not None]
     for number, (layer, outer) in enumerate(layers, start=1):
         for part in ("side", "top"):
             keys = _patches(draft, number, part) if draft else ()
             which = number, part, len(layers)
-            found.append(_border(pattern, layer, outer, which, keys))
+            found.append(_border(pattern, layer, (outer, wider), which, keys))
+            assert layer.border is not None
+            broad = layer.border.width + pattern.sewing.seam + outer
+            if part == ("top" if layer.border.corners == "mitred" else "side"):
+                wider += 2 * (round_up(broad) - broad)
     return found
 
 
-def _border(pattern: Pattern, layer: Round, outer: Fraction, which: tuple[int, str, int],
-            keys: tuple[str, ...]) -> Need:  # fmt: skip
-    """Return the strips of one border; `outer` is the seam beyond its outside edge."""
+def _border(pattern: Pattern, layer: Round, beyond: tuple[Fraction, Fraction],
+            which: tuple[int, str, int], keys: tuple[str, ...]) -> Need:  # fmt: skip
+    """Return the strips of one border; `beyond` are the seam beyond its outside edge, and by
+    how much what it is sewn to is larger than drafted."""
     (number, part, of), spec, seam = which, layer.border, pattern.sewing.seam
+    outer, wider = beyond
     assert spec is not None
     mitred = spec.corners == "mitred"
     reach = _reach(layer, spec, part, mitred)
@@ -49,7 +56,7 @@ def _border(pattern: Pattern, layer: Round, outer: Fraction, which: tuple[int, s
         spec.width + seam + outer,
         reach + 2 * (outer if part == "top" or mitred else seam) + (spec.width if mitred else 0),
     )
-    cut, finished = (round_up(exact[0]), round_up(exact[1])), (spec.width, reach)
+    cut, finished = (round_up(exact[0]), round_up(exact[1] + wider)), (spec.width, reach)
     cloth = cloth_of(pattern.fabrics[spec.fabric])
     ways = long_ways(*cut, 2, cloth, 2 * seam, level=part == "top")
     if cloth.directional and part == "top":  # the strip's length runs across the fabric

@@ -49,7 +49,7 @@ def _constructed(pattern: Pattern, size: Size, draft: Draft, plan: CutPlan) -> D
     root = _unmade(draft.assembly, {m.kind for m in plan.makings}, allow, pattern.sewing.seam)
     recipes = _Recipes(draft, Cloth(plan.sources, allow, hanging), after, root)
     placed = recipes.placed(root)
-    return replace(draft, assembly=with_sizes(pattern, plan, placed))
+    return replace(draft, assembly=with_sizes(pattern, size, plan, placed))
 
 
 def _unmade(

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from publish.cut.needs import Need
 
@@ -48,6 +48,7 @@ class Letters:
         self._known: dict[Name, str] = {}
         self._names: dict[tuple[str, str], Name] = {}
         self._groups: list[_Group] = []
+        self._swapped: set[str] = set()
 
     def give(self, sizes: Mapping[str, Sequence[Need]]) -> None:
         """Name every piece in the order of making, over all sizes."""
@@ -64,10 +65,30 @@ class Letters:
 
         for name in sorted(names, key=rank):
             self._known[name] = letter(len(self._known))
+        self._swapped = self._ranked_otherwise(sizes)
 
-    def of(self, size: str, needs: Sequence[Need]) -> list[str]:
-        """Return the letters of one size's needs, in their order."""
-        return [self._known[name] for name in self._named(size, needs)]
+    def of(self, size: str, needs: Sequence[Need]) -> list[tuple[str, Need]]:
+        """Return one size's needs with their letters, in their order.
+
+        One that is the large strip at one size and the small one at another is called a strip
+        at both.
+        """
+        found = []
+        for own, need in zip(self._named(size, needs), needs, strict=True):
+            known = self._known[own]
+            name = need.bare if known in self._swapped else need.name
+            found.append((known, replace(need, name=name)))
+        return found
+
+    def _ranked_otherwise(self, sizes: Mapping[str, Sequence[Need]]) -> set[str]:
+        """Return the letters of pieces that are larger than others like them at one size, and
+        smaller at another."""
+        ranks: dict[str, set[str]] = {}
+        for size, needs in sizes.items():
+            for name, need in zip(self._named(size, needs), needs, strict=True):
+                if need.rank:
+                    ranks.setdefault(self._known[name], set()).add(need.rank)
+        return {known for known, found in ranks.items() if len(found) > 1}
 
     def _place(self, size: str, needs: Sequence[Need]) -> None:
         """Find the group of each piece that serves places: the one that it shares most

@@ -111,6 +111,13 @@ class Need:
     """The places of blocks that it is for: it keeps its letter where they come again."""
     key: str = ""
     """Of a piece for patches: unique in its size."""
+    rank: str = ""
+    """`large`, `medium` or `small` among pieces of one name, by area; its name begins with it."""
+
+    @property
+    def bare(self) -> str:
+        """Return its name without its rank."""
+        return self.name.removeprefix(f"{self.rank} ") if self.rank else self.name
 
 
 ALONG = "along the length, without joins"

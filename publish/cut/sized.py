@@ -183,23 +183,26 @@ def _told_apart(needs: Sequence[Need]) -> list[Need]:
     given: Counter[tuple[str, str, str]] = Counter()
     found = []
     for need in needs:
-        name = _longer(need, groups[need.purpose, need.fabric, need.name])
+        rank, name = _longer(need, groups[need.purpose, need.fabric, need.name])
         given[need.purpose, need.fabric, name] += 1
         times = given[need.purpose, need.fabric, name]
         # Different shapes may lie in boxes of one size.
-        found.append(replace(need, name=name if times == 1 else f"{name}, number {times}"))
+        name = name if times == 1 else f"{name}, number {times}"
+        found.append(replace(need, name=name, rank=rank))
     return found
 
 
-def _longer(need: Need, like: Sequence[Need]) -> str:
-    """Return a name with what tells it from those of needs that are called the same."""
+def _longer(need: Need, like: Sequence[Need]) -> tuple[str, str]:
+    """Return a rank, or nothing, and a name with what tells it from those of needs that are
+    called the same."""
     sizes = list(dict.fromkeys(n.width * n.length for n in like))
     words = SIZES.get(len(like)) if len(sizes) == len(like) else None
     if len(like) == 1:
-        return need.name
+        return "", need.name
     if words is None or need.name.startswith(words):
-        return f"{need.name}, {_size(need)}"
-    return f"{words[sizes.index(need.width * need.length)]} {need.name}"
+        return "", f"{need.name}, {_size(need)}"
+    rank = words[sizes.index(need.width * need.length)]
+    return rank, f"{rank} {need.name}"
 
 
 def _size(need: Need) -> str:

@@ -3,8 +3,9 @@
 In: the seam tree with places, the plan. Out: the tree with `Sewn` sizes.
 Invariant: an exact size is the finished one with what lies beyond the edges; a told one is the
 sum of pieces as they are cut less the seams between them. Parts of one unit that are sewn
-together differ by no more than `TOLERANCE` in the edge that they share, and a block by no more
-from its exact size: what would, is trimmed, the fewest parts that have to be.
+together differ by no more than `TOLERANCE` in the edge that they share, and the blocks of a row
+together by no more from their exact size: what would, is trimmed, the fewest parts that have
+to be.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ from publish.model.draft import Unit
 from publish.model.homes import BlockHome
 from publish.model.pattern import Pattern
 from publish.model.recipe import TOLERANCE, Pair, Recipe, Sewn
+from publish.model.size import Size
 from publish.surd import Length, Surd
 from publish.units import EIGHTH, round_near, round_up
 
@@ -27,14 +29,15 @@ RULER = Fraction(1, 16)
 STRAIGHT = ("across", "down")
 
 
-def with_sizes(pattern: Pattern, plan: CutPlan, root: Unit) -> Unit:
+def with_sizes(pattern: Pattern, size: Size, plan: CutPlan, root: Unit) -> Unit:
     """Return a tree with the sizes of everything in it."""
     first: dict[str, Unit] = {}
     for unit in root.innermost_first():
         first.setdefault(unit.kind, unit)
     blocks = Counter(patch.place for patch in root.patches)
     blocks.pop(None, 0)
-    sizes = _Sizes(pattern, {p.letter: p for p in plan.pieces}, first, blocks)
+    across = max(size.columns, size.rows, 1)
+    sizes = _Sizes(pattern, {p.letter: p for p in plan.pieces}, first, blocks, across)
     sizes.settle()
     return _sized(root, sizes)
 
@@ -78,6 +81,8 @@ class _Sizes:
     first: dict[str, Unit]
     blocks: Counter[BlockHome | None]
     """How many patches each block has."""
+    across: int
+    """How many blocks the longest row has: what each is over its size by adds up in it."""
     trimmed: set[str] = field(default_factory=set)
     """The kinds that are trimmed because they would be too large for what they are sewn to."""
     found: dict[str, Sewn] = field(default_factory=dict)
@@ -185,7 +190,7 @@ class _Sizes:
             return
         if self._is_block(unit) and _straight(unit) and not self._carries(unit):
             sewn = self.sewn(unit.kind)
-            if _over(sewn.told, sewn.exact):
+            if _over(sewn.told, sewn.exact, TOLERANCE / self.across):
                 yield unit.kind
         sizes = [self._before(part, unit) for part in unit.parts]
         for part, told in zip(unit.parts, sizes, strict=True):
@@ -214,8 +219,8 @@ def _straight(unit: Unit) -> bool:
     return joined and unit.is_box and all(part.is_box for part in unit.parts)
 
 
-def _over(told: Pair, other: Pair) -> bool:
-    return any(a - b > TOLERANCE for a, b in zip(told, other, strict=True))
+def _over(told: Pair, other: Pair, by: Fraction = TOLERANCE) -> bool:
+    return any(a - b > by for a, b in zip(told, other, strict=True))
 
 
 def _up(exact: Pair) -> Pair:

@@ -143,11 +143,17 @@ def _units(beyond: Beyond, root: Unit) -> list[Json]:
             "turn": first[kind].turn,
             "made": first[kind].made or None,
             "section": first[kind].section or None,
+            "recipe": recipe_key(first[kind]),
             "before": beyond.before(first[kind]),
             "after": {"width": exact(first[kind].width), "height": exact(first[kind].height)},
         }
         for kind, count in counts.items()
     ]
+
+
+def recipe_key(unit: Unit) -> str | None:
+    """Return what two units share exactly when they are put together alike."""
+    return None if unit.place is None else unit.place.recipe.key
 
 
 def maybe(length: Exact | None) -> str | None:

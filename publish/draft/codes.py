@@ -21,6 +21,7 @@ CODES: dict[str, str] = {
     "D312": "An effect in the drawing is not applied",
     "D313": "A shape is drawn as a thin line",
     "D314": "An outline written in the pattern does not enclose cloth",
+    "D315": "An outline is drawn twice",
     "D320": "The wedge cannot be found in the drawing",
     "D321": "The drawing reaches across a fold",
     "D322": "The whole drawing does not repeat on its folds",

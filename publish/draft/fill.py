@@ -22,6 +22,7 @@ from publish.draft.curves import Points, quadrants
 from publish.draft.drawing import Drawing
 from publish.draft.limits import MAX_COORDINATE, MAX_CROSSINGS, MAX_NEAR, MAX_POINTS
 from publish.draft.shapes import DrawingError, apply
+from publish.draft.twice import drawn_twice
 from publish.draft.walk import Shape
 from publish.notes import Note, Place, error, warning
 
@@ -36,6 +37,7 @@ def cloth(drawing: Drawing, tolerance: float) -> tuple[MultiPolygon, tuple[Note,
     """Return the area that a drawing paints, empty when that cannot be worked out."""
     areas: list[BaseGeometry] = []
     notes: list[Note] = []
+    outlines: list[tuple[Points, Place]] = []
     points = 0
     for shape in drawing.shapes:
         try:
@@ -47,6 +49,7 @@ def cloth(drawing: Drawing, tolerance: float) -> tuple[MultiPolygon, tuple[Note,
                 areas.append(_stroked(shape, rings, tolerance))
             else:
                 notes += _crossed(rings, shape.place)
+                outlines += [(r, shape.place) for r, _ in rings if len(r) > 2]
                 areas.append(painted([r for r, _ in rings], shape.style.rule))
         except (_LimitError, DrawingError) as limit:
             notes.append(error("D302", shape.place, str(limit),
@@ -58,6 +61,7 @@ def cloth(drawing: Drawing, tolerance: float) -> tuple[MultiPolygon, tuple[Note,
         notes.append(error("D302", drawing.place, str(limit),
                            help="simplify the drawing, or save only the motif"))  # fmt: skip
         return MultiPolygon(), tuple(notes)
+    notes += drawn_twice(outlines)
     whole = polygons(shapely.union_all(areas))
     if whole.is_empty:
         notes.append(error("D310", drawing.place, "the drawing encloses no cloth",

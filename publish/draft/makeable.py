@@ -14,6 +14,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
+from publish.draft.likely import why_apart
 from publish.draft.meetings import folds_met
 from publish.draft.motif import DraftedMotif
 from publish.draft.narrow import Narrow, narrow_places
@@ -113,16 +114,10 @@ def pieces_hold(case: _Case, source: Place) -> Iterator[Note]:
     """A motif opens into as many pieces as the pattern says."""
     found, meant = case.shape.pieces, case.motif.pieces
     if found > meant:
-        smallest = min(case.shape.whole.geoms, key=lambda p: p.area)
-        at = smallest.representative_point()
-        free = [e.kind for e in case.shape.edges or () if not e.contact]
-        help_ = (
-            f"the wedge does not touch the {' or the '.join(free)} fold: draw it up to that edge"
-            if free else f"join the parts in the drawing, or set `pieces: {found}`"
-        )  # fmt: skip
+        likely = why_apart(case.shape, meant)
         yield error("D330", source, "the motif falls apart when it is opened",
                     expected=_count(meant), received=f"{_count(found)} at size {case.size.key}",
-                    help=help_, spot=case.spot(at.x, at.y))  # fmt: skip
+                    help=likely.help, spot=case.spot(likely.x, likely.y))  # fmt: skip
     elif found < meant:
         yield warning("D337", source, "the motif has fewer pieces than the pattern says",
                       expected=_count(meant), received=_count(found),

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -17,7 +17,7 @@ from publish.draft.curves import Points
 from publish.draft.limits import SNAP
 from publish.draft.motif import DraftedMotif
 from publish.draft.unfold import ray
-from publish.notes import Note, Place, Spot
+from publish.notes import Note, Place, Severity, Spot
 from publish.trace import SLIP, SQUARE, slips
 
 STRETCH = 0.06
@@ -77,8 +77,9 @@ def folds_met(drafted: DraftedMotif, size: str, place: Place) -> Iterator[Note]:
         if SQUARE < abs(met.off) <= SLIP:
             where = f"{math.hypot(met.x, met.y):.2f} in from the centre at size {size}"
             fold = ("first", "second")[met.fold]
-            yield slips(
+            note = slips(
                 place,
                 f"{abs(met.off):.0f} degrees off, on the {fold} fold, {where}",
                 Spot(size, drafted.motif.key, met.x, met.y),
             )
+            yield replace(note, severity=Severity.INFO)  # a drawing's angle was not cut

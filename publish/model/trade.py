@@ -19,3 +19,7 @@ Quiltmaker magazine (F+W), Piecing and applique."""
 
 PAPER_THICKNESS = Fraction(5, 1000)
 """Of one sheet of a folded booklet: the stock of the published example in `deliver.impose`."""
+
+FOLDS = (4, 6, 8, 12, 16)
+"""Into how many wedges a sheet of paper is folded for a motif: what can be folded evenly and
+still be cut. Common practice, no source."""

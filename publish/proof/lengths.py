@@ -122,6 +122,7 @@ def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
         for side in (unit.width, unit.height):
             yield from (side, side + 2 * case.seam)
     yield from (size.perimeter, size.block_side + 2 * case.seam)
+    yield 1 + 2 * case.seam  # strips of the test of a seam, 1 in wide when they are sewn
     sleeve = case.plans[key].sleeve
     if sleeve is not None:
         yield max(sleeve.width, sleeve.length) - 4 * case.seam  # hemmed twice at both ends

@@ -16,7 +16,7 @@ from publish.notes import Note, Place, error
 from publish.proof.case import Case, Code
 from publish.proof.claims import COUNT, number
 from publish.proof.lengths import said
-from publish.units import inches_text, metres_text, yards_text
+from publish.units import inches_text, maker_inches, metres_text, yards_text
 
 CODES = {
     "P807": Code(
@@ -48,14 +48,14 @@ def check(case: Case) -> Iterator[Note]:
     for key in case.keys:
         title, size, plan_ = case.sizes[key].title, case.sizes[key], case.plans[key]
         if plan_.batting is not None:
-            sides = {plan_.batting.width, plan_.batting.height}
+            sides = set(map(maker_inches, (plan_.batting.width, plan_.batting.height)))
             cell = cells.get(("batting", title), "")
             if _inches(cell.split(";")[0]) != sides or (plan_.batting.package or "") not in cell:
                 yield _note(case.size_place(key, "batting"), f"the batting of the {key}",
                             " × ".join(map(inches_text, sorted(sides))), cell)  # fmt: skip
         if size.pillow is not None:
             cell = cells.get(("pillow form", title), "")
-            if _inches(cell) != {size.pillow.form}:
+            if _inches(cell) != {maker_inches(size.pillow.form)}:
                 yield _note(case.size_place(key, "pillow", "form"), f"the form of the {key}",
                             inches_text(size.pillow.form), cell)  # fmt: skip
 

@@ -17,7 +17,14 @@ from publish.proof.case import Case, Code
 from publish.proof.claims import said_at
 from publish.proof.lengths import NUMBER
 from publish.proof.words import passages
-from publish.units import INCH_IN_MM, YARD, decimal_text, number_in_words, parse_number
+from publish.units import (
+    INCH_IN_MM,
+    SIXTEENTH,
+    YARD,
+    decimal_text,
+    number_in_words,
+    parse_number,
+)
 
 CODES = {
     "P862": Code(
@@ -29,9 +36,9 @@ CODES = {
 }
 
 _METRIC = r"\d+(?:\.\d+)?"
-_LENGTH = re.compile(rf"({NUMBER}) in \(({_METRIC}) (mm|cm)\)")
+_LENGTH = re.compile(rf"(about )?({NUMBER}) in \(({_METRIC}) (mm|cm)\)")
 _RECTANGLE = re.compile(
-    rf"({NUMBER}) in × ({NUMBER}) in \(({_METRIC}) (mm|cm) × ({_METRIC}) (mm|cm)\)"
+    rf"(about )?({NUMBER}) in × ({NUMBER}) in \(({_METRIC}) (mm|cm) × ({_METRIC}) (mm|cm)\)"
 )
 _PURCHASE = re.compile(rf"({NUMBER}) yd \(({_METRIC}) m\)( less)?")
 
@@ -39,9 +46,9 @@ _PURCHASE = re.compile(rf"({NUMBER}) yd \(({_METRIC}) m\)( less)?")
 def check(case: Case) -> Iterator[Note]:
     """Yield a note for each metric length that does not follow from its inches."""
     for passage in passages(case.manual):
-        for inches, metric, unit in _pairs(passage.text):
+        for about, inches, metric, unit in _pairs(passage.text):
             right = _metric(inches, metric, unit)
-            if metric != right:
+            if metric != right and not (about and _rounded(inches, metric, unit)):
                 yield error(
                     "P862", said_at(case, passage),
                     f"a metric length in {passage.where} is not the inches beside it",
@@ -59,13 +66,21 @@ def check(case: Case) -> Iterator[Note]:
                 )  # fmt: skip
 
 
-def _pairs(text: str) -> Iterator[tuple[str, str, str]]:
-    yield from (f for f in _LENGTH.findall(text) if number_in_words(f[0]) is not None)
-    for width, height, metric, unit, metric_height, unit_height in _RECTANGLE.findall(text):
+def _pairs(text: str) -> Iterator[tuple[str, str, str, str]]:
+    yield from (f for f in _LENGTH.findall(text) if number_in_words(f[1]) is not None)
+    for about, width, height, metric, unit, metric_height, unit_height in _RECTANGLE.findall(text):
         if number_in_words(width) is None or number_in_words(height) is None:
             continue
-        yield width, metric, unit
-        yield height, metric_height, unit_height
+        yield about, width, metric, unit
+        yield about, height, metric_height, unit_height
+
+
+def _rounded(inches: str, metric: str, unit: str) -> bool:
+    """Return whether inches said to be about it are the nearest sixteenth to a metric length,
+    itself printed to a millimetre, or below 5 mm to a tenth."""
+    millimetres = Fraction(metric) * (10 if unit == "cm" else 1)
+    off = abs(parse_number(inches) * INCH_IN_MM - millimetres)
+    return off <= (SIXTEENTH * INCH_IN_MM + 1) / 2
 
 
 def _metric(inches: str, like: str, unit: str) -> str:

@@ -19,7 +19,8 @@ from publish.proof.case import Case, Code
 from publish.proof.claims import Told, letters, sentences, step_place, told
 from publish.proof.lengths import PRACTICE, Said, said
 from publish.proof.sewn_sizes import Pair, around, as_sewn, beyond, inside
-from publish.units import inches_text, maker_inches
+from publish.surd import Surd
+from publish.units import inches_text, maker_inches, on_ruler
 
 CODES = {
     "P826": Code(
@@ -83,6 +84,8 @@ def _judged(case: Case, one: Told, context: tuple[str, int], sentence: str) -> I
         known = set(_layered(case, size, at, sentence))
     else:
         known = set()
+    if any(not (isinstance(v, Surd) or on_ruler(v)) for pair in known for v in pair):
+        return  # told as the pieces are cut add up; the rehearsal holds that against the model
     pairs = {(maker_inches(wide), maker_inches(high)) for wide, high in known}
     if not pairs:
         return

@@ -47,6 +47,7 @@ CODES: dict[str, str] = {
     "R146": "A motif's cloth has no room for its turn-under",
     "R147": "A colourway swaps one fabric twice",
     "R148": "A cover is to show a photograph that is not given",
+    "R149": "Two fabrics of a colourway have one name",
     "R150": "A patch reaches outside its block's grid",
     "R151": "The edges of a patch cross",
     "R152": "A patch has no area",

@@ -35,6 +35,7 @@ def check_agreement(values: Values, ledger: Ledger) -> None:
         _ground(f"blocks.{key}.ground.rows", block, ledger)
     for key, way in _entries(values, "colourways"):
         _swaps(f"colourways.{key}.swaps", way.get("swaps", []), ledger)
+        _names(f"colourways.{key}.swaps", way.get("swaps", []), values, ledger)
     for key, size in _entries(values, "sizes"):
         _motif_size(f"sizes.{key}", size, values, ledger)
     _cover(values, ledger)
@@ -161,6 +162,25 @@ def _swaps(path: str, swaps: list[Values], ledger: Ledger) -> None:
                 help="remove one of the two",
             )
         seen |= {fabric} if fabric else set()
+
+
+def _names(path: str, swaps: list[Values], values: Values, ledger: Ledger) -> None:
+    """Note each fabric of a colourway that takes the name of another one in it."""
+    called = {key: fabric.get("name") for key, fabric in _entries(values, "fabrics")}
+    for number, swap in enumerate(swaps):
+        key = swap.get("fabric", "")
+        called[key] = swap.get("name") or called.get(key)
+        others = [k for k, name in called.items() if k != key and name == called[key]]
+        later = {s.get("fabric") for s in swaps[number + 1 :] if s.get("name")}
+        if called[key] and any(k not in later for k in others):
+            ledger.note(
+                "R149",
+                ledger.places[f"{path}.{number}"],
+                f"two fabrics of the colourway are called `{called[key]}`",
+                expected="a name of its own for each fabric",
+                received=str(called[key]),
+                help="rename one of the two: a maker buys them by these names",
+            )
 
 
 def size_blocks(size: Values, values: Values) -> list[str]:

@@ -6,6 +6,7 @@ Invariant: declarations only.
 
 from __future__ import annotations
 
+from publish.model.trade import FOLDS
 from publish.read.files import Drawing
 from publish.read.forms import Choice, Number, Whole, YesNo
 from publish.read.schema_blocks import BLOCK_KEY, TURN
@@ -14,7 +15,6 @@ from publish.read.sections import Either, Idle, Key, Many, Needs, Only, Row, Sec
 from publish.read.special import Length
 from publish.read.texts import Text
 
-FOLDS = (4, 6, 8, 12, 16)
 TURN_UNDER = "1/8 in"
 """Where edges are turned. Common practice, no source."""
 

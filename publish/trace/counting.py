@@ -17,8 +17,6 @@ from publish.trace.image import Floats, Points
 from publish.trace.plane import local, project, turned
 from publish.trace.straighten import COARSE, FINE, Pose, fold_starts, settle
 
-FOLDS = (4, 6, 8, 12, 16)
-
 REPEATS = 0.30
 """Unlikeness up to which the copies of a motif are copies of one another."""
 

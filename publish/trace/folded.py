@@ -14,7 +14,8 @@ import contourpy
 import cv2
 import numpy as np
 
-from publish.trace.counting import FOLDS, Counted
+from publish.model.trade import FOLDS
+from publish.trace.counting import Counted
 from publish.trace.image import Floats, Points
 from publish.trace.straighten import Pose
 

@@ -32,8 +32,8 @@ from publish.typeset.palette import palette
 from publish.typeset.pictures import Print, logo
 from publish.typeset.sandbox import Folder, Sandbox
 from publish.units import POINTS_PER_INCH
+from publish.words import language
 
-LANGUAGE = "en-CA"
 _UNREAD = (OSError, UnicodeDecodeError, RecursionError, MemoryError)
 """What a template can raise without a line of its own: it cannot be read, or is nested or
 grows beyond what can be held."""
@@ -146,7 +146,7 @@ def _values(
         "logo": plates.logo(pattern),
         "cover_photo": next(iter(photos.plates(pattern, "cover")), None),
         "photos": photos.plates(pattern, "page"),
-        "language": LANGUAGE,
+        "language": language().tag,
     }
 
 

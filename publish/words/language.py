@@ -62,6 +62,12 @@ class Language:
     sources: Mapping[str, str]
     _read: dict[str, ast.Message | ast.Term] = field(default_factory=dict)
 
+    @property
+    def tag(self) -> str:
+        """Return the language's tag for a page: `en-CA`."""
+        tag: str = self.grammar.TAG
+        return tag
+
     def has(self, message: str, part: str = "") -> bool:
         """Return whether there is such a message, with such a part (`right`, `tip` ...)."""
         return message in self.sources and self._pattern(message, part) is not None

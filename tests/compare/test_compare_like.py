@@ -51,6 +51,19 @@ def test_blocks_that_are_turned_are_told_with_their_row():
     assert "row 1 by 0, 90 degrees, not 0, 0" in turned.sentence
 
 
+def test_one_patch_turned_within_a_block_is_told():
+    """Of four squares two and two alike: a pair laid the other way is another block, from the
+    same pieces."""
+    rows = "  p: {ground: {rows: [[mist, moss], [moss, mist]]}}\n"
+    head = HEAD.partition("blocks:")[0] + "blocks:\n"
+    size = "sizes:\n  mini: {title: Mini, columns: 2, rows: 2, block: p, block_size: 8 in}\n"
+    turned = rows.replace("[[mist, moss], [moss, mist]]", "[[mist, moss], [mist, moss]]")
+    found = changes(head + rows + size, head + turned + size)
+    (told,) = [c for c in found if c.subject == "units"]
+    assert told.consequence == "sewn" and "put together in another way" in told.sentence
+    assert not [c for c in changes(PLAIN, PLAIN) if c.subject == "units"]
+
+
 def test_pieces_that_are_cut_alike_are_never_cut_again():
     """Of four at once and singly both the large squares and, in the mini, the small ones
     are the same: only how many is another number, and what is done with them."""

@@ -56,6 +56,22 @@ def test_a_colourway_is_sold_as_its_fabric_is(tmp_path):
 
 
 @pytest.mark.parametrize(
+    ("swaps", "codes"),
+    [
+        ("{fabric: linen, name: Deep moss}", ["R149"]),
+        ("{fabric: linen, name: Deep moss}, {fabric: moss, name: Pale linen}", []),
+        ("{fabric: linen, name: Night}, {fabric: moss, name: Night}", ["R149"]),
+        ("{fabric: linen, name: Night}", []),
+    ],
+)
+def test_two_fabrics_of_a_colourway_have_two_names(tmp_path, swaps, codes):
+    swaps = swaps.replace("}", ', colour: "#26343c"}')
+    ways = f"colourways:\n  dusk: {{title: Dusk, swaps: [{swaps}]}}\nmotifs:"
+    text = changed(LINEN, LINEN).replace("motifs:", ways, 1)
+    assert [c for c, _ in notes(tmp_path, text) if c == "R149"] == codes
+
+
+@pytest.mark.parametrize(
     ("sold", "code"),
     [
         ("fat half", "R125"),

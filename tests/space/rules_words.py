@@ -142,22 +142,23 @@ def fractions(case):
 
 
 def metric(case):
-    """What stands in brackets after inches is the same length."""
-    one = rf"({LENGTH}) in \(([\d.]+) (cm|mm|m)\)"
-    two = rf"({LENGTH}) in × ({LENGTH}) in \(([\d.]+) (cm|mm) × ([\d.]+) (cm|mm)\)"
+    """What stands in brackets after inches is the same length; about it, to half a sixteenth."""
+    one = rf"(about )?({LENGTH}) in \(([\d.]+) (cm|mm|m)\)"
+    two = rf"(about )?({LENGTH}) in × ({LENGTH}) in \(([\d.]+) (cm|mm) × ([\d.]+) (cm|mm)\)"
     for line in case.lines:
-        for size, value, unit in re.findall(one, line.text):
-            yield from _unlike(line, size, value, unit)
-        for a, b, va, ua, vb, ub in re.findall(two, line.text):
-            yield from _unlike(line, a, va, ua)
-            yield from _unlike(line, b, vb, ub)
+        for about, size, value, unit in re.findall(one, line.text):
+            yield from _unlike(line, about, size, value, unit)
+        for about, a, b, va, ua, vb, ub in re.findall(two, line.text):
+            yield from _unlike(line, about, a, va, ua)
+            yield from _unlike(line, about, b, vb, ub)
 
 
-def _unlike(line, size, value, unit):
+def _unlike(line, about, size, value, unit):
     parts = [part.split("/") for part in size.split()]
     length = sum(int(p[0]) / (int(p[1]) if len(p) > 1 else 1) for p in parts) * 25.4
     shown = float(value) * {"mm": 1, "cm": 10, "m": 1000}[unit]
-    if abs(length - shown) > {"mm": 0.51, "cm": 0.51, "m": 5.1}[unit]:
+    near = {"mm": 0.51, "cm": 0.51, "m": 5.1}[unit] + (25.4 / 32 if about else 0)
+    if abs(length - shown) > near:
         yield f"{line.where}: {size} in is {length:.1f} mm, not {value} {unit}"
 
 

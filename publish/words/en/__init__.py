@@ -22,7 +22,10 @@ from publish.words.en.phrase import (
 )
 from publish.words.values import Count, Length, Letter, Named, Rectangle, Stitch, Titles, Value
 
-__all__ = ["FUNCTIONS", "by_size", "category", "listed", "plain"]
+__all__ = ["FUNCTIONS", "TAG", "by_size", "category", "listed", "plain"]
+
+TAG = "en-CA"
+"""The language as RFC 5646 writes it, for whatever reads pages aloud or hyphenates them."""
 
 
 def plain(value: Value) -> str:

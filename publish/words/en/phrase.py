@@ -21,6 +21,7 @@ from publish.units import (
     maker_inches,
     metres_text,
     mm_text,
+    on_ruler,
     round_near,
     round_up,
     yards_text,
@@ -100,14 +101,14 @@ def metric(length: Length) -> str:
 
     A length on the diagonal is that of the inches beside it, so that the two agree.
     """
-    read = maker_inches(length)
+    read = maker_inches(length) if isinstance(length, Surd) else length
     return mm_text(read) if read < 1 else cm_text(read)
 
 
 def measure(length: Length) -> str:
     """Return `18 1/2 in (47.0 cm)`; below one inch, `1/4 in (6 mm)`.
 
-    A length on the diagonal is rounded and said to be: `about 17 in (43.2 cm)`.
+    A length that no ruler has is rounded and said to be: `about 17 in (43.2 cm)`.
     """
     return f"{_about(length)}{inches_text(length)} ({metric(length)})"
 
@@ -121,7 +122,7 @@ def rectangle(width: Length, length: Length) -> str:
 
 
 def _about(*lengths: Length) -> str:
-    return "about " if any(isinstance(length, Surd) for length in lengths) else ""
+    return "about " if not all(map(on_ruler, lengths)) else ""
 
 
 def to_buy(yards: Fraction, metres: Fraction) -> str:

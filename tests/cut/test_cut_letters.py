@@ -1,0 +1,34 @@
+"""What a letter is called at several sizes. No source: a name must not say what is not so."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+from publish.cut.letters import Letters
+from publish.cut.needs import Need, plain
+
+
+def strip(name: str, rank: str, width: int, place: int) -> Need:
+    cut = Fraction(width), Fraction(10)
+    made = Need(name, "sashing", "oat", *cut, 2, plain(*cut, 2, False))
+    return replace(made, serves=frozenset({("a", place)}), key=f"sashing {place}", rank=rank)
+
+
+def named(one, other):
+    """Return letters and names at both sizes; the strip of place 1 comes first at each."""
+    letters = Letters()
+    letters.give({"one": one, "other": other})
+    return [
+        [(letter, need.name) for letter, need in letters.of(key, needs)]
+        for key, needs in (("one", one), ("other", other))
+    ]
+
+
+def test_rank_that_holds_at_every_size_is_said():
+    one = [strip("large strip", "large", 4, 1), strip("small strip", "small", 2, 2)]
+    assert named(one, one) == [[("A", "large strip"), ("B", "small strip")]] * 2
+
+
+def test_rank_that_turns_round_is_left_out():
+    one = [strip("large strip", "large", 4, 1), strip("small strip", "small", 2, 2)]
+    other = [strip("small strip", "small", 2, 1), strip("large strip", "large", 4, 2)]
+    assert named(one, other) == [[("A", "strip"), ("B", "strip")]] * 2
