@@ -15,7 +15,6 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from publish.draft.likely import why_apart
-from publish.draft.meetings import folds_met
 from publish.draft.motif import DraftedMotif
 from publish.draft.narrow import Narrow, narrow_places
 from publish.draft.unfold import wedge_angle
@@ -106,7 +105,6 @@ def makeable(pattern: Pattern, size: Size, drafted: DraftedMotif) -> tuple[Note,
         *tips_turn(case),
         *insides_clip(case),
         *ground_shows(case),
-        *(folds_met(drafted, size.key, source) if size.key == next(iter(pattern.sizes)) else ()),
     )
 
 

@@ -9,11 +9,9 @@ picture, the command line for `foldwork trace`.
 
 from __future__ import annotations
 
-from publish.trace.drawn import SQUARE
-from publish.trace.findings import slips
 from publish.trace.overlay import overlay
 from publish.trace.svg import drawing
-from publish.trace.tracing import SLIP, Traced, traced
+from publish.trace.tracing import Traced, traced
 from publish.trace.words import told
 
-__all__ = ["SLIP", "SQUARE", "Traced", "drawing", "overlay", "slips", "told", "traced"]
+__all__ = ["Traced", "drawing", "overlay", "told", "traced"]

@@ -7,7 +7,7 @@ what a designer can do with paper, light or camera.
 
 from __future__ import annotations
 
-from publish.notes import Note, Place, Spot, error, warning
+from publish.notes import Note, Place, error, warning
 
 
 def no_paper(place: Place) -> Note:
@@ -123,7 +123,7 @@ def specks(place: Place, count: int) -> Note:
     )
 
 
-def slips(place: Place, text: str, spot: Spot | None = None) -> Note:
+def slips(place: Place, text: str) -> Note:
     return warning(
         "D379",
         place,
@@ -131,7 +131,6 @@ def slips(place: Place, text: str, spot: Spot | None = None) -> Note:
         expected="square, to run on round when it is opened; or clearly aslant, for a point",
         received=text,
         help="a slip of the scissors, most likely: set it square in the drawing, or keep it",
-        spot=spot,
     )
 
 
