@@ -23,16 +23,22 @@ TRUE = 0.4
 LEAST = 6
 """Points of a side that tell where it goes, at least; fewer than this many more are a line."""
 
+ROUND = math.radians(75)
+"""Angle between two sides from which they may be one round line."""
+
 STEP = 0.25
 """Pixels of a step along a side that is thought on."""
 
 
 @dataclass(frozen=True)
 class Apex:
-    """A place, the angle in radians between the sides there, and where they begin."""
+    """A place, the angle in radians between the sides there, the points of both sides on
+    the way there, and the angle where they begin."""
 
     place: Points
     angle: float
+    one: Points
+    two: Points
     begun: float
 
 
@@ -47,7 +53,8 @@ def apex(one: Points, two: Points, reach: float) -> Apex | None:
     begun = math.acos(float(np.clip(ways[0] @ ways[1], -1, 1)))
     found = _crossed(first, second)
     if found is None:
-        if np.hypot(*(first[:, None] - second[None]).T).min() < TRUE:
+        near = np.hypot(*(first[:, None] - second[None]).T).min() < TRUE
+        if near and begun > ROUND:
             return None
         straight = [
             side[0] + np.outer([0.0, reach], way)
@@ -57,9 +64,9 @@ def apex(one: Points, two: Points, reach: float) -> Apex | None:
     return None if found is None else Apex(*found, begun)
 
 
-def _crossed(first: Points, second: Points) -> tuple[Points, float] | None:
-    """Return where two lines of many points cross, nearest to their beginnings, and the
-    angle between them there."""
+def _crossed(first: Points, second: Points) -> tuple[Points, float, Points, Points] | None:
+    """Return where two lines of many points cross, nearest to their beginnings, the angle
+    between them there, and both up to there."""
     a, b = first[:-1, None], second[None, :-1]
     u, v = np.diff(first, axis=0)[:, None], np.diff(second, axis=0)[None]
     turn = u[..., 0] * v[..., 1] - u[..., 1] * v[..., 0]
@@ -73,7 +80,8 @@ def _crossed(first: Points, second: Points) -> tuple[Points, float] | None:
     i, j = hits[hits.sum(axis=1).argmin()]
     way, back = first[i + 1] - first[i], second[j + 1] - second[j]
     straight = float(way @ back) / float(np.hypot(*way) * np.hypot(*back))
-    return first[i] + float(along[i, j]) * way, math.acos(float(np.clip(straight, -1, 1)))
+    angle = math.acos(float(np.clip(straight, -1, 1)))
+    return first[i] + float(along[i, j]) * way, angle, first[: i + 1], second[: j + 1]
 
 
 def _onwards(side: Points, reach: float) -> Points:

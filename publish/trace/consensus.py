@@ -20,7 +20,7 @@ from publish.trace.image import Floats, Points
 from publish.trace.plane import copies, local, project, sampled
 from publish.trace.straighten import Pose
 
-MARGIN = 8
+MARGIN = 14
 """Pixels beyond the folds that are worked out too."""
 
 REACH = 1.06

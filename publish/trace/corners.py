@@ -15,7 +15,10 @@ from itertools import pairwise
 import numpy as np
 
 from publish.trace.apex import Apex, apex
-from publish.trace.image import Points
+from publish.trace.consensus import MARGIN
+from publish.trace.image import Floats, Points
+from publish.trace.outline import SMOOTH
+from publish.trace.tips import Tip, reach
 
 SHARP = math.radians(32)
 """An outline that turns less than this at once has no corner there."""
@@ -33,6 +36,23 @@ SPAN = 14
 CLEAR = 2.2
 """Spreads of the blur from one side at which the lens draws the other hardly at all (0.03
 of a spread, by the normal integral)."""
+
+
+STEADY = 1.6
+"""How many times as far out the sides may meet when they are taken from farther away."""
+
+
+@dataclass(frozen=True)
+class Blur:
+    """The field that a run was traced in, and the spread of its blur, in pixels."""
+
+    field: Floats
+    spread: float
+
+    @property
+    def seen(self) -> float:
+        """Return the spread at the outline, which is traced in the field evened out."""
+        return math.hypot(self.spread, SMOOTH)
 
 
 @dataclass(frozen=True)
@@ -65,7 +85,7 @@ class Corner:
 
 
 def stretches(
-    points: Points, closed: bool, spread: float, mirrors: tuple[Points | None, Points | None]
+    points: Points, closed: bool, blur: Blur, mirrors: tuple[Points | None, Points | None]
 ) -> list[Stretch]:
     """Return a run in pixels parted at its corners.
 
@@ -75,10 +95,10 @@ def stretches(
     points = spaced(points, 1.0)
     if len(points) < 8:
         return [Stretch(points, (True, True))]
-    gap = max(2, math.ceil(1.6 * spread))
+    gap = max(2, math.ceil(1.6 * blur.seen))
     line, first = _lengthened(points, closed, mirrors, 6 * gap + 2 * SPAN)
     count = len(points) - 1 if closed else len(points)
-    found = _found(line, first, count, gap, spread, closed)
+    found = _found(line, first, count, gap, blur, closed)
     if not closed:
         return _between_folds(points, found, gap, mirrors)
     if not found:
@@ -128,7 +148,7 @@ def _lengthened(
 
 
 def _found(
-    line: Points, first: int, count: int, gap: int, spread: float, closed: bool
+    line: Points, first: int, count: int, gap: int, blur: Blur, closed: bool
 ) -> list[Corner]:
     """Return the corners among the `count` points of a line from the `first` on."""
     near = gap + 6
@@ -145,44 +165,57 @@ def _found(
     room = (count - 1) // 2 if closed else count
     found = []
     for k in places:
-        met = _sharpened(line, int(k) + first, room, spread)
+        met = _sharpened(line, int(k) + first, room, blur)
         if met is not None:
             found.append(Corner(int(k), *met))
     return found
 
 
-def _sharpened(line: Points, i: int, room: int, spread: float) -> tuple[Points, int] | None:
+def _sharpened(line: Points, i: int, room: int, blur: Blur) -> tuple[Points, int] | None:
     """Return where the sides of a corner would meet, and how many points on each side of it
     are rounded; None for a curve.
 
     The sharper the corner, the farther along its sides the lens reaches: how sharp it is
     and where its sides are themselves is found in turns.
     """
-    gap = max(2, math.ceil(CLEAR * spread))
-    found = None
+    gap = max(2, math.ceil(CLEAR * blur.seen))
+    found, most = None, math.inf
     for _ in range(3):
         met = _met(line, i, gap, room)
         if met is None or met.angle > math.pi - SHARP:
             break
-        found = (met, gap)
-        wider = math.ceil(CLEAR * spread / math.sin(min(met.begun, math.pi / 2)))
+        retreat = blur.seen * float(np.interp(met.begun, ANGLES, RETREATS))
+        rounded = line[i - gap : i + gap + 1]
+        top = rounded[int(np.hypot(*(met.place - rounded).T).argmin())]
+        near = float(np.hypot(*(met.place - top)))
+        if near > min(2 * retreat + 1.2, most):
+            break
+        most = STEADY * near + 1
+        found = (met, top, retreat, gap)
+        wider = math.ceil(CLEAR * blur.seen / math.sin(min(met.begun, math.pi / 2)))
         wider = max(2, min(wider, room // 2))
         if wider <= gap:
             break
         gap = wider
-    if found is None:
+    return None if found is None else _placed(line, i, blur, *found)
+
+
+def _placed(
+    line: Points, i: int, blur: Blur, met: Apex, top: Points, retreat: float, gap: int
+) -> tuple[Points, int] | None:
+    """Return the place of a corner whose sides meet, as the field has it; None for a curve."""
+    place = met.place
+    near = float(np.hypot(*(place - top)))
+    more = 4 * gap + SPAN
+    one = np.concatenate([line[max(0, i - more) : i - gap], met.one])
+    two = np.concatenate([line[i + gap + 1 : i + more][::-1], met.two])
+    tip = Tip(one + MARGIN, two + MARGIN, top + MARGIN, place + MARGIN)
+    far = reach(blur.field, tip, blur.spread, retreat)
+    if far is None:
+        far = min(near, 1.2 * retreat + 0.3)
+    if far < 0.35 * retreat and near > 0.35 * retreat:
         return None
-    met, gap = found
-    retreat = spread * float(np.interp(met.begun, ANGLES, RETREATS))
-    rounded = line[i - gap : i + gap + 1]
-    away = met.place - rounded
-    top = int(np.hypot(*away.T).argmin())
-    near = float(np.hypot(*away[top]))
-    if near > 1.5 * retreat + 0.8:
-        return None
-    # Sides tell a sharp tip's place along it badly; how far the lens drew it back, well.
-    likely = min(near, 1.2 * retreat + 0.3)
-    return rounded[top] + away[top] * (likely / max(near, 1e-9)), gap
+    return top + (place - top) * (far / max(near, 1e-9)), gap
 
 
 def _met(line: Points, i: int, gap: int, room: int) -> Apex | None:

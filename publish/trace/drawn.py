@@ -13,7 +13,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from publish.trace.consensus import Wedge
-from publish.trace.corners import SPAN, spaced, stretches
+from publish.trace.corners import SPAN, Blur, spaced, stretches
 from publish.trace.cubics import Curve, fitted
 from publish.trace.image import Points
 from publish.trace.outline import Outline, Ring, Run
@@ -95,8 +95,8 @@ def _curves(run: Run, wedge: Wedge, spread: float, meetings: list[Meeting]) -> l
     points = run.points * wedge.unit
     tolerance = TOLERANCE * wedge.unit
     found: list[Curve] = []
-    parts = stretches(points, run.closed, spread, (mirrors[0], mirrors[1]))
-    gap = max(2, math.ceil(1.6 * spread))
+    parts = stretches(points, run.closed, Blur(wedge.field, spread), (mirrors[0], mirrors[1]))
+    gap = max(2, math.ceil(1.6 * Blur(wedge.field, spread).seen))
     for n, part in enumerate(parts):
         tangents: list[Points | None] = [None, None]
         for end, at in ((0, 0), (1, len(parts) - 1)):

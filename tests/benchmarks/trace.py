@@ -35,6 +35,7 @@ from trace_photos import Cut, Taking, icon_cut, outlines_apart, photo, traced_wh
 from publish import trace
 from publish.notes import Place
 
+ROOT = Path(__file__).resolve().parents[2]
 FOLDS = (8, 6, 12, 8, 16, 8, 6, 4)
 MOST, MEAN = 0.25, 0.08
 """Percent of the width: what the greatest and the mean distance should not pass."""
@@ -209,6 +210,9 @@ def main() -> int:
                 flush=True,
             )
     print("\n".join(told(trials)))
+    gear = icon_cut(ROOT / "tests" / "data" / "icons" / "gear-fill.svg", 8, 12)
+    assert gear is not None
+    print(large(gear))
     return 0
 
 

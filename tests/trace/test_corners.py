@@ -13,30 +13,30 @@ import pytest
 
 from publish.trace.aligned import moves
 from publish.trace.apex import apex
-from publish.trace.corners import Stretch, stretches
+from publish.trace.consensus import MARGIN
+from publish.trace.corners import Blur, Stretch, stretches
+from publish.trace.outline import SMOOTH
 
 SIDE = 160
 SPREAD = 1.6
 FINE = 9
 
 
-def outline(points: np.ndarray) -> np.ndarray:
-    """Return the half level of a blurred shape, from a corner of the picture's coordinates."""
+def parted(points: np.ndarray) -> list[Stretch]:
+    """Return the stretches of a blurred shape's outline, from its corners on."""
     mask = np.zeros((SIDE * FINE, SIDE * FINE), np.uint8)
     fixed = np.round(((points + 0.5) * FINE - 0.5) * 256).astype(np.int32)
     cv2.fillPoly(mask, [fixed], 255, shift=8)
     small = cv2.resize(mask, (SIDE, SIDE), interpolation=cv2.INTER_AREA).astype(np.float32)
     field = cv2.GaussianBlur(small / 255, (0, 0), SPREAD)
-    lines = contourpy.contour_generator(z=field).lines(0.5)
-    return max(lines, key=len)
+    even = cv2.GaussianBlur(field, (0, 0), SMOOTH)
+    lines = contourpy.contour_generator(z=even).lines(0.5)
+    blur = Blur(np.pad(field, MARGIN), SPREAD)
+    return stretches(max(lines, key=len), True, blur, (None, None))
 
 
 def corners(parts: list[Stretch]) -> np.ndarray:
     return np.array([p.points[0] for p in parts if p.sharp[0]])
-
-
-def parted(points: np.ndarray) -> list[Stretch]:
-    return stretches(outline(points), True, SPREAD, (None, None))
 
 
 @pytest.mark.parametrize("angle", [20, 35, 60, 90, 120])
@@ -55,7 +55,7 @@ def test_a_tip_between_two_arcs_is_found_again() -> None:
     half = math.acos(1 - 30 / 60 * 0.375)
     t = np.linspace(-half, half, 200)
     arc = np.column_stack([60 * np.sin(t), 60 * (np.cos(t) - math.cos(half))])
-    leaf = np.concatenate([arc, (arc * [1, -1])[::-1]]) + [80.2, 79.7]
+    leaf = np.vstack([arc, (arc * [1, -1])[::-1]]) + np.array([80.2, 79.7])
     found = corners(parted(leaf))
     tips = np.array([leaf[0], leaf[199]])
     assert len(found) == 2
