@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cached_property
 from math import gcd, isqrt, sqrt
 from typing import Any, TypeAlias, Union
 
@@ -23,6 +24,8 @@ Length: TypeAlias = Fraction | Any
 """An `Exact` handed to code that may still say `Fraction`: a type checker lets it pass to
 either. Every rational length is a `Fraction`; set this to `Exact` to find what is not yet
 ready for a length on the diagonal."""
+
+_NOTHING = Fraction(0)
 
 
 @dataclass(frozen=True, eq=False)
@@ -56,6 +59,10 @@ class Surd:
 
     def __mul__(self, other: Exact | int) -> Exact:
         a, b = parts(other)
+        if not b:
+            return exact(self.a * a, self.b * a)
+        if not a:
+            return exact(2 * self.b * b, self.a * b)
         return exact(self.a * a + 2 * self.b * b, self.a * b + self.b * a)
 
     __rmul__ = __mul__
@@ -95,7 +102,11 @@ class Surd:
 
     def __float__(self) -> float:
         """Return the nearest number that floats allow, or one of its neighbours."""
-        if self.a * self.b >= 0:
+        return self._near
+
+    @cached_property
+    def _near(self) -> float:
+        if (self.a >= 0) == (self.b >= 0):
             return float(self.a) + float(self.b) * sqrt(2)
         # Parts of opposite sign may all but cancel; the norm's quotient does not.
         return float(self.norm) / (float(self.a) - float(self.b) * sqrt(2))
@@ -138,7 +149,12 @@ class Surd:
 
 def exact(a: Fraction | int, b: Fraction | int = 0) -> Exact:
     """Return a + b√2, as a `Fraction` where b is 0."""
-    return Surd(Fraction(a), Fraction(b)) if b else Fraction(a)
+    return Surd(_fraction(a), _fraction(b)) if b else _fraction(a)
+
+
+def _fraction(value: Fraction | int) -> Fraction:
+    """Return a number as a fraction; one that is one already is not built again."""
+    return value if type(value) is Fraction else Fraction(value)
 
 
 def parts(value: Exact | int) -> tuple[Fraction, Fraction]:
@@ -146,7 +162,7 @@ def parts(value: Exact | int) -> tuple[Fraction, Fraction]:
     if isinstance(value, Surd):
         return value.a, value.b
     if isinstance(value, Fraction | int):
-        return Fraction(value), Fraction(0)
+        return _fraction(value), _NOTHING
     raise TypeError(f"{value!r} is not an exact number")
 
 

@@ -130,12 +130,28 @@ def sides(ring: tuple[Point, ...]) -> Iterator[tuple[Point, Point]]:
 
 
 def lies_along(edge: tuple[Point, Point], other: tuple[Point, Point]) -> bool:
-    """Return whether an edge is part of another that runs the same way."""
+    """Return whether an edge is part of another that runs the same way.
+
+    Most edges lie far apart: floats tell that, and exact arithmetic decides the rest.
+    """
+    return _near(edge, other) and _within(edge, other)
+
+
+def _near(edge: tuple[Point, Point], other: tuple[Point, Point]) -> bool:
+    """Return whether an edge lies along another to within `TOUCH`."""
+    (x, y), (u, v) = ((float(a), float(b)) for a, b in other)
+    across, down = u - x, v - y
+    ends = [(float(a) - x, float(b) - y) for a, b in edge]
+    if any(abs(across * b - down * a) > TOUCH for a, b in ends):
+        return False
+    first, last = (across * a + down * b for a, b in ends)
+    return -TOUCH <= first < last <= across * across + down * down + TOUCH
+
+
+def _within(edge: tuple[Point, Point], other: tuple[Point, Point]) -> bool:
     (x, y), (u, v) = other
     along = (u - x, v - y)
     ends = [(a - x, b - y) for a, b in edge]
-    if any(abs(float(cross(along, end))) > TOUCH for end in ends):
-        return False
     first, last = (dot(along, end) for end in ends)
     return not any(cross(along, end) for end in ends) and 0 <= first < last <= dot(along, along)
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from typing import TYPE_CHECKING, ClassVar, TypedDict
 
 from publish.operations.parts import Part
@@ -87,12 +88,12 @@ class Operation:
     trims: ClassVar[bool] = False
     """Whether it cuts parts down, so that their old size is no length of its work."""
 
-    @property
+    @cached_property
     def key(self) -> str:
         """Return what it is called at every size: `borders.sides-1.sew-borders`."""
         return ".".join(p for p in (self.chapter, self.step, self.verb, self.tag) if p)
 
-    @property
+    @cached_property
     def verb(self) -> str:
         """Return its verb, from the name of its class."""
         return _CAPITAL.sub("-", type(self).__name__).lower()

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 
 from publish.operations.operation import Moment, Operation
 from publish.operations.table import Failing, Table
@@ -59,6 +60,19 @@ class SizeMaking:
     operations: tuple[Operation, ...]
     goals: tuple[Goal, ...] = field(default=(), compare=False)
     moments: tuple[Moment, ...] = field(default=(), compare=False)
+
+    @cached_property
+    def _places(self) -> dict[str, list[int]]:
+        """Return where the operations of a key stand."""
+        found: dict[str, list[int]] = {}
+        for at, moment in enumerate(self.moments):
+            found.setdefault(moment.operation.key, []).append(at)
+        return found
+
+    def covering(self, keys: Iterable[str]) -> tuple[Moment, ...]:
+        """Return the moments of operations by their keys, in order."""
+        places = {at for key in keys for at in self._places.get(key, ())}
+        return tuple(self.moments[at] for at in sorted(places))
 
     def of(self, chapter: str) -> tuple[Moment, ...]:
         """Return the moments of a chapter, in order."""

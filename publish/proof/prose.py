@@ -41,8 +41,7 @@ def check(case: Case) -> Iterator[Note]:
 def moments_of(case: Case, one: Told, size: str) -> list[Moment]:
     """Return the operations that a step stands for, as they were at a size."""
     made = case.making.sizes.get(size)
-    covers = set(one.step.covers)
-    return [m for m in made.moments if m.operation.key in covers] if made else []
+    return list(made.covering(one.step.covers)) if made is not None else []
 
 
 def _letters(case: Case, one: Told) -> Iterator[Note]:

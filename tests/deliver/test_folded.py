@@ -57,7 +57,7 @@ def test_sheets_of_a_home_printer_fold_into_page_order(name: str) -> None:
     assert size == pytest.approx((float(sheet.width) * 72, float(sheet.height) * 72), abs=0.01)
 
 
-@pytest.mark.parametrize("thick", [True, False])
+@pytest.mark.parametrize("thick", [True, pytest.param(False, marks=pytest.mark.thorough)])
 def test_a_half_size_paper_brings_the_folded_booklet(tmp_path: Path, thick: bool) -> None:
     """Sheet k moves by (k - 1) times the thickness: Color Vision Printing, Saddle stitch
     binding: what is creep."""
@@ -76,6 +76,7 @@ def test_a_half_size_paper_brings_the_folded_booklet(tmp_path: Path, thick: bool
     assert (moved in said) is thick and ("Creep" in said) is thick
 
 
+@pytest.mark.thorough
 def test_a_print_shop_gets_the_sheets_apart_and_pages_numbered_through(tmp_path: Path) -> None:
     folder = tmp_path / "bulrush"
     start(folder)

@@ -51,6 +51,7 @@ def twice(tmp_path, folder):
     return differing(*found)
 
 
+@pytest.mark.thorough
 def test_two_builds_of_a_small_pattern_are_the_same(tmp_path):
     source = tmp_path / "source"
     source.mkdir()
