@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
+from itertools import zip_longest
 
 from publish.notes import Note, warning
 from publish.operations.borders import MeasureTop
@@ -69,7 +70,7 @@ def _pairs(case: Case, one: Told, text: str, moments: Sequence[Moment]) -> Itera
 
 def _told(text: str) -> Iterator[tuple[str, Pair]]:
     lengths = [length for length in said(text) if length.unit == "in"]
-    for first, second in zip(lengths, [*lengths[1:], None], strict=True):
+    for first, second in zip_longest(lengths, lengths[1:]):
         if second is not None and f"{first.text} × {second.text}" in text:
             yield f"{first.text} × {second.text}", (first.inches, second.inches)
         elif re.search(rf"(?<![\d./×])(?<!\d )(?<!× ){re.escape(first.text)}(?: \([^)]*\))? square",
