@@ -20,6 +20,7 @@ F = Fraction
 
 eighths = st.integers(0, 8000).map(lambda n: F(n, 8))
 fractions = st.fractions(min_value=0, max_value=1000, max_denominator=64)
+on_rulers = st.integers(0, 64_000).map(lambda n: Fraction(n, 64))
 
 
 @pytest.mark.parametrize(
@@ -92,7 +93,7 @@ def test_a_length_that_is_none_says_why(text, reason):
         units.parse_length(text)
 
 
-@given(fractions)
+@given(on_rulers)
 def test_what_is_printed_is_read_back(value):
     assert units.parse_number(units.fraction_text(value)) == value
     assert units.parse_length(units.inches_text(value)) == value
@@ -172,9 +173,17 @@ def test_a_diagonal_is_read_to_the_nearest_eighth(side, inches):
     assert units.inches_text(side * ROOT_2) == units.inches_text(inches)
 
 
-@given(fractions)
+@given(on_rulers)
 def test_a_length_without_a_root_is_read_as_it_is(value):
     assert units.maker_inches(value) == value
+
+
+@given(st.integers(0, 5000))
+def test_millimetres_are_read_to_the_nearest_sixteenth(millimetres):
+    value = Fraction(millimetres * 10, 254)
+    read = units.maker_inches(value)
+    assert read.denominator in (1, 2, 4, 8, 16)
+    assert abs(read - value) <= Fraction(1, 32)
 
 
 def test_a_diagonal_in_each_unit():

@@ -70,13 +70,13 @@ class Letters:
     def of(self, size: str, needs: Sequence[Need]) -> list[tuple[str, Need]]:
         """Return one size's needs with their letters, in their order.
 
-        One that is the large strip at one size and the small one at another is called a strip
-        at both.
+        One that is the large strip at one size and the small one at another is called by its
+        own size at both.
         """
         found = []
         for own, need in zip(self._named(size, needs), needs, strict=True):
             known = self._known[own]
-            name = need.bare if known in self._swapped else need.name
+            name = need.sized if known in self._swapped else need.name
             found.append((known, replace(need, name=name)))
         return found
 

@@ -113,11 +113,8 @@ class Need:
     """Of a piece for patches: unique in its size."""
     rank: str = ""
     """`large`, `medium` or `small` among pieces of one name, by area; its name begins with it."""
-
-    @property
-    def bare(self) -> str:
-        """Return its name without its rank."""
-        return self.name.removeprefix(f"{self.rank} ") if self.rank else self.name
+    sized: str = ""
+    """Its name with its size in place of its rank."""
 
 
 ALONG = "along the length, without joins"

@@ -188,7 +188,8 @@ def _told_apart(needs: Sequence[Need]) -> list[Need]:
         times = given[need.purpose, need.fabric, name]
         # Different shapes may lie in boxes of one size.
         name = name if times == 1 else f"{name}, number {times}"
-        found.append(replace(need, name=name, rank=rank))
+        sized = f"{need.name}, {_size(need)}"
+        found.append(replace(need, name=name, rank=rank, sized=sized))
     return found
 
 

@@ -36,7 +36,7 @@ MAX_NUMBERS = 300_000
 MAX_POINTS = 40_000
 """Points of the drawn element after its curves are flattened."""
 
-MAX_OPENED = 25_000
+MAX_OPENED = 40_000
 """Points of a motif at its finished size, all its repeats together."""
 
 MAX_CROSSINGS = 4_000

@@ -35,12 +35,27 @@ def plan(bench: Bench) -> None:
 def _piece(bench: Bench) -> None:
     """Piece the blocks, and the grounds of motifs; what is sewn on foundations is trusted."""
     names = Names(bench)
+    _whole(bench, names)
     units.plan(bench, names)
     made: dict[str, list[Unit]] = {}
     for unit in bench.draft.assembly.outermost_first():
         if names.is_block(unit):
             made.setdefault(names.key(unit), []).append(unit)
     _foundations(bench, names, made)
+
+
+def _whole(bench: Bench, names: Names) -> None:
+    """Take a top of one plain piece for the top that it is."""
+    piece = names.piece(names.centre)
+    if piece is None or names.carries(names.centre):
+        return
+    size = bench.size
+    around = bench.seam if size.layers else bench.edge
+    width, height = (measured(side + 2 * around) for side in (size.inner_width, size.inner_height))
+    top = sheet(names.key(names.centre), width, height, PRESSED)
+    bench.add(
+        Trusted(chapter="cutting", step="whole", takes=((heap(piece), 1),), gives=((top, 1),))
+    )
 
 
 def _foundations(bench: Bench, names: Names, made: dict[str, list[Unit]]) -> None:

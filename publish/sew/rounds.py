@@ -44,7 +44,7 @@ def order(bench: Bench, names: Names) -> None:
 def _what(bench: Bench, names: Names, layer: Round) -> Said:
     if layer.border is not None:
         fabric = Named(bench.pattern.fabrics[layer.border.fabric].name)
-        return said("round-of-cloth", fabric=fabric, width=Told(layer.border.width))
+        return said("round-of-fabric", fabric=fabric, width=Told(layer.border.width))
     assert layer.block_side is not None
     kinds = dict.fromkeys(b.block for b in layer.blocks)
     called = tuple(said("many", name=names.sized_name(k, layer.block_side)) for k in kinds)

@@ -44,22 +44,20 @@ def test_consequences_come_in_the_order_of_their_cost():
 
 
 def test_a_wider_border_is_bought():
-    # Eight border strips 5 in deep, not 4 1/2, and five strips of grounds 10 in deep:
-    # 91 in with the straightening, not 87, and 13/8 in for 13 strips: 2 5/8 yd (94 1/2 in) and
-    # 2.40 m, from 2.353 m.
+    # 2 in more of length: 82 1/4 in are 2.29 yd and 2.089 m; 80 1/4 in are 2.23 yd and 2.038 m.
     linen = said(changes(WIDER), "bought")[0]
-    assert linen == "Throw: buy 2 5/8 yd (2.40 m) of Salt linen, not 2 1/2 yd (2.30 m)."
+    assert linen == "Throw: buy 2 3/8 yd (2.10 m) of Salt linen, not 2 1/4 yd (2.10 m)."
     change = changes(WIDER)[0]
-    assert change.advice == "If you have bought 2 1/2 yd (2.30 m), you are 1/8 yd (0.10 m) short."
-    assert (change.old["needed"], change.new["needed"]) == ("88 5/8", "92 5/8")
-    assert (change.old["buy"], change.new["buy"]) == ("90", "94 1/2")
+    assert change.advice == "If you have bought 2 1/4 yd (2.10 m), you are 1/8 yd short."
+    assert (change.old["needed"], change.new["needed"]) == ("80 1/4", "82 1/4")
+    assert (change.old["buy"], change.new["buy"]) == ("81", "85 1/2")
 
 
 def test_a_narrower_border_leaves_cloth_over():
     change = compare(edited(WIDER), demo())[0]
-    assert change.sentence == "Throw: buy 2 1/2 yd (2.30 m) of Salt linen, not 2 5/8 yd (2.40 m)."
+    assert change.sentence == "Throw: buy 2 1/4 yd (2.10 m) of Salt linen, not 2 3/8 yd (2.10 m)."
     assert change.advice == (
-        "If you have bought 2 5/8 yd (2.40 m), it is enough, and 1/8 yd (0.10 m) is left over."
+        "If you have bought 2 3/8 yd (2.10 m), it is enough, and 1/8 yd is left over."
     )
 
 
@@ -154,7 +152,7 @@ def test_a_size_under_another_key_and_title_is_gone_and_new():
 def test_a_step_that_is_reworded_shows_its_words():
     change = only(changes(REWORDED), "step", "")
     assert change.consequence == "cut"  # the motif is not cut out yet
-    assert change.sentence == "Folding the cloth, step 3, now reads:"
+    assert change.sentence == "Folding the fabric, step 3, now reads:"
     kinds = dict(change.words)
     assert "warm iron." in kinds["new"]
     old = next(s.text for s in demo().steps if s.key == "folding-quarter-8")

@@ -10,7 +10,8 @@ from publish.cut.needs import Need, plain
 def strip(name: str, rank: str, width: int, place: int) -> Need:
     cut = Fraction(width), Fraction(10)
     made = Need(name, "sashing", "oat", *cut, 2, plain(*cut, 2, False))
-    return replace(made, serves=frozenset({("a", place)}), key=f"sashing {place}", rank=rank)
+    return replace(made, serves=frozenset({("a", place)}), key=f"sashing {place}",
+                   rank=rank, sized=f"strip, {width} in × 10 in")  # fmt: skip
 
 
 def named(one, other):
@@ -28,7 +29,10 @@ def test_rank_that_holds_at_every_size_is_said():
     assert named(one, one) == [[("A", "large strip"), ("B", "small strip")]] * 2
 
 
-def test_rank_that_turns_round_is_left_out():
+def test_rank_that_turns_round_gives_way_to_the_size():
     one = [strip("large strip", "large", 4, 1), strip("small strip", "small", 2, 2)]
     other = [strip("small strip", "small", 2, 1), strip("large strip", "large", 4, 2)]
-    assert named(one, other) == [[("A", "strip"), ("B", "strip")]] * 2
+    assert named(one, other) == [
+        [("A", "strip, 4 in × 10 in"), ("B", "strip, 2 in × 10 in")],
+        [("A", "strip, 2 in × 10 in"), ("B", "strip, 4 in × 10 in")],
+    ]

@@ -27,7 +27,7 @@ FAULTS: tuple[tuple[str, tuple[str, str], str], ...] = (
      "P861"),
     ("a new step rounds a seam wrongly", inserted("Sew with a 1/4 in (5 mm) seam."), "P862"),
     ("a tip asks for a binding that is too short",
-     step('{step: binding-press, tip: "Check that you have 250 in of it."}'), "P861"),
+     step('{step: binding-press, tip: "Check that you have 250 in of it."}'), "P809"),
     ("a reworded step tells another cut size", step(
         '{step: folding-square-samphire, text: "Take the motif square **A** of Samphire green, '
         '16 3/4 in (42.5 cm) square, and starch it."}'), "P828"),

@@ -6,6 +6,7 @@ In: the demos' files, `write_made`. Out: each by name: pattern, sizes, drafts, p
 from __future__ import annotations
 
 import sys
+import tempfile
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from fractions import Fraction
@@ -24,6 +25,7 @@ from publish.sew import sew
 
 ROOT = Path(__file__).parents[2]
 sys.path.append(str(ROOT / "tests" / "write"))
+import small  # noqa: E402
 import write_made as w  # noqa: E402
 from write_material import facts  # noqa: E402
 
@@ -51,7 +53,11 @@ def sewn(name: str) -> Sewn:
     if name in MADE:
         made = MADE[name]()
         return of(made.pattern, dict(made.sizes), dict(made.drafts), dict(made.plans))
-    pattern, notes, _ = read.load(ROOT / "projects" / name)
+    with tempfile.TemporaryDirectory() as folder:
+        path = ROOT / "projects" / name
+        if name in WRITTEN:
+            path = small.written(Path(folder), *WRITTEN[name])
+        pattern, notes, _ = read.load(path)
     assert pattern is not None, notes
     sizes, drafts = {}, {}
     for key in pattern.sizes:
@@ -82,7 +88,15 @@ MADE: dict[str, Callable[[], w.Made]] = {
     "traced": lambda: w.made(w.THROW, folds=6, symmetry="turning"),
     "two methods, pale over dark": lambda: w.made(BOTH, motifs=TWO),
 }
-CASES = (*DEMOS, *MADE)
+WRITTEN = {
+    "one plain piece": ("a: {block: plain, block_size: 20 in}", small.PLAIN),
+    "one plain piece, bordered": (
+        "a: {block: plain, block_size: 20 in, borders: [{width: 3 in, fabric: fern}]}",
+        small.PLAIN,
+    ),
+}
+"""Sizes and blocks of small patterns, by name."""
+CASES = (*DEMOS, *MADE, *WRITTEN)
 
 
 def makings(name: str) -> list[SizeMaking]:

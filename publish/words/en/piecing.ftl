@@ -99,13 +99,13 @@ sew-unit-slant = Put { $several ->
     }, and cut off the points.
 sew-unit-slant-again = Sew with the points shifted as for { $before }, and cut them off.
 sew-unit-curve = Sew slowly with { $over } on top, taking out each pin before the needle reaches it.
-    Stop with the needle down and lift the presser foot to smooth the cloth before it can pleat.
+    Stop with the needle down and lift the presser foot to smooth the fabric before it can pleat.
     .caption = { CAPITAL($name) }: sewn and pressed.
 sew-unit-curve-again = Clip, pin and sew the curve as for { $before }.
 sew-unit-set-in = Mark the corners of the seams on the wrong side, { $seam } in from both edges. Sew the
     first two parts together from edge to mark and lock the stitches there, so that the last { $seam }
     stays open. Set the next part in: sew one side from the edge to the mark with the needle down, lift
-    the presser foot, turn the cloth so that the next edges lie level, and sew on{ $pivots ->
+    the presser foot, turn the fabric so that the next edges lie level, and sew on{ $pivots ->
         [0] { "" }
         [one] { "" }
        *[other] , { TIMES($pivots) } in this unit

@@ -29,7 +29,7 @@ square-called = { $fabric } { $shape ->
 -marked = { CAPITAL($name) }: laid together and sewn.
 -cut = { CAPITAL($name) }: cut apart.
 -trimmed = { CAPITAL($name) }: pressed and trimmed to size.
--pencil = Draw with a fine pencil, held flat, so that the point does not drag the cloth.
+-pencil = Draw with a fine pencil, held flat, so that the point does not drag the fabric.
 
 triangles-sew = { -opens } Draw a diagonal line on the wrong side of { $first }. Lay it on { $second },
     right sides together, and sew { $seam } from the line on both sides of it.{ -often }
