@@ -44,7 +44,7 @@ def check(case: Case) -> Iterator[Note]:
     for one in told(case):
         figure = one.step.figure
         if figure is None:
-            needed = _asked(case, one) if one.step.generated else _needs(one)
+            needed = _asked(case, one) or ("" if one.step.generated else _needs(one))
             if needed:
                 yield warning(
                     "P866", step_place(case, one), f"{one.where} has no figure",

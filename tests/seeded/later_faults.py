@@ -124,7 +124,7 @@ def said(old: str, new: str, section: str = "", step: str = "") -> Change:
 
 def caption(state: State) -> State:
     return state.steps(lambda x: (replace(x, figure=replace(
-        x.figure, caption=x.figure.caption.replace("86 in (218.4 cm)", "80 in (203.2 cm)"))),)
+        x.figure, caption=x.figure.caption.replace("78 in (198.1 cm)", "76 3/8 in (194.0 cm)"))),)
         if x.key == "cutting-throw-linen" and x.figure else (x,))  # fmt: skip
 
 
