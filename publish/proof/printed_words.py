@@ -40,7 +40,7 @@ def measure(printed: Printed) -> Iterator[Note]:
         return
     pages = [plain(_without_foot(text, manual)) for text in printed.texts]
     told: set[str] = set()
-    for passage in passages(manual):
+    for passage in passages(manual, whole=True):
         if passage.kind == "cell":
             continue
         covers = passage.section in ("cover", "back")

@@ -2,8 +2,8 @@
 
 In: a manual. Out: `Passage`s in reading order.
 Invariant: every word that the typesetter will set is in one passage, figure captions
-included; not the words of steps made from operations, which nothing reads again, nor words
-drawn inside figures.
+included, words drawn inside figures not. The words of steps made from operations are there
+when the whole is asked for, to be looked for in print; nothing else reads them again.
 """
 
 from __future__ import annotations
@@ -46,8 +46,11 @@ class Passage:
     """Whether it stands for operations, which `prose` holds it against."""
 
 
-def passages(manual: Manual, titles: Mapping[str, str] | None = None) -> Iterator[Passage]:
-    """Yield every passage of the manual.
+def passages(
+    manual: Manual, titles: Mapping[str, str] | None = None, *, whole: bool = False
+) -> Iterator[Passage]:
+    """Yield the passages that somebody wrote; `whole` brings those made from operations too,
+    which are read only to see whether they are printed.
 
     `titles` are size keys by title: with them, a cell in a size's own column, or under a
     size's own heading in a table, speaks of that size alone.
@@ -58,7 +61,7 @@ def passages(manual: Manual, titles: Mapping[str, str] | None = None) -> Iterato
         if section.lead:
             yield Passage(section.lead, section.key, f"the lead of {section.title}", section.sizes)
         for block in section.blocks:
-            yield from _block(section, block, titles)
+            yield from _block(section, block, titles, whole)
     back = manual.back
     for text in (back.blurb, *back.materials, *(f"{t}: {size}" for t, size in back.sizes)):
         yield Passage(text, "back", "the back cover")
@@ -66,10 +69,13 @@ def passages(manual: Manual, titles: Mapping[str, str] | None = None) -> Iterato
         yield Passage(f"{title}: {size}", "cover", "the cover")
 
 
-def _block(section: Section, block: Block, titles: Mapping[str, str]) -> Iterator[Passage]:
+def _block(
+    section: Section, block: Block, titles: Mapping[str, str], whole: bool
+) -> Iterator[Passage]:
     if isinstance(block, Steps):
         for step in block.items:
-            yield from _step(section, step)
+            if whole or not step.generated:
+                yield from _step(section, step)
     elif isinstance(block, Table):
         yield from _table(section, block, titles)
     elif isinstance(block, FigureBlock):
@@ -93,8 +99,6 @@ def _plain(block: Block) -> tuple[str, ...]:
 
 
 def _step(section: Section, step: Step) -> Iterator[Passage]:
-    if step.generated:
-        return
     where = f"step {step.number} of {section.title}"
     sizes = step.sizes or section.sizes
     for text in (step.text, step.right, step.tip, step.caution):

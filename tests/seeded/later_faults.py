@@ -213,7 +213,7 @@ PRINT: tuple[tuple[str, PrintChange, str], ...] = (
     ("the cover is lost", edited(lambda b, p: b.pages.__delitem__(0)), "P877"),
     ("the page of terms is lost", dropped("Terms"), "P870"),
     ("a step is set with another number", reset(
-        lambda s: s.words("all eight layers", "all six layers")), "P870"),
+        lambda s: s.words("eight layers", "six layers")), "P870"),
     ("a caution is set short", reset(lambda s: s.words(
         "Close the blade every time you put the cutter down.", "Close it.")), "P870"),
 )  # fmt: skip

@@ -104,7 +104,7 @@ def _no_bookmarks(book: pikepdf.Pdf, printed: Print) -> None:
 
 
 def _swapped(book: pikepdf.Pdf, printed: Print) -> None:
-    one, other = printed.page_of("Folding the cloth"), len(book.pages) - 3
+    one, other = printed.page_of("Folding the fabric"), len(book.pages) - 3
     pages = list(book.pages)
     pages[one], pages[other] = pages[other], pages[one]
     for at, page in enumerate(pages):
