@@ -100,7 +100,7 @@ def test_a_place_on_a_fold_is_found_whichever_side_rounding_puts_it():
         assert [round(n.width, 6) for n in places] == [0.1]
 
 
-@pytest.mark.parametrize(("count", "codes"), [(12, []), (2000, ["D302"])])
+@pytest.mark.parametrize(("count", "codes"), [(12, []), (3000, ["D302"])])
 def test_a_motif_of_too_many_points_is_refused(tmp_path, count, codes):
     turns = [math.pi / 8 * i / count for i in range(count + 1)]
     rough = [50 + 0.4 * (i % 2) for i in range(count + 1)]
