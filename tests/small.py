@@ -21,8 +21,9 @@ fabrics:
   madder: {name: Madder cloth, colour: "#93404a"}
   mist: {name: Mist cloth, colour: "#b9c7c9"}
   amber: {name: Amber cloth, colour: "#c98a2b"}
+  drift: {name: Drift print, colour: "#8fa9a0", directional: yes}
 """
-"""Five fabrics, the studio: what a pattern must have before its own lines."""
+"""Six fabrics, one that may not be turned, the studio: what a pattern must have before its own lines."""
 
 NINE = "  nine: {traditional: nine patch, fabrics: {dark: fern, light: oat}}\n"
 STAR = (

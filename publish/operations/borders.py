@@ -11,8 +11,9 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import ClassVar
 
+from publish.operations.lengths import JoinLengths
 from publish.operations.operation import Moment, Operation, Shown
-from publish.operations.parts import LEFT, TOLERANCE, TOP, Measure, Part, sheet
+from publish.operations.parts import LEFT, TOLERANCE, TOP, Measure, Part
 from publish.operations.table import Table
 from publish.surd import Length as Exact
 from publish.units import inches_text, maker_inches
@@ -49,51 +50,6 @@ def border_called(index: int, count: int) -> Said:
     elif count == 3 and index == 1:
         place = "middle"
     return said("border-name", place=Word(place), number=Count(index + 1))
-
-
-@dataclass(frozen=True)
-class Joined:
-    """Strips that are joined from cut lengths: `each` lengths of `piece` for each of `count`."""
-
-    piece: str
-    strip: str
-    letter: str
-    count: int
-    each: int
-
-
-@dataclass(frozen=True, kw_only=True)
-class JoinLengths(Operation):
-    """Join the cut lengths of a border's strips end to end."""
-
-    strips: tuple[Joined, ...]
-    seam: Exact
-    border: Value
-
-    message: ClassVar[str] = "join-lengths"
-
-    def carry_out(self, table: Table) -> None:
-        for one in self.strips:
-            part = table.take(one.piece, one.count * one.each)
-            long = part.height * one.each - 2 * self.seam * (one.each - 1)
-            table.sew("piecing", part.width * (one.count * (one.each - 1)))
-            table.put(sheet(one.strip, part.width, long), one.count)
-
-    def values(self, moment: Moment) -> Values:
-        joins, strips = [], []
-        for one in self.strips:
-            lengths, count = Count(one.each, "length"), Count(one.count, "strip")
-            strip = moment.after(one.strip)
-            size = Rectangle(strip.width.told, strip.height.told)
-            letter = Letter(one.letter)
-            joins.append(said("join-of", lengths=lengths, letter=letter, strips=count))
-            strips.append(said("strip-measures", letter=letter, strip=size))
-        return {
-            "border": self.border,
-            "seam": Length(self.seam),
-            "joins": Several(tuple(joins)),
-            "strips": Several(tuple(strips)),
-        }
 
 
 @dataclass(frozen=True, kw_only=True)

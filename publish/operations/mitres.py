@@ -13,11 +13,11 @@ from publish.operations.borders import (
     MEASURED,
     PINNED,
     PRESSED,
-    JoinLengths,
     MeasureTop,
     PressBorder,
     grown,
 )
+from publish.operations.lengths import JoinLengths
 from publish.operations.operation import Moment, Operation
 from publish.operations.table import Table
 from publish.surd import ROOT_2

@@ -7,6 +7,7 @@ large as the diagonals of its blocks.
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
@@ -134,11 +135,11 @@ class PinDiagonalRows(Operation):
     tools: ClassVar[tuple[str, ...]] = ("pins",)
 
     def carry_out(self, table: Table) -> None:
-        for key in self.rows:
-            row = table.take(key)
+        for key, count in Counter(self.rows).items():
+            row = table.take(key, count)
             ready = key.startswith("piece ") or row.is_(PRESSED)
             table.need(ready, "rows pressed", by=PressDiagonalRow, part=row)
-            table.put(row.having(PINNED))
+            table.put(row.having(PINNED), count)
 
     def values(self, moment: Moment) -> Values:
         return {"first": self.first, "last": self.last}

@@ -21,7 +21,7 @@ from publish.operations.joining import (
 )
 from publish.operations.layout import LayOut
 from publish.operations.operation import Where
-from publish.sew import on_point
+from publish.sew import lengths, on_point
 from publish.sew.bench import Bench
 from publish.sew.leaves import word
 from publish.sew.meeting import meets
@@ -39,6 +39,9 @@ def plan(bench: Bench) -> None:
     found = names.at(TOP)
     if not found:
         return
+    joining: Where = {"chapter": CHAPTER, "step": "join-sashing"}
+    strips = bench.pieces("sashing")
+    lengths.join(bench, joining, strips, said("sashing-strips"), lengths.as_cut)
     if bench.size.on_point:
         on_point.plan(bench, names)
         return

@@ -16,8 +16,6 @@ from publish.model.spare import left_long
 from publish.operations.borders import (
     QUARTERS,
     CutBorder,
-    Joined,
-    JoinLengths,
     MeasureTop,
     PinBorder,
     PressBorder,
@@ -26,7 +24,7 @@ from publish.operations.borders import (
 )
 from publish.operations.mitres import PinMitred, PressMitres, SewMitre, SewMitred
 from publish.operations.operation import Where
-from publish.sew import rounds
+from publish.sew import lengths, rounds
 from publish.sew.bench import Bench, heap
 from publish.sew.names import Names
 from publish.surd import Length
@@ -103,17 +101,10 @@ class _Border:
         return tuple(letter for letter in self.letters("sides", "ends") if letter not in long)
 
     def _join(self) -> None:
-        joined = tuple(
-            Joined(heap(p), _strip((p,)), p.letter, p.count, p.joined_from)
-            for ps in self.pieces.values()
-            for p in ps
-            if p.joined_from > 1
-        )
-        if joined:
-            where: Where = {"chapter": CHAPTER, "step": f"join-{self.at}"}
-            self.bench.add(
-                JoinLengths(**where, strips=joined, seam=self.bench.seam, border=self.name)
-            )
+        where: Where = {"chapter": CHAPTER, "step": f"join-{self.at}"}
+        pieces = (p for ps in self.pieces.values() for p in ps)
+        what = said("border-strips", border=self.name)
+        lengths.join(self.bench, where, pieces, what, lambda p: lengths.upright(p, _strip((p,))))
 
     def _butted(self, sides: str, way: str) -> None:
         bench, step = self.bench, f"{sides}-{self.at}"

@@ -108,8 +108,8 @@ def _cut(bench: Bench, piece: Piece) -> tuple[tuple[Part, int], ...]:
     if _lies_across(bench, piece):
         width, length = length, width
     if piece.joined_from > 1:
-        each = _each(bench, piece)
-        return ((sheet(heap(piece), width, measured(each)), piece.count * piece.joined_from),)
+        narrow, each = min(width, length, key=lambda side: side.exact), _each(bench, piece)
+        return ((sheet(heap(piece), narrow, measured(each)), piece.count * piece.joined_from),)
     # Shapes are known by the square or strip that they are cut from.
     return ((sheet(heap(piece), width, length), piece.count * piece.yields),)
 
@@ -132,8 +132,5 @@ def _lies_across(bench: Bench, piece: Piece) -> bool:
 
 def _each(bench: Bench, piece: Piece) -> Length:
     """Return how long each length of a joined strip is cut."""
-    for strip in bench.plan.fabrics[piece.fabric].strips:
-        for cut in strip.cuts:
-            if cut.letter == piece.letter:
-                return max(cut.across, cut.along)
-    return piece.length
+    cuts = (c for strip in bench.plan.fabrics[piece.fabric].strips for c in strip.held)
+    return next(max(c.across, c.along) for c in cuts if c.letter == piece.letter)

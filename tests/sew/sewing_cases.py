@@ -88,11 +88,22 @@ MADE: dict[str, Callable[[], w.Made]] = {
     "traced": lambda: w.made(w.THROW, folds=6, symmetry="turning"),
     "two methods, pale over dark": lambda: w.made(BOTH, motifs=TWO),
 }
+SASHED = "block_size: 12 in, sashing: {width: 2 in, fabric: mist}"
+"""Strips that are longer than the cloth is wide."""
 WRITTEN = {
     "one plain piece": ("a: {block: plain, block_size: 20 in}", small.PLAIN),
     "one plain piece, bordered": (
         "a: {block: plain, block_size: 20 in, borders: [{width: 3 in, fabric: fern}]}",
         small.PLAIN,
+    ),
+    "long sashing": (f"a: {{block: nine, columns: 4, rows: 5, {SASHED}}}", small.NINE),
+    "long sashing on point": (
+        f"a: {{block: nine, setting: on point, setting_fabric: oat, columns: 4, rows: 4, {SASHED}}}",
+        small.NINE,
+    ),
+    "long sashing along the cloth": (
+        f"a: {{block: nine, columns: 7, rows: 2, {SASHED.replace('mist', 'drift')}}}",
+        small.NINE,
     ),
 }
 """Sizes and blocks of small patterns, by name."""

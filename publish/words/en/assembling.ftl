@@ -6,6 +6,8 @@ chapter-assembling = Assembling the top
        *[no] Blocks
     } of one size fit without easing. Sew them right sides together.
 
+sashing-strips = long sashing strips
+
 lay-out = Lay out the { $lines ->
         [one] block
         [row] { $blocks } in one row

@@ -18,10 +18,18 @@ border-name = { $place ->
 border-opening = The { $border } is { $fabric }.
 round-opening = The { ORDINAL($round) } round, the { $border }, is { $fabric }.
 
-join-lengths = Join the cut lengths of the { $border } end to end, right sides together, with a
-    { $seam } seam: { $joins }. Press the seams open.
+border-strips = { $border } strips
+join-lengths = Join the cut lengths of the { $what } end to end, right sides together, with a
+    { $seam } seam: { $joins }. Press the seams open{ $trim ->
+        [yes] { " " }and trim each strip to its length
+       *[no] { "" }
+    }.
     .right = Laid out straight, { $strips }.
-join-of = { $lengths } of { $letter } for each of the { $strips }
+join-of = { $lengths } of { $letter } for { $strips ->
+    [one] the strip
+   *[other] each of the { $strips }
+}
+strip-cut = { $letter } measures { $strip }
 strip-measures = { $letter } measures at least { $strip }
 
 measure-top-down = { $opening } Measure the top from top to bottom at the middle and near both

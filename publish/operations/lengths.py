@@ -1,0 +1,101 @@
+"""Joining the lengths that long strips are cut in.
+
+In: heaps of lengths, a seam. Out: operations.
+Invariant: lengths are as high as they are long, whichever way the whole strip then lies.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from publish.operations.operation import Moment, Operation
+from publish.operations.parts import Measure, sheet
+from publish.operations.table import Table
+from publish.surd import Length as Exact
+from publish.units import inches_text
+from publish.words.values import (
+    Count,
+    Length,
+    Letter,
+    Rectangle,
+    Several,
+    Value,
+    Values,
+    Word,
+    said,
+)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Joined:
+    """Strips that are joined from cut lengths: `each` lengths of `piece` for each of `count`."""
+
+    piece: str
+    strip: str
+    """The heap that they lie on then."""
+    letter: str
+    count: int
+    each: int
+    long: Measure
+    """What a strip must have at least."""
+    trimmed: bool = False
+    """Whether it is cut to that, where the lengths come to more."""
+    across: bool = False
+    """Whether a strip then lies with its length across."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class JoinLengths(Operation):
+    """Join the cut lengths of strips end to end."""
+
+    strips: tuple[Joined, ...]
+    seam: Exact
+    what: Value
+    """What the strips are called together."""
+
+    message: ClassVar[str] = "join-lengths"
+    tools: ClassVar[tuple[str, ...]] = ("iron",)
+
+    def carry_out(self, table: Table) -> None:
+        for one in self.strips:
+            part = table.take(one.piece, one.count * one.each)
+            long = part.height * one.each - 2 * self.seam * (one.each - 1)
+            table.need(
+                not part.known or long.exact >= one.long.exact,
+                f"lengths that come to {inches_text(one.long.exact)}",
+                part=part,
+                expected=inches_text(one.long.exact),
+                received=inches_text(long.exact),
+            )
+            table.sew("piecing", part.width * (one.count * (one.each - 1)))
+            long = one.long if one.trimmed else long
+            sides = (long, part.width) if one.across else (part.width, long)
+            table.put(sheet(one.strip, *sides), one.count)
+
+    def _longer(self, moment: Moment) -> bool:
+        """Return whether some lengths come to more than the strip that is cut from them."""
+        lost = ((one, 2 * self.seam * (one.each - 1)) for one in self.strips if one.trimmed)
+        return any(
+            moment.before(one.piece).height.exact * one.each - seams > one.long.exact
+            for one, seams in lost
+        )
+
+    def values(self, moment: Moment) -> Values:
+        joins, strips = [], []
+        for one in self.strips:
+            lengths, count = Count(one.each, "length"), Count(one.count, "strip")
+            strip = moment.after(one.strip)
+            sides = strip.width.told, strip.height.told
+            size = Rectangle(*(reversed(sides) if one.across else sides))
+            letter = Letter(one.letter)
+            joins.append(said("join-of", lengths=lengths, letter=letter, strips=count))
+            measures = "strip-cut" if one.trimmed else "strip-measures"
+            strips.append(said(measures, letter=letter, strip=size))
+        return {
+            "what": self.what,
+            "seam": Length(self.seam),
+            "trim": Word("yes" if self._longer(moment) else "no"),
+            "joins": Several(tuple(joins)),
+            "strips": Several(tuple(strips)),
+        }
