@@ -128,8 +128,10 @@ class PinDiagonalRows(Operation):
     """Lay the rows right sides together in order and pin every crossing."""
 
     rows: tuple[str, ...]
-    first: Value
-    last: Value
+    order: tuple[Value, ...]
+    """The rows by their names, and single strips by their letters."""
+    strips: bool
+    """Whether some are single strips, which have no seam to match."""
 
     message: ClassVar[str] = "pin-diagonal-rows"
     tools: ClassVar[tuple[str, ...]] = ("pins",)
@@ -142,7 +144,12 @@ class PinDiagonalRows(Operation):
             table.put(row.having(PINNED), count)
 
     def values(self, moment: Moment) -> Values:
-        return {"first": self.first, "last": self.last}
+        return {
+            "first": self.order[0],
+            "last": self.order[-1],
+            "order": Several(self.order),
+            "strips": Word("yes" if self.strips else "no"),
+        }
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -7,6 +7,7 @@ own names where these are few and differ, and are numbered otherwise.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import cached_property
 
 from publish.model.draft import Patch, Unit
@@ -179,6 +180,10 @@ class Names(Heaps):
     def in_short(self, unit: Unit) -> Value:
         """Return the parts of a row one by one: letters of pieces, names of blocks."""
         return Several(tuple(self._short(p) for p in unit.parts))
+
+    def in_order(self, rows: Sequence[Unit]) -> tuple[Value, ...]:
+        """Return rows one by one: letters of those that are one piece, names of the others."""
+        return tuple(self.called(row) if row.parts else self._short(row) for row in rows)
 
     def _short(self, part: Unit) -> Value:
         piece = self.piece(part)

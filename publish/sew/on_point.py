@@ -114,8 +114,9 @@ def _join(bench: Bench, names: Names, centre: Unit, corners: list[Unit]) -> None
     keys = tuple(names.key(row) for row in rows)
     size = bench.size
     if len(rows) > 1:
-        first, last = names.called(rows[0]), names.called(rows[-1])
-        bench.add(PinDiagonalRows(**where, rows=keys, first=first, last=last))
+        order = names.in_order(rows)
+        strips = any(row.patch is not None for row in rows)
+        bench.add(PinDiagonalRows(**where, rows=keys, order=order, strips=strips))
     bench.add(
         JoinDiagonalRows(
             **where,

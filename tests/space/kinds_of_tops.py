@@ -52,6 +52,25 @@ def sashed(rng):
     return whole({"star": block}, {"throw": size}, GRID_QUILTING)
 
 
+def large(rng):
+    """Tops larger than the cloth is wide, whose strips are joined or lie along it."""
+    block, side = plain(rng)
+    mist = {"width": rng.choice(("1 1/2 in", "2 in", "3 in")), "fabric": "mist"}
+    size = {"block": "star", "block_size": side, "sashing": mist}
+    size |= {"columns": rng.randint(3, 6), "rows": rng.randint(4, 7)}
+    if rng.random() < 0.4:
+        mist["outer"] = "yes"
+    if rng.random() < 0.4:
+        size |= {"setting": "on point", "setting_fabric": "oat"}
+        size |= {"columns": rng.randint(2, 4), "rows": rng.randint(3, 5)}
+    if rng.random() < 0.5:
+        size["borders"] = borders(rng, 2)
+    made = whole({"star": block}, {"bed": size}, GRID_QUILTING)
+    if rng.random() < 0.3:
+        made["fabrics"]["mist"]["directional"] = "yes"
+    return made
+
+
 def on_point(rng):
     """Blocks on point, with blocks between them, with and without sashing and border."""
     block, side = plain(rng)

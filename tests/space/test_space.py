@@ -12,6 +12,7 @@ from space.flawless import wrong
 
 HOLDS = (
     "grid",
+    "large",
     "runner",
     "bordered",
     "sashed",

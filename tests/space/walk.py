@@ -13,8 +13,8 @@ from space import kinds_of_publishing as publishing
 from space import kinds_of_tops as tops
 from space import kinds_with_motifs as motifs
 
-SEEDS = range(319)
-"""As many as are walked: eleven of each of 29 kinds."""
+SEEDS = range(330)
+"""As many as are walked: eleven of each of 30 kinds."""
 
 
 def kind_of(seed):
@@ -51,6 +51,7 @@ KINDS = {
         *(publishing.precut, publishing.named, publishing.papered, tops.quick),
         *(publishing.coloured, tops.metric, publishing.worded, publishing.several),
         *(tops.off_the_eighth, publishing.finished, tops.drawn, tops.library),
+        tops.large,
     )
 }
 """Every kind by its name; the order says which seed is of which kind."""

@@ -97,8 +97,12 @@ turn-layout = { $rows ->
     .caution = Handle the triangles by their long side; their short sides are on the bias and stretch.
 sew-diagonal-row = { "\u000A\u000A" }**{ CAPITAL($row) }**: { $parts }.
 press-diagonal-row = { "\u000A\u000A" }Press the seams { $way }.
-pin-diagonal-rows = Put the rows right sides together in order, { $first } to { $last }. Pin at every
-    crossing, where the allowances lie opposite ways and lock.
+pin-diagonal-rows = Put the rows right sides together in order, { $strips ->
+    [yes] strips between them: { $order }. On each strip mark where the seams of the row before it
+        end, pin, and pin the next row so that it carries on in line.
+   *[no] { $first } to { $last }. Pin at every crossing, where the allowances lie opposite ways and
+        lock.
+}
 join-diagonal-rows = Sew the rows together.
 sew-corners = Add the last { $corners }: fold each in half to find the middle of its long side, pin it
     to the middle of the row, and sew.
