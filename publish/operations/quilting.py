@@ -48,9 +48,11 @@ class BeginQuilting(Operation):
 
 @dataclass(frozen=True, kw_only=True)
 class AnchorQuilt(Operation):
-    """Quilt a line each way through the middle of a large quilt first."""
+    """Quilt along seams about the middle of a large quilt first."""
 
     quilt: str
+    seams: str
+    """Which: one `each way`, `one` alone, or those `round` the middle."""
 
     message: ClassVar[str] = "anchor-quilt"
 
@@ -58,6 +60,9 @@ class AnchorQuilt(Operation):
         quilt = _basted(table, self.quilt)
         table.need(quilt.is_(BEGUN), "foot and stitch tried", by=BeginQuilting, part=quilt)
         table.put(quilt.having("anchored"))
+
+    def values(self, moment: Moment) -> Values:
+        return {"seams": Word(self.seams)}
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -76,7 +81,8 @@ class QuiltArea(Operation):
     """Whether the top has motifs: without them the ground is the patchwork."""
     after: tuple[str, ...]
     """What is quilted before: work goes from the centre out."""
-    large: bool = False
+    anchored: bool = False
+    """Whether the quilt is large enough to be anchored first, and has seams for it."""
 
     message: ClassVar[str] = "quilt-area"
 
@@ -99,8 +105,8 @@ class QuiltArea(Operation):
     def carry_out(self, table: Table) -> None:
         quilt = _basted(table, self.quilt)
         table.need(quilt.is_(BEGUN), "foot and stitch tried", by=BeginQuilting, part=quilt)
-        anchored = quilt.is_("anchored") or not self.large
-        table.need(anchored, "a line each way through the middle", by=AnchorQuilt, part=quilt)
+        anchored = quilt.is_("anchored") or not self.anchored
+        table.need(anchored, "seams about the middle quilted", by=AnchorQuilt, part=quilt)
         for area in self.after:
             table.need(quilt.is_(quilted(area)), quilted(area), by=QuiltArea, part=quilt)
         table.sew("quilting", self.length)

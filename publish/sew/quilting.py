@@ -11,6 +11,7 @@ from fractions import Fraction
 from publish.model.cutplan import BackingPlan
 from publish.model.draft import QuiltingLines
 from publish.model.pattern import QuiltingSpec
+from publish.model.size import Size
 from publish.model.trade import BACKING_SEAM
 from publish.operations.layering import BasteQuilt, LayerQuilt, PressTop, RemovePaper, SewBacking
 from publish.operations.operation import Where
@@ -27,7 +28,7 @@ BASTING_ROWS = Fraction(4)
 STITCH = 3 / INCH_IN_MM
 """Inches: one machine stitch when quilting (3 mm): quiltadvice.com, What is matchstick quilting."""
 LARGE = 36
-"""Inches: a quilt larger either way is anchored through its middle first: common practice."""
+"""Inches: a quilt larger either way is anchored along seams first: common practice, no source."""
 
 
 def plan(bench: Bench) -> None:
@@ -94,10 +95,10 @@ def _layer(bench: Bench, backing: str) -> None:
 
 def _quilt(bench: Bench) -> None:
     begin: Where = {"chapter": CHAPTER, "step": "begin"}
-    large = max(bench.size.width, bench.size.height) > LARGE
+    seams = _anchoring(bench.size)
     bench.add(BeginQuilting(**begin, quilt=QUILT, stitch=STITCH))
-    if large:
-        bench.add(AnchorQuilt(**begin, quilt=QUILT))
+    if seams:
+        bench.add(AnchorQuilt(**begin, quilt=QUILT, seams=seams))
     areas: list[str] = []
     for spec, lines in quilted(bench):
         way = _lines(spec)
@@ -114,13 +115,25 @@ def _quilt(bench: Bench) -> None:
                 spacing=spec.spacing,
                 length=Fraction(lines.length).limit_denominator(8),
                 motifs=bool(bench.draft.placements),
-                large=large,
+                anchored=bool(seams),
                 after=tuple(areas),
             )
         )
         areas.append(f"{spec.area} {spec.style} {way}".strip())
     last: Where = {"chapter": CHAPTER, "step": "unpin"}
     bench.add(RemoveBasting(**last, quilt=QUILT, areas=tuple(areas)))
+
+
+def _anchoring(size: Size) -> str:
+    """Return along which seams a large quilt is anchored; none where no seam is near its middle."""
+    if max(size.width, size.height) <= LARGE:
+        return ""
+    ways = (size.rows > 1) + (size.columns > 1)
+    if ways and size.on_point:
+        ways = 2  # its seams run on both diagonals
+    if ways:
+        return "each way" if ways == 2 else "one"
+    return "round" if size.layers else ""
 
 
 def quilted(bench: Bench) -> list[tuple[QuiltingSpec, QuiltingLines]]:

@@ -57,7 +57,7 @@ def large(rng):
     block, side = plain(rng)
     mist = {"width": rng.choice(("1 1/2 in", "2 in", "3 in")), "fabric": "mist"}
     size = {"block": "star", "block_size": side, "sashing": mist}
-    size |= {"columns": rng.randint(3, 6), "rows": rng.randint(4, 7)}
+    size |= {"columns": rng.randint(3, 5), "rows": rng.randint(4, 6)}
     if rng.random() < 0.4:
         mist["outer"] = "yes"
     if rng.random() < 0.4:

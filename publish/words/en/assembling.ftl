@@ -94,7 +94,11 @@ turn-layout = { $rows ->
         [one] Block and triangles are level along both long edges.
        *[other] Blocks and triangles are level along the edges where the next row is sewn on.
     }
-    .caution = Handle the triangles by their long side; their short sides are on the bias and stretch.
+    .caution = { $sides ->
+        [some] The short sides of a side triangle and the long side of a corner triangle are on the
+            bias and stretch: handle them
+       *[none] The long side of each triangle is on the bias and stretches: handle it
+    } gently, and press without moving the iron sideways.
 sew-diagonal-row = { "\u000A\u000A" }**{ CAPITAL($row) }**: { $parts }.
 press-diagonal-row = { "\u000A\u000A" }Press the seams { $way }.
 pin-diagonal-rows = Put the rows right sides together in order, { $strips ->

@@ -72,7 +72,11 @@ begin-quilting = Fit a walking foot, a new needle of size 90/14 and a stitch abo
 anchor-quilt = { $part ->
     [some] On the { $sizes }, quilt
    *[all] Quilt
-} a line each way through the middle first, along a seam where there is one.
+} in the ditch of { $seams ->
+    [round] the seams round the middle first: it holds
+    [one] the seam nearest the middle first: it holds
+   *[other] one seam each way first, those nearest the middle: they hold
+} the layers together.
 
 -area = { $area ->
     [motif] the motif
