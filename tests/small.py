@@ -23,7 +23,7 @@ fabrics:
   amber: {name: Amber cloth, colour: "#c98a2b"}
   drift: {name: Drift print, colour: "#8fa9a0", directional: yes}
 """
-"""Six fabrics, one that may not be turned, the studio: what a pattern must have before its own lines."""
+"""Six fabrics, one that may not be turned, the studio: what stands before a pattern's own lines."""
 
 NINE = "  nine: {traditional: nine patch, fabrics: {dark: fern, light: oat}}\n"
 STAR = (

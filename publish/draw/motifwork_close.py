@@ -28,9 +28,8 @@ from publish.draw.style import (
     edge_of,
     mix,
 )
+from publish.model.trade import STITCH_APART
 
-INTERVAL = Fraction(1, 8)
-"""Inches between stitches at most (Martha Stewart, How to applique by hand)."""
 ENLARGED = 2.1
 """How many times the close-ups are larger than the work."""
 USUAL = Fraction(1, 8)
@@ -58,7 +57,7 @@ class Close:
     @property
     def step(self) -> float:
         """Return the distance between stitches as drawn, in points."""
-        return float(INTERVAL) * 72 * ENLARGED
+        return float(STITCH_APART) * 72 * ENLARGED
 
     def on(self, frame: Canvas) -> Close:
         """Return the same close-up on another frame of the page."""

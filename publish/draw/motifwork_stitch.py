@@ -18,7 +18,6 @@ from publish.draw.context import CannotDrawError, Context
 from publish.draw.letters import set_inches
 from publish.draw.marks import bend, disc
 from publish.draw.motifwork_close import (
-    INTERVAL,
     STITCHING,
     USUAL,
     Close,
@@ -29,6 +28,7 @@ from publish.draw.motifwork_close import (
 from publish.draw.motifwork_inward import corner, hole
 from publish.draw.style import INK, LABEL, SMALL, STEP_WIDTH, Stroke, readable_on
 from publish.model.figure import Figure
+from publish.model.trade import STITCH_APART
 from publish.model.words import FigureSpec
 
 
@@ -75,13 +75,13 @@ def _edge(close: Close) -> str:
     _width(close, 15.0, finish(15), set_inches(close.under))
     name(page, (36, finish(36) - turn), 10, "raw edge")
     name(page, (48, finish(48)), foot + 10, "finished line")
-    apart = f"stitches {set_inches(INTERVAL)} apart"
+    apart = f"stitches about {set_inches(STITCH_APART)} apart"
     name(page, ((held[1][0] + held[2][0]) / 2, finish(held[2][0])), foot + 10, apart)
     return (
         f"Needle-turn close up. On the left the motif's raw edge still lies "
         f"{set_inches(close.under)} outside the finished line; in the middle "
         f"the needle sweeps this turn-under beneath; on the right the folded edge is sewn with "
-        f"small stitches {set_inches(INTERVAL)} apart."
+        f"small stitches about {set_inches(STITCH_APART)} apart."
     )
 
 

@@ -26,6 +26,8 @@ from publish.units import inches_text
 
 SIDE = 1.2
 LEFT, TOP = 0.3, 0.3
+OUTSIDE = 2.2
+"""Points from the drawn line at which the stitching beside it shows."""
 CORNERS = ((0, 0), (1, 0), (1, 1), (0, 1))
 
 
@@ -43,8 +45,8 @@ def corners(canvas: Canvas, job: Job, stage: str) -> str:
     seam = inches_text(job.context.pattern.sewing.seam)
     does = {
         "mark": "with a diagonal line drawn across each",
-        "sew": "sewn on the diagonal line drawn across each",
-        "cut": f"sewn on the line, the corner cut away {seam} outside it",
+        "sew": "sewn just outside the diagonal line drawn across each, toward the corner",
+        "cut": f"sewn just outside the line, the corner cut away {seam} outside it",
     }
     return (
         f"{job.name(base)}, {plain_size(job.pieces[base].width, job.pieces[base].length)}, "
@@ -92,7 +94,7 @@ def _on_corners(canvas: Canvas, job: Job, base: int, stage: str) -> None:
         if piece is None:
             continue
         at = _one_corner(frame, job, (wide, high), corner, piece, stage)
-        words = {"mark": "drawn line", "sew": "sew on the line", "cut": "cut away"}[stage]
+        words = {"mark": "drawn line", "sew": "sew just outside the line", "cut": "cut away"}[stage]
         note = note or [(at, f"{piece.letter}: {words}")]
     dimension(frame, (0, 0), (wide, 0), set_inches(job.unit.width + 2 * seam), 11)
     middle = (wide * 0.75, high * 0.25) if crowded and len(held) > 2 else (wide / 2, high / 2)
@@ -121,7 +123,8 @@ def _one_corner(frame: Canvas, job: Job, sides: tuple[float, float], corner: int
     else:
         frame.line(start, end, DRAWN)
     if stage != "mark":
-        stitched(frame, start, end, whole, 0.0)
+        toward = 1 if dx == dy else -1
+        stitched(frame, start, end, whole, toward * frame.inches(OUTSIDE))
     return ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
 
 

@@ -27,3 +27,9 @@ still be cut. Common practice, no source."""
 CUT_AWAY = Fraction(1, 4)
 """Inches inside the stitches at which the ground behind a motif is cut away: common practice,
 no source."""
+
+STITCH_APART = Fraction(1, 16)
+"""Inches between appliqué stitches by hand: common practice, no source."""
+
+STITCH_INTERVAL = Fraction(1, 8)
+"""The most inches between them: Martha Stewart, How to applique by hand."""

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from publish.model.trade import STITCH_APART, STITCH_INTERVAL
 from publish.operations.applique import (
     PLACES,
     BeginAtCentre,
@@ -38,10 +39,6 @@ THREAD_LENGTH = Fraction(18)
 """Inches of hand-sewing thread to cut: common practice, no source."""
 TURN_AHEAD = Fraction(1, 2)
 """Inches ahead of the needle that an edge is turned: common practice, no source."""
-STITCH_APART = Fraction(1, 16)
-"""Inches between appliqué stitches by hand: common practice, no source."""
-STITCH_INTERVAL = Fraction(1, 8)
-"""The most inches between them: Martha Stewart, How to applique by hand."""
 
 
 def plan(bench: Bench) -> None:

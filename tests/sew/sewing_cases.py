@@ -90,6 +90,7 @@ MADE: dict[str, Callable[[], w.Made]] = {
 }
 SASHED = "block_size: 12 in, sashing: {width: 2 in, fabric: mist}"
 """Strips that are longer than the cloth is wide."""
+POINTED = "setting: on point, setting_fabric: oat"
 WRITTEN = {
     "one plain piece": ("a: {block: plain, block_size: 20 in}", small.PLAIN),
     "one plain piece, bordered": (
@@ -98,7 +99,7 @@ WRITTEN = {
     ),
     "long sashing": (f"a: {{block: nine, columns: 4, rows: 5, {SASHED}}}", small.NINE),
     "long sashing on point": (
-        f"a: {{block: nine, setting: on point, setting_fabric: oat, columns: 4, rows: 4, {SASHED}}}",
+        f"a: {{block: nine, columns: 4, rows: 4, {POINTED}, {SASHED}}}",
         small.NINE,
     ),
     "long sashing along the cloth": (

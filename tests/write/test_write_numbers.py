@@ -12,8 +12,9 @@ from shapely.geometry.base import BaseGeometry
 from write_cases import CASES, made_for, manual, strings, tables
 from write_made import Made
 
+from publish.model import trade
 from publish.operations.rehearsal import lengths_told
-from publish.sew import applique, fusing, placing, quilting, sew
+from publish.sew import fusing, placing, quilting, sew
 from publish.sew.pillow import BASTING_STITCH
 from publish.units import INCH_IN_MM, YARD, parse_number, round_near, round_up
 from publish.write import practice
@@ -236,7 +237,7 @@ def test_published_figures_are_quoted_as_published() -> None:
     raw edge. melgeecrafts.com: 2.5 mm is about 10 stitches to the inch. quiltadvice.com:
     3.0 mm when quilting. easysewingtechniques blog: basting 4 to 5 mm. Quiltmaker magazine:
     web cut 3/16 in outside the line."""
-    assert Fraction(1, 8) == applique.STITCH_INTERVAL
+    assert Fraction(1, 8) == trade.STITCH_INTERVAL
     assert Fraction(1, 2) == placing.BASTE_FROM_EDGE
     assert round(1 / float(practice.PIECING_STITCH.value), 2) == 10.16
     assert quilting.STITCH * INCH_IN_MM == 3
