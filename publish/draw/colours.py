@@ -15,7 +15,7 @@ from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import wrap
 from publish.draw.pictured import COMPUTED, Box, way_name, with_pictures
-from publish.draw.style import HEAD, INK, LABEL, SMALL, SOFT, Stroke, edge_of
+from publish.draw.style import HEAD, INK, LABEL, SMALL, Stroke, edge_of
 from publish.draw.swatches import uses
 from publish.draw.top import paint_top
 from publish.draw.words import listed, plain_size
@@ -66,11 +66,8 @@ def _name(canvas: Canvas, fabric: Fabric, y: float) -> None:
     room = (HEADS - 0.15) * POINTS_PER_INCH
     lines = wrap(fabric.name, LABEL, room, "semibold")
     for i, line in enumerate(lines):
-        shift = 9.0 * (i - len(lines) / 2)
+        shift = 9.0 * (i - (len(lines) - 1) / 2)
         canvas.text((HEADS - 0.1, y), line, LABEL, "semibold", "end", "middle", shift=(0, shift))
-    words = f"lightness {lightness(fabric.colour):.0f}"
-    canvas.text((HEADS - 0.1, y), words, SMALL, anchor="end", level="middle", fill=SOFT,
-                shift=(0, 9.0 * len(lines) / 2))  # fmt: skip
 
 
 def _pair(canvas: Canvas, under: Fabric, over: Fabric, at: tuple[float, float],

@@ -51,8 +51,14 @@ def _sides(piece: Piece) -> tuple[Fraction, Fraction]:
     return max(piece.width, piece.length), min(piece.width, piece.length)
 
 
+def hemmed(cut: Fraction, seam: Fraction) -> Fraction:
+    """Return how long a strip is once each end is folded twice by a seam's width."""
+    return cut - 4 * seam
+
+
 def _make(bench: Workbench, piece: Piece, depth: Fraction) -> str:
-    long, deep = _sides(piece)
+    cut, deep = _sides(piece)
+    long = hemmed(cut, bench.seam)
     wide, high = 1.9, 0.72
     canvas = bench.canvas
     left, top = 0.4, 0.26
@@ -72,7 +78,7 @@ def _make(bench: Workbench, piece: Piece, depth: Fraction) -> str:
     low = top + high + 0.44
     _tube(bench, (left, low, wide), depth)
     return (
-        f"The sleeve strip, {plain_size(long, deep)}, hemmed at both short ends and folded in half "
+        f"The sleeve strip, hemmed at both short ends to {plain_size(long, deep)}, folded in half "
         "along its length, wrong sides together. The long edges are sewn with a "
         f"{inches_text(bench.seam)} seam, and the tube pressed {inches_text(depth)} deep with its "
         "open seam along the middle."
@@ -107,14 +113,13 @@ def _attach(bench: Workbench, piece: Piece, depth: Fraction) -> str:
                        (width - edge, -edge, 2 * edge, show + edge),
                        (-edge, -edge, width + 2 * edge, 2 * edge)):  # fmt: skip
         frame.rect(x, y, w, h, bench.edging, rim)
-    # a hem folded twice by the seam's width at each end
-    length = float(_sides(piece)[0] - 4 * seam)
+    length = float(hemmed(_sides(piece)[0], seam))
     left, top, deep = (width - length) / 2, edge * 1.6, float(depth)
     fabric(frame, sheet(left, top, length, deep), bench.strip)
     _sewn(frame, bench, (left, top, length, deep))
     rod = mix(SOFT, PAPER, 0.25)
     y = top + deep / 2
-    for start, end in ((-frame.inches(3.5), left), (left + length, width + frame.inches(9))):
+    for start, end in ((left * 0.4, left), (left + length, width - left * 0.4)):
         frame.line((start, y), (end, y), Stroke(rod, 3.4, (), "round"))
     frame.line((left, y), (left + length, y), Stroke(readable_on(bench.strip), 0.5, (2.0, 2.0)))
     dimension(frame, (width + edge, top), (width + edge, top + deep), set_inches(depth), 14)

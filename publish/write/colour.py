@@ -24,9 +24,9 @@ def section(book: Book) -> Section:
         blocks.append(Bullets(hints))
     if len(book.fabrics) > 2:
         caption = (
-            "Every fabric beside and on every other, the lightest first; the number is the step in "
-            "lightness, and a small step carries an exclamation mark. A disc shows a pale fabric "
-            "with some of the cloth beneath showing through: an estimate."
+            "Every fabric beside and on every other, the lightest first. The number is how far "
+            "apart the two look in grey; a small one carries an exclamation mark. A disc shows a "
+            "pale fabric with some of the cloth beneath showing through: an estimate."
         )
         blocks.append(FigureBlock(figure("pairs", None, caption)))
     blocks += _colourways(book)
