@@ -29,7 +29,7 @@ class TrimFront(Operation):
     quilt: str
     drafted: tuple[Exact, Exact]
     centred: str
-    """What lies in the middle: the `motif`, or all of it."""
+    """What lies in the middle where the top was left large: the `motif`, or all of it."""
     block: str
     """Which the figure shows; empty for no figure."""
 
@@ -51,11 +51,16 @@ class TrimFront(Operation):
         front = moment.after(self.quilt)
         return {
             "front": Rectangle(front.width.told, front.height.told),
-            "centred": Word(self.centred),
+            "centred": Word(self.centred if self._large(moment) else "none"),
         }
 
+    def _large(self, moment: Moment) -> bool:
+        """Return whether the top was left larger than the front."""
+        top = moment.before(self.quilt)
+        return (top.width.exact, top.height.exact) != self.drafted
+
     def figure(self, moment: Moment) -> Shown | None:
-        if not self.block:
+        if not self.block or not self._large(moment):
             return None
         return Shown("trim", (("block", self.block),), name="front")
 

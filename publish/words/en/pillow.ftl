@@ -3,9 +3,11 @@
 chapter-pillow = Making up the pillow
     .lead = Finish the cover.
 
-trim-front = Trim all layers of the front to { $front }, with { $centred ->
-    [motif] the centre of the motif in the middle
-   *[all] the same width of fabric left on every side
+trim-front = { $centred ->
+    [none] Trim batting and lining level with the top, { $front } or a little less where the quilting
+        has drawn it in
+    [motif] Trim all layers of the front to { $front }, with the centre of the motif in the middle
+   *[all] Trim all layers of the front to { $front }, with the same width of fabric left on every side
 }.
     .right = All layers end in one clean edge.
     .caption = Trimming the quilted front.
