@@ -17,6 +17,7 @@ from publish.draw.cloth import fabric, sheet
 from publish.draw.context import Context
 from publish.draw.letters import set_inches
 from publish.draw.marks import arrow, dimension, leader
+from publish.draw.piecing import paint_raw
 from publish.draw.style import (
     ARROW,
     CREASE,
@@ -28,7 +29,7 @@ from publish.draw.style import (
     mix,
     readable_on,
 )
-from publish.draw.top import paint_motifs, paint_patches
+from publish.draw.top import paint_motifs
 from publish.draw.words import counted, plain_size
 from publish.draw.workbench import Workbench
 from publish.model.cutplan import PillowPlan
@@ -60,12 +61,8 @@ class Pillow:
         """Draw the trimmed front, right side up, its raw corner at the frame's origin."""
         draft = self.context.drafts[self.bench.size.key]
         seam = float(self.spec.seam)
-        wide, high = (float(v) for v in self.front)
-        colour = self.context.colour(draft.patches[0].fabric)
-        fabric(frame, sheet(0, 0, wide, high), colour)
         inner = frame.frame(seam, seam)
-        if len(draft.patches) > 1:
-            paint_patches(inner, self.context, draft.patches)
+        paint_raw(inner, self.context, draft, draft.assembly, (self.spec.seam,) * 4)
         paint_motifs(inner, self.context, draft, draft.placements)
 
 
