@@ -178,7 +178,7 @@ class Names(Heaps):
         )
 
     def in_short(self, unit: Unit) -> Value:
-        """Return the parts of a row one by one: letters of pieces, names of blocks."""
+        """Return the parts of a row one by one: letters of pieces, names of blocks that are made."""
         return Several(tuple(self._short(p) for p in unit.parts))
 
     def in_order(self, rows: Sequence[Unit]) -> tuple[Value, ...]:
@@ -187,7 +187,7 @@ class Names(Heaps):
 
     def _short(self, part: Unit) -> Value:
         piece = self.piece(part)
-        if piece is not None and not self.is_block(part):
+        if piece is not None and not (self.is_block(part) and self.carries(part)):
             return Letter(piece.letter)
         return self.name_of_block(part.patches[0].block or "")
 
