@@ -206,7 +206,7 @@ class SewParts(Join):
     def _taken(self, table: Table) -> list[Part]:
         found = {}
         for key, count in self.heaps.items():
-            part = table.take(key, count)
+            part = table.take(key, count, having=PINNED if self.pinned else "")
             rawly = key.startswith("piece ")
             table.need(rawly or part.is_(PRESSED), "its seams pressed", by=PressSeams, part=part)
             if self.pinned:

@@ -94,13 +94,13 @@ class Table:
         """Return a part without taking it; a stand-in where there is none."""
         return next((part for part, _ in self.there(key)), None) or self._lacking(key, 1, 0)
 
-    def take(self, key: str, count: int = 1, by: Maker | None = None) -> Part:
-        """Take parts that are alike, and return one of them.
+    def take(self, key: str, count: int = 1, by: Maker | None = None, having: str = "") -> Part:
+        """Take parts that are alike, those first that have a state, and return one of them.
 
         Where there are too few, that is noted with who should have made them (`by`), and
         what was last seen of them stands in.
         """
-        heaps = sorted(self.there(key), key=lambda heap: -heap[1])
+        heaps = sorted(self.there(key), key=lambda heap: (not heap[0].is_(having), -heap[1]))
         found = next((part for part, n in heaps if n >= count), None)
         if found is None:
             have = sum(n for _, n in heaps)

@@ -32,7 +32,12 @@ def check(case: Case) -> Iterator[Note]:
             if unit.join not in _TURNED or not unit.nests:
                 continue
             for one, other in zip(unit.parts, unit.parts[1:], strict=False):
-                if _meet(unit, one, other) and one.press == other.press:
+                if (
+                    one.nests
+                    and other.nests
+                    and _meet(unit, one, other)
+                    and one.press == other.press
+                ):
                     yield warning(
                         "P829", case.size_place(key),
                         f"{one.name} and {other.name} of the {key} are pressed the same way",

@@ -184,7 +184,7 @@ def join(bench: Bench, names: Names, group: Group, where: Where) -> None:
     down = unit.join == "down"
     parts = tuple(Taken(names.key(p), names.quarters(p)) for p in unit.parts)
     results = tuple(Result(names.key(u)) for u in group.units)
-    crossing = down and meets(unit)
+    crossing = meets(unit)
     rows = any(p.number and p.parts for p in unit.parts)
     through = down and rows and any(p.patch is not None for p in unit.parts[1:-1])
     strips = {
@@ -193,7 +193,7 @@ def join(bench: Bench, names: Names, group: Group, where: Where) -> None:
         if p.patch is not None
     }
     if crossing:
-        bench.add(PinSeams(**where, parts=parts, results=results, rows=rows))
+        bench.add(PinSeams(**where, parts=parts, results=results, rows=down and rows))
     elif through:
         bench.add(MarkStrips(**where, strips=tuple(strips.items())))
     assert unit.sewn is not None
