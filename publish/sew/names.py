@@ -144,6 +144,8 @@ class Names(Heaps):
         many = Count(count)
         if part.patch is not None and not (blocks and part.patch.role == "ground"):
             return self.leaf(part, count)
+        if blocks and self._numbered(part):
+            return said("some-marked", count=many, name=self._variants[part.kind])
         if blocks and self.is_block(part):
             name = self.name_of_block(part.patches[0].block or "")
             mark = self._mark(part.patches[0])
@@ -178,7 +180,7 @@ class Names(Heaps):
         )
 
     def in_short(self, unit: Unit) -> Value:
-        """Return the parts of a row one by one: letters of pieces, names of blocks that are made."""
+        """Return the parts of a row one by one: letters of pieces, names of made blocks."""
         return Several(tuple(self._short(p) for p in unit.parts))
 
     def in_order(self, rows: Sequence[Unit]) -> tuple[Value, ...]:
@@ -189,7 +191,13 @@ class Names(Heaps):
         piece = self.piece(part)
         if piece is not None and not (self.is_block(part) and self.carries(part)):
             return Letter(piece.letter)
+        if self._numbered(part):
+            return self._variants[part.kind]
         return self.name_of_block(part.patches[0].block or "")
+
+    def _numbered(self, part: Unit) -> bool:
+        """Return whether a part is a block that is made in several ways, each with a number."""
+        return part.kind in self._variants and self.is_block(part) and not self.carries(part)
 
     def _some(self, part: Unit, count: int, unit: Unit) -> Said:
         """Return a part with its count; `two rows` for numbered ones that are sewn from parts."""

@@ -88,6 +88,12 @@ def cut_is_used(case):
                 yield f"{key}: {letter}: {cut} are cut and {used[letter]} are sewn"
 
 
+def block_of(made, wanted):
+    """Return the block that `star-2` is: one that is made in several ways has a number each."""
+    name, _, number = made.rpartition("-")
+    return name if name in wanted and number.isdigit() else made
+
+
 def blocks_are_made(case):
     """The blocks made are the blocks of the top."""
     for key, size in case.sizes.items():
@@ -97,7 +103,7 @@ def blocks_are_made(case):
         made = Counter()
         for step in steps_of(case, key):
             if step.order and not step.makes.isdigit() and " " not in step.makes:
-                made[step.makes] += step.count
+                made[block_of(step.makes, wanted)] += step.count
         if made and len(made) == 1 and len(wanted) == 1:
             made, wanted = Counter(made.values()), Counter(wanted.values())
         for name in made:

@@ -74,7 +74,7 @@ def _read(step):
     several = re.search(r"\bMake (\w+)\.", text)
     for match in (cut, have, several):
         if match and number(match[1]) is not None:
-            sewn.count = number(match[1])
+            sewn.count = number(match[1]) - _spare(step.right)
             break
     else:
         sewn.count = 0
@@ -100,6 +100,12 @@ def _parts(sewn, text):
         times = number(many or rows or count or "one") or 1
         (sewn.letters if letter else sewn.units)[unit or row or letter] += times
         sewn.order += [unit or row or letter] * times
+
+
+def _spare(right):
+    """Return how many of what is made are told to be more than needed."""
+    told = re.search(r", (\w+) of them to spare", right)
+    return number(told[1]) if told else 0
 
 
 def _made(text):
