@@ -23,6 +23,7 @@ from publish.draw.style import (
     HEAD,
     INK,
     LABEL,
+    PAPER,
     SMALL,
     SOFT,
     STEP_WIDTH,
@@ -132,7 +133,7 @@ def _order(bench: Bench, outside: list[Laid]) -> float:
     places = spread(middles, gap, low, high)
     for number, (group, place, words) in enumerate(zip(found, places, labels, strict=True), 1):
         _number(bench, group, place, words, number)
-    return _letters(bench, outside, found)
+    return _letters(bench, outside)
 
 
 def _sections(bench: Bench, group: Group, at: int) -> None:
@@ -179,28 +180,40 @@ def _strip_words(group: Group) -> tuple[str, str]:
     return counted(group.strip.count, "strip"), set_inches(group.strip.depth)
 
 
-def _letters(bench: Bench, outside: list[Laid], found: tuple[Group, ...]) -> float:
+def _letters(bench: Bench, outside: list[Laid]) -> float:
     """Name, beyond the far selvage, pieces that are too small to hold their letter.
 
     Return how far their letters reach, in points.
     """
     frame, width = bench.frame, bench.plan.usable_width
-    numbers = sorted({piece.group for piece in outside})
-    middles = [bench.printed(found[n].start + found[n].length / 2) for n in numbers]
-    words = [", ".join(dict.fromkeys(p.letter for p in outside if p.group == n)) for n in numbers]
+    alike: dict[tuple[int, str], list[Laid]] = {}
+    for piece in outside:
+        alike.setdefault((piece.group, piece.letter), []).append(piece)
+    pointed = sorted(map(_outermost, alike.values()), key=lambda p: (p.along, -p.across))
+    words = [p.letter for p in pointed]
+    middles = [bench.printed(p.along + p.length / 2) for p in pointed]
     widest = max((text_width(w, HEAD, "semibold") for w in words), default=0.0)
     gap = 11.0 if bench.down else widest + 5
     places = spread(middles, gap, -6.0, bench.printed(bench.plan.length) + 6)
-    for n, place, text in zip(numbers, places, words, strict=True):
-        middle = found[n].start + found[n].length / 2
+    for piece, place, text in zip(pointed, places, words, strict=True):
+        middle = piece.along + piece.length / 2
+        inside = min(frame.inches(3), float(piece.width) / 2)
+        start = bench.at(middle, float(piece.across + piece.width) - inside)
         at, far = frame.inches(place), float(width) + frame.inches(14)
         near = float(width) + frame.inches(6)
-        frame.polyline([bench.at(middle, float(width) + frame.inches(1)), bench.at(middle, near),
-                        bench.at(at, far)], Stroke(SOFT, 0.4))  # fmt: skip
+        frame.polyline([start, bench.at(middle, near), bench.at(at, far)], Stroke(SOFT, 0.4))
+        frame.circle(start, 1.2, SOFT, Stroke(PAPER, 0.5))
         shift = (2.0, 0.0) if bench.down else (0.0, 1.5)
         anchor, level = ("start", "middle") if bench.down else ("middle", "top")
         frame.text(bench.at(at, far), text, HEAD, "semibold", anchor, level, shift=shift)
     return (16 + widest if bench.down else 16 + HEAD) if words else 0.0
+
+
+def _outermost(pieces: list[Laid]) -> Laid:
+    """Return, of pieces alike, the one nearest the far selvage; of several the middle one."""
+    far = max(p.across + p.width for p in pieces)
+    nearest = [p for p in pieces if p.across + p.width == far]
+    return nearest[len(nearest) // 2]
 
 
 def _to_buy(bought: Fraction) -> str:

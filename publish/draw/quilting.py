@@ -12,7 +12,7 @@ from publish.draw.letters import set_inches
 from publish.draw.style import INK, LABEL, RED_BROWN, SOFT, Stroke
 from publish.draw.top import fit, paint_binding, paint_motifs, paint_patches
 from publish.draw.words import plain_size, quilting_words
-from publish.model.draft import QuiltingLines
+from publish.model.draft import Draft, QuiltingLines
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
 
@@ -28,6 +28,8 @@ STROKES = (
 )
 """Told apart without colour: plain, fine, dashed, dotted."""
 AREAS = {"motif": "Motif", "ground": "Ground", "border": "Border"}
+WORDS_AT = 1.18
+"""Inches from the left of the key at which an area's style stands."""
 
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
@@ -47,8 +49,8 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     paint_motifs(frame, context, draft, draft.placements, PALE)
     for lines, stroke in zip(draft.quilting, _strokes(len(draft.quilting)), strict=True):
         frame.lines(lines.lines, stroke)
-    _key(canvas, draft.quilting, (float(size.height) + 2 * seam) * scale + 0.2)
-    each = [f"{AREAS.get(q.area, q.area).lower()} {quilting_words(q)}" for q in draft.quilting]
+    _key(canvas, draft, (float(size.height) + 2 * seam) * scale + 0.2)
+    each = [f"{_area(draft, q).lower()} {quilting_words(q)}" for q in draft.quilting]
     alt = (
         f"The quilting lines of the {size.title}, {plain_size(size.width, size.height)}: "
         f"{'; '.join(each)}."
@@ -60,12 +62,17 @@ def _strokes(count: int) -> list[Stroke]:
     return [STROKES[i % len(STROKES)] for i in range(count)]
 
 
-def _key(canvas: Canvas, quilting: tuple[QuiltingLines, ...], top: float) -> None:
+def _area(draft: Draft, lines: QuiltingLines) -> str:
+    """Return what an area is called; without motifs the ground is the patchwork."""
+    return "Patchwork" if lines.area == "ground" and not draft.placements else AREAS[lines.area]
+
+
+def _key(canvas: Canvas, draft: Draft, top: float) -> None:
     """Draw a line sample, the area, the style and the spacing for each area."""
-    for row, (lines, stroke) in enumerate(zip(quilting, _strokes(len(quilting)), strict=True)):
+    strokes = _strokes(len(draft.quilting))
+    for row, (lines, stroke) in enumerate(zip(draft.quilting, strokes, strict=True)):
         y = top + row * 0.16
         if not lines.lines.is_empty:
             canvas.line((0.05, y), (0.42, y), stroke)
-        area = AREAS.get(lines.area, lines.area)
-        canvas.text((0.52, y), area, LABEL, "semibold", level="middle")
-        canvas.text((1.02, y), quilting_words(lines, set_inches), LABEL, level="middle")
+        canvas.text((0.52, y), _area(draft, lines), LABEL, "semibold", level="middle")
+        canvas.text((WORDS_AT, y), quilting_words(lines, set_inches), LABEL, level="middle")
