@@ -106,16 +106,22 @@ class Room:
 
         `offsets` are distances to the right of the line's direction, tried in turn.
         """
-        (x0, y0), (x1, y1) = line.coords[0], line.coords[-1]
-        length = line.length or 1.0
-        ux, uy = (x1 - x0) / length, (y1 - y0) / length
-        angle = readable_angle(degrees(atan2(uy, ux)))
         for offset in offsets:
             for share in SLIDES:
-                at = (x0 + share * (x1 - x0) - uy * offset, y0 + share * (y1 - y0) + ux * offset)
+                at, angle = beside(line, offset, share)
                 if self.fits(text_box(at, width, height, angle)):
                     return at, angle
         return None
+
+
+def beside(line: LineString, offset: float, share: float = 0.5) -> tuple[Spot, float]:
+    """Return a point at a share of a straight line's length and off to its right, and the angle
+    at which words read along it."""
+    (x0, y0), (x1, y1) = line.coords[0], line.coords[-1]
+    length = line.length or 1.0
+    ux, uy = (x1 - x0) / length, (y1 - y0) / length
+    at = (x0 + share * (x1 - x0) - uy * offset, y0 + share * (y1 - y0) + ux * offset)
+    return at, readable_angle(degrees(atan2(uy, ux)))
 
 
 def words(

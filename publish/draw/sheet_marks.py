@@ -14,7 +14,7 @@ from shapely.geometry.base import BaseGeometry
 
 from publish.draw.canvas import Canvas
 from publish.draw.marks import arrow
-from publish.draw.sheet_labels import Room, size_of, text_box, words
+from publish.draw.sheet_labels import Room, beside, size_of, text_box, words
 from publish.draw.sheet_names import names
 from publish.draw.sheet_page import metric_square
 from publish.draw.sheet_template import Fold, Template, polar
@@ -138,11 +138,11 @@ def _join_words(frame: Canvas, room: Room, joins: list[tuple[str, float, LineStr
             if place is not None:
                 words(frame, room, place[0], text, size, angle=place[1], fill=SOFT)
                 break
-        else:
-            middle = line.interpolate(0.5, normalized=True)
-            spot = room.spot(*size_of(text, SMALL), near=(middle.x, middle.y))
-            if spot is not None:
-                words(frame, room, spot, text, SMALL, fill=SOFT)
+        else:  # over the drawing, on the half of the overlap that the join hides or cuts off
+            at, angle = beside(line, 6 * outer)
+            width, high = size_of(text, SMALL)
+            frame.page.shape(text_box(at, width, high, angle), PAPER)
+            words(frame, room, at, text, SMALL, angle=angle, fill=SOFT)
 
 
 def _diamond(frame: Canvas, x: float, y: float, number: int) -> None:
