@@ -43,8 +43,7 @@ def heading(
     context: Context, asked: Asked, template: Template, tiling: Tiling, window: Window
 ) -> Heading:
     """Return the words at the head of one sheet."""
-    at = list(tiling.windows).index(window) + 1
-    sheet = f"Sheet {window.label}, {at} of {len(tiling.windows)}"
+    sheet = f"Sheet {window.label} of {len(tiling.windows)}"
     if template.part == "piece":
         return _piece(context, asked, sheet)
     if template.part == "foundation":

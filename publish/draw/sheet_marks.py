@@ -14,7 +14,7 @@ from shapely.geometry.base import BaseGeometry
 
 from publish.draw.canvas import Canvas
 from publish.draw.marks import arrow
-from publish.draw.sheet_labels import Room, beside, size_of, text_box, words
+from publish.draw.sheet_labels import SLIDES, Room, beside, size_of, text_box, words
 from publish.draw.sheet_names import names
 from publish.draw.sheet_page import metric_square
 from publish.draw.sheet_template import Fold, Template, polar
@@ -123,8 +123,8 @@ def _join_lines(
             continue
         frame.line(start, end, JOIN)
         before = side in ("left", "above")
-        text = f"Cut on this line and join to {other.label}" if before else (
-            f"Join to {other.label} on this line"
+        text = f"Cut here and join to sheet {other.label}" if before else (
+            f"Join to sheet {other.label} here"
         )  # fmt: skip
         line = LineString([frame.point(start), frame.point(end)])
         found.append((text, -1.0 if before else 1.0, line))
@@ -133,16 +133,32 @@ def _join_lines(
 
 def _join_words(frame: Canvas, room: Room, joins: list[tuple[str, float, LineString]]) -> None:
     for text, outer, line in joins:
-        for size, away in ((LABEL, 9), (SMALL, 6)):
-            place = room.along(line, *size_of(text, size), offsets=(away * outer, -away * outer))
+        brief = text[text.index("to sheet") :]
+        for said, size, away in ((text, LABEL, 9), (text, SMALL, 6), (brief, SMALL, 6)):
+            place = room.along(line, *size_of(said, size), offsets=(away * outer, -away * outer))
             if place is not None:
-                words(frame, room, place[0], text, size, angle=place[1], fill=SOFT)
+                words(frame, room, place[0], said, size, angle=place[1], fill=SOFT)
                 break
-        else:  # over the drawing, on the half of the overlap that the join hides or cuts off
-            at, angle = beside(line, 6 * outer)
-            width, high = size_of(text, SMALL)
-            frame.page.shape(text_box(at, width, high, angle), PAPER)
-            words(frame, room, at, text, SMALL, angle=angle, fill=SOFT)
+        else:
+            middle = line.interpolate(0.5, normalized=True)
+            spot = room.spot(*size_of(text, SMALL), near=(middle.x, middle.y))
+            if spot is not None:
+                words(frame, room, spot, text, SMALL, fill=SOFT)
+            else:
+                _over(frame, room, text, outer, line)
+
+
+def _over(frame: Canvas, room: Room, text: str, outer: float, line: LineString) -> None:
+    """Set words where no place is free: on the half of the overlap that the join hides or cuts
+    off, over as little else as may be."""
+    width, high = size_of(text, SMALL)
+    places = [beside(line, 6 * outer, share) for share in SLIDES]
+    boxes = [text_box(at, width, high, angle) for at, angle in places]
+    over = [(round(box.intersection(room.taken).area, 3), i) for i, box in enumerate(boxes)]
+    _, least = min(over)
+    at, angle = places[least]
+    frame.page.shape(boxes[least], PAPER)
+    words(frame, room, at, text, SMALL, angle=angle, fill=SOFT)
 
 
 def _diamond(frame: Canvas, x: float, y: float, number: int) -> None:

@@ -89,7 +89,7 @@ def _sheet(
     alt = _alt(said, template, tiling, window)
     left, top, right, bottom = window.box
     return Sheet(
-        key=f"{key_.replace(' ', '-')}-{size}-{template.part}-{window.label.lower()}",
+        key=f"{key_.replace(' ', '-')}-{size}-{template.part}-{window.label}",
         svg=canvas.svg(alt),
         title=f"{said.name}, sheet {window.label}",
         motif=key_,
@@ -120,7 +120,7 @@ def _alt(heading: Heading, template: Template, tiling: Tiling, window: Window) -
     if folds and not heading.turned:
         edges = " Wedge edges dash-dot, along which the paper is turned over."
     joins = [
-        f"{side} to {other.label}"
+        f"{side} to sheet {other.label}"
         for side in SIDES
         if (other := tiling.neighbour(window, side)) is not None
     ]
@@ -158,7 +158,7 @@ def tile_map(context: Context, spec: FigureSpec) -> Figure:
 
 def _map_alt(order: list[str], tiling: Tiling) -> str:
     if len(order) == 1:
-        return "The whole template is on one sheet, A1."
+        return "The whole template is on one sheet."
     return (
         f"The template is on {len(order)} sheets, {tiling.rows} down and {tiling.columns} "
         f"across. Join them in this order: {', '.join(order)}. Neighbours share an overlap and "

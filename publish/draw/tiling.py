@@ -9,7 +9,6 @@ overlap; a mark in an overlap is printed whole on both of its sheets.
 
 from __future__ import annotations
 
-import string
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
@@ -41,11 +40,12 @@ class Window:
     row: int
     column: int
     box: Box
+    number: int = 0
+    """From 1, in the order in which sheets are joined."""
 
     @property
     def label(self) -> str:
-        """Return the row's letter and the column's number: `A1`, `B3`."""
-        return f"{row_letters(self.row)}{self.column + 1}"
+        return str(self.number)
 
     @property
     def area(self) -> BaseGeometry:
@@ -98,12 +98,6 @@ class Tiling:
             right - half * joined["right"],
             bottom - half * joined["below"],
         )
-
-
-def row_letters(row: int) -> str:
-    """Return A to Z, then AA, AB and so on, for rows from 0."""
-    letters = string.ascii_uppercase
-    return letters[row] if row < 26 else row_letters(row // 26 - 1) + letters[row % 26]
 
 
 def tile(
@@ -239,7 +233,9 @@ def _finish(
     turn: float, shape: BaseGeometry, windows: tuple[Window, ...], overlap: float
 ) -> Tiling:
     top, left = min(w.row for w in windows), min(w.column for w in windows)
-    moved = tuple(Window(w.row - top, w.column - left, w.box) for w in windows)
+    moved = tuple(
+        Window(w.row - top, w.column - left, w.box, number) for number, w in enumerate(windows, 1)
+    )
     rows = 1 + max(w.row for w in moved)
     columns = 1 + max(w.column for w in moved)
     marks = _marks(shape, moved, overlap)

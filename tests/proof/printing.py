@@ -24,12 +24,12 @@ from publish.proof import measure
 
 SQUARE = (7.0, 0.5, 1.0)
 SHEET = Sheet(
-    "reedmace-mini-wedge-a1", "", "Wedge, Mini, sheet A1", "reedmace", "mini", "wedge", 0, 0, 1, 1,
+    "reedmace-mini-wedge-1", "", "Wedge, Mini, sheet 1", "reedmace", "mini", "wedge", 0, 0, 1, 1,
     -0.5, -7.2, (7.5, 8.75), SQUARE, "", at=(0.5, 1.75), turn=-90.0,
 )  # fmt: skip
 """The wedge stands upright: its straight edge, along x as drafted, is turned to point up."""
 WHOLE = replace(
-    SHEET, key="reedmace-mini-whole-a1", part="whole", x=-0.5, y=-8.0, turn=0.0, mirrored=True,
+    SHEET, key="reedmace-mini-whole-1", part="whole", x=-0.5, y=-8.0, turn=0.0, mirrored=True,
 )  # fmt: skip
 """One sheet of the unfolded motif: only a part of it lies in the window."""
 

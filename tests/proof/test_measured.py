@@ -173,7 +173,7 @@ def test_bookmarks() -> None:
 
 def test_a_sheet_without_a_page() -> None:
     book = pdf_of([sheet_svg()])
-    lost = replace(edition(book, (SHEET,)), sheet_pages={"reedmace-mini-wedge-a1": 2})
+    lost = replace(edition(book, (SHEET,)), sheet_pages={"reedmace-mini-wedge-1": 2})
     note = only(measure(pattern(), {"mini": draft()}, Artwork({}, {}), lost), "P879")
     assert (note.expected, note.received) == ("a page up to 1", "2")
 
