@@ -141,7 +141,7 @@ def _templates(needs: list[Lettered]) -> tuple[PieceTemplate, ...]:
     return tuple(
         PieceTemplate(
             template_key(n), n.letter, n.need.fabric, n.need.count - n.need.mirrored,
-            n.need.mirrored, shape.finished, shape.cut, shape.notches, 0.0,
+            n.need.mirrored, shape.finished, shape.cut, shape.notches, 0.0, shape.allowances,
         )
         for n in sorted(needs, key=_in_order)
         if (shape := n.need.outline) is not None

@@ -42,6 +42,8 @@ class Outline:
     finished: Polygon
     cut: Polygon
     notches: tuple[XY, ...]
+    allowances: tuple[Fraction, ...]
+    """Of its edges, each once, the narrowest first."""
 
     @property
     def box(self) -> tuple[Fraction, Fraction]:
@@ -100,6 +102,7 @@ def outline(form: Form) -> Outline:
         affinity.translate(finished, -left, -top),
         affinity.translate(cut, -left, -top),
         tuple((x - left, y - top) for x, y in notches),
+        tuple(sorted(set(form.allow))),
     )
 
 

@@ -72,10 +72,12 @@ def _piece(context: Context, asked: Asked, sheet: str) -> Heading:
     piece = piece_of(context, asked[0], asked[1])
     fabric = context.pattern.fabrics[piece.fabric].name
     over = f", and {piece.mirrored} with the template turned over" if piece.mirrored else ""
+    narrow = set_inches(min(piece.allowances, default=context.pattern.sewing.seam))
+    wide = f", {set_inches(piece.allowances[-1])} at wider edges" if piece.allowances[1:] else ""
     notches = ("Short lines across the sewing line are notches",) if piece.notches else ()
     lines = (
         f"Cut {piece.count} from {fabric}{over}",
-        f"Seam allowance {set_inches(context.pattern.sewing.seam)}, from line to line",
+        f"Seam allowance {narrow}, from line to line{wide}",
         *notches,
         sheet,
     )

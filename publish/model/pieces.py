@@ -73,6 +73,8 @@ class PieceTemplate:
     """Where a curve is matched: its middle and quarters, on the finished line."""
     grain: float
     """Of the straight grain on the template: degrees clockwise from upright."""
+    allowances: tuple[Fraction, ...] = ()
+    """Of its edges, each once, the narrowest first."""
 
 
 @dataclass(frozen=True)
