@@ -18,18 +18,7 @@ def parser() -> argparse.ArgumentParser:
     )
     commands = foldwork.add_subparsers(required=True, metavar="COMMAND")
 
-    build = commands.add_parser("build", help="make every deliverable of a pattern")
-    _takes_pattern(build)
-    build.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
-    build.add_argument("--paper", help="papers, such as letter,a4 (the pattern's own)")
-    build.add_argument(
-        "--only", choices=("booklet", "templates", "full-size", "press"), help="one edition"
-    )
-    build.add_argument("--strict", action="store_true", help="let a warning stop the build")
-    build.add_argument("--jobs", type=_count, metavar="N",
-                       help="PDFs made side by side (as many as there are processors)")  # fmt: skip
-    build.set_defaults(run="build")
-
+    _add_build(commands)
     _add_check(commands)
 
     _add_new(commands)
@@ -60,6 +49,23 @@ def _count(text: str) -> int:
 
 def _takes_pattern(command: argparse.ArgumentParser) -> None:
     command.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
+
+
+def _add_build(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    build = commands.add_parser("build", help="make every deliverable of a pattern")
+    _takes_pattern(build)
+    build.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
+    build.add_argument("--paper", help="papers, such as letter,a4 (the pattern's own)")
+    build.add_argument(
+        "--only", choices=("booklet", "templates", "full-size", "press"), help="one edition"
+    )
+    build.add_argument("--strict", action="store_true", help="let a warning stop the build")
+    build.add_argument("--jobs", type=_count, metavar="N",
+                       help="PDFs made side by side (as many as there are processors)")  # fmt: skip
+    build.add_argument(
+        "--fresh", action="store_true", help="make anew also what earlier builds have kept"
+    )
+    build.set_defaults(run="build")
 
 
 def _add_check(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:

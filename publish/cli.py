@@ -55,9 +55,9 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 def _build(arguments: argparse.Namespace) -> int:
     from publish import pipeline
+    from publish.kept import Store, users
     from publish.model.book import PAPERS
     from publish.notes import PublishError
-    from publish.pipeline import PREFLIGHT
     from publish.workers import cores
 
     papers = arguments.paper.split(",") if arguments.paper else None
@@ -70,14 +70,14 @@ def _build(arguments: argparse.Namespace) -> int:
         with _Progress() as progress:
             work, target = pipeline.build(
                 arguments.pattern, arguments.out, papers, arguments.only, progress.show,
-                strict=arguments.strict, jobs=arguments.jobs or cores(),
+                arguments.strict, arguments.jobs or cores(), Store(users(), arguments.fresh),
             )  # fmt: skip
     except PublishError as stopped:
         _print_report(stopped.report, sys.stderr)
-        print(stopped.files.get(PREFLIGHT, b"").decode(), end="")
+        print(stopped.files.get(pipeline.PREFLIGHT, b"").decode(), end="")
         return ERRORS
     _print_report(work.report, sys.stderr)
-    print(work.files.get(PREFLIGHT, b"").decode(), end="")
+    print(work.files.get(pipeline.PREFLIGHT, b"").decode(), end="")
     names = ", ".join(f"{e.name}.pdf" for e in work.editions)
     print(f"{target}: {names}, numbers.json ({time.monotonic() - started:.1f} s)")
     return CLEAN

@@ -14,6 +14,7 @@ from dataclasses import dataclass, field, replace
 from math import ceil
 
 from publish import deliver, draw, proof, render, typeset, write
+from publish.kept import NOWHERE, Store
 from publish.model.book import A0, PAPERS, Edition, Paper, full_size, roll
 from publish.model.design import Design
 from publish.model.figure import Artwork, Picture
@@ -106,7 +107,8 @@ def _roll_length(design: Design) -> float:
 
 
 def print_all(design: Design, manual: Manual, jobs: Sequence[Job], workers: Workers,
-              progress: Progress = silent) -> tuple[Printed, ...]:  # fmt: skip
+              progress: Progress = silent, store: Store = NOWHERE
+              ) -> tuple[Printed, ...]:  # fmt: skip
     """Make every PDF of a list, side by side where there are workers for it.
 
     A paper is drawn once, for all of its jobs. The results are in the order of the jobs,
@@ -116,7 +118,7 @@ def print_all(design: Design, manual: Manual, jobs: Sequence[Job], workers: Work
     shown: dict[str, Picture] = {}
     if any(job.name == "booklet" for job in jobs):
         progress("draw", "the quilt as it will look")
-        shown = workers.submit(pictures_for, design, manual).result()
+        shown = workers.submit(pictures_for, design, manual, store).result()
     for paper in papers:
         progress("draw", f"figures and template sheets for {paper.name}")
     drawings = {p: workers.submit(draw_for, design, manual, p, shown) for p in papers}
@@ -136,11 +138,11 @@ def print_all(design: Design, manual: Manual, jobs: Sequence[Job], workers: Work
     return tuple(made)
 
 
-def pictures_for(design: Design, manual: Manual) -> dict[str, Picture]:
+def pictures_for(design: Design, manual: Manual, store: Store = NOWHERE) -> dict[str, Picture]:
     """Compute how the quilt will look, once for every booklet."""
     first = next(iter(design.sizes))
-    cover = manual.cover.figure.size or first
-    return render.for_booklet(design.pattern, design.sizes, design.drafts, cover, first)
+    shown = render.Shown(manual.cover.figure.size or first, first)
+    return render.for_booklet(design.pattern, design.sizes, design.drafts, shown, store)
 
 
 def draw_for(design: Design, manual: Manual, paper: Paper, shown: Mapping[str, Picture]) -> Drawn:

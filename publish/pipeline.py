@@ -35,6 +35,7 @@ from publish.accepting import judge
 from publish.catalogue import INSPECTED, codes, printed, proofed
 from publish.catalogue import STAGES as STAGES
 from publish.editions import Job, Progress, silent
+from publish.kept import NOWHERE, Store
 from publish.marked import marked
 from publish.model.book import PAPERS, full_size
 from publish.notes import Note, Place, PublishError, Report, shown_path
@@ -209,18 +210,19 @@ def build(
     progress: Progress = silent,
     strict: bool = False,
     jobs: int = 1,
+    store: Store = NOWHERE,
 ) -> tuple[Work, Path]:
     """Make every deliverable of a pattern and put the complete set in its folder.
 
     `out` is the folder that gets one folder per pattern (default `build`). Raises
     PublishError when the report holds errors (or, when `strict`, warnings); the last
     complete set is then untouched. PDFs are made by `jobs` processes side by side; their
-    bytes do not depend on how many.
+    bytes do not depend on how many, nor on what `store` has kept of earlier runs.
     """
     work = prepare(path, progress)
     work.stop_on_errors(strict)
     with Workers(jobs) as workers:
-        print_editions(work, papers or work.pattern.papers, only, workers, progress)
+        print_editions(work, papers or work.pattern.papers, only, workers, progress, store)
     if not work.editions:
         work.add((deliver.nothing_of(work.pattern, only or ""),))
         work.stop_on_errors()
@@ -229,14 +231,14 @@ def build(
         work.looked |= printed()
         work.add(judge(work.report, work.looked))
     work.stop_on_errors(strict)
-    files = _files(work)
+    files = _files(work, store)
     target = (out or Path("build")) / work.pattern.key
     progress("deliver", str(target))
     deliver.deliver(target, files)
     return work, target
 
 
-def _files(work: Work) -> dict[str, bytes]:
+def _files(work: Work, store: Store) -> dict[str, bytes]:
     """Return every file of a finished set, by its name in the folder of results."""
     assert work.manual is not None
     preview = draw.colour_preview(work.pattern, work.sizes, work.drafts, work.plans, work.manual)
@@ -246,7 +248,7 @@ def _files(work: Work) -> dict[str, bytes]:
     files |= work.files
     files |= deliver.machine_files(work.drafts.values(), work.plans.values())
     files |= deliver.shop_files(work.pattern, work.manual, numbers, work.editions)
-    files |= _shop_pictures(work)
+    files |= _shop_pictures(work, store)
     files["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
     files["edition.json"] = json.dumps(described(work), ensure_ascii=False).encode() + b"\n"
     files[REPORT] = report_page.page(work.report, _subject(work)).encode()
@@ -254,11 +256,13 @@ def _files(work: Work) -> dict[str, bytes]:
     return files
 
 
-def _shop_pictures(work: Work) -> dict[str, bytes]:
-    """Compute a picture of each size, where there is a booklet to show them with."""
+def _shop_pictures(work: Work, store: Store) -> dict[str, bytes]:
+    """Compute a shop's pictures, where there is a booklet to show them with."""
     if not any(made.job.name == "booklet" for made in work.printed):
         return {}
-    return deliver.shop_pictures(render.for_shop(work.pattern, work.sizes, work.drafts))
+    first = next(iter(work.sizes))
+    made = (work.pattern, work.sizes, work.drafts, render.Shown(first, first))
+    return deliver.shop_pictures(render.for_shop(*made, store))
 
 
 def kits(path: Path, wanted: Mapping[str, int], out: Path | None = None,

@@ -21,6 +21,7 @@ from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 
 from publish import pipeline
+from publish.kept import Store, users
 from publish.notes import PublishError, Report
 from publish.report import concise, summary
 from publish.work import print_editions
@@ -83,7 +84,7 @@ class Shown:
         try:
             work = pipeline.prepare(self.path)
             work.stop_on_errors()
-            print_editions(work, [self.paper], "booklet")
+            print_editions(work, [self.paper], "booklet", store=Store(users()))
             self.pdf, self.report, self.state = work.editions[0].pdf, work.report, "Up to date."
             self.built += 1
         except PublishError as stopped:

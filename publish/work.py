@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 
 from publish import proof
 from publish.editions import Job, Printed, Progress, jobs_for, print_all, silent
+from publish.kept import NOWHERE, Store
 from publish.model.book import Edition
 from publish.model.cutplan import CutPlan
 from publish.model.design import Design
@@ -70,19 +71,26 @@ def print_editions(
     only: str | None = None,
     workers: Workers | None = None,
     progress: Progress = silent,
+    store: Store = NOWHERE,
 ) -> None:
     """Run stages 6 to 8 for every edition on some papers; `only` names one of `EDITIONS`."""
     assert work.manual is not None
-    print_jobs(work, jobs_for(work.design, work.manual, papers, only), workers, progress)
+    jobs = jobs_for(work.design, work.manual, papers, only)
+    print_jobs(work, jobs, workers, progress, store)
 
 
 def print_jobs(
-    work: Work, jobs: Sequence[Job], workers: Workers | None = None, progress: Progress = silent
+    work: Work,
+    jobs: Sequence[Job],
+    workers: Workers | None = None,
+    progress: Progress = silent,
+    store: Store = NOWHERE,
 ) -> None:
     """Run stages 6 to 8 for each PDF; the files say what was measured even where an error
     stops the build."""
     assert work.manual is not None
-    work.printed = print_all(work.design, work.manual, jobs, workers or Workers(), progress)
+    made_by = workers or Workers()
+    work.printed = print_all(work.design, work.manual, jobs, made_by, progress, store)
     for made in work.printed:
         work.add(made.notes)
         work.files |= made.files

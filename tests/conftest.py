@@ -1,7 +1,11 @@
 """Its folder is on the import path, so that every test can import `helpers`; property
-tests draw the same examples in every run."""
+tests draw the same examples in every run; nothing is kept from one run to the next."""
+
+import os
 
 from hypothesis import settings
+
+os.environ["FOLDWORK_CACHE"] = ""  # nothing of an earlier run is taken for a test's own
 
 settings.register_profile("repeatable", derandomize=True, deadline=None)
 settings.load_profile("repeatable")

@@ -21,8 +21,8 @@ from publish.read import SMALLEST
 def typeset(monkeypatch):
     """Let a booklet be made at once, of the pattern's title."""
 
-    def print_editions(work, papers, only):
-        assert papers == ["letter"] and only == "booklet"
+    def print_editions(work, papers, only, store):
+        assert papers == ["letter"] and only == "booklet" and store.folder is None
         made = SimpleNamespace(pdf=f"%PDF {work.pattern.title}".encode())
         work.printed = (SimpleNamespace(edition=made),)
 

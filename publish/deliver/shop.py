@@ -137,7 +137,7 @@ def shop_files(
 
 
 def shop_pictures(shown: Mapping[str, Picture]) -> dict[str, bytes]:
-    """Return each size as it will look, by its key: `shop/throw-1600.jpg`."""
+    """Return computed pictures by their names: `shop/throw-1600.jpg`."""
     return {f"{FOLDER}/{key}-{p.width}.jpg": p.data for key, p in shown.items()}
 
 

@@ -35,7 +35,7 @@ class Context:
     paper: Paper
     palette: Palette
     pictures: Mapping[str, Picture] = field(default_factory=dict)
-    """Computed pictures: `cover`, and one for each colourway."""
+    """Computed pictures: `cover`, rows of all sizes, and one for each colourway."""
 
     @property
     def column(self) -> float:

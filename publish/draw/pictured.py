@@ -30,6 +30,11 @@ def way_name(way: str) -> str:
     return f"way-{way}"
 
 
+def row_name(number: int) -> str:
+    """Return the name of the picture of a row of sizes, counted from 0."""
+    return f"sizes-{number}"
+
+
 def with_pictures(figure: Figure, boxes: Mapping[str, Box], alone: bool = False) -> Figure:
     """Return a figure with pictures, by their names, laid under what is drawn in it.
 

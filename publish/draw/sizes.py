@@ -1,7 +1,8 @@
 """All sizes side by side to one scale.
 
 In: every size. Out: one figure, with a bar that gives the scale.
-Invariant: one scale for all; the bar is measured on that scale.
+Invariant: one scale for all; the bar is measured on that scale. Where all sizes have been
+pictured, the pictures stand in place of the drawings.
 """
 
 from __future__ import annotations
@@ -12,10 +13,11 @@ from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import about, set_number, text_width, wrap
 from publish.draw.marks import TICK
-from publish.draw.style import DIMENSION, HEAD, LABEL, SOFT
+from publish.draw.pictured import COMPUTED, Box, row_name, with_pictures
+from publish.draw.style import DIMENSION, HEAD, INK, LABEL, SOFT
 from publish.draw.top import paint_top
 from publish.draw.words import listed, plain_size
-from publish.model.figure import Figure
+from publish.model.figure import Figure, Spot
 from publish.model.size import Size
 from publish.model.words import FigureSpec
 from publish.units import POINTS_PER_INCH, cm_text, round_near
@@ -23,10 +25,12 @@ from publish.units import POINTS_PER_INCH, cm_text, round_near
 PER_ROW = 4
 GAP = 0.28
 TALLEST = 2.65
+TALL = 3.4
+ROW_GAP = 0.1
 BELOW = 0.52
 EDGE = 0.06
-"""Inches: between tops, of the tallest top, under a row for its words, and for the outlines
-of the outermost where there are none."""
+"""Inches: between tops, of the tallest top, of a row's picture, between such pictures, under a
+row for its words, and for the outlines of the outermost where there are none."""
 NARROWEST = 1.25
 """Inches: the least width that a title is set in before it is broken."""
 LEAD = 12.0
@@ -40,6 +44,8 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     it is made so small that nobody could read them.
     """
     labels = spec.get("labels") != "no"
+    if row_name(0) in context.pictures:
+        return _pictured(context, spec, labels)
     sizes = list(context.sizes.values())
     shelves = [sizes[i : i + PER_ROW] for i in range(0, len(sizes), PER_ROW)]
     scale = min(_scale(shelf, context.column) for shelf in shelves)
@@ -54,6 +60,46 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     if labels:
         _bar(canvas, column / 2, scale, base + 0.1)
     return canvas.figure(spec, _alt(sizes))
+
+
+def _pictured(context: Context, spec: FigureSpec, labels: bool) -> Figure:
+    """Show the pictures of all sizes, row by row, with their names below them."""
+    names = [row_name(number) for number in range(len(context.pictures))]
+    rows = {name: context.pictures[name] for name in names if name in context.pictures}
+    wide = min(context.column, *(TALL * row.width / row.height for row in rows.values()))
+    column = context.column if labels else wide
+    canvas = Canvas(column, 9.0)
+    left, y = (column - wide) / 2, 0.0
+    boxes: dict[str, Box] = {}
+    for number, (name, row) in enumerate(rows.items()):
+        y += ROW_GAP if number and not labels else 0
+        high = wide * row.height / row.width
+        boxes[name] = (left, y, wide, high)
+        canvas.rect(left, y, wide, high)  # for the figure's extent
+        y += high
+        if labels:
+            y += max(_below(canvas, context.sizes[s.key], s, boxes[name]) for s in row.spots)
+    if labels:
+        _bar(canvas, column / 2, wide / rows[row_name(0)].inches, y + 0.1)
+    where = rows[row_name(0)].where
+    alt = f"{_alt(list(context.sizes.values()))[:-1]}, {where}. {COMPUTED}"
+    return with_pictures(canvas.figure(spec, alt), boxes)
+
+
+def _below(canvas: Canvas, size: Size, spot: Spot, box: Box) -> float:
+    """Write a size's name and measurements below its place in a picture; return the room that
+    they take, in inches."""
+    left, top, wide, high = box
+    middle, room = left + (spot.left + spot.width / 2) * wide, spot.column * wide
+    points = room * POINTS_PER_INCH
+    title = wrap(size.title, HEAD, points, "semibold")
+    label = wrap(_label(size), LABEL, points)
+    lines = [(line, HEAD, "semibold", INK) for line in title]
+    lines += [(line, LABEL, "regular", SOFT) for line in label]
+    for number, (line, type_size, face, fill) in enumerate(lines):
+        canvas.text((middle, top + high), line, type_size, face, "middle", fill=fill,
+                    shift=(0, 15 + LEAD * number))  # fmt: skip
+    return (LEAD * len(lines) + 12) / POINTS_PER_INCH
 
 
 def _shelf(canvas: Canvas, context: Context, sizes: list[Size], scale: float,

@@ -14,16 +14,33 @@ from publish.model.drawing import Drawing
 
 
 @dataclass(frozen=True)
-class Picture:
-    """A size as it will look, computed: a JPEG in sRGB.
+class Spot:
+    """Where one of several sizes lies in a picture, as shares of its width and height."""
 
-    `width` and `height` in pixels; `where` says what it lies or hangs on.
+    key: str
+    left: float
+    top: float
+    width: float
+    height: float
+    column: float
+    """Of the picture's width, about the size's middle: what is its own for words below it."""
+
+
+@dataclass(frozen=True)
+class Picture:
+    """Sizes as they will look, computed: a JPEG in sRGB.
+
+    `width` and `height` in pixels; `where` says what they lie or hang on.
     """
 
     data: bytes
     width: int
     height: int
     where: str
+    inches: float = 0.0
+    """How much of the cloth's plane its width shows; 0 where nothing is measured on it."""
+    spots: tuple[Spot, ...] = ()
+    """Where each size lies, where it shows several."""
 
 
 @dataclass(frozen=True)

@@ -39,11 +39,13 @@ class Photo:
 @dataclass(frozen=True)
 class ShopPictures:
     """Pictures of pages for a shop: pixels on the longer side of each, for the covers and
-    for pages inside; `pages` are numbered from 1, none for those that are chosen."""
+    for pages inside; `pages` are numbered from 1, none for those that are chosen. `scale` is
+    what gives the scale of computed pictures: `bar`, or empty for nothing."""
 
     cover: tuple[int, ...] = (2000, 600)
     page: tuple[int, ...] = (1200,)
     pages: tuple[int, ...] = ()
+    scale: str = ""
 
 
 @dataclass(frozen=True)

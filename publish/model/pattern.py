@@ -279,6 +279,8 @@ class Pattern:
     photos: tuple[Photo, ...] = ()
     cover: str = "rendered"
     """`rendered`, `drawn` or `photo`: what stands for the quilt where there is no photo."""
+    scene: str = "wall"
+    """`wall` or `flat`: where computed pictures show quilts; pillows stand on a bench."""
     shop: ShopPictures = field(default_factory=ShopPictures)
     steps: tuple[StepChange, ...] = ()
     """In the order in which they are made."""

@@ -96,6 +96,7 @@ def build_pattern(
         colourways={k: _colourway(k, v, top) for k, v in (top["colourways"] or {}).items()},
         style=_style(top["style"] or {}),
         cover=top["cover"],
+        scene=top["scene"],
         photos=tuple(_photo(v) for v in top["photos"] or ()),
         shop=_shop((top["shop"] or {}).get("pictures") or {}),
         steps=tuple(map(change_of, top["steps"] or ())),
@@ -144,7 +145,8 @@ def _photo(values: Values) -> Photo:
 
 def _shop(values: Values) -> ShopPictures:
     filled = fill(PICTURES, values)
-    return ShopPictures(**{name: tuple(found or ()) for name, found in filled.items()})
+    scale = filled.pop("scale") or ""
+    return ShopPictures(**{n: tuple(found or ()) for n, found in filled.items()}, scale=scale)
 
 
 def _acceptance(number: int, values: Values, ledger: Ledger) -> Acceptance:

@@ -74,6 +74,9 @@ PATTERN = Section(
             "it will look, computed from the pattern; a diagram; or your photograph, which is used "
             "in any case where `photos` has one for the cover. With `drawn` the colourways are "
             "diagrams too.", "drawn", default="rendered"),
+        Key("scene", Choice(("wall", "flat")), "Where computed pictures show a quilt: hanging on a "
+            "wall or lying flat. Pillows stand on a bench; all sizes together lie flat.", "flat",
+            default="wall"),
         Key("publication", PUBLICATION, "Who publishes it, and what the covers say.",
             "{studio: Hollow Fen Studio, year: 2026}", derived="its keys' defaults"),
         Key("shop", SHOP, "What the shop's page shows.", "{pictures: {cover: [2000]}}",

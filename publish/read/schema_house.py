@@ -91,6 +91,13 @@ PICTURES = Section(
             "[3, 4]",
             derived="the first pages of the opening section and of the materials",
         ),
+        Key(
+            "scale",
+            Choice(("bar",)),
+            "What shows how large the quilt is in its computed pictures: a bar in the corner.",
+            "bar",
+            derived="nothing does",
+        ),
     ),
 )
 

@@ -9,20 +9,18 @@ Between the drafts and the figures that show them; no stage knows of it.
 
 from __future__ import annotations
 
-import hashlib
-import io
 from collections.abc import Mapping
-from functools import lru_cache
+from dataclasses import dataclass
 
-import shapely
-from PIL import Image
-
+from publish.kept import NOWHERE, Store
 from publish.model.draft import Draft
 from publish.model.figure import Picture
 from publish.model.pattern import Pattern
 from publish.model.size import Size
-from publish.render.faces import Face, face_of, picture, scene_of
+from publish.render.faces import scene_of
+from publish.render.making import Asked, Colours, Told, rows_of
 from publish.render.prints import Print, print_of
+from publish.render.scenes import SCENES
 from publish.render.subject import Subject, subject
 
 COVER = "cover"
@@ -30,11 +28,19 @@ OWN = "own"
 """Name of the colourway that the pattern itself is written in."""
 COVER_PIXELS = 2640
 """Along each side: 300 to the inch across 8.5 in and its bleed."""
+ROW_PIXELS = 2100
+"""300 to the inch across 7 in, wider than the words of a back cover."""
 WAY_PIXELS = 640
 """300 to the inch across a third of a column."""
 SHOP_PIXELS = 1600
-_QUALITY = 88
-_DOTS = (300, 300)
+
+
+@dataclass(frozen=True)
+class Shown:
+    """Keys of the sizes that are pictured on the cover and in every colourway."""
+
+    cover: str
+    ways: str
 
 
 def way_name(way: str) -> str:
@@ -42,38 +48,67 @@ def way_name(way: str) -> str:
     return f"way-{way}"
 
 
-def for_booklet(
-    pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft], cover: str, ways: str
-) -> dict[str, Picture]:
-    """Return what a booklet shows: the cover's picture, and one for each colourway.
+def row_name(number: int) -> str:
+    """Return the name of the picture of a row of sizes, counted from 0."""
+    return f"sizes-{number}"
 
-    `cover` and `ways` are keys of the sizes that are shown. Without a picture where a
-    photograph of the designer's stands.
+
+def for_booklet(
+    pattern: Pattern,
+    sizes: Mapping[str, Size],
+    drafts: Mapping[str, Draft],
+    shown: Shown,
+    store: Store = NOWHERE,
+) -> dict[str, Picture]:
+    """Return what a booklet shows: the cover, all sizes together, and each colourway.
+
+    Without a cover where a photograph of the designer's stands.
     """
-    found: dict[str, Picture] = {}
     if pattern.cover == "drawn":
-        return found
+        return {}
+    subjects = {key: subject(pattern, sizes[key], drafts[key]) for key in drafts}
+    own = _colours(pattern)
+    found: dict[str, Picture] = {}
     if not any(photo.place == COVER for photo in pattern.photos):
-        shown = subject(pattern, sizes[cover], drafts[cover])
-        found[COVER] = _made(shown, own_colours(pattern), _prints(pattern), COVER_PIXELS)
+        found[COVER] = _asked(pattern, subjects[shown.cover], own, COVER_PIXELS).made(store)
+    rows = rows_of(subjects, own, SCENES["flat"], ROW_PIXELS, store)
+    found |= {row_name(number): row for number, row in enumerate(rows)}
     if pattern.colourways:
-        shown = subject(pattern, sizes[ways], drafts[ways])
-        for way, colours in all_colours(pattern).items():
-            found[way_name(way)] = _made(shown, colours, _prints(pattern, way), WAY_PIXELS)
+        for way in (OWN, *pattern.colourways):
+            asked = _asked(pattern, subjects[shown.ways], _colours(pattern, way), WAY_PIXELS)
+            found[way_name(way)] = asked.made(store)
     return found
 
 
 def for_shop(
-    pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft]
+    pattern: Pattern,
+    sizes: Mapping[str, Size],
+    drafts: Mapping[str, Draft],
+    shown: Shown,
+    store: Store = NOWHERE,
 ) -> dict[str, Picture]:
-    """Return a picture of each size, by its key, for a shop's page."""
+    """Return what a shop's page shows: each size by its key, and each colourway."""
     if pattern.cover == "drawn":
         return {}
-    colours, prints = own_colours(pattern), _prints(pattern)
-    return {
-        key: _made(subject(pattern, sizes[key], drafts[key]), colours, prints, SHOP_PIXELS)
-        for key in drafts
-    }
+    subjects = {key: subject(pattern, sizes[key], drafts[key]) for key in drafts}
+    bar = pattern.shop.scale == "bar"
+    own = _colours(pattern)
+    asked = {key: _asked(pattern, each, own, SHOP_PIXELS, bar) for key, each in subjects.items()}
+    for way in pattern.colourways:
+        colours = _colours(pattern, way)
+        asked[f"colourway-{way}"] = _asked(pattern, subjects[shown.ways], colours, SHOP_PIXELS, bar)
+    return {name: each.made(store) for name, each in asked.items()}
+
+
+def _asked(
+    pattern: Pattern, shown: Subject, colours: Colours, side: int, bar: bool = False
+) -> Asked:
+    return Asked(Told(shown), colours, scene_of(shown, pattern.scene), side, bar)
+
+
+def _colours(pattern: Pattern, way: str = OWN) -> Colours:
+    """Return what the fabrics look like in a colourway."""
+    return Colours(tuple(sorted(all_colours(pattern)[way].items())), _prints(pattern, way))
 
 
 def _prints(pattern: Pattern, way: str = OWN) -> tuple[tuple[str, Print], ...]:
@@ -97,55 +132,3 @@ def all_colours(pattern: Pattern) -> dict[str, dict[str, str]]:
     for key, way in pattern.colourways.items():
         found[key] = own | {k: f.colour for k, f in way.fabrics.items()}
     return found
-
-
-class _Asked:
-    """A subject that is told from others by its content."""
-
-    def __init__(self, shown: Subject) -> None:
-        self.shown = shown
-        shapes = [p.shape for p in shown.patches] + [m.shape for m in shown.motifs]
-        shapes += [s.lines for s in shown.stitching] + [shown.bound]
-        told = repr(
-            (
-                [(p.fabric, p.grain) for p in shown.patches],
-                [(m.fabric, m.method, m.turn_under, m.grain) for m in shown.motifs],
-                [(s.fabric, s.hidden) for s in shown.stitching],
-                (shown.pillow, shown.binding, shown.edge),
-            )
-        ).encode()
-        digest = hashlib.sha256(told)
-        for shape in shapes:
-            digest.update(shapely.to_wkb(shape))
-        self._digest = digest.digest()
-
-    def __hash__(self) -> int:
-        return hash(self._digest)
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, _Asked) and self._digest == other._digest
-
-
-Prints = tuple[tuple[str, Print], ...]
-
-
-def _made(shown: Subject, colours: Mapping[str, str], prints: Prints, side: int) -> Picture:
-    return _kept(_Asked(shown), tuple(sorted(colours.items())), prints, side)
-
-
-@lru_cache(maxsize=24)
-def _kept(
-    asked: _Asked, colours: tuple[tuple[str, str], ...], prints: Prints, side: int
-) -> Picture:
-    """Return a square picture; one that was made before in this run is not made again."""
-    scene = scene_of(asked.shown)
-    pixels = picture(_lit(asked, side), dict(colours), scene, (side, side), dict(prints))
-    stream = io.BytesIO()
-    Image.fromarray(pixels).save(stream, "JPEG", quality=_QUALITY, subsampling=0, dpi=_DOTS)
-    return Picture(stream.getvalue(), side, side, scene.words)
-
-
-@lru_cache(maxsize=1)
-def _lit(asked: _Asked, side: int) -> Face:
-    """Return the relief in its light, kept for the next colourway of the same size."""
-    return face_of(asked.shown, scene_of(asked.shown), (side, side))

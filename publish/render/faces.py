@@ -19,7 +19,7 @@ from publish.render.light import DAYLIGHT, RAKING, lit
 from publish.render.paint import Window
 from publish.render.prints import Print
 from publish.render.relief import Relief, relief
-from publish.render.scenes import SCENES, Place, Scene, composed
+from publish.render.scenes import SCENES, Lying, Place, Scene, composed
 from publish.render.subject import Subject
 
 MARGIN = 0.012
@@ -44,14 +44,18 @@ class Face:
     sky: Grey
 
 
-def scene_of(subject: Subject) -> Scene:
-    """Return where a subject is shown unless something else is asked for."""
-    return SCENES["bench" if subject.pillow else "wall"]
+def scene_of(subject: Subject, quilts: str = "wall") -> Scene:
+    """Return where a subject is shown: a quilt where it is asked for, a pillow on a bench."""
+    return SCENES["bench" if subject.pillow else quilts]
 
 
 def face_of(subject: Subject, scene: Scene, shape: tuple[int, int]) -> Face:
     """Compute the relief of a subject and its light, for a picture of so many pixels."""
-    fine = scene.fills * min(shape[0] / subject.height, shape[1] / subject.width)
+    return face_at(subject, scene.fills * min(shape[0] / subject.height, shape[1] / subject.width))
+
+
+def face_at(subject: Subject, fine: float) -> Face:
+    """Compute the relief of a subject and its light, `fine` pixels to the inch."""
     left, top, right, bottom = subject.bound.bounds
     more = MARGIN * max(subject.width, subject.height)
     window = Window(
@@ -103,5 +107,6 @@ def picture(
     if scene.bench:
         top = round((scene.horizon + 0.035) * shape[0]) - rows
     place = Place(round((shape[1] - columns) / 2), max(0, top))
-    light = composed(scene, lit_face, face.relief.inside, place, shape)
+    lying = Lying(lit_face, face.relief.inside, place, scene.depth * max(shape))
+    light = composed(scene, [lying], shape)
     return to_bytes(light, GRAIN * hashed(shape, 71))

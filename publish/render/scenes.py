@@ -1,11 +1,12 @@
 """Where a quilt is pictured: on a wall, lying flat, a pillow on a bench. Scenes are data.
 
-In: a scene, the face and its place in the frame. Out: the whole picture as linear light.
+In: a scene, faces and their places in the frame. Out: the whole picture as linear light.
 Invariant: nothing stands in a scene whose size a reader would compare with the quilt's.
 """
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -41,7 +42,7 @@ class Scene:
 
 SCENES = {
     "wall": Scene("on a pale wall", "#d3cec4", 0.73, 0.011, 0.55, 0.010, 0.20, rise=0.004),
-    "flat": Scene("lying flat", "#b9b2a6", 0.76, 0.005, 0.62, 0.022, 0.12),
+    "flat": Scene("lying flat", "#c6c0b5", 0.76, 0.005, 0.58, 0.014, 0.12),
     "bench": Scene(
         "on a bench against a wall",
         "#cfcac0",
@@ -60,24 +61,43 @@ SCENES = {
 
 @dataclass(frozen=True)
 class Place:
-    """Where the face lies in the frame, in pixels."""
+    """Where a face lies in the frame, in pixels."""
 
     left: int
     top: int
 
 
-def composed(
-    scene: Scene, face: Light, inside: Grey, place: Place, shape: tuple[int, int]
-) -> Light:
-    """Return the picture: the ground in the lamp's light, the shadow on it, the face."""
+@dataclass(frozen=True)
+class Lying:
+    """A face in its place: its light, how much of each pixel it covers, and how many pixels it
+    stands off what is behind it."""
+
+    light: Light
+    inside: Grey
+    place: Place
+    depth: float
+
+
+def composed(scene: Scene, lying: Sequence[Lying], shape: tuple[int, int]) -> Light:
+    """Return the picture: the ground in the lamp's light, shadows on it, the faces."""
     found = _ground(scene, shape)
-    mask = np.zeros(shape, np.float32)
-    rows, columns = inside.shape
-    mask[place.top : place.top + rows, place.left : place.left + columns] = inside
-    found *= _shadow(scene, mask, place.top + rows)
-    here = found[:, place.top : place.top + rows, place.left : place.left + columns]
-    here += inside * (face - here)
+    for each in lying:
+        mask = np.zeros(shape, np.float32)
+        _part(mask, each)[...] = each.inside
+        foot = each.place.top + each.inside.shape[0]
+        found *= _shadow(scene, mask, each.depth / max(shape), foot)
+    for each in lying:
+        for plane, light in zip(found, each.light, strict=True):
+            here = _part(plane, each)
+            here += each.inside * (light - here)
     return found
+
+
+def _part(plane: Grey, each: Lying) -> Grey:
+    """Return the part of a plane that a face lies on, to be written to."""
+    rows, columns = each.inside.shape
+    top, left = each.place.top, each.place.left
+    return plane[top : top + rows, left : left + columns]
 
 
 def _ground(scene: Scene, shape: tuple[int, int]) -> Light:
@@ -107,14 +127,17 @@ def _bench(scene: Scene, even: Grey) -> Light:
     return ((even * near) * (1 + grain)) * light_of(scene.bench)[:, None, None]
 
 
-def _shadow(scene: Scene, mask: Grey, foot: int) -> Grey:
-    """Return 1 where the lamp and the sky reach the ground freely, less in the shadow."""
+def _shadow(scene: Scene, mask: Grey, depth: float, foot: int) -> Grey:
+    """Return 1 where the lamp and the sky reach the ground freely, less in the shadow.
+
+    `depth` is a share of the picture's longer side, `foot` the row that a face ends at.
+    """
     shape = (mask.shape[0], mask.shape[1])
     longest = max(shape)
     small = max(1, longest // 640)
     coarse = (shape[0] // small, shape[1] // small)
     thin = resized(mask, coarse)
-    far = scene.depth * max(coarse)
+    far = depth * max(coarse)
     found = np.zeros(coarse, np.float32)
     for share, weight in ((0.35, 0.5), (1.0, 0.5)):
         reach = far * share

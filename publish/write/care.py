@@ -8,6 +8,7 @@ empty.
 from __future__ import annotations
 
 from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Section
+from publish.words.en.phrase import listed
 from publish.write.context import Book
 from publish.write.motifs import flat, folded
 from publish.write.steps import figure
@@ -73,15 +74,12 @@ def _computed(book: Book) -> list[Block]:
     pattern = book.pattern
     if pattern.cover == "drawn":
         return []
-    named = [] if any(p.place == "cover" for p in pattern.photos) else ["on the cover"]
+    named = [] if any(p.place == "cover" for p in pattern.photos) else ["on the front cover"]
+    named += ["of all sizes" if len(book.keys) > 1 else "of the whole"]
     named += ["of other colours"] if pattern.colourways else []
-    if not named:
-        return []
-    many = "pictures" if pattern.colourways else "picture"
-    are = "are" if pattern.colourways else "is"
     return [
         Paragraph(
-            f"The {many} {' and '.join(named)} {are} computed, not photographed: the pattern's own "
+            f"The pictures {listed(named)} are computed, not photographed: the pattern's own "
             "shapes, seams and lines of quilting, in the colours of its fabrics."
         )
     ]

@@ -26,7 +26,7 @@ def section(book: Book) -> Section:
     """Return the section that shows what the pattern makes."""
     many = len(book.keys)
     lead = (
-        f"{capital(counted(many, 'size'))} of one design, drawn to the same scale."
+        f"{capital(counted(many, 'size'))} of one design, shown to the same scale."
         if many > 1
         else "This is what the pattern makes."
     )
