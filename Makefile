@@ -24,7 +24,7 @@ help:
 	@echo 'make mutate     put 120 faults into copies of the program: which do the tests notice?'
 	@echo 'make lint       check style            make types   check types'
 	@echo 'make check      style, types and tests'
-	@echo 'make reference  write REFERENCE.md, CHECKS.md and pattern.schema.json again'
+	@echo 'make reference  write REFERENCE.md, CHECKS.md and the schemas again'
 	@echo 'make lock       choose package versions again'
 	@echo 'make clean      remove what was built and installed here'
 	@echo 'Another pattern: make booklet PATTERN=projects/NAME'

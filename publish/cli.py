@@ -17,12 +17,8 @@ import time
 import warnings
 from collections.abc import Mapping, Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from publish.arguments import parser
-
-if TYPE_CHECKING:
-    from publish.notes import Report
 
 CLEAN, ERRORS, USAGE = 0, 1, 2
 UNPRINTED = (
@@ -54,10 +50,11 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 
 def _build(arguments: argparse.Namespace) -> int:
-    from publish import pipeline
+    from publish import console, pipeline
     from publish.kept import Store, users
     from publish.model.book import PAPERS
     from publish.notes import PublishError
+    from publish.work import PREFLIGHT
     from publish.workers import cores
 
     papers = arguments.paper.split(",") if arguments.paper else None
@@ -67,17 +64,17 @@ def _build(arguments: argparse.Namespace) -> int:
         return USAGE
     started = time.monotonic()
     try:
-        with _Progress() as progress:
+        with console.Progress() as progress:
             work, target = pipeline.build(
                 arguments.pattern, arguments.out, papers, arguments.only, progress.show,
                 arguments.strict, arguments.jobs or cores(), Store(users(), arguments.fresh),
             )  # fmt: skip
     except PublishError as stopped:
-        _print_report(stopped.report, sys.stderr)
-        print(stopped.files.get(pipeline.PREFLIGHT, b"").decode(), end="")
+        console.print_report(stopped.report, sys.stderr)
+        print(stopped.files.get(PREFLIGHT, b"").decode(), end="")
         return ERRORS
-    _print_report(work.report, sys.stderr)
-    print(work.files.get(pipeline.PREFLIGHT, b"").decode(), end="")
+    console.print_report(work.report, sys.stderr)
+    print(work.files.get(PREFLIGHT, b"").decode(), end="")
     names = ", ".join(f"{e.name}.pdf" for e in work.editions)
     print(f"{target}: {names}, numbers.json ({time.monotonic() - started:.1f} s)")
     return CLEAN
@@ -87,7 +84,7 @@ def _check(arguments: argparse.Namespace) -> int:
     from publish.later import later
 
     later(*UNPRINTED)
-    from publish import pipeline
+    from publish import console, pipeline
     from publish.report import as_json
 
     examined = pipeline.examine(arguments.pattern)
@@ -103,7 +100,7 @@ def _check(arguments: argparse.Namespace) -> int:
     if arguments.json:
         print(as_json(report))
     else:
-        _print_report(report, sys.stdout, always=True)
+        console.print_report(report, sys.stdout, always=True)
     return ERRORS if report.errors or (arguments.strict and report.warnings) else CLEAN
 
 
@@ -116,14 +113,14 @@ def _write(folder: Path, files: Mapping[str, bytes], among: str = "") -> None:
 
 
 def _compare(arguments: argparse.Namespace) -> int:
-    from publish import compare, comparing
+    from publish import compare, comparing, console
     from publish.notes import PublishError
     from publish.report import visible_json, visible_lines
 
     try:
         old, new = comparing.opened(arguments.old), comparing.opened(arguments.new)
     except PublishError as stopped:
-        _print_report(stopped.report, sys.stderr)
+        console.print_report(stopped.report, sys.stderr)
         return USAGE
     changes = compare.compare(old, new)
     if arguments.out is not None:
@@ -140,6 +137,7 @@ def _compare(arguments: argparse.Namespace) -> int:
 
 
 def _new(arguments: argparse.Namespace) -> int:
+    from publish.notes import shown_path
     from publish.starting import start
 
     if arguments.photo is not None:
@@ -150,20 +148,20 @@ def _new(arguments: argparse.Namespace) -> int:
         print(f"foldwork: {problem}", file=sys.stderr)
         return USAGE
     for path in written:
-        print(path)
+        print(shown_path(path))
     print(f"next: foldwork build {arguments.name}")
     return CLEAN
 
 
 def _steps(arguments: argparse.Namespace) -> int:
-    from publish import pipeline, write
+    from publish import console, pipeline, write
     from publish.notes import PublishError
     from publish.report import visible_lines
 
     try:
         work = pipeline.prepare(arguments.pattern)
     except PublishError as stopped:
-        _print_report(stopped.report, sys.stderr)
+        console.print_report(stopped.report, sys.stderr)
         return ERRORS
     made = (work.pattern, work.sizes, work.drafts, work.plans)
     print(visible_lines(write.step_list(write.generated(*made, work.making))))
@@ -173,24 +171,24 @@ def _steps(arguments: argparse.Namespace) -> int:
 
 
 def _paperwork(arguments: argparse.Namespace) -> int:
-    from publish import paperwork
+    from publish import console, paperwork
     from publish.notes import PublishError
 
     try:
         report, lines = paperwork.RUN[arguments.run](arguments)
     except PublishError as stopped:
-        _print_report(stopped.report, sys.stderr)
+        console.print_report(stopped.report, sys.stderr)
         return ERRORS
     except (OSError, ValueError) as problem:
         print(f"foldwork: {problem}", file=sys.stderr)
         return USAGE
-    _print_report(report, sys.stderr)
+    console.print_report(report, sys.stderr)
     print("\n".join(lines))
     return ERRORS if report.errors else CLEAN
 
 
 def _kits(arguments: argparse.Namespace) -> int:
-    from publish import pipeline
+    from publish import console, pipeline
     from publish.notes import PublishError
 
     wanted: dict[str, int] = {}
@@ -201,13 +199,13 @@ def _kits(arguments: argparse.Namespace) -> int:
             return USAGE
         wanted[size] = wanted.get(size, 0) + int(count)
     try:
-        with _Progress() as progress:
+        with console.Progress() as progress:
             work, target = pipeline.kits(arguments.pattern, wanted, arguments.out, progress.show)
     except ValueError as problem:
         print(f"foldwork: {problem}", file=sys.stderr)
         return USAGE
     except PublishError as stopped:
-        _print_report(stopped.report, sys.stderr)
+        console.print_report(stopped.report, sys.stderr)
         return ERRORS
     names = ", ".join(f"{e.name}.pdf" for e in work.editions)
     print(f"{target}: {names}, kits.md, kits.json")
@@ -244,8 +242,9 @@ def _reference(arguments: argparse.Namespace) -> int:
     from publish import checks, read
 
     arguments.out.mkdir(parents=True, exist_ok=True)
-    schema = json.dumps(read.json_schema(), indent=2, ensure_ascii=False) + "\n"
-    (arguments.out / "pattern.schema.json").write_text(schema, encoding="utf-8")
+    for root in (read.PATTERN, read.STUDIO):
+        schema = json.dumps(read.json_schema(root), indent=2, ensure_ascii=False) + "\n"
+        (arguments.out / f"{root.name}.schema.json").write_text(schema, encoding="utf-8")
     (arguments.out / "REFERENCE.md").write_text(read.reference(), encoding="utf-8")
     (arguments.out / "CHECKS.md").write_text(checks.reference(), encoding="utf-8")
     return CLEAN
@@ -256,45 +255,3 @@ RUN = {
     "open": _paperwork, "preview": _preview, "reference": _reference, "steps": _steps,
     "trace": _paperwork,
 }  # fmt: skip
-
-
-def _print_report(report: Report, stream: object, always: bool = False) -> None:
-    from rich.console import Console
-    from rich.text import Text
-
-    from publish.report import marked, summary
-
-    console = Console(file=stream, soft_wrap=True, highlight=False)  # type: ignore[arg-type]
-    styles = {"error": "bold red", "warning": "yellow", "info": "cyan"}
-    for note in report:
-        text = Text(marked(note, report.sources))
-        text.highlight_words([f"{note.severity.value} {note.code}"], styles[note.severity.value])
-        console.print(text)
-    if always or report.notes or report.accepted:
-        console.print(summary(report))
-
-
-class _Progress:
-    """Says on standard error which stage runs: one moving line on a terminal."""
-
-    def __enter__(self) -> _Progress:
-        from rich.console import Console
-
-        self._console = Console(stderr=True, highlight=False)
-        self._status = self._console.status("") if self._console.is_terminal else None
-        if self._status is not None:
-            self._status.start()
-        return self
-
-    def __exit__(self, *_: object) -> None:
-        if self._status is not None:
-            self._status.stop()
-
-    def show(self, stage: str, doing: str) -> None:
-        from publish.pipeline import STAGES
-
-        line = f"{STAGES.index(stage) + 1}/{len(STAGES)} {stage}: {doing}"
-        if self._status is not None:
-            self._status.update(line)
-        else:
-            self._console.print(line, markup=False)

@@ -11,7 +11,7 @@ from pathlib import Path
 from publish import pipeline, trace
 from publish.draft.unfold import unfold
 from publish.notes import Place, PublishError, Report
-from publish.starting import key_of, must_be_empty, starter_files, written
+from publish.starting import key_of, must_be_empty, start_studio, starter_files, written
 from publish.trace import Traced
 
 
@@ -33,6 +33,7 @@ def start_from(folder: Path, photo: Path) -> tuple[list[Path], Report]:
         "paper-traced.png": trace.overlay(found),
     }
     pieces = _pieces(found)
+    begun = start_studio(folder)
     paths: list[Path] = []
     for method in ("needle-turn", "fusible"):
         more = f"    pieces: {pieces}\n" if pieces > 1 else ""
@@ -41,7 +42,7 @@ def start_from(folder: Path, photo: Path) -> tuple[list[Path], Report]:
         paths = written(folder, {"pattern.yaml": text.encode(), **kept})
         if not pipeline.examine(folder).report.errors:
             break
-    return paths, report
+    return [*begun, *paths], report
 
 
 def _pieces(found: Traced) -> int:

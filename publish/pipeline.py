@@ -199,7 +199,9 @@ def _subject(work: Work) -> report_page.Subject:
         elif (top := marked(work.pattern, work.drafts, note.place.path)) is not None:
             pictures[note] = f"Where it is on the {top[0]}", f"The top of the {top[0]}", top[1]
     source = work.pattern.places[""]
-    return report_page.Subject(work.pattern.title, source, work.looked, pictures)
+    return report_page.Subject(
+        work.pattern.title, source, work.looked, pictures, work.pattern.origins
+    )
 
 
 def build(

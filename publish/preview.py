@@ -23,6 +23,7 @@ from pathlib import Path
 from publish import pipeline
 from publish.kept import Store, users
 from publish.notes import PublishError, Report
+from publish.read import studio_file
 from publish.report import concise, summary
 from publish.work import print_editions
 
@@ -114,9 +115,12 @@ class Shown:
 
 
 def stamps(folder: Path) -> dict[Path, int]:
-    """Return when each watched file in a pattern's folder was last written."""
+    """Return when each watched file in a pattern's folder was last written, and those that
+    lie beside its studio's file."""
     found = {}
-    for path in folder.rglob("*"):
+    shared = studio_file(folder)
+    beside = shared.parent.glob("*") if shared is not None else ()
+    for path in (*folder.rglob("*"), *beside):
         if path.suffix.lower() in WATCHED:
             try:
                 found[path] = path.stat().st_mtime_ns

@@ -13,6 +13,7 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from publish.catalogue import STAGES, codes, titles
+from publish.model.studio import Origin
 from publish.notes import Note, Place, Report, Severity
 from publish.proof import EXPLAINED
 from publish.report import summary, visible
@@ -39,6 +40,8 @@ class Subject:
     """The pattern's file; others are named as seen from its folder."""
     looked: frozenset[str] = frozenset()
     pictures: Mapping[Note, Picture] = field(default_factory=dict)
+    origins: tuple[Origin, ...] = ()
+    """Of the values that patterns of a studio may share."""
 
     def near(self, place: Place) -> Place:
         """Return a place as the page names it."""
@@ -70,6 +73,7 @@ def page(report: Report, subject: Subject) -> str:
         accepted=held,
         about=[_about(code) for code in sorted(found)],
         stages=[_stage(name, codes(name), report, subject) for name in STAGES],
+        origins=[_origin(o, subject) for o in subject.origins],
         checked=len(subject.looked & set(titles())),
         codes=len(titles()),
     )
@@ -109,6 +113,16 @@ def _lines(note: Note, sources: Mapping[str, str]) -> list[dict[str, Any]]:
         shown.append({"number": number, "before": visible(text[:split] if here else text),
                       "meant": visible(text[split:]) if here else ""})  # fmt: skip
     return shown
+
+
+def _origin(origin: Origin, subject: Subject) -> dict[str, Any]:
+    """Return what the page shows of where a value comes from."""
+    return {
+        "path": origin.path,
+        "written": visible(origin.written),
+        "place": origin.place and subject.near(origin.place),
+        "replaced": origin.replaced and subject.near(origin.replaced),
+    }
 
 
 def _about(code: str) -> dict[str, str]:

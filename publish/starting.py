@@ -1,16 +1,31 @@
 """What `foldwork new` writes: a small complete pattern to start from.
 
-In: the folder to make. Out: the starter pattern's files, titled after the folder.
-Invariant: the pattern builds without notes as it is written.
+In: the folder to make. Out: the starter pattern's files, titled after the folder; beside
+the second pattern of a studio, the file that says what its patterns share.
+Invariant: the pattern builds without notes as it is written, and no pattern that was there
+before is changed by it.
 """
 
 from __future__ import annotations
 
 import datetime
+import os
 import re
 from importlib import resources
 from pathlib import Path
 
+import yaml
+
+from publish import read
+from publish.read import shared, studio_file
+
+NOBODY = "Your studio"
+SHARED = ("studio", "contact", "licence")
+"""Of a publication: what is a studio's rather than a pattern's."""
+STUDIO_HEAD = """\
+# What the patterns beside this file share; a pattern's own key goes before it. Layout, fonts,
+# cautions, prices and more can stand here: projects/REFERENCE.md, under "studio.yaml".
+"""
 FOLDS = {4: "four", 6: "six", 8: "eight", 12: "twelve", 16: "sixteen"}
 
 
@@ -20,6 +35,8 @@ def starter_files(folder: Path, folds: int = 8, more: str = "") -> dict[str, str
     `more` are further lines of the motif.
     """
     key = key_of(folder)
+    house = shared(folder)
+    named = house is not None and "studio" in house.values.get("publication", {})
     source = resources.files("publish") / "starter"
     template = (source / "pattern.yaml").read_text(encoding="utf-8")
     article = "An" if folds == 8 else "A"
@@ -30,6 +47,7 @@ def starter_files(folder: Path, folds: int = 8, more: str = "") -> dict[str, str
             key=key,
             folds=folds,
             more=more,
+            studio="" if named else f"  studio: {NOBODY}\n",
             year=datetime.date.today().year,
         ),
         f"{key}.svg": (source / "motif.svg").read_text(encoding="utf-8"),
@@ -42,7 +60,28 @@ def start(folder: Path) -> list[Path]:
     Raises FileExistsError when the folder exists and is not empty.
     """
     must_be_empty(folder)
-    return written(folder, {n: t.encode() for n, t in starter_files(folder).items()})
+    begun = start_studio(folder)
+    return [*begun, *written(folder, {n: t.encode() for n, t in starter_files(folder).items()})]
+
+
+def start_studio(folder: Path) -> list[Path]:
+    """Write studio.yaml beside a folder and return its path, where there is none yet and
+    other patterns lie beside the folder that all name one studio.
+
+    It says what these agree on, so that it changes none of them.
+    """
+    home = Path(os.path.abspath(folder)).parent
+    if studio_file(home) is not None:
+        return []
+    there = [read.load(path)[0] for path in sorted(home.glob(f"*/{read.FILE_NAME}"))]
+    facts = [p.publication for p in there if p is not None]
+    agreed = {name: found.pop() for name in SHARED
+              if len(found := {getattr(f, name) for f in facts}) == 1}  # fmt: skip
+    if not agreed.get("studio"):
+        return []
+    said = {"publication": {name: text for name, text in agreed.items() if text}}
+    text = yaml.safe_dump(said, allow_unicode=True, sort_keys=False, width=88)
+    return written(home, {read.STUDIO_FILE: (STUDIO_HEAD + text).encode()})
 
 
 def key_of(folder: Path) -> str:

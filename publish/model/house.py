@@ -1,4 +1,4 @@
-"""Stage 1 output, the designer's own look and voice: style, photos, changed steps.
+"""Stage 1 output, the designer's own look and voice: publication, style, photos, steps.
 
 In: nothing. Out: frozen types, parts of a `Pattern`.
 Invariant: only what the YAML says; paths are of files that were there when it was read.
@@ -8,7 +8,28 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 from pathlib import Path
+
+from publish.model.trade import PAPER_THICKNESS
+
+
+@dataclass(frozen=True)
+class Publication:
+    """Who publishes the pattern, and what the cover and the last page say."""
+
+    studio: str
+    stock_number: str
+    edition: str
+    year: int
+    licence: str
+    contact: str
+    skill: str
+    blurb: str
+    barcode: str = ""
+    """`EAN-13 6291041500213`: kind and all digits, as `gtin.parse_gtin` reads; may be empty."""
+    paper_thickness: Fraction = PAPER_THICKNESS
+    """Of one sheet of a folded booklet."""
 
 
 @dataclass(frozen=True)

@@ -19,10 +19,14 @@ from publish.model.block import Piecing as Piecing
 from publish.model.cloth import Fabric as Fabric
 from publish.model.cloth import SoldAs as SoldAs
 from publish.model.house import Photo as Photo
+from publish.model.house import Publication as Publication
 from publish.model.house import ShopPictures as ShopPictures
 from publish.model.house import StepChange as StepChange
 from publish.model.house import Style as Style
-from publish.model.trade import PAPER_THICKNESS
+from publish.model.studio import Caution as Caution
+from publish.model.studio import Origin as Origin
+from publish.model.studio import Price as Price
+from publish.model.studio import Studio as Studio
 from publish.notes import Acceptance, Place
 
 
@@ -229,24 +233,6 @@ class Sewing:
 
 
 @dataclass(frozen=True)
-class Publication:
-    """Who publishes the pattern, and what the cover and the last page say."""
-
-    studio: str
-    stock_number: str
-    edition: str
-    year: int
-    licence: str
-    contact: str
-    skill: str
-    blurb: str
-    barcode: str = ""
-    """`EAN-13 6291041500213`: kind and all digits, as `gtin.parse_gtin` reads; may be empty."""
-    paper_thickness: Fraction = PAPER_THICKNESS
-    """Of one sheet of a folded booklet."""
-
-
-@dataclass(frozen=True)
 class Colourway:
     """Another palette over the same design: new fabrics for some of the pattern's keys."""
 
@@ -286,6 +272,20 @@ class Pattern:
     """In the order in which they are made."""
     accepts: tuple[Acceptance, ...] = ()
     """Warnings that the designer keeps, each with a reason."""
+    cautions: tuple[Caution, ...] = ()
+    prices: tuple[Price, ...] = ()
+    studio: Studio | None = None
+    origins: tuple[Origin, ...] = field(default=(), repr=False)
+    """Of each value that patterns may share."""
+
+    def changes(self) -> tuple[tuple[tuple[str, ...], int, StepChange], ...]:
+        """Return every change of a step in the order in which they are made, each with the
+        way to it among the places: the studio's first, then the pattern's own."""
+        theirs = self.studio.steps if self.studio is not None else ()
+        return (
+            *((("studio", "steps"), number, change) for number, change in enumerate(theirs)),
+            *((("steps",), number, change) for number, change in enumerate(self.steps)),
+        )
 
     def place(self, *path: str | int) -> Place:
         """Return where a value stands, or the nearest thing around it that does."""

@@ -103,11 +103,12 @@ def step_place(case: Case, told_step: Told) -> Place:
 
 
 def _place(case: Case, step: str) -> Place:
-    for number_, change in enumerate(case.pattern.steps):
+    for root, number_, change in reversed(case.pattern.changes()):
         sizes = "-".join(["", *change.sizes])
         mine = change.step and step in (change.step, change.step + sizes)
-        if mine or step.endswith(f"-own-{number_ + 1}"):
-            return case.pattern.place("steps", number_)
+        whose = "own" if len(root) == 1 else root[0]
+        if mine or step.endswith(f"-{whose}-{number_ + 1}"):
+            return case.pattern.place(*root, number_)
     return case.pattern.place("steps")
 
 

@@ -1,6 +1,6 @@
-"""Stage 1: the pattern file is read and checked, key by key.
+"""Stage 1: the pattern file is read and checked, key by key, over what its studio shares.
 
-In: a path. Out: the `Pattern`, or None; every finding; the text of the file, for showing
+In: a path. Out: the `Pattern`, or None; every finding; the text of the files, for showing
 the lines that findings point at.
 Invariant: everything wrong is found in one run, each finding has a place and says how to
 mend it, and no bytes whatever raise an exception.
@@ -9,9 +9,11 @@ mend it, and no bytes whatever raise an exception.
 from __future__ import annotations
 
 import os
+from dataclasses import replace
 from pathlib import Path
 
 from publish.model.pattern import Pattern
+from publish.model.studio import Studio
 from publish.notes import Note, Report, Severity
 from publish.read.blocks import Blocks
 from publish.read.build import build_pattern
@@ -22,10 +24,26 @@ from publish.read.cross_top import check_tops
 from publish.read.editor import json_schema
 from publish.read.ledger import Ledger
 from publish.read.manual import reference
+from publish.read.origins import origins
 from publish.read.schema import PATTERN, SMALLEST
+from publish.read.schema_studio import FILE_NAME as STUDIO_FILE
+from publish.read.schema_studio import STUDIO
 from publish.read.source import FILE_NAME, Source, compose, open_source
+from publish.read.studio import Shared, lay_under, shared, studio_file
 
-__all__ = ["CODES", "SMALLEST", "json_schema", "load", "reference"]
+__all__ = [
+    "CODES",
+    "FILE_NAME",
+    "PATTERN",
+    "SMALLEST",
+    "STUDIO",
+    "STUDIO_FILE",
+    "json_schema",
+    "load",
+    "reference",
+    "shared",
+    "studio_file",
+]
 
 
 def load(path: Path) -> tuple[Pattern | None, tuple[Note, ...], dict[str, str]]:
@@ -37,18 +55,24 @@ def load(path: Path) -> tuple[Pattern | None, tuple[Note, ...], dict[str, str]]:
     source = open_source(path)
     if isinstance(source, Note):
         return None, (source,), {}
-    pattern, notes = _read(source)
-    return pattern, Report().plus(notes).notes, {source.shown: source.text}
+    house = shared(Path(os.path.abspath(source.path)).parent)
+    pattern, notes = _read(source, house)
+    sources = {source.shown: source.text}
+    if house is not None and house.source is not None:
+        sources[house.source.shown] = house.source.text
+    return pattern, Report().plus(notes).notes, sources
 
 
-def _read(source: Source) -> tuple[Pattern | None, list[Note]]:
+def _read(source: Source, house: Shared | None) -> tuple[Pattern | None, list[Note]]:
     node, notes = compose(source)
     if node is None:
-        return None, list(notes)
+        return None, [*notes, *(house.ledger.notes if house is not None else ())]
     home = Path(os.path.abspath(source.path))
     ledger = Ledger(source.shown, source.lines, home.parent)
     ledger.notes.extend(notes)
     values = Checker(ledger, PATTERN).read(node)
+    if house is not None:
+        values = lay_under(values, ledger, house)
     blocks = Blocks(values.get("blocks", {}).get, ledger)
     flat = {name: blocks.flat(name) for name in values.get("blocks", {})}
     check_tops(values, flat, ledger)
@@ -57,4 +81,9 @@ def _read(source: Source) -> tuple[Pattern | None, list[Note]]:
         return None, ledger.notes
     key = home.parent.name if home.name == FILE_NAME else home.stem
     made = {name: block for name, block in flat.items() if block is not None}
-    return build_pattern(values, made, key or "pattern", home.parent, ledger), ledger.notes
+    pattern = build_pattern(values, made, key or "pattern", home.parent, ledger)
+    return replace(
+        pattern,
+        studio=Studio(house.path, house.steps) if house is not None else None,
+        origins=origins(node, source, ledger, house),
+    ), ledger.notes

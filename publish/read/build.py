@@ -20,6 +20,7 @@ from publish.model.pattern import (
     BindingSpec,
     Block,
     BorderSpec,
+    Caution,
     Colourway,
     Fabric,
     Motif,
@@ -28,6 +29,7 @@ from publish.model.pattern import (
     Photo,
     Piecing,
     PillowSpec,
+    Price,
     Publication,
     QuiltingSpec,
     RoundSpec,
@@ -67,7 +69,7 @@ from publish.read.schema_design import (
     SIZE,
     TURN_UNDER,
 )
-from publish.read.schema_house import PHOTO_SECTION, PICTURES, STYLE
+from publish.read.schema_house import CAUTION, PHOTO_SECTION, PICTURES, PRICE, STYLE
 from publish.units import parse_length
 
 Values = Mapping[str, Any]
@@ -87,13 +89,13 @@ def build_pattern(
         publication=_publication(top["publication"] or {}),
         papers=tuple(top["papers"]),
         layout=top["layout"],
-        fabrics={k: _fabric(k, v) for k, v in top["fabrics"].items()},
+        fabrics={k: _fabric(k, v, values) for k, v in top["fabrics"].items()},
         motifs={k: _motif(k, v) for k, v in (top["motifs"] or {}).items()},
         blocks={k: _block(k, v, flat[k], values) for k, v in top["blocks"].items()},
         sizes={k: _size(k, v, values) for k, v in top["sizes"].items()},
         sewing=Sewing(**fill(SEWING, top["sewing"] or {})),
         places=dict(ledger.places),
-        colourways={k: _colourway(k, v, top) for k, v in (top["colourways"] or {}).items()},
+        colourways={k: _colourway(k, v, values) for k, v in (top["colourways"] or {}).items()},
         style=_style(top["style"] or {}),
         cover=top["cover"],
         scene=top["scene"],
@@ -101,11 +103,13 @@ def build_pattern(
         shop=_shop((top["shop"] or {}).get("pictures") or {}),
         steps=tuple(map(change_of, top["steps"] or ())),
         accepts=tuple(_acceptance(n, v, ledger) for n, v in enumerate(top["accept"] or ())),
+        cautions=tuple(Caution(**fill(CAUTION, v)) for v in top["cautions"] or ()),
+        prices=tuple(Price(**fill(PRICE, v)) for v in top["prices"] or ()),
     )
 
 
-def _fabric(key: str, values: Values) -> Fabric:
-    filled = fill(FABRIC, values)
+def _fabric(key: str, values: Values, pattern: Values) -> Fabric:
+    filled = fill(FABRIC, values, pattern.get("cloth", {}))
     sold = filled["sold_as"]
     if isinstance(sold, Mapping):
         packet = fill(PRECUT, sold)
@@ -122,12 +126,12 @@ def _fabric(key: str, values: Values) -> Fabric:
     return Fabric(key, **{**filled, "sold_as": sold_as, "swatch": swatch})
 
 
-def _colourway(key: str, values: Values, top: Values) -> Colourway:
+def _colourway(key: str, values: Values, pattern: Values) -> Colourway:
     """Return a colourway whose fabrics are the pattern's own in another look."""
     filled = fill(COLOURWAY, values)
     fabrics = {}
     for swap in (fill(SWAP, s) for s in filled["swaps"]):
-        own = _fabric(swap["fabric"], top["fabrics"][swap["fabric"]])
+        own = _fabric(swap["fabric"], pattern["fabrics"][swap["fabric"]], pattern)
         own = replace(own, name=swap["name"], colour=swap["colour"], swatch=None)
         fabrics[swap["fabric"]] = own
     return Colourway(key, filled["title"], fabrics)
@@ -243,7 +247,8 @@ def _quilting(size: Values, pattern: Values) -> tuple[QuiltingSpec, ...]:
 
 
 def _lend_places(values: Values, ledger: Ledger) -> None:
-    """Let what a size takes from the pattern be found under the size's path too."""
+    """Let what a size takes from the pattern, and a fabric from the cloth, be found under
+    its own path too."""
     names = ("backing", "batting", "binding", "quilting")
     own = [path for path in ledger.places if path.split(".")[0] in names]
     for key, size in values["sizes"].items():
@@ -251,3 +256,6 @@ def _lend_places(values: Values, ledger: Ledger) -> None:
             parts = tuple(path.split("."))
             if parts[0] != "quilting" or "quilting" not in size:
                 ledger.lend(("sizes", key, *parts), parts)
+    for key in values["fabrics"]:
+        for name in values.get("cloth", {}):
+            ledger.lend(("fabrics", key, name), ("cloth", name))

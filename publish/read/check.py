@@ -228,7 +228,7 @@ class Checker(Lists):
             help_ = f"`{name}` is a key of {listed(elsewhere)}: move it there"
         else:
             help_ = f"known keys are {listed(key.name for key in section.keys)}"
-        where = "the pattern" if section is self.root else f"`{section.name}`"
+        where = f"the {section.name}" if section is self.root else f"`{section.name}`"
         self.note(
             "R110",
             at.place,

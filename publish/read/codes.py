@@ -66,4 +66,7 @@ CODES: dict[str, str] = {
     "R165": "A block with a motif stands where motifs are not",
     "R166": "A block within a block is stretched",
     "R170": "A change of a step is not one",
+    "R173": "A key stands in studio.yaml that each pattern says for itself",
+    "R174": "Two prices are in one currency",
+    "R175": "A shop is to pay more than a maker",
 }

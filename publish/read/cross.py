@@ -16,6 +16,7 @@ from publish.read.characters import shown
 from publish.read.defaults import defaults
 from publish.read.forms import key_of, listed, nearest
 from publish.read.ledger import Ledger
+from publish.read.prices import check_prices
 from publish.read.schema_cloth import SEWING
 from publish.read.schema_design import TURN_UNDER
 from publish.units import inches_text, parse_length
@@ -40,6 +41,7 @@ def check_agreement(values: Values, ledger: Ledger) -> None:
         _motif_size(f"sizes.{key}", size, values, ledger)
     _cover(values, ledger)
     check_changes(values, ledger)
+    check_prices(values, ledger)
     _unused(values, ledger)
 
 

@@ -18,13 +18,13 @@ from publish.read.sections import Either, Key, Many, Named, Pairs, Row, Section,
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
 
-def json_schema() -> dict[str, Any]:
-    """Return the JSON Schema of pattern.yaml."""
-    inner = [s for s in sections_of(PATTERN) if s is not PATTERN]
+def json_schema(root: Section = PATTERN) -> dict[str, Any]:
+    """Return the JSON Schema of pattern.yaml, or of another file that has one."""
+    inner = [s for s in sections_of(root) if s is not root]
     return {
         "$schema": DIALECT,
-        "title": "Foldwork pattern",
-        **_section(PATTERN),
+        "title": f"Foldwork {root.name}",
+        **_section(root),
         "$defs": {section.name: _section(section) for section in inner},
     }
 

@@ -1,7 +1,8 @@
 """Forms of files that the designer keeps beside the pattern: drawings, fonts, pictures.
 
 In: the text of one YAML scalar. Out: an absolute path, or an `Unfit`.
-Invariant: as in `forms`; no path leads out of the pattern's folder. Only the name is
+Invariant: as in `forms`; a path is from the folder of the file that names it, and does not
+lead out of that. Only the name is
 judged here; what is in the file, the stage that uses it judges.
 """
 
@@ -48,8 +49,8 @@ class File(Form):
         if not path.is_relative_to(home) or text.startswith("~"):
             return Unfit(
                 "R132",
-                "leads out of the pattern's folder",
-                f"copy the file beside the pattern and write `{path.name}`",
+                "leads out of the folder of the file that names it",
+                f"copy the file into that folder and write `{path.name}`",
             )
         if path.suffix.lower() not in self.endings:
             return Unfit("R133", f"is not {self.kind}", self._save(text))

@@ -13,6 +13,7 @@ from publish.read.blocks import trade_block
 from publish.read.forms import Form, listed
 from publish.read.library import trade_blocks
 from publish.read.schema import PATTERN, SMALLEST
+from publish.read.schema_studio import FILE_NAME, OWN, STUDIO, STUDIO_EXAMPLE
 from publish.read.sections import (
     Either,
     Idle,
@@ -48,9 +49,39 @@ at most 40 of them. `none` is no name: it stands for a value that is not wanted.
 """
 
 
+_STUDIO = f"""\
+What the patterns of one studio share is written once, in `{FILE_NAME}` beside them or in a
+folder above: the first one found upwards from a pattern's folder is used. It has the keys
+of a pattern, those above, with the same forms and defaults; paths, such as those of a logo or of
+fonts, are from its own folder.
+
+```yaml
+{STUDIO_EXAMPLE}```
+
+A pattern's own key wins. Sections are merged key by key, so that a pattern may have its own
+`publication.year` and take the rest; lists are replaced whole. `steps` is the one
+exception: the studio's changes are made first, in every pattern that has the step, and the
+pattern's own after them. `report.html` lists where each of these values came from.
+"""
+
+
 def reference() -> str:
     """Return the reference of every key, section by section."""
-    return "\n".join([_OPENING, *map(_section, sections_of(PATTERN)), _values(), _library()])
+    sections = map(_section, sections_of(PATTERN))
+    return "\n".join([_OPENING, *sections, _studio(), _values(), _library()])
+
+
+def _studio() -> str:
+    """Return what studio.yaml may say, by the keys of a pattern."""
+    lines = ["## studio.yaml", "", _STUDIO, "| key | form |", "|---|---|"]
+    lines += [f"| `{key.name}` | {_form(key)}{_without(key.shape)} |" for key in STUDIO.keys]
+    return "\n".join([*lines, ""])
+
+
+def _without(shape: Shape) -> str:
+    """Return which keys of a section are left to each pattern."""
+    own = sorted(OWN.get(_held(shape)[0].name, ())) if _held(shape) else []
+    return f", without {listed(own)}" if own else ""
 
 
 def _values() -> str:

@@ -15,13 +15,22 @@ from publish.read.schema_cloth import (
     BACKING,
     BATTING,
     BINDING,
+    CLOTH,
     COLOURWAY,
     FABRIC,
     QUILTING,
     SEWING,
 )
 from publish.read.schema_design import MOTIF, SIZE
-from publish.read.schema_house import ACCEPT, PHOTO_SECTION, SHOP, STEP, STYLE
+from publish.read.schema_house import (
+    ACCEPT,
+    CAUTION,
+    PHOTO_SECTION,
+    PRICE,
+    SHOP,
+    STEP,
+    STYLE,
+)
 from publish.read.sections import Key, Many, Named, Section
 from publish.read.special import Barcode, Length
 from publish.read.texts import Text
@@ -81,8 +90,12 @@ PATTERN = Section(
             "{studio: Hollow Fen Studio, year: 2026}", derived="its keys' defaults"),
         Key("shop", SHOP, "What the shop's page shows.", "{pictures: {cover: [2000]}}",
             derived="its keys' defaults"),
+        Key("prices", Many(PRICE, 1, 12), "What it costs, by currency.",
+            "[{currency: EUR, retail: 14.00, wholesale: 7.00}]", derived="no price is said"),
         Key("fabrics", Named(FABRIC, "fabric"), "The fabrics.",
             '{linen: {name: Pale linen, colour: "#f4efe6"}}', required=True),
+        Key("cloth", CLOTH, "What holds for every fabric.", "{usable_width: 42 in}",
+            derived="its keys' defaults"),
         Key("colourways", Named(COLOURWAY, "colourway", 12), "Other palettes over the same "
             "design, shown side by side.", "{dusk: {title: Dusk, swaps: [{fabric: linen, "
             'name: Night water, colour: "#26343c"}]}}', derived="no colourways"),
@@ -108,6 +121,9 @@ PATTERN = Section(
             "where they are too narrow"),
         Key("sizes", Named(SIZE, "size"), "The sizes.",
             "{mini: {block_size: 16 in, motif_size: 14 in}}", required=True),
+        Key("cautions", Many(CAUTION, 1, 12), "Further cautions.",
+            "[{title: Magnets, text: Keep magnets away from pacemakers.}]",
+            derived="the usual cautions alone"),
         Key("steps", Many(STEP, 1, 200), "Changes to the steps, in your own words.",
             "[{remove: quilting-unpin}]", derived="the steps as they are written"),
         Key("accept", Many(ACCEPT, 1, 100), "Warnings that you keep, with the reason.",

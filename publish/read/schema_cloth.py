@@ -46,11 +46,13 @@ FABRIC = Section(
         Key("colour", Colour(), "The colour it has in every figure, in quotes because a bare # "
             "begins a comment.", '"#f4efe6"', required=True),
         Key("usable_width", Length("6 in", "130 in"),
-            "The width left between the selvages.", "42 in", default="40 in"),
+            "The width left between the selvages; left out, that of `cloth`.", "42 in",
+            default="40 in"),
         Key("directional", YesNo(), "Whether the print has an up and a down, so that no piece "
             "may be turned.", "yes", default="no"),
         Key("shrinkage", Percent(25), "The share of its length that the fabric loses in the "
-            "wash; more is bought to make up for it.", "3%", default="0%"),
+            "wash; more is bought to make up for it. Left out, that of `cloth`.", "3%",
+            default="0%"),
         Key("owned", Length("0 in", "100 yd", above=True),
             "The length you have already; a warning says when it is too little.", "1 1/2 yd",
             default="none"),
@@ -62,6 +64,17 @@ FABRIC = Section(
             "{file: reeds.jpg, width: 6 in}", derived="plain cloth of its colour"),
     ),
     idle=(Idle("sold_as", ("fat quarter", "fat eighth"), "owned"),),
+)  # fmt: skip
+
+CLOTH = Section(
+    "cloth",
+    "What holds for every fabric that does not say otherwise.",
+    (
+        Key("usable_width", FABRIC.key("usable_width").shape, "The width left between the "
+            "selvages.", "42 in", default="40 in"),
+        Key("shrinkage", FABRIC.key("shrinkage").shape, "The share of its length that a fabric "
+            "loses in the wash.", "3%", default="0%"),
+    ),
 )  # fmt: skip
 
 SWAP = Section(

@@ -9,14 +9,15 @@ from __future__ import annotations
 
 from publish.read.files import FONT, LOGO, PHOTO
 from publish.read.forms import Choice, Whole
+from publish.read.money import Currency, Money
 from publish.read.sections import Key, Many, Section
 from publish.read.special import Code, Colour, Ref, Way
 from publish.read.texts import Text
 
 FONTS = Section(
     "fonts",
-    "Font files of your own, in the pattern's folder. Where one has no bold or italic beside "
-    "it, the layout's own stands in for those words.",
+    "Font files of your own, in the folder of the file that names them. Where one has no bold "
+    "or italic beside it, the layout's own stands in for those words.",
     (
         Key("titles", FONT, "For the pattern's title and headings.", "fen-display.ttf",
             derived="the font of `text`, where the layout sets both alike"),
@@ -149,6 +150,30 @@ STEP = Section(
             derived="the step's own"),
         Key("sizes", Many(Ref("sizes", "size"), 1, 20, distinct=True), "The sizes that the "
             "change is for.", "[mini]", derived="all that the step is for"),
+    ),
+)  # fmt: skip
+
+CAUTION = Section(
+    "caution",
+    "A caution of your own, on the page about working safely, after the usual ones.",
+    (
+        Key("title", Text(60, blank=False, name=True), "What it is about.", "Magnets",
+            required=True),
+        Key("text", Text(1200, blank=False, lines=True), "What to mind, as Markdown.",
+            "Keep magnets away from pacemakers.", required=True),
+    ),
+)  # fmt: skip
+
+PRICE = Section(
+    "price",
+    "The pattern's price in one currency, for the line sheet that shops order from and the "
+    "pattern's page.",
+    (
+        Key("currency", Currency(), "The code of the currency (ISO 4217).", "EUR",
+            required=True),
+        Key("retail", Money(), "What a maker pays.", "14.00", required=True),
+        Key("wholesale", Money(), "What a shop pays; it stands on the line sheet alone.",
+            "7.00", default="none"),
     ),
 )  # fmt: skip
 

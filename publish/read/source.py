@@ -51,15 +51,30 @@ def open_source(path: Path) -> Source | Note:
             return _too_much(place, f"{target.stat().st_size:,} bytes")
         return _decode(target, target.read_bytes(), place)
     except (OSError, ValueError) as problem:  # no permission, a name no system allows
-        reason = problem.strerror if isinstance(problem, OSError) else str(problem)
-        return error(
-            "R101",
-            Place(_printable(str(path))),
-            "the pattern cannot be opened",
-            expected=f"a folder holding {FILE_NAME}, or that file",
-            received=str(reason),
-            help="check the path and that you may read the file",
-        )
+        return _closed(path, problem, "the pattern", f"a folder holding {FILE_NAME}, or that file")
+
+
+def open_beside(target: Path) -> Source | Note:
+    """Return the text of a file that patterns are read with."""
+    try:
+        place = Place(shown_path(target))
+        if target.stat().st_size > LARGEST_FILE:
+            return _too_much(place, f"{target.stat().st_size:,} bytes")
+        return _decode(target, target.read_bytes(), place)
+    except (OSError, ValueError) as problem:
+        return _closed(target, problem, target.name, "a file that can be read")
+
+
+def _closed(path: Path, problem: OSError | ValueError, what: str, expected: str) -> Note:
+    reason = problem.strerror if isinstance(problem, OSError) else str(problem)
+    return error(
+        "R101",
+        Place(_printable(str(path))),
+        f"{what} cannot be opened",
+        expected=expected,
+        received=str(reason),
+        help="check the path and that you may read the file",
+    )
 
 
 def _printable(text: str) -> str:
@@ -204,6 +219,23 @@ class _Composer(yaml.SafeLoader):
 
 def compose(source: Source) -> tuple[yaml.Node | None, tuple[Note, ...]]:
     """Return the tree of a pattern file, or None with the notes that say why not."""
+    node, notes = tree(source)
+    if node is None and not notes:
+        nothing = error(
+            "R103",
+            Place(source.shown),
+            "the file holds no pattern",
+            expected="keys such as `title`, `fabrics` and `sizes`",
+            received="nothing",
+            help="start with `title:`, or let `foldwork new NAME` write a small pattern",
+        )
+        return None, (nothing,)
+    return node, notes
+
+
+def tree(source: Source) -> tuple[yaml.Node | None, tuple[Note, ...]]:
+    """Return the tree of a file: None without notes where it says nothing, and None with
+    the notes that say why where it cannot be read."""
     composer = None
     try:
         composer = _Composer(source.text, source.shown)
@@ -216,15 +248,4 @@ def compose(source: Source) -> tuple[yaml.Node | None, tuple[Note, ...]]:
         mark = composer.get_mark() if composer else None
         found = composer.notes if composer else []
         return None, (*found, *syntax_notes(source.text, source.shown, problem, mark))
-    if node is None:
-        return None, (
-            error(
-                "R103",
-                Place(source.shown),
-                "the file holds no pattern",
-                expected="keys such as `title`, `fabrics` and `sizes`",
-                received="nothing",
-                help="start with `title:`, or let `foldwork new NAME` write a small pattern",
-            ),
-        )
     return node, tuple(composer.notes)

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from itertools import product
 from pathlib import Path
 from typing import Any
 
@@ -59,10 +60,18 @@ def homes(pattern: Pattern) -> tuple[Path, ...]:
     """Return the folders that layouts are looked for in, in this order.
 
     `layouts/` inside the package, where a wheel puts it; `layouts/` beside the package,
-    where a checkout has it; `layouts/` in the pattern's own folder.
+    where a checkout has it; `layouts/` in the pattern's own folder, then in its studio's.
     """
     package = Path(publish.__file__).resolve().parent
-    return tuple(p / "layouts" for p in (package, package.parent, pattern.folder))
+    return (package / "layouts", package.parent / "layouts", *_own_homes(pattern))
+
+
+def _own_homes(pattern: Pattern) -> tuple[Path, ...]:
+    """Return the folders of the designer's own layouts."""
+    folders = [pattern.folder]
+    if pattern.studio is not None:
+        folders.append(pattern.studio.folder)
+    return tuple(folder / "layouts" for folder in dict.fromkeys(folders))
 
 
 def known(pattern: Pattern) -> tuple[str, ...]:
@@ -86,7 +95,8 @@ def find(pattern: Pattern, paper: Paper) -> tuple[Layout | None, tuple[Note, ...
             "there is no layout of this name",
             expected=" or ".join(known(pattern)) or "a folder with a layout.yaml",
             received=pattern.layout,
-            help="name one of these, or put a folder of your own in layouts/ beside pattern.yaml",
+            help="name one of these, or put a folder of your own in layouts/ beside pattern.yaml "
+            "or studio.yaml",
         )
         return None, (note,)
     chain, notes = _chain(pattern, folder)
@@ -103,15 +113,18 @@ def _folder(pattern: Pattern, name: str) -> Path | None:
 
 
 def origin(pattern: Pattern, layout: Layout) -> Iterator[Note]:
-    """Yield where a layout comes from: that it is the pattern's own, or that one of its
-    name lies beside the pattern and is passed over."""
-    place, own = pattern.place("layout"), homes(pattern)[-1]
-    for folder in layout.folders:
+    """Yield where a layout comes from: that it is the designer's own, or that one of its
+    name lies beside the pattern or its studio's file and is passed over."""
+    place, designers = pattern.place("layout"), _own_homes(pattern)
+    for folder, own in product(layout.folders, designers):
         beside, name = own / folder.name, f"{own.name}/{folder.name}"
         if folder == beside:
-            what = "the booklet is set in a layout from the pattern's own folder"
+            whose = "pattern's own" if own.parent == pattern.folder else "studio's"
+            what = f"the booklet is set in a layout from the {whose} folder"
             yield Note("T720", Severity.INFO, place, what, received=name,
                        help="it can arrange what the booklet says and nothing else")  # fmt: skip
+        elif folder.parent in designers:
+            continue
         elif (beside / FILE).is_file() and not beside.samefile(folder):
             yield warning("T719", place, "a layout of a name that Foldwork has is not used",
                           expected="another name for a layout of your own",

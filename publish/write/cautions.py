@@ -1,6 +1,6 @@
 """The usual cautions, where the work or the finished piece could hurt someone.
 
-In: which tools the pattern asks for. Out: the section.
+In: which tools the pattern asks for, the designer's own cautions. Out: the section.
 Invariant: nothing here replaces a maker's instructions, a local code or a trained eye, and
 the text says so.
 
@@ -31,10 +31,19 @@ def section(book: Book) -> Section:
         _BABIES,
         _SMALL,
         _FIRE,
+        *_own(book),
         _MAKERS,
     ]
     lead = "Please read this page before you cut, and again before you give the piece away."
     return Section("cautions", "Working safely", tuple(b for b in boxes if b), lead)
+
+
+def _own(book: Book) -> list[Box]:
+    """Return the designer's own cautions."""
+    return [
+        Box("caution", c.title, tuple(p.strip() for p in c.text.split("\n\n") if p.strip()))
+        for c in book.pattern.cautions
+    ]
 
 
 def _sprays(book: Book) -> Box | None:

@@ -1,7 +1,8 @@
-"""Steps in the designer's own voice: the changes of a pattern's `steps`, made in turn.
+"""Steps in the designer's own voice: the changes of `steps`, made in turn.
 
 In: the pattern as a book, generated sections. Out: sections with the changes made, notes.
-Invariant: a change that cannot be made leaves everything as it was and is a note; the
+Invariant: a change that cannot be made leaves everything as it was and is a note; one of
+the studio's, which is for every pattern, is passed over where its step is not; the
 steps of a section are numbered from 1 without gaps; a step for some sizes only says so in
 its first words, whoever wrote it.
 """
@@ -13,7 +14,7 @@ from dataclasses import dataclass, replace
 
 from publish.model.pattern import StepChange
 from publish.model.words import Section, Step
-from publish.notes import Note, Place, error
+from publish.notes import Note, Place, Severity, error
 from publish.write import order
 from publish.write.context import Book
 from publish.write.filling import filled, nearest
@@ -21,24 +22,43 @@ from publish.write.order import Sections, Spot
 from publish.write.values import values
 
 _WORDS = ("text", "right", "tip", "caution")
+_OWN = ("steps",)
+"""The way to the pattern's own changes."""
 
 
-def said(book: Book) -> str:
+def said(book: Book, sections: Sequence[Section]) -> str:
     """Return every text of the designer's, filled in for all sizes: what it speaks of."""
     known = values(book, book.keys)
-    texts = [t for c in book.pattern.steps for w in _WORDS if (t := getattr(c, w))]
+    made = [
+        change
+        for root, _, change in book.pattern.changes()
+        if root == _OWN or order.find(sections, change.step or change.beside) is not None
+    ]
+    texts = [t for c in made for w in _WORDS if (t := getattr(c, w))]
     return "\n".join(filled(text, known)[0] for text in texts)
 
 
 def voiced(book: Book, sections: Sequence[Section]) -> tuple[Sections, tuple[Note, ...]]:
-    """Return the sections with the pattern's changes made, and what could not be done."""
-    changes = book.pattern.steps
+    """Return the sections with the studio's and the pattern's changes made, and what could
+    not be done."""
+    changes = book.pattern.changes()
     if not changes:
         return tuple(sections), ()
     hand = _Hand(book, tuple(sections))
-    for number, change in enumerate(changes):
-        hand.make(number, change)
-    return order.numbered(order.without_empty(hand.sections, sections)), tuple(hand.notes)
+    for root, number, change in changes:
+        hand.make(root, number, change)
+    notes = (*hand.notes, *_passed_over(book, hand.passed))
+    return order.numbered(order.without_empty(hand.sections, sections)), notes
+
+
+def _passed_over(book: Book, steps: Sequence[str]) -> tuple[Note, ...]:
+    """Return which of the studio's wording has no step in this pattern, as one note."""
+    if not steps:
+        return ()
+    place = book.pattern.place("studio", "steps")
+    what = "wording of the studio's is for steps that this pattern has not"
+    return (Note("W511", Severity.INFO, place, what, received=", ".join(steps),
+                 help="nothing, if other patterns have them"),)  # fmt: skip
 
 
 @dataclass
@@ -50,10 +70,14 @@ class _Hand:
 
     def __post_init__(self) -> None:
         self.notes: list[Note] = []
+        self.passed: list[str] = []
+        """Steps of the studio's changes that are not there."""
+        self._root: tuple[str, ...] = _OWN
         self._followers: dict[str, str] = {}
         """The last step inserted after a step: the next one goes after that."""
 
-    def make(self, number: int, change: StepChange) -> None:
+    def make(self, root: tuple[str, ...], number: int, change: StepChange) -> None:
+        self._root = root
         change = self._renamed(change)
         made = {"replace": self._replace, "insert": self._insert, "remove": self._remove,
                 "move": self._move}[change.action]  # fmt: skip
@@ -73,12 +97,14 @@ class _Hand:
         return change
 
     def _place(self, number: int, *names: str) -> Place:
-        return self.book.pattern.place("steps", number, *names)
+        return self.book.pattern.place(*self._root, number, *names)
 
     def _find(self, number: int, key: str, *names: str) -> Spot | None:
         """Return where a step is; note the nearest key when there is none."""
         spot = order.find(self.sections, key)
-        if spot is None:
+        if spot is None and self._root != _OWN:
+            self.passed.append(key)
+        elif spot is None:
             known = [s.key for section in self.sections for s in order.steps_of(section)]
             near = nearest(key, known)
             help_ = f"write `{near}`" if near else "`foldwork steps` lists the key of every step"
@@ -163,7 +189,8 @@ class _Hand:
         if sizes is None:
             return
         words = self._fill(number, change, sizes)
-        key = change.step or f"{self.sections[spot.section].key}-own-{number + 1}"
+        whose = "own" if self._root == _OWN else self._root[0]
+        key = change.step or f"{self.sections[spot.section].key}-{whose}-{number + 1}"
         step = _reworded(Step(key, 0, ""), words)
         self._lay(change, self._only(step, sizes, scope))
 

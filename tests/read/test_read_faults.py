@@ -10,9 +10,9 @@ from publish import grade, read
 from publish.notes import Severity
 
 FIXTURES = sorted(FAULTS.glob("*.yaml"))
-ELSEWHERE = {"R101", "R102", "R103", "R104", "R137", "G201"}
+ELSEWHERE = {"R101", "R102", "R103", "R104", "R137", "R173", "G201"}
 """Faults that no comment in a file can announce: see test_read_files,
-test_read_house, test_grade_size."""
+test_read_house, test_read_studio, test_grade_size."""
 
 
 def findings(path):
@@ -97,7 +97,7 @@ def test_a_demo_pattern_has_no_findings(name):
         ('"#f4efe6"', '"#fed"', 'write `"#ffeedd"`'),
         ('"#f4efe6"', "f4efe6", 'write `"#f4efe6"`'),
         ("bulrush.svg", "Bulrush.svg", "write `bulrush.svg`"),
-        ("bulrush.svg", "../elsewhere/bulrush.svg", "beside the pattern and write `bulrush.svg`"),
+        ("bulrush.svg", "../elsewhere/bulrush.svg", "into that folder and write `bulrush.svg`"),
         ("bulrush.svg", "bulrush.png", "write `bulrush.svg`"),
         ("folds: 8", "folds: 8, method: fusable", "write `fusible`"),
     ],

@@ -82,6 +82,7 @@ UNSEEN = {
     "R134": "arithmetic", "R136": "formatting", "R166": "proportions",
     "R145": "two keys", "R146": "two keys", "R147": "two items",
     "R148": "two keys", "R149": "names", "R170": "two keys",
+    "R174": "two items", "R175": "two keys",
     **dict.fromkeys([f"R{n}" for n in range(150, 166)], "what patches make together"),
 }  # fmt: skip
 BY_READING_ALONE = {
