@@ -54,8 +54,7 @@ def afterwards(plan: CutPlan, fabric: FabricPlan) -> list[str]:
         mine = [p for p in fabric.pieces if p.shape == shape]
         if mine:
             each = listed([f"**{p.letter}**" for p in mine])
-            gives = listed([f"{counted(p.count * p.yields, 'triangle')} **{p.letter}**"
-                            for p in mine])  # fmt: skip
+            gives = listed([_triangles(plan, p) for p in mine])
             found.append(f"Cut each square {each} {cut}: {gives}.")
     for piece in fabric.pieces:
         template = template_of(plan, piece)
@@ -64,6 +63,14 @@ def afterwards(plan: CutPlan, fabric: FabricPlan) -> list[str]:
         elif piece.shape in STRIPS:
             found.append(_from_strip(piece))
     return found
+
+
+def _triangles(plan: CutPlan, piece: Piece) -> str:
+    """Return `12 triangles **M**, two of them to spare`: squares cut in four may give too many."""
+    made = piece.count * piece.yields
+    used = sum(letter == piece.letter for letter in plan.sources.values())
+    spare = f", {number(made - used)} of them to spare" if 0 < used < made else ""
+    return f"{counted(made, 'triangle')} **{piece.letter}**{spare}"
 
 
 def _with_template(piece: Piece, template: PieceTemplate) -> str:
