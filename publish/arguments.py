@@ -59,6 +59,7 @@ def _add_build(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     build.add_argument(
         "--only", choices=("booklet", "templates", "full-size", "press"), help="one edition"
     )
+    build.add_argument("--size", default="", metavar="KEY", help="the booklet of one size alone")
     build.add_argument("--strict", action="store_true", help="let a warning stop the build")
     build.add_argument("--jobs", type=_count, metavar="N",
                        help="PDFs made side by side (as many as there are processors)")  # fmt: skip

@@ -68,7 +68,11 @@ def _build(arguments: argparse.Namespace) -> int:
             work, target = pipeline.build(
                 arguments.pattern, arguments.out, papers, arguments.only, progress.show,
                 arguments.strict, arguments.jobs or cores(), Store(users(), arguments.fresh),
+                arguments.size,
             )  # fmt: skip
+    except pipeline.NoSizeError as wrong:
+        print(f"foldwork: {wrong}", file=sys.stderr)
+        return USAGE
     except PublishError as stopped:
         console.print_report(stopped.report, sys.stderr)
         print(stopped.files.get(PREFLIGHT, b"").decode(), end="")

@@ -10,6 +10,7 @@ that must print true are never reduced, reordered or trimmed.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from concurrent.futures import Future
 from dataclasses import dataclass, field, replace
 from math import ceil
 
@@ -41,12 +42,23 @@ class Job:
     """`booklet`, `templates`, `full-size` or `kits`."""
     paper: Paper
     press: bool = False
+    size: str = ""
+    """The size that it is about; all of them where it is empty."""
 
     @property
     def words(self) -> str:
         """Return what it is called while it is made."""
         shop = " for a print shop" if self.press else ""
-        return f"{self.name}{shop} on {self.paper.name}"
+        alone = f" of the {self.size}" if self.size else ""
+        return f"{self.name}{alone}{shop} on {self.paper.name}"
+
+
+@dataclass(frozen=True)
+class Book:
+    """What editions are made of: a design, and its words."""
+
+    design: Design
+    manual: Manual
 
 
 @dataclass(frozen=True)
@@ -83,11 +95,13 @@ def jobs_for(design: Design, manual: Manual, papers: Iterable[str], only: str | 
     chosen = [PAPERS[key] for key in papers]
     whole = [full_size(p) for p in chosen]
     sheets = bool(manual.templates_only().sections)
+    apart = design.keys if by_size(design) else ()
     found: list[Job] = []
     for paper in dict.fromkeys([*chosen, *whole]):
         here, full = paper in chosen, not paper.parent and sheets
         if "booklet" in wanted and here:
             found.append(Job("booklet", paper))
+            found += [Job("booklet", paper, size=key) for key in apart]
         if "templates" in wanted and full:
             found.append(Job("templates", paper))
         if "press" in wanted and here:
@@ -99,6 +113,11 @@ def jobs_for(design: Design, manual: Manual, papers: Iterable[str], only: str | 
     return tuple(found)
 
 
+def by_size(design: Design) -> bool:
+    """Return whether each size has a booklet of its own beside the whole one."""
+    return design.pattern.booklets == "by size" and len(design.keys) > 1
+
+
 def _roll_length(design: Design) -> float:
     """Return the length of roll that holds the largest motif below its title strip."""
     shapes = [m for d in design.drafts.values() for m in d.motifs.values()]
@@ -106,57 +125,63 @@ def _roll_length(design: Design) -> float:
     return ceil(tallest) + 4.0
 
 
-def print_all(design: Design, manual: Manual, jobs: Sequence[Job], workers: Workers,
+def print_all(books: Mapping[str, Book], jobs: Sequence[Job], workers: Workers,
               progress: Progress = silent, store: Store = NOWHERE
               ) -> tuple[Printed, ...]:  # fmt: skip
     """Make every PDF of a list, side by side where there are workers for it.
 
-    A paper is drawn once, for all of its jobs. The results are in the order of the jobs,
+    `books` are known by the size that they are about, the whole one by an empty key. Each is
+    drawn once for a paper, for all of its jobs. The results are in the order of the jobs,
     whoever was done first.
     """
-    papers = dict.fromkeys(job.paper for job in jobs)
-    shown: dict[str, Picture] = {}
-    if any(job.name == "booklet" for job in jobs):
-        progress("draw", "the quilt as it will look")
-        shown = workers.submit(pictures_for, design, manual, store).result()
-    for paper in papers:
-        progress("draw", f"figures and template sheets for {paper.name}")
-    drawings = {p: workers.submit(draw_for, design, manual, p, shown) for p in papers}
+    drawings: dict[tuple[str, Paper], Future[Drawn]] = {}
+    for size in dict.fromkeys(job.size for job in jobs):
+        mine = [job for job in jobs if job.size == size]
+        shown: dict[str, Picture] = {}
+        if any(job.name == "booklet" for job in mine):
+            progress("draw", f"the {size or 'quilt'} as it will look")
+            shown = workers.submit(pictures_for, books[size], store).result()
+        for paper in dict.fromkeys(job.paper for job in mine):
+            alone = f" of the {size}" if size else ""
+            progress("draw", f"figures and template sheets{alone} for {paper.name}")
+            drawings[size, paper] = workers.submit(draw_for, books[size], paper, shown)
     found = {}
     for job in jobs:
-        drawn: Drawn = drawings[job.paper].result()
+        drawn: Drawn = drawings[job.size, job.paper].result()
         progress("typeset", job.words)
         if drawn.sound:
-            found[job] = workers.submit(print_one, design, manual, drawn.artwork, job)
+            found[job] = workers.submit(print_one, books[job.size], drawn.artwork, job)
         else:
             found[job] = workers.submit(Printed, job, drawn.notes)
     made = []
     for job, future in found.items():
         printed: Printed = future.result()
-        notes = (*drawings[job.paper].result().notes, *printed.notes)
+        notes = (*drawings[job.size, job.paper].result().notes, *printed.notes)
         made.append(replace(printed, notes=tuple(dict.fromkeys(notes))))
     return tuple(made)
 
 
-def pictures_for(design: Design, manual: Manual, store: Store = NOWHERE) -> dict[str, Picture]:
+def pictures_for(book: Book, store: Store = NOWHERE) -> dict[str, Picture]:
     """Compute how the quilt will look, once for every booklet."""
+    design = book.design
     first = next(iter(design.sizes))
-    shown = render.Shown(manual.cover.figure.size or first, first)
+    shown = render.Shown(book.manual.cover.figure.size or first, first)
     return render.for_booklet(design.pattern, design.sizes, design.drafts, shown, store)
 
 
-def draw_for(design: Design, manual: Manual, paper: Paper, shown: Mapping[str, Picture]) -> Drawn:
+def draw_for(book: Book, paper: Paper, shown: Mapping[str, Picture]) -> Drawn:
     """Draw all that is printed on one paper; on a sheet of a copy shop only the motifs."""
+    design, manual = book.design, book.manual
     asked = manual if paper.key in PAPERS else manual.whole_templates()
     made = (design.pattern, design.sizes, design.drafts, design.plans, asked, paper)
     return Drawn(*draw.draw(*made, shown))
 
 
-def print_one(design: Design, manual: Manual, artwork: Artwork, job: Job) -> Printed:
+def print_one(book: Book, artwork: Artwork, job: Job) -> Printed:
     """Set one edition, measure it, and lay it out on sheets to fold where that is wanted."""
-    said = _manual_for(manual, job)
+    design, said = book.design, _manual_for(book.manual, job)
     pattern, paper = design.pattern, job.paper
-    edition, notes = typeset.typeset(pattern, said, artwork, paper, job.name, trimmed=job.press)
+    edition, notes = typeset.typeset(pattern, said, artwork, paper, job.name, job.press, job.size)
     if edition is None:
         return Printed(job, notes)
     if job.press:
@@ -185,10 +210,11 @@ def _to_fold(design: Design, job: Job, edition: Edition) -> dict[str, bytes]:
     paper, thickness = job.paper, design.pattern.publication.paper_thickness
     if job.name != "booklet" or not (job.press or paper.parent):
         return {}
+    alone = f"-{job.size}" if job.size else ""
     if job.press:
         name, spread = f"spreads-{paper.key}", deliver.SPREADS[paper.key]
         made = deliver.impose(edition.pdf, spread, thickness=thickness)
     else:
-        name, spread = f"folded-{paper.parent}", deliver.HALVES[paper.parent]
+        name, spread = f"folded{alone}-{paper.parent}", deliver.HALVES[paper.parent]
         made = deliver.impose(edition.pdf, spread, marks=False, thickness=thickness)
     return {f"{name}.pdf": made.pdf, f"{name}.txt": made.said.encode() + b"\n"}

@@ -34,7 +34,7 @@ from publish import (
 from publish.accepting import judge
 from publish.catalogue import INSPECTED, codes, printed, proofed
 from publish.catalogue import STAGES as STAGES
-from publish.editions import Job, Progress, silent
+from publish.editions import Job, Progress, by_size, silent
 from publish.kept import NOWHERE, Store
 from publish.marked import marked
 from publish.model.book import PAPERS, full_size
@@ -48,6 +48,10 @@ REPORT = "report.html"
 """Of the results: the report as a page."""
 FINDINGS = "findings/"
 """Of the results: the folder of the figures that show findings on a motif."""
+
+
+class NoSizeError(ValueError):
+    """A size is asked for that the pattern does not have."""
 
 
 def prepare(path: Path, progress: Progress = silent) -> Work:
@@ -126,7 +130,23 @@ def _explain(work: Work, progress: Progress) -> None:
     work.manual, notes = write.write(*made, work.plans, work.making)
     work.add(notes)
     work.add(proof.check(*made, work.plans, work.manual, work.making))
+    if by_size(work.design):
+        for key in work.sizes:
+            alone(work, key, progress)
     work.looked |= {*codes("write"), *proofed()}
+
+
+def alone(work: Work, key: str, progress: Progress = silent) -> None:
+    """Write and proof the words of one size's own booklet; what the whole one is blamed for
+    already is not said again."""
+    progress("write", f"steps and tables of the {key} alone")
+    found = (*work.report, *(note for note, _ in work.report.accepted))
+    said = {(n.code, n.place.path, n.what) for n in found}
+    made, making = work.design.of_size(key), work.making.of_size(key)
+    values = (made.pattern, made.sizes, made.drafts, made.plans)
+    work.apart[key], notes = write.write(*values, making)
+    notes = (*notes, *proof.check(*values, work.apart[key], making))
+    work.add(n for n in notes if (n.code, n.place.path, n.what) not in said)
 
 
 def _measure(work: Work, progress: Progress) -> None:
@@ -213,23 +233,29 @@ def build(
     strict: bool = False,
     jobs: int = 1,
     store: Store = NOWHERE,
+    size: str = "",
 ) -> tuple[Work, Path]:
     """Make every deliverable of a pattern and put the complete set in its folder.
 
-    `out` is the folder that gets one folder per pattern (default `build`). Raises
+    `out` is the folder that gets one folder per pattern (default `build`). With `size` only the
+    booklet of that size is made; NoSizeError where the pattern has no such size. Raises
     PublishError when the report holds errors (or, when `strict`, warnings); the last
     complete set is then untouched. PDFs are made by `jobs` processes side by side; their
     bytes do not depend on how many, nor on what `store` has kept of earlier runs.
     """
     work = prepare(path, progress)
+    if size and size not in work.sizes:
+        raise NoSizeError(f"the pattern has no size {size!r}: it has {', '.join(work.sizes)}")
+    if size and size not in work.apart:
+        alone(work, size, progress)
     work.stop_on_errors(strict)
     with Workers(jobs) as workers:
-        print_editions(work, papers or work.pattern.papers, only, workers, progress, store)
+        print_editions(work, papers or work.pattern.papers, only, workers, progress, store, size)
     if not work.editions:
         work.add((deliver.nothing_of(work.pattern, only or ""),))
         work.stop_on_errors()
     work.add(deliver.picture_notes(work.pattern, work.editions[0]))
-    if only is None and papers is None:
+    if only is None and papers is None and not size:
         work.looked |= printed()
         work.add(judge(work.report, work.looked))
     work.stop_on_errors(strict)

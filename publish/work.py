@@ -10,9 +10,9 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from publish import proof
-from publish.editions import Job, Printed, Progress, jobs_for, print_all, silent
+from publish.editions import Book, Job, Printed, Progress, jobs_for, print_all, silent
 from publish.kept import NOWHERE, Store
-from publish.model.book import Edition
+from publish.model.book import PAPERS, Edition
 from publish.model.cutplan import CutPlan
 from publish.model.design import Design
 from publish.model.draft import Draft
@@ -37,6 +37,8 @@ class Work:
     plans: Mapping[str, CutPlan] = field(default_factory=dict)
     making: Making = field(default_factory=lambda: Making({}))
     manual: Manual | None = None
+    apart: dict[str, Manual] = field(default_factory=dict)
+    """The words of each size that has a booklet of its own."""
     printed: tuple[Printed, ...] = ()
     files: dict[str, bytes] = field(default_factory=dict)
     """Other results, by name."""
@@ -72,10 +74,15 @@ def print_editions(
     workers: Workers | None = None,
     progress: Progress = silent,
     store: Store = NOWHERE,
+    size: str = "",
 ) -> None:
-    """Run stages 6 to 8 for every edition on some papers; `only` names one of `EDITIONS`."""
+    """Run stages 6 to 8 for every edition on some papers; `only` names one of `EDITIONS`, and
+    `size` a size whose own booklet alone is made."""
     assert work.manual is not None
-    jobs = jobs_for(work.design, work.manual, papers, only)
+    if size:
+        jobs: tuple[Job, ...] = tuple(Job("booklet", PAPERS[key], size=size) for key in papers)
+    else:
+        jobs = jobs_for(work.design, work.manual, papers, only)
     print_jobs(work, jobs, workers, progress, store)
 
 
@@ -90,7 +97,9 @@ def print_jobs(
     stops the build."""
     assert work.manual is not None
     made_by = workers or Workers()
-    work.printed = print_all(work.design, work.manual, jobs, made_by, progress, store)
+    books = {key: Book(work.design.of_size(key), manual) for key, manual in work.apart.items()}
+    books[""] = Book(work.design, work.manual)
+    work.printed = print_all(books, jobs, made_by, progress, store)
     for made in work.printed:
         work.add(made.notes)
         work.files |= made.files

@@ -60,12 +60,3 @@ def prepared(folder, sizes, blocks=NINE, more=""):
 def findings(work):
     """Return every finding as a line."""
     return [f"{n.code} {n.what}; {n.expected}; {n.received}" for n in work.report]
-
-
-def words(work):
-    """Return the whole text of a pattern's booklet, step by step."""
-    return "\n".join(
-        " ".join(filter(None, (step.text, step.right, step.tip)))
-        for section in work.manual.sections
-        for step in section.steps
-    )

@@ -7,7 +7,7 @@ Invariant: frozen; every size has a draft and a plan, in the pattern's order.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
@@ -28,3 +28,10 @@ class Design:
     def keys(self) -> tuple[str, ...]:
         """Return the keys of the sizes, in the pattern's order."""
         return tuple(self.sizes)
+
+    def of_size(self, key: str) -> Design:
+        """Return the design as if the pattern had one size: under its title stands that of the
+        size. Letters of pieces stay as they are in the whole."""
+        size = self.sizes[key]
+        alone = replace(self.pattern, sizes={key: self.pattern.sizes[key]}, subtitle=size.title)
+        return Design(alone, {key: size}, {key: self.drafts[key]}, {key: self.plans[key]})

@@ -268,6 +268,10 @@ class Pattern:
     scene: str = "wall"
     """`wall` or `flat`: where computed pictures show quilts; pillows stand on a bench."""
     shop: ShopPictures = field(default_factory=ShopPictures)
+    booklets: str = "whole"
+    """`whole`, or `by size`: a booklet for each size as well."""
+    others: tuple[str, ...] = ()
+    """Keys of sizes that were left out, which the designer's words may still speak of."""
     steps: tuple[StepChange, ...] = ()
     """In the order in which they are made."""
     accepts: tuple[Acceptance, ...] = ()

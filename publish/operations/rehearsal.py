@@ -85,6 +85,10 @@ class Making:
 
     sizes: Mapping[str, SizeMaking]
 
+    def of_size(self, key: str) -> Making:
+        """Return how one size is made."""
+        return Making({key: self.sizes[key]})
+
     def chapter(self, name: str) -> Mapping[str, tuple[Moment, ...]]:
         """Return a chapter's moments by size; without the sizes that do not have it."""
         return {key: found for key, made in self.sizes.items() if (found := made.of(name))}

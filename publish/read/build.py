@@ -89,6 +89,7 @@ def build_pattern(
         publication=_publication(top["publication"] or {}),
         papers=tuple(top["papers"]),
         layout=top["layout"],
+        booklets=top["booklets"],
         fabrics={k: _fabric(k, v, values) for k, v in top["fabrics"].items()},
         motifs={k: _motif(k, v) for k, v in (top["motifs"] or {}).items()},
         blocks={k: _block(k, v, flat[k], values) for k, v in top["blocks"].items()},

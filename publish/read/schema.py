@@ -75,6 +75,9 @@ PATTERN = Section(
             "The papers that it is printed on. `half-letter` (5.5 x 8.5 in) and `a5` are for a "
             "small booklet; its template sheets are on the whole paper.", "[a4]",
             default="[letter, a4]"),
+        Key("booklets", Choice(("whole", "by size")), "Which booklets are made: one for all sizes, "
+            "or beside it one for each size, with only its own numbers, steps and sheets.",
+            "by size", default="whole"),
         Key("style", STYLE, "Your own colour, logo and fonts.", '{accent: "#2f6152"}',
             derived="the layout's"),
         Key("photos", Many(PHOTO_SECTION, 1, 12), "Photographs, for the cover and the opening "

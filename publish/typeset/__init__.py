@@ -62,11 +62,12 @@ def _own(pattern: Pattern) -> tuple[Note, ...]:
 
 def typeset(
     pattern: Pattern, manual: Manual, artwork: Artwork, paper: Paper, name: str = "booklet",
-    trimmed: bool = False,
+    trimmed: bool = False, size: str = "",
 ) -> tuple[Edition | None, tuple[Note, ...]]:  # fmt: skip
     """Return one edition for one paper.
 
-    `name` is the edition, `booklet` or `templates`; the file is called `booklet-letter`.
+    `name` is the edition, `booklet` or `templates`; the file is called `booklet-letter`, and
+    `booklet-throw-letter` where it is about one size alone.
     A `trimmed` edition is for a print shop: colour runs over the edges, nothing is
     see-through or tagged, and the file is called `press-letter`.
     Nothing is returned when a note is an error.
@@ -93,7 +94,7 @@ def typeset(
     if _errors(notes):
         return None, tuple(notes)
     edition = Edition(
-        name=_file(name, paper, trimmed),
+        name=_file("-".join(filter(None, (name, size))), paper, trimmed),
         paper=paper,
         pdf=printed.pdf,
         html=composed.html,

@@ -102,6 +102,8 @@ class _Hand:
     def _find(self, number: int, key: str, *names: str) -> Spot | None:
         """Return where a step is; note the nearest key when there is none."""
         spot = order.find(self.sections, key)
+        if spot is None and self.book.pattern.others:
+            return None  # a step of a size that this booklet is not about
         if spot is None and self._root != _OWN:
             self.passed.append(key)
         elif spot is None:
@@ -122,7 +124,10 @@ class _Hand:
         self, number: int, change: StepChange, whole: tuple[str, ...]
     ) -> tuple[str, ...] | None:
         """Return the sizes that a change is for, or None where the step is not for them."""
-        strange = [k for k in change.sizes if k not in whole]
+        others = self.book.pattern.others
+        if change.sizes and set(change.sizes) <= set(others):
+            return None
+        strange = [k for k in change.sizes if k not in (*whole, *others)]
         if not strange:
             return tuple(k for k in whole if k in change.sizes) if change.sizes else whole
         self.notes.append(

@@ -126,7 +126,8 @@ def several(rng):
         sizes[key]["block_size"] = rng.choice(("6 in", "12 in"))
         if rng.random() < 0.5:
             sizes[key]["borders"] = borders(rng, rng.randint(1, 2))
-    return whole({"star": traditional(name)}, sizes, GRID_QUILTING)
+    made = whole({"star": traditional(name)}, sizes, GRID_QUILTING)
+    return {**made, "booklets": "by size"} if rng.random() < 0.5 else made
 
 
 def finished(rng):
