@@ -33,5 +33,10 @@ class Design:
         """Return the design as if the pattern had one size: under its title stands that of the
         size. Letters of pieces stay as they are in the whole."""
         size = self.sizes[key]
-        alone = replace(self.pattern, sizes={key: self.pattern.sizes[key]}, subtitle=size.title)
+        alone = replace(
+            self.pattern,
+            sizes={key: self.pattern.sizes[key]},
+            others=tuple(k for k in self.pattern.sizes if k != key),
+            subtitle=size.title,
+        )
         return Design(alone, {key: size}, {key: self.drafts[key]}, {key: self.plans[key]})
