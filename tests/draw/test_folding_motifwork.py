@@ -143,7 +143,7 @@ def assert_readable(figure):
 
 def test_close_ups_give_the_pattern_s_own_turn_under():
     said = re.findall(r">([^<>]+)</text>", drawn("stitch", SAMPHIRE, detail="edge").svg)
-    assert {"⅛ in", "stitches ⅛ in apart", "raw edge", "finished line"} <= set(said)
+    assert {"⅛ in", "stitches about ¹⁄₁₆ in apart", "raw edge", "finished line"} <= set(said)
 
 
 def test_what_is_not_there_is_refused():

@@ -73,7 +73,7 @@ anchor-quilt = { $part ->
     [some] On the { $sizes }, quilt
    *[all] Quilt
 } in the ditch of { $seams ->
-    [round] the seams round the middle first: it holds
+    [round] the seams around the middle first: they hold
     [one] the seam nearest the middle first: it holds
    *[other] one seam each way first, those nearest the middle: they hold
 } the layers together.
