@@ -22,6 +22,7 @@ from publish.model.pattern import (
     BorderSpec,
     Colourway,
     Fabric,
+    Lay,
     Motif,
     OutlinePoint,
     Pattern,
@@ -60,6 +61,7 @@ from publish.read.schema_cloth import (
 )
 from publish.read.schema_design import (
     BORDER,
+    LAY,
     MOTIF,
     PILLOW,
     ROUND,
@@ -163,6 +165,8 @@ def _motif(key: str, values: Values) -> Motif:
     if filled["turn_under"] is None:
         raw = filled["method"] == "fusible"
         filled["turn_under"] = parse_length("0 in" if raw else TURN_UNDER)
+    if filled["lay"] is not None:
+        filled["lay"] = Lay(**fill(LAY, filled["lay"]))
     points = [OutlinePoint(p[0], p[1], len(p) > 2) for p in filled["outline"] or ()]
     return Motif(key=key, **{**filled, "outline": tuple(points)})
 
