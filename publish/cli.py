@@ -21,13 +21,11 @@ from pathlib import Path
 from publish.arguments import parser
 
 CLEAN, ERRORS, USAGE = 0, 1, 2
-UNPRINTED = (
+UNPRINTED = (  # modules that only pages and files need, and that take long to load
     "publish.deliver", "publish.draw", "publish.typeset.press", "publish.report_page",
     "publish.compare", "publish.web", "publish.trace", "ezdxf", "pikepdf", "pypdfium2", "spyrrow",
 )  # fmt: skip
-"""Modules that only pages and files need, and that take long to load."""
-CHANGED = 1
-"""Of `compare`, whose codes are those of POSIX diff: 0 the same, 1 changed, 2 trouble."""
+CHANGED = 1  # of `compare`: codes as of POSIX diff, 0 the same, 1 changed, 2 trouble
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -43,7 +41,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     except KeyboardInterrupt:
         print("stopped", file=sys.stderr)
         return 130
-    except BrokenPipeError:  # the reader, such as `head`, has seen enough
+    except BrokenPipeError:  # the reader has seen enough
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return CLEAN
     return result
@@ -89,7 +87,7 @@ def _check(arguments: argparse.Namespace) -> int:
 
     later(*UNPRINTED)
     from publish import console, pipeline
-    from publish.report import as_json
+    from publish.report import as_json, visible
 
     examined = pipeline.examine(arguments.pattern)
     report = examined.report
@@ -104,6 +102,8 @@ def _check(arguments: argparse.Namespace) -> int:
     if arguments.json:
         print(as_json(report))
     else:
+        for line in examined.meetings():
+            print(visible(line))
         console.print_report(report, sys.stdout, always=True)
     return ERRORS if report.errors or (arguments.strict and report.warnings) else CLEAN
 

@@ -18,6 +18,7 @@ import numpy as np
 from shapely.geometry import MultiPolygon
 
 from publish import read, trace, web
+from publish.draft.lay import LINES
 from publish.draft.makeable import ROOM
 from publish.draft.motif import DraftedMotif, draft_motif
 from publish.notes import Note, Place, PublishError, Report, Severity, error
@@ -39,12 +40,24 @@ fabrics:
   linen: {{name: Ground, colour: "{ground}"}}
   moss: {{name: Cloth, colour: "{cloth}"}}
 motifs:
-  design: {{drawing: "{drawing}", folds: {folds}, fabric: moss, pieces: 100}}
+  design: {{drawing: "{drawing}", folds: {folds}, fabric: moss, pieces: {pieces}{more}}}
 blocks:
   design: {{ground: linen, motif: design}}
 sizes:
   sheet: {{block_size: 16 in, motif_size: 14 in}}
 """
+
+
+LAID = [(line, turn) for line in LINES for turn in (0, 180)]
+"""The ways in which an ornament is shown: along each line, its top outwards and inwards."""
+
+
+@dataclass(frozen=True)
+class Cloths:
+    """The colours of the sheet, as #rrggbb."""
+
+    cloth: str
+    ground: str
 
 
 @dataclass(frozen=True)
@@ -81,7 +94,7 @@ def designs(paths: Iterable[Path], folds: int | None, cloth: str, ground: str) -
             raise FileNotFoundError(f"{path} is not there")
     if not files:
         raise PublishError(Report().plus([_nothing(Place(str(next(iter(paths), "."))))]))
-    return [_design(path, folds, cloth, ground) for path in files]
+    return [design for path in files for design in _of_file(path, folds, Cloths(cloth, ground))]
 
 
 def page(shown: list[Design]) -> str:
@@ -99,28 +112,62 @@ def _nothing(place: Place) -> Note:
     )
 
 
-def _design(path: Path, folds: int | None, cloth: str, ground: str) -> Design:
+def _of_file(path: Path, folds: int | None, cloths: Cloths) -> list[Design]:
+    """Return the design of a file; of an ornament, one for each way to lay it."""
     if path.suffix.lower() == ".svg":
         text, count = path.read_bytes(), folds or 8
     else:
         found, notes = trace.traced(path.read_bytes(), Place(str(path)), folds)
         if found is None:
-            return Design(path.name, "", (), _reason(notes))
+            return [Design(path.name, "", (), _reason(notes))]
         text, count = trace.drawing(found, path.name).encode(), found.folds
+    drafted, notes = _drafted(text, count, cloths)
+    if not {n.code for n in notes} & {"D320", "D324"}:
+        return [_design(path.name, drafted, notes, cloths)]
+    laid = []
+    for along, turn in LAID:
+        lay = f"lay: {{along: {along}" + (f", turn: {turn}" if turn else "") + "}"
+        drafted, _ = _drafted(text, count, cloths, lay)
+        if drafted is not None:
+            name = f"{path.name}, along the {along}" + (f", turned {turn}" if turn else "")
+            laid.append(_design(name, drafted, (), cloths, (("write", lay),)))
+    return laid or [_design(path.name, None, notes, cloths)]
+
+
+def _drafted(
+    text: bytes, folds: int, cloths: Cloths, lay: str = ""
+) -> tuple[DraftedMotif | None, tuple[Note, ...]]:
+    """Return a drawing drafted at the sheet's size, as a pattern's motif is."""
+    more, pieces = (f", {lay}", 1) if lay else ("", 100)
     with tempfile.TemporaryDirectory() as scratch:
         folder = Path(scratch)
         (folder / "design.svg").write_bytes(text)
-        (folder / "pattern.yaml").write_text(
-            PATTERN.format(drawing="design.svg", folds=count, cloth=cloth, ground=ground),
-            encoding="utf-8",
+        filled = PATTERN.format(
+            drawing="design.svg",
+            folds=folds,
+            pieces=pieces,
+            more=more,
+            cloth=cloths.cloth,
+            ground=cloths.ground,
         )
+        (folder / "pattern.yaml").write_text(filled, encoding="utf-8")
         pattern, notes, _ = read.load(folder)
         if pattern is None:
-            return Design(path.name, "", (), _reason(notes))
-        drafted, notes = draft_motif(pattern, pattern.motifs["design"], Fraction(SPAN), "sheet")
+            return None, notes
+        return draft_motif(pattern, pattern.motifs["design"], Fraction(SPAN), "sheet")
+
+
+def _design(
+    name: str,
+    drafted: DraftedMotif | None,
+    notes: Iterable[Note],
+    cloths: Cloths,
+    more: tuple[tuple[str, str], ...] = (),
+) -> Design:
     if drafted is None:
-        return Design(path.name, "", (), _reason(notes))
-    return Design(path.name, _picture(drafted.shape.whole, cloth, ground), _facts(drafted, count))
+        return Design(name, "", (), _reason(notes))
+    picture = _picture(drafted.shape.whole, cloths.cloth, cloths.ground)
+    return Design(name, picture, (*more, *_facts(drafted)))
 
 
 def _reason(notes: Iterable[Note]) -> str:
@@ -128,10 +175,10 @@ def _reason(notes: Iterable[Note]) -> str:
     return f"{first.code}: {first.what}; {first.help}"
 
 
-def _facts(drafted: DraftedMotif, folds: int) -> tuple[tuple[str, str], ...]:
+def _facts(drafted: DraftedMotif) -> tuple[tuple[str, str], ...]:
     shape = drafted.shape
     facts = [
-        ("folds", str(folds)),
+        ("folds", str(shape.folds)),
         ("pieces", str(shape.pieces)),
         ("stitching", f"{shape.perimeter:.0f} in at {SPAN} in"),
         ("points", str(shape.tips)),

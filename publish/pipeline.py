@@ -23,6 +23,7 @@ from publish import (
     draft,
     draw,
     grade,
+    meetings,
     proof,
     read,
     render,
@@ -179,6 +180,10 @@ class Examined:
     @property
     def files(self) -> Mapping[str, bytes]:
         return self.work.files if self.work is not None else self.sketched
+
+    def meetings(self) -> list[str]:
+        """Return how outlines meet their folds, as far as motifs were drafted."""
+        return [] if self.work is None else meetings.lines(self.work.drafts.values())
 
     def page(self) -> str:
         """Return the report as a page."""

@@ -152,6 +152,11 @@ def decimal_text(value: Exact, places: int) -> str:
     return sign + (f"{digits[:-places]}.{digits[-places:]}" if places else digits)
 
 
+def percent_text(share: float) -> str:
+    """Return a share that was measured, such as 0.214, as `21 %`."""
+    return f"{share * 100:.0f} %"
+
+
 def maker_inches(length: Exact) -> Fraction:
     """Return the inches that a maker reads: as they are, where a ruler has them; a length on
     the diagonal to the nearest 1/8 in, one of whole millimetres to the nearest 1/16 in. What

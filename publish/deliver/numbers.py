@@ -119,6 +119,10 @@ def _motif(shape: MotifShape, draft: Draft, plan: CutPlan) -> Json:
             edge.kind: [[decimal(start), decimal(end)] for start, end in edge.contact]
             for edge in shape.edges or ()
         },
+        "meetings": [
+            {"edge": m.edge, "reach": decimal(m.reach), "angle": decimal(m.angle)}
+            for m in shape.meetings
+        ],
     }
 
 

@@ -26,6 +26,7 @@ CODES: dict[str, str] = {
     "D321": "The drawing reaches across a fold",
     "D322": "The whole drawing does not repeat on its folds",
     "D323": "A mark for the wedge cannot be understood",
+    "D324": "The drawing shows no wedge and is laid in as an ornament",
     "D330": "The motif falls apart when it is opened",
     "D331": "The motif hardly touches a fold",
     "D332": "A neck of cloth is narrower than the method asks for",

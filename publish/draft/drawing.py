@@ -63,6 +63,8 @@ def read_drawing(
         paper, told = trace.traced(data, top, folds)
         if paper is None:
             return None, told
+        # How it meets its folds is said of every drawing, with its place on the motif.
+        told = tuple(note for note in told if note.code != "D379")
         data = trace.drawing(paper, path.name).encode()
     svg, notes = read_svg(data, file, yaml_path)
     if svg is None:

@@ -23,7 +23,7 @@ from publish.model.draft import MotifShape
 from publish.model.pattern import Motif, Pattern
 from publish.model.size import Size
 from publish.notes import Note, Place, Spot, error, warning
-from publish.units import inches_text, round_near, round_up
+from publish.units import inches_text, percent_text, round_near, round_up
 
 SIXTEENTH = Fraction(1, 16)
 
@@ -67,6 +67,8 @@ class _Case:
     drafted: DraftedMotif
     size: Size
     place: Place
+    first: bool
+    """Whether it is the first size that shows the motif."""
 
     @property
     def shape(self) -> MotifShape:
@@ -96,17 +98,28 @@ class _Case:
 
 def makeable(pattern: Pattern, size: Size, drafted: DraftedMotif) -> tuple[Note, ...]:
     """Return every finding about one motif at one size."""
-    case = _Case(drafted, size, pattern.place("sizes", size.key, "motif_size"))
+    place = pattern.place("sizes", size.key, "motif_size")
+    case = _Case(drafted, size, place, _first(pattern, drafted.motif.key) in (size.key, None))
     source = pattern.place("motifs", drafted.motif.key)
     return (
         *pieces_hold(case, source),
         *folds_hold(case, source),
+        *meets_folds(case, source),
         *necks_hold(case),
         *slits_open(case),
         *tips_turn(case),
         *insides_clip(case),
         *ground_shows(case),
     )
+
+
+def _first(pattern: Pattern, motif: str) -> str | None:
+    """Return the key of the first size that shows a motif."""
+    for key, size in pattern.sizes.items():
+        blocks = size.blocks + (size.alternate if size.setting == "on point" else ())
+        if any(pattern.blocks[block].motif == motif for block in blocks):
+            return key
+    return None
 
 
 def pieces_hold(case: _Case, source: Place) -> Iterator[Note]:
@@ -137,6 +150,28 @@ def folds_hold(case: _Case, source: Place) -> Iterator[Note]:
                     help="let more cloth run across that fold",
                     spot=case.spot(middle * math.cos(turn), middle * math.sin(turn), longest,
                                    THREAD))  # fmt: skip
+
+
+def meets_folds(case: _Case, source: Place) -> Iterator[Note]:
+    """An outline meets a fold square, to run on round, or clearly aslant, for a point.
+
+    It is so at every size and said at one.
+    """
+    if not case.first:
+        return
+    for meeting in case.shape.meetings:
+        if not meeting.slips:
+            continue
+        turn = math.radians(0 if meeting.edge == "multiple" else case.shape.wedge_angle)
+        out = percent_text(meeting.reach / float(case.shape.span))
+        yield warning("D379", source, f"the outline is nearly square to the {meeting.edge} fold",
+                      expected="square, to run on round when it is opened; or clearly aslant, for "
+                      "a point",
+                      received=f"{meeting.off:.0f} degrees off, {out} of the width from the centre",
+                      help="a slip of the hand, most likely: set it square in the drawing, or "
+                      "accept it",
+                      spot=case.spot(meeting.reach * math.cos(turn),
+                                     meeting.reach * math.sin(turn)))  # fmt: skip
 
 
 def necks_hold(case: _Case) -> Iterator[Note]:

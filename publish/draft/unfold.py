@@ -82,10 +82,11 @@ def unfold(wedge: BaseGeometry, folds: int, symmetry: str) -> MultiPolygon:
     for grid in _GRIDS:
         try:
             whole = polygons(shapely.union_all(every, grid_size=grid))
-            return MultiPolygon([part for part in whole.geoms if part.area > SPECK])
         except shapely.errors.GEOSException:
             # A hole so thin that the grid closes it in part; another grid rounds it otherwise.
             continue
+        if whole.is_valid:  # what touches itself may come out with one part inside another
+            return MultiPolygon([part for part in whole.geoms if part.area > SPECK])
     return polygons(shapely.union_all([w.buffer(GRID, join_style="mitre") for w in every]))
 
 

@@ -14,7 +14,8 @@ In this order:
 3. The two longest straight runs of the outline whose lines cross at the wedge's angle,
    the drawing lying between them. Where they miss the angle by half a degree at most the
    drawing is straightened.
-4. The drawing's own origin, when the drawing lies between two folds from there.
+4. The drawing's own origin, when the drawing lies between two folds from there, and
+   touches one or is meant to be as many pieces as there are wedges.
 
 A wedge whose folds are drawn where they will lie on the finished motif stays there: with
 eight folds, a tip drawn on a diagonal comes to lie towards a corner of the block. A wedge
@@ -35,6 +36,7 @@ from shapely.geometry import MultiPolygon
 
 from publish.draft.curves import Points
 from publish.draft.drawing import Drawing
+from publish.draft.fill import polygons
 from publish.draft.unfold import ray, wedge_angle
 from publish.model.pattern import Motif
 
@@ -46,6 +48,10 @@ OUTSIDE = 0.02
 
 SLACK = 0.004
 """Share of the drawing's diagonal: how near a fold counts as on it while looking for one."""
+
+BENDS = 15.0
+"""Degrees by which an outline turns off at the end of a straight side, within half its length;
+a piece of a flattened curve goes on with less."""
 
 _RUNS = 400
 _LINES = 40
@@ -98,7 +104,7 @@ def find_frame(cloth: MultiPolygon, drawing: Drawing | None, motif: Motif) -> Fr
     folds, turning = motif.folds, motif.symmetry == "turning"
     points = shapely.get_coordinates(cloth)
     diagonal = float(np.hypot(*(points.max(axis=0) - points.min(axis=0))))
-    starts, stops = _runs(cloth, diagonal)
+    starts, stops, alone = _runs(cloth, diagonal)
 
     def seen(centre: Points) -> _Seen:
         return _Seen(centre, points, starts, stops, SLACK * diagonal)
@@ -115,10 +121,13 @@ def find_frame(cloth: MultiPolygon, drawing: Drawing | None, motif: Motif) -> Fr
         return _marked(seen(origin), 0.0, folds, turning)
     at_origin = _in_place(seen(origin), folds, touching=not turning)
     if at_origin is None:
-        crossing = _crossing(seen, diagonal, folds)
+        crossing = _crossing(seen, (starts[alone], stops[alone]), diagonal, folds)
         if crossing is not None:
             return _settled(*crossing, folds, turning)
         at_origin = _in_place(seen(origin), folds, touching=False)
+        loose = not turning and motif.pieces < folds
+        if at_origin is not None and loose and not any(seen(origin).along(w)[0] for w in at_origin):
+            return None
     return None if at_origin is None else _settled(seen(origin), *at_origin, folds, turning)
 
 
@@ -187,28 +196,43 @@ def _matrix(first: Points, second: Points, folds: int) -> Points:
     return to @ np.linalg.inv(np.stack([first, second], axis=1))
 
 
-def _runs(cloth: MultiPolygon, diagonal: float) -> tuple[Points, Points]:
+def _runs(cloth: MultiPolygon, diagonal: float) -> tuple[Points, Points, NDArray[np.bool_]]:
     """Return the straight sides of the outline that are longer than a fifth of a percent of
-    its diagonal, longest first."""
-    starts, stops = [], []
-    for part in cloth.geoms:
+    its diagonal, longest first, and whether each is straight by itself, not as a piece of
+    a curve: at both its ends the outline turns off."""
+    starts, stops, alone = [], [], []
+    for part in polygons(shapely.simplify(cloth, 1e-6 * diagonal)).geoms:
         for ring in (part.exterior, *part.interiors):
             points = np.asarray(ring.coords)
             starts.append(points[:-1])
             stops.append(points[1:])
-    a, b = np.concatenate(starts), np.concatenate(stops)
+            alone.append(_turns_off(points) & _turns_off(points[::-1])[::-1])
+    a, b, both = np.concatenate(starts), np.concatenate(stops), np.concatenate(alone)
     lengths = np.hypot(*(b - a).T)
     order = np.argsort(-lengths, kind="stable")
     order = order[lengths[order] > 0.002 * diagonal]
-    return a[order], b[order]
+    return a[order], b[order], both[order]
+
+
+def _turns_off(points: Points) -> NDArray[np.bool_]:
+    """Say of each side of a closed ring whether the outline leaves its line beyond its end."""
+    sides = np.diff(points, axis=0)
+    long = np.maximum(np.hypot(*sides.T), 1e-300)
+    arc = np.concatenate([[0.0], np.cumsum(long)])
+    beyond = (arc[1:] + np.minimum(long, arc[-1] / 4) / 2) % arc[-1]
+    at = np.stack([np.interp(beyond, arc, points[:, k]) for k in (0, 1)], axis=1)
+    on = at - points[1:]
+    cross = sides[:, 0] * on[:, 1] - sides[:, 1] * on[:, 0]
+    turn = np.degrees(np.abs(np.arctan2(cross, (sides * on).sum(axis=1))))
+    found: NDArray[np.bool_] = turn > BENDS
+    return found
 
 
 def _crossing(
-    seen: Callable[[Points], _Seen], diagonal: float, folds: int
+    seen: Callable[[Points], _Seen], runs: tuple[Points, Points], diagonal: float, folds: int
 ) -> tuple[_Seen, Points, Points] | None:
     """Return the centre and folds that two straight runs of the outline point to."""
-    whole = seen(np.zeros(2))
-    lines = _lines(whole.starts[:_RUNS], whole.stops[:_RUNS], diagonal)
+    lines = _lines(runs[0][:_RUNS], runs[1][:_RUNS], diagonal)
     step = wedge_angle(folds)
     best: tuple[float, _Seen, Points, Points] | None = None
     for (at, way, long), (to, other, also) in combinations(lines, 2):

@@ -13,11 +13,14 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from shapely.geometry import MultiLineString, MultiPolygon, Polygon
+from shapely.geometry import MultiLineString, Polygon
 
 from publish.arcs import Arcs as Arcs
 from publish.arcs import Point as Point
 from publish.model.homes import BlockHome, Where
+from publish.model.motif import FoldEdge as FoldEdge
+from publish.model.motif import Meeting as Meeting
+from publish.model.motif import MotifShape as MotifShape
 from publish.model.recipe import Place, Sewn
 from publish.surd import Length, turned
 
@@ -178,55 +181,6 @@ class FoundationSection:
     """The line sewn to add each patch after the first, on its finished ends."""
     count: int
     """How many are made at this size."""
-
-
-@dataclass(frozen=True)
-class FoldEdge:
-    """One edge of the folded wedge, from the centre outwards.
-
-    `kind` is `single` for the edge made by the last fold and `multiple` for the edge
-    where the earlier folds lie together; `angle` in degrees from the positive x axis,
-    clockwise on the page; `grain` is `straight`, `bias` or `off grain`; `contact` are the stretches
-    of the edge that the motif touches, as distances from the centre in inches.
-    """
-
-    kind: str
-    angle: float
-    grain: str
-    contact: tuple[tuple[float, float], ...]
-
-
-@dataclass(frozen=True)
-class MotifShape:
-    """A motif at one finished size. Geometries in inches, centre at the origin."""
-
-    key: str
-    span: Fraction
-    folds: int
-    wedge: MultiPolygon
-    """What is cut on the folds: the motif inside one wedge."""
-    wedge_angle: float
-    """Degrees: 360 / folds."""
-    edges: tuple[FoldEdge, FoldEdge] | None
-    """None for a motif that turns without mirror."""
-    whole: MultiPolygon
-    """The finished motif, unfolded."""
-    cut_line: MultiPolygon
-    """`whole` with the turn-under added (equal to `whole` for raw edges)."""
-    wedge_cut_line: MultiPolygon
-    area: float
-    perimeter: float
-    """Of every edge that is stitched, holes included."""
-    pieces: int
-    holes: int
-    tips: int
-    """Outward points sharper than 90 degrees: turned with care."""
-    inside_corners: int
-    """Inward corners that are clipped."""
-    narrowest_neck: float
-    narrowest_slit: float | None
-    sharpest_tip: float | None
-    """Degrees."""
 
 
 @dataclass(frozen=True)

@@ -23,49 +23,14 @@ from publish.model.house import Publication as Publication
 from publish.model.house import ShopPictures as ShopPictures
 from publish.model.house import StepChange as StepChange
 from publish.model.house import Style as Style
+from publish.model.motif import Lay as Lay
+from publish.model.motif import Motif as Motif
+from publish.model.motif import OutlinePoint as OutlinePoint
 from publish.model.studio import Caution as Caution
 from publish.model.studio import Origin as Origin
 from publish.model.studio import Price as Price
 from publish.model.studio import Studio as Studio
 from publish.notes import Acceptance, Place
-
-
-@dataclass(frozen=True)
-class Motif:
-    """A paper-cut motif: a drawing, the folds it repeats on, and how it is applied.
-
-    Exactly one of `drawing` and `outline` is given. `covers` is `wedge` when the
-    drawing shows one wedge and `whole` when it shows the motif unfolded.
-    """
-
-    key: str
-    fabric: str
-    folds: int
-    symmetry: str
-    """`mirror` or `turning`."""
-    method: str
-    """`needle-turn`, `prepared edge` or `fusible`."""
-    turn_under: Fraction
-    covers: str = "wedge"
-    drawing: Path | None = None
-    element: str | None = None
-    outline: tuple[OutlinePoint, ...] = ()
-    smallest_neck: Fraction | None = None
-    smallest_slit: Fraction | None = None
-    sharpest_tip: int | None = None
-    """Degrees."""
-    pieces: int = 1
-    stabiliser: bool = False
-    """Whether stabiliser goes under the ground when the motif is stitched."""
-
-
-@dataclass(frozen=True)
-class OutlinePoint:
-    """One point of an outline written in YAML, in hundredths of the motif's half span."""
-
-    x: Fraction
-    y: Fraction
-    corner: bool = False
 
 
 @dataclass(frozen=True)

@@ -1,7 +1,7 @@
-"""Lengths of the trade that more than one stage works with, each with its source.
+"""Figures of the trade that more than one stage works with, each with its source.
 
-In: nothing. Out: inches.
-Invariant: what is cut, printed and checked by such a length reads it here, so that none of
+In: nothing. Out: inches, degrees, counts.
+Invariant: what is cut, printed and checked by such a figure reads it here, so that none of
 them can differ.
 """
 
@@ -23,6 +23,14 @@ PAPER_THICKNESS = Fraction(5, 1000)
 FOLDS = (4, 6, 8, 12, 16)
 """Into how many wedges a sheet of paper is folded for a motif: what can be folded evenly and
 still be cut. Common practice, no source."""
+
+SQUARE = 3.0
+"""Degrees off square to a fold that no scissors keep and no eye sees once it is opened: a bend
+of 6 degrees. Common practice, no source."""
+
+SLIP = 12.0
+"""Degrees off square up to which an edge at a fold was most likely meant to be square. Common
+practice, no source."""
 
 CUT_AWAY = Fraction(1, 4)
 """Inches inside the stitches at which the ground behind a motif is cut away: common practice,

@@ -23,6 +23,7 @@ from publish.model.pattern import (
     Caution,
     Colourway,
     Fabric,
+    Lay,
     Motif,
     OutlinePoint,
     Pattern,
@@ -62,6 +63,7 @@ from publish.read.schema_cloth import (
 )
 from publish.read.schema_design import (
     BORDER,
+    LAY,
     MOTIF,
     PILLOW,
     ROUND,
@@ -170,6 +172,8 @@ def _motif(key: str, values: Values) -> Motif:
     if filled["turn_under"] is None:
         raw = filled["method"] == "fusible"
         filled["turn_under"] = parse_length("0 in" if raw else TURN_UNDER)
+    if filled["lay"] is not None:
+        filled["lay"] = Lay(**fill(LAY, filled["lay"]))
     points = [OutlinePoint(p[0], p[1], len(p) > 2) for p in filled["outline"] or ()]
     return Motif(key=key, **{**filled, "outline": tuple(points)})
 

@@ -24,6 +24,24 @@ POINT = Row(
     words="a point `[x, y]`, or `[x, y, corner]` where the line turns sharply",
 )
 
+LAY = Section(
+    "lay",
+    "How an ornament lies in the wedge: a leaf, a letter, an icon that was drawn for no folds. "
+    "Its top points away from the centre. The motif is made to its finished size whatever is "
+    "said, so `distance` and `size` count one against the other.",
+    (
+        Key("along", Choice(("halving line", "first fold", "second fold")), "The line of the "
+            "wedge that its middle lies on.", "first fold", default="halving line"),
+        Key("distance", Number(-100, 99), "How far from the centre its near end lies, in "
+            "hundredths of the motif's half span; below 0, beyond the centre.", "20",
+            derived="what `size` leaves; without that, as far as both folds still hold it"),
+        Key("size", Number(1, 300), "How long it is along its line, in hundredths of the motif's "
+            "half span.", "80", derived="what `distance` leaves"),
+        Key("turn", Whole(0, 359, unit="degrees"), "How far it is turned clockwise about its own "
+            "middle.", "180", default="0"),
+    ),
+)  # fmt: skip
+
 MOTIF = Section(
     "motif",
     "A paper-cut motif: what it looks like, how the cloth is folded, how it is applied.",
@@ -37,6 +55,9 @@ MOTIF = Section(
             "are others.", "wedge", default="none"),
         Key("covers", Choice(("wedge", "whole")), "Whether the drawing shows one wedge of the "
             "folded cloth or the whole motif, opened out.", "whole", default="wedge"),
+        Key("lay", LAY, "How the drawing lies in the wedge, where it is an ornament and shows no "
+            "wedge.", "{along: first fold, distance: 20}",
+            derived="along the halving line, cut by both folds, where no wedge is found"),
         Key("folds", Whole(4, 16, only=FOLDS), "How many wedges the cloth is folded into.",
             "8", required=True),
         Key("symmetry", Choice(("mirror", "turning")), "Whether neighbouring wedges mirror each "
@@ -61,7 +82,8 @@ MOTIF = Section(
             "edge is stitched.", "yes", default="no"),
     ),
     one_of=("drawing", "outline"),
-    idle=(Idle("method", ("needle-turn",), "stabiliser"),),
+    needs=(Needs("lay", (), "drawing"),),
+    idle=(Idle("method", ("needle-turn",), "stabiliser"), Idle("covers", ("whole",), "lay")),
 )  # fmt: skip
 
 BORDER = Section(

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from publish.model.trade import SQUARE
 from publish.trace.consensus import Wedge
 from publish.trace.corners import SPAN, Blur, spaced, stretches
 from publish.trace.cubics import Curve, fitted
@@ -21,9 +22,6 @@ from publish.trace.outline import Outline, Ring, Run
 TOLERANCE = 0.0008
 """How far a drawn curve may be from the traced points: 0.04 % of the motif's width, about
 the width of a pencil line on a motif of 14 in."""
-
-SQUARE = 3.0
-"""Degrees off square that no scissors keep; such an edge is drawn square to the fold."""
 
 
 @dataclass(frozen=True)

@@ -16,13 +16,14 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from publish.model.trade import SLIP, SQUARE
 from publish.notes import Note, Place
 from publish.trace import findings
 from publish.trace.aligned import moves
 from publish.trace.consensus import Strayed, Wedge, agreed, edge_spread, gaps, strayed
 from publish.trace.counting import Counted, counted
 from publish.trace.cubics import flat
-from publish.trace.drawn import SQUARE, Drawn, Meeting, drawn
+from publish.trace.drawn import Drawn, Meeting, drawn
 from publish.trace.folded import folded
 from publish.trace.image import Floats, Picture, Points, read_picture
 from publish.trace.outline import Outline, outlined
@@ -35,9 +36,6 @@ STRAY = 0.01
 
 AGREED = 0.005
 """Share of the width up to which the copies agree on average; beyond it none is believed."""
-
-SLIP = 12.0
-"""Degrees off square up to which an edge at a fold was most likely meant to be square."""
 
 CRUMB = 5e-5
 """Share of the largest piece below which one is dust or the table's grain."""

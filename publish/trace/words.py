@@ -11,8 +11,9 @@ import math
 
 import numpy as np
 
-from publish.trace.drawn import SQUARE, TOLERANCE
-from publish.trace.tracing import SLIP, Traced
+from publish.model.trade import SLIP, SQUARE
+from publish.trace.drawn import TOLERANCE
+from publish.trace.tracing import Traced
 
 
 def told(found: Traced) -> list[str]:

@@ -119,7 +119,9 @@ def test_what_crosses_a_fold_is_cut_off_and_said(tmp_path):
 
 
 def test_a_drawing_that_is_no_wedge_is_said(tmp_path):
-    (tmp_path / "wedge.svg").write_text(svg('<circle cx="50" cy="50" r="30"/>'))
+    """Two dots far apart: no folds hold both, however they are laid."""
+    dots = '<circle cx="150" cy="50" r="3"/><circle cx="50" cy="150" r="3"/>'
+    (tmp_path / "wedge.svg").write_text(svg(dots))
     found, notes = draft_motif(pattern(tmp_path, [motif()]), motif(), 14, "mini")
     assert found is None and codes(notes) == ["D320"] and "data-start" in notes[0].help
 
