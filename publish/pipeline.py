@@ -35,6 +35,7 @@ from publish.accepting import judge
 from publish.catalogue import INSPECTED, codes, printed, proofed
 from publish.catalogue import STAGES as STAGES
 from publish.editions import Job, Progress, silent
+from publish.inputs import inputs
 from publish.marked import marked
 from publish.model.book import PAPERS, full_size
 from publish.notes import Note, Place, PublishError, Report, shown_path
@@ -221,6 +222,7 @@ def build(
     """
     work = prepare(path, progress)
     work.stop_on_errors(strict)
+    papers = tuple(papers) if papers is not None else None
     with Workers(jobs) as workers:
         print_editions(work, papers or work.pattern.papers, only, workers, progress)
     if not work.editions:
@@ -234,7 +236,7 @@ def build(
     files = _files(work)
     target = (out or Path("build")) / work.pattern.key
     progress("deliver", str(target))
-    deliver.deliver(target, files)
+    deliver.deliver(target, files, inputs(work.pattern, papers, only, work.report))
     return work, target
 
 
