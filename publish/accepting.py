@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from difflib import get_close_matches
 
-from publish.catalogue import ACCEPTING, titles
+from publish.catalogue import ACCEPTING, BETWEEN, titles
 from publish.notes import Acceptance, Note, Report, error, warning
 
 
@@ -21,7 +21,7 @@ def judge(report: Report, looked: frozenset[str]) -> Iterator[Note]:
         stops = [n for n in report.errors if acceptance.covers(n)]
         if stops or acceptance.code in ACCEPTING:
             yield _refused(acceptance, stops)
-        elif acceptance.code not in titles():
+        elif acceptance.code not in {*titles(), *BETWEEN}:
             yield _idle(acceptance, "there is no finding of this code", _near(acceptance.code))
         elif acceptance not in used and acceptance.code in looked:
             yield _idle(
@@ -47,7 +47,8 @@ def _idle(acceptance: Acceptance, what: str, help_: str) -> Note:
 
 
 def _near(code: str) -> str:
-    near = get_close_matches(code, [c for c in titles() if c[0] == code[0]], 1, 0.7)
+    known = [c for c in {**titles(), **BETWEEN} if c[0] == code[0]]
+    near = get_close_matches(code, known, 1, 0.7)
     return f"write `{near[0]}`, or remove it" if near else "remove it"
 
 

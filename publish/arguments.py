@@ -51,9 +51,16 @@ def _takes_pattern(command: argparse.ArgumentParser) -> None:
     command.add_argument("pattern", type=Path, help="a folder holding pattern.yaml, or that file")
 
 
+def _takes_patterns(command: argparse.ArgumentParser) -> None:
+    command.add_argument(
+        "patterns", nargs="+", type=Path, metavar="PATTERN",
+        help="a folder holding pattern.yaml, that file, or a folder of such folders",
+    )  # fmt: skip
+
+
 def _add_build(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
-    build = commands.add_parser("build", help="make every deliverable of a pattern")
-    _takes_pattern(build)
+    build = commands.add_parser("build", help="make every deliverable of patterns")
+    _takes_patterns(build)
     build.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
     build.add_argument("--paper", help="papers, such as letter,a4 (the pattern's own)")
     build.add_argument(
@@ -61,8 +68,11 @@ def _add_build(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     )
     build.add_argument("--size", default="", metavar="KEY", help="the booklet of one size alone")
     build.add_argument("--strict", action="store_true", help="let a warning stop the build")
+    build.add_argument("--changed", action="store_true",
+                       help="pass over patterns whose results are up to date")  # fmt: skip
     build.add_argument("--jobs", type=_count, metavar="N",
-                       help="PDFs made side by side (as many as there are processors)")  # fmt: skip
+                       help="patterns, or PDFs of one, made side by side (as many as there "
+                       "are processors)")  # fmt: skip
     build.add_argument(
         "--fresh", action="store_true", help="make anew also what earlier builds have kept"
     )
@@ -71,7 +81,8 @@ def _add_build(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
 
 def _add_check(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     check = commands.add_parser("check", help="print every finding and build nothing")
-    _takes_pattern(check)
+    _takes_patterns(check)
+    check.add_argument("--jobs", type=_count, metavar="N", help="patterns checked side by side")
     check.add_argument("--json", action="store_true", help="print the findings as JSON")
     check.add_argument("--strict", action="store_true", help="count warnings as errors")
     check.add_argument("--figures", type=Path, metavar="DIR", help="draw findings, as SVG files")

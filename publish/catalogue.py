@@ -18,6 +18,17 @@ ACCEPTING: dict[str, str] = {
 }
 """Found once the other findings are known, by `accepting`."""
 
+BETWEEN: dict[str, str] = {
+    "R181": "Two patterns have one stock number",
+    "R182": "Two patterns have one barcode",
+    "R183": "Two patterns have one title",
+    "R184": "A fabric has another colour in another pattern",
+    "R185": "A fabric's name is written in two ways",
+    "R186": "Two patterns would have one folder of results",
+    "R187": "Wording in studio.yaml is for a step that no pattern has",
+}
+"""Found only where several patterns are checked or built together, by `studio.across`."""
+
 STAGES = ("read", "grade", "draft", "cut", "sew", "write", "draw", "typeset", "proof", "deliver")
 INSPECTED = frozenset({"T701", "T702", *(f"T{n}" for n in range(712, 718))})
 """Codes of typesetting that a look at the pattern's own files finds."""
@@ -37,7 +48,7 @@ def codes(stage: str) -> Mapping[str, str]:
 
 @cache
 def titles() -> Mapping[str, str]:
-    """Return every title by code."""
+    """Return every title by code, of what one pattern's run can find."""
     return {code: said for stage in STAGES for code, said in codes(stage).items()}
 
 

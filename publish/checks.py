@@ -7,8 +7,10 @@ pattern as a maker would, have all four parts.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from publish import proof
-from publish.catalogue import codes
+from publish.catalogue import BETWEEN, codes
 from publish.proof.case import Code
 
 _ABOUT = {
@@ -44,10 +46,14 @@ def reference() -> str:
     parts = [_OPENING, "## Proof\n"]
     parts += [_page(code, said) for code, said in sorted(proof.EXPLAINED.items())]
     for stage, about in _ABOUT.items():
-        rows = "\n".join(f"| {code} | {title} |" for code, title in sorted(codes(stage).items()))
-        head = "| code | what it finds |\n|---|---|"
-        parts.append(f"## {stage.capitalize()}: {about}\n\n{head}\n{rows}\n")
+        parts.append(_table(f"{stage.capitalize()}: {about}", codes(stage)))
+    parts.append(_table("Studio: several patterns together", BETWEEN))
     return "\n".join(parts)
+
+
+def _table(title: str, found: Mapping[str, str]) -> str:
+    rows = "\n".join(f"| {code} | {said} |" for code, said in sorted(found.items()))
+    return f"## {title}\n\n| code | what it finds |\n|---|---|\n{rows}\n"
 
 
 def _page(code: str, said: Code) -> str:

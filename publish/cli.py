@@ -48,29 +48,32 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 
 def _build(arguments: argparse.Namespace) -> int:
-    from publish import console, pipeline
-    from publish.kept import Store, users
     from publish.model.book import PAPERS
-    from publish.notes import PublishError
-    from publish.work import PREFLIGHT
+    from publish.studio.find import find
     from publish.workers import cores
 
     papers = arguments.paper.split(",") if arguments.paper else None
     unknown = [p for p in papers or () if p not in PAPERS]
     if unknown:
-        print(f"foldwork: paper {unknown[0]!r} is not one of {', '.join(PAPERS)}", file=sys.stderr)
-        return USAGE
+        return _refused(f"paper {unknown[0]!r} is not one of {', '.join(PAPERS)}")
+    paths = find(arguments.patterns)
+    if len(paths) > 1 or arguments.changed:
+        return _build_several(paths, papers, arguments)
+    from publish import console, pipeline
+    from publish.kept import Store, users
+    from publish.notes import PublishError
+    from publish.work import PREFLIGHT
+
     started = time.monotonic()
     try:
         with console.Progress() as progress:
             work, target = pipeline.build(
-                arguments.pattern, arguments.out, papers, arguments.only, progress.show,
+                paths[0], arguments.out, papers, arguments.only, progress.show,
                 arguments.strict, arguments.jobs or cores(), Store(users(), arguments.fresh),
                 arguments.size,
             )  # fmt: skip
     except pipeline.NoSizeError as wrong:
-        print(f"foldwork: {wrong}", file=sys.stderr)
-        return USAGE
+        return _refused(str(wrong))
     except PublishError as stopped:
         console.print_report(stopped.report, sys.stderr)
         print(stopped.files.get(PREFLIGHT, b"").decode(), end="")
@@ -82,14 +85,34 @@ def _build(arguments: argparse.Namespace) -> int:
     return CLEAN
 
 
+def _build_several(
+    paths: Sequence[Path], papers: Sequence[str] | None, arguments: argparse.Namespace
+) -> int:
+    from publish.later import later
+
+    later(*UNPRINTED)
+    from publish import console, several
+
+    started = time.monotonic()
+    outcomes = several.build(paths, papers, arguments)
+    console.print_outcomes(outcomes, sys.stderr)
+    print(console.table(outcomes))
+    print(f"{len(paths)} patterns ({time.monotonic() - started:.1f} s)")
+    return ERRORS if any(o.bad(arguments.strict) for o in outcomes) else CLEAN
+
+
 def _check(arguments: argparse.Namespace) -> int:
     from publish.later import later
 
     later(*UNPRINTED)
     from publish import console, pipeline
     from publish.report import as_json, visible
+    from publish.studio.find import find
 
-    examined = pipeline.examine(arguments.pattern)
+    paths = find(arguments.patterns)
+    if len(paths) > 1:
+        return _check_several(paths, arguments)
+    examined = pipeline.examine(paths[0])
     report = examined.report
     try:
         if arguments.figures is not None:
@@ -97,8 +120,7 @@ def _check(arguments: argparse.Namespace) -> int:
         if arguments.report is not None:
             _write(arguments.report, {pipeline.REPORT: examined.page().encode()})
     except OSError as problem:
-        print(f"foldwork: {problem}", file=sys.stderr)
-        return USAGE
+        return _refused(problem)
     if arguments.json:
         print(as_json(report))
     else:
@@ -106,6 +128,28 @@ def _check(arguments: argparse.Namespace) -> int:
             print(visible(line))
         console.print_report(report, sys.stdout, always=True)
     return ERRORS if report.errors or (arguments.strict and report.warnings) else CLEAN
+
+
+def _check_several(paths: Sequence[Path], arguments: argparse.Namespace) -> int:
+    from publish import console, several
+    from publish.report import all_as_json
+
+    try:
+        outcomes = several.check(paths, arguments, _write)
+    except OSError as problem:
+        return _refused(problem)
+    if arguments.json:
+        print(all_as_json({str(o.path): o.report for o in outcomes}))
+    else:
+        console.print_outcomes(outcomes, sys.stdout)
+        print(console.table(outcomes))
+    return ERRORS if any(o.bad(arguments.strict) for o in outcomes) else CLEAN
+
+
+def _refused(problem: object) -> int:
+    """Say why a command cannot be carried out."""
+    print(f"foldwork: {problem}", file=sys.stderr)
+    return USAGE
 
 
 def _write(folder: Path, files: Mapping[str, bytes], among: str = "") -> None:
@@ -149,8 +193,7 @@ def _new(arguments: argparse.Namespace) -> int:
     try:
         written = start(arguments.name)
     except OSError as problem:
-        print(f"foldwork: {problem}", file=sys.stderr)
-        return USAGE
+        return _refused(problem)
     for path in written:
         print(shown_path(path))
     print(f"next: foldwork build {arguments.name}")
@@ -184,8 +227,7 @@ def _paperwork(arguments: argparse.Namespace) -> int:
         console.print_report(stopped.report, sys.stderr)
         return ERRORS
     except (OSError, ValueError) as problem:
-        print(f"foldwork: {problem}", file=sys.stderr)
-        return USAGE
+        return _refused(problem)
     console.print_report(report, sys.stderr)
     print("\n".join(lines))
     return ERRORS if report.errors else CLEAN
@@ -199,15 +241,13 @@ def _kits(arguments: argparse.Namespace) -> int:
     for item in arguments.wanted:
         size, _, count = item.partition("=")
         if not (count.isascii() and count.isdigit() and 0 < int(count) < 100_000):
-            print(f"foldwork: write {item!r} as SIZE=COUNT, such as mini=25", file=sys.stderr)
-            return USAGE
+            return _refused(f"write {item!r} as SIZE=COUNT, such as mini=25")
         wanted[size] = wanted.get(size, 0) + int(count)
     try:
         with console.Progress() as progress:
             work, target = pipeline.kits(arguments.pattern, wanted, arguments.out, progress.show)
     except ValueError as problem:
-        print(f"foldwork: {problem}", file=sys.stderr)
-        return USAGE
+        return _refused(problem)
     except PublishError as stopped:
         console.print_report(stopped.report, sys.stderr)
         return ERRORS
@@ -226,8 +266,7 @@ def _preview(arguments: argparse.Namespace) -> int:
     try:
         served = preview.server(shown, arguments.port)
     except OSError as problem:
-        print(f"foldwork: port {arguments.port}: {problem.strerror}", file=sys.stderr)
-        return USAGE
+        return _refused(f"port {arguments.port}: {problem.strerror}")
     threading.Thread(target=preview.watch, args=(shown, stop), daemon=True).start()
     print(f"http://{preview.HOST}:{served.server_port}/ (Ctrl-C stops it)", flush=True)
     try:

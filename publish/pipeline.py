@@ -36,6 +36,7 @@ from publish.accepting import judge
 from publish.catalogue import INSPECTED, codes, printed, proofed
 from publish.catalogue import STAGES as STAGES
 from publish.editions import Job, Progress, by_size, silent
+from publish.inputs import inputs
 from publish.kept import NOWHERE, Store
 from publish.marked import marked
 from publish.model.book import PAPERS, full_size
@@ -254,6 +255,7 @@ def build(
     if size and size not in work.apart:
         alone(work, size, progress)
     work.stop_on_errors(strict)
+    papers = tuple(papers) if papers is not None else None
     with Workers(jobs) as workers:
         print_editions(work, papers or work.pattern.papers, only, workers, progress, store, size)
     if not work.editions:
@@ -267,7 +269,7 @@ def build(
     files = _files(work, store)
     target = (out or Path("build")) / work.pattern.key
     progress("deliver", str(target))
-    deliver.deliver(target, files)
+    deliver.deliver(target, files, inputs(work.pattern, papers, only, work.report))
     return work, target
 
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import json
 import unicodedata
+from collections.abc import Mapping
 from typing import Any
 
 from publish.notes import Note, Report
@@ -83,11 +84,19 @@ def as_json(report: Report, folder: str | None = None) -> str:
 
     Files are named as places name them, or as seen from a `folder`.
     """
-    plain = {
+    return visible_json(_whole(report, folder))
+
+
+def all_as_json(reports: Mapping[str, Report]) -> str:
+    """Return the reports of several patterns as JSON, each as `as_json` has it, by path."""
+    return visible_json({"patterns": {p: _whole(r, None) for p, r in reports.items()}})
+
+
+def _whole(report: Report, folder: str | None) -> dict[str, Any]:
+    return {
         "findings": [_plain(n, folder) for n in report],
         "accepted": [{**_plain(n, folder), "reason": a.reason} for n, a in report.accepted],
     }
-    return visible_json(plain)
 
 
 def _plain(note: Note, folder: str | None) -> dict[str, Any]:

@@ -17,7 +17,7 @@ from types import TracebackType
 from typing import Any, TypeVar
 
 Result = TypeVar("Result")
-_MODULES = ["publish.editions"]
+_MODULES = ["publish.pipeline"]
 """What a worker is going to need: loaded once, before the first is started."""
 
 
@@ -32,19 +32,25 @@ class Here(Executor):
 
 
 class Workers:
-    """`count` workers; use it in a `with` statement."""
+    """`count` workers; use it in a `with` statement.
 
-    def __init__(self, count: int = 1) -> None:
+    Each worker begins by calling `begin` with some values; where this process does the work,
+    that is done here.
+    """
+
+    def __init__(
+        self, count: int = 1, begin: Callable[..., None] | None = None, values: tuple[Any, ...] = ()
+    ) -> None:
         self.count = count
+        self._begin = (begin, values)
         self._executor: Executor = Here()
 
     def __enter__(self) -> Workers:
         if self.count > 1:
-            ways = multiprocessing.get_all_start_methods()
-            context = multiprocessing.get_context("forkserver" if "forkserver" in ways else None)
-            if context.get_start_method() == "forkserver":
-                context.set_forkserver_preload(_MODULES)
-            self._executor = ProcessPoolExecutor(self.count, context, _leave_stopping_to_the_first)
+            context = fresh_context()
+            self._executor = ProcessPoolExecutor(self.count, context, _begin, self._begin)
+        elif self._begin[0] is not None:
+            self._begin[0](*self._begin[1])
         return self
 
     def submit(self, call: Callable[..., Result], /, *values: Any) -> Future[Result]:
@@ -63,6 +69,15 @@ class Workers:
                 child.terminate()
 
 
+def fresh_context() -> multiprocessing.context.BaseContext:
+    """Return the way to start a process that shares nothing with this one's threads."""
+    ways = multiprocessing.get_all_start_methods()
+    context = multiprocessing.get_context("forkserver" if "forkserver" in ways else "spawn")
+    if context.get_start_method() == "forkserver":
+        context.set_forkserver_preload(_MODULES)
+    return context
+
+
 def cores() -> int:
     """Return how many processors this process may use."""
     if hasattr(os, "sched_getaffinity"):
@@ -70,6 +85,8 @@ def cores() -> int:
     return os.cpu_count() or 1
 
 
-def _leave_stopping_to_the_first() -> None:
+def _begin(begin: Callable[..., None] | None, values: tuple[Any, ...]) -> None:
     """Ctrl-C reaches every process of a terminal; only the first one says that it stopped."""
     signal.signal(signal.SIGINT, signal.SIG_DFL)
+    if begin is not None:
+        begin(*values)

@@ -230,11 +230,17 @@ def test_the_readmes_make_commands_exist() -> None:
 def test_the_readmes_pattern_is_clean(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     folder = tmp_path / "bulrush"
     assert main(["new", str(folder)]) == 0
-    (yaml,) = readme("yaml")
+    yaml, studio = readme("yaml")
+    (tmp_path / "studio.yaml").write_text(studio)
+    (tmp_path / "logo.svg").write_text((folder / "bulrush.svg").read_text())
     assert len(yaml.splitlines()) == 10
     (folder / "pattern.yaml").write_text(yaml)
     capsys.readouterr()
-    assert main(["check", str(folder)]) == 0, capsys.readouterr().out
+    code = main(["check", str(folder), "--json"])
+    found = json.loads(capsys.readouterr().out)["findings"]
+    assert (code, {f["code"] for f in found}) == (0, {"W504", "P854"}), (
+        "but for the licence and the stock number"
+    )
 
 
 def test_what_new_writes_is_clean_and_never_overwrites(

@@ -9,7 +9,7 @@ complete set or the new one, never a mixture.
 
 from __future__ import annotations
 
-from publish.deliver.folder import deliver, recover
+from publish.deliver.folder import deliver, recorded, recover
 from publish.deliver.impose import HALVES, SPREADS, Imposed, impose, page_count
 from publish.deliver.kit_pages import kit_manual
 from publish.deliver.kits import kits
@@ -42,6 +42,7 @@ __all__ = [
     "picture_notes",
     "pictures",
     "press",
+    "recorded",
     "recover",
     "shop_files",
     "shop_pictures",

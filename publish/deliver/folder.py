@@ -42,9 +42,11 @@ LITTER = frozenset({".DS_Store", "Thumbs.db", "desktop.ini"})
 """Files that desktops leave in any folder they show: nobody's work."""
 
 
-def deliver(out: Path, files: Mapping[str, bytes]) -> None:
+def deliver(out: Path, files: Mapping[str, bytes], made_from: Mapping[str, str] | None = None
+            ) -> None:  # fmt: skip
     """Make `out` hold exactly `files`, and a manifest with each one's size and SHA-256.
 
+    `made_from` stands in the manifest as it is, for `recorded` to find.
     Names are relative paths with `/`. Raises PublishError when a name would leave the
     folder (X901), when `out` holds anything we did not make (X902), or when the system
     refuses to write (X903); the last complete set is then still there.
@@ -58,7 +60,7 @@ def deliver(out: Path, files: Mapping[str, bytes]) -> None:
                 _refuse_strangers(beside, beside)
             _recover(target)
             _refuse_strangers(out, target)
-            _replace(target, files)
+            _replace(target, files, made_from)
     except OSError as problem:
         raise _stop(
             "X903", out, "the results cannot be written", received=str(problem),
@@ -76,6 +78,19 @@ def recover(out: Path) -> None:
     if _beside(target, "old").exists() or _beside(target, "new").exists():
         with _turn(target.parent):
             _recover(target)
+
+
+def recorded(out: Path) -> dict[str, str]:
+    """Return what the set in a folder says that it was made from; empty where there is no
+    whole set there, or it does not say."""
+    try:
+        recover(out)
+        if _complete(out):
+            found = json.loads((out / MANIFEST).read_text(encoding="utf-8"))["made_from"]
+            return {str(name): str(value) for name, value in found.items()}
+    except (OSError, ValueError, KeyError, TypeError, AttributeError):
+        pass
+    return {}
 
 
 def _beside(target: Path, state: str) -> Path:
@@ -125,10 +140,10 @@ def _make_folder(folder: Path) -> None:
         _flush(made.parent)
 
 
-def _replace(target: Path, files: Mapping[str, bytes]) -> None:
+def _replace(target: Path, files: Mapping[str, bytes], made_from: Mapping[str, str] | None) -> None:
     fresh, old = _beside(target, "new"), _beside(target, "old")
     try:
-        _write(fresh, files)
+        _write(fresh, files, made_from)
         _swap(fresh, target, old)
     except OSError:
         with contextlib.suppress(OSError):
@@ -136,14 +151,17 @@ def _replace(target: Path, files: Mapping[str, bytes]) -> None:
         raise
 
 
-def _write(folder: Path, files: Mapping[str, bytes]) -> None:
+def _write(folder: Path, files: Mapping[str, bytes], made_from: Mapping[str, str] | None) -> None:
     """Write and flush every file, the manifest first: what it lists is ours."""
     folder.mkdir()
     listed = {
         name: {"sha256": hashlib.sha256(data).hexdigest(), "size": len(data)}
         for name, data in sorted(files.items())
     }
-    manifest = json.dumps({"made_by": MAKER, "files": listed}, indent=2, ensure_ascii=False)
+    said: dict[str, object] = {"made_by": MAKER, "files": listed}
+    if made_from:
+        said["made_from"] = dict(made_from)
+    manifest = json.dumps(said, indent=2, ensure_ascii=False)
     for name, data in [(MANIFEST, f"{manifest}\n".encode()), *sorted(files.items())]:
         path = folder / name
         path.parent.mkdir(parents=True, exist_ok=True)

@@ -21,7 +21,7 @@ CODES: dict[str, str] = {
     "W507": "A text names a value that there is not",
     "W508": "The braces of a text cannot be read",
     "W509": "A change is for a size that its step is not for",
-    "W511": "Wording of the studio's is for steps that this pattern has not",
+    "W511": "Wording of the studio's is for a step that this pattern has not",
     "W510": "A size is titled as a piece is lettered",
 }
 

@@ -47,18 +47,7 @@ def voiced(book: Book, sections: Sequence[Section]) -> tuple[Sections, tuple[Not
     hand = _Hand(book, tuple(sections))
     for root, number, change in changes:
         hand.make(root, number, change)
-    notes = (*hand.notes, *_passed_over(book, hand.passed))
-    return order.numbered(order.without_empty(hand.sections, sections)), notes
-
-
-def _passed_over(book: Book, steps: Sequence[str]) -> tuple[Note, ...]:
-    """Return which of the studio's wording has no step in this pattern, as one note."""
-    if not steps:
-        return ()
-    place = book.pattern.place("studio", "steps")
-    what = "wording of the studio's is for steps that this pattern has not"
-    return (Note("W511", Severity.INFO, place, what, received=", ".join(steps),
-                 help="nothing, if other patterns have them"),)  # fmt: skip
+    return order.numbered(order.without_empty(hand.sections, sections)), tuple(hand.notes)
 
 
 @dataclass
@@ -70,8 +59,6 @@ class _Hand:
 
     def __post_init__(self) -> None:
         self.notes: list[Note] = []
-        self.passed: list[str] = []
-        """Steps of the studio's changes that are not there."""
         self._root: tuple[str, ...] = _OWN
         self._followers: dict[str, str] = {}
         """The last step inserted after a step: the next one goes after that."""
@@ -105,7 +92,11 @@ class _Hand:
         if spot is None and self.book.pattern.others:
             return None  # a step of a size that this booklet is not about
         if spot is None and self._root != _OWN:
-            self.passed.append(key)
+            what = f"the studio's wording of `{key}` is not used: this pattern has no such step"
+            self.notes.append(
+                Note("W511", Severity.INFO, self._place(number, *names), what, received=key,
+                     help="nothing, if another pattern has it")
+            )  # fmt: skip
         elif spot is None:
             known = [s.key for section in self.sections for s in order.steps_of(section)]
             near = nearest(key, known)

@@ -1,0 +1,53 @@
+"""The commands on several patterns, and the files that they leave.
+
+In: paths, and the arguments of the command line. Out: outcomes.
+Invariant: nothing is printed here but the progress on standard error.
+"""
+
+from __future__ import annotations
+
+from argparse import Namespace
+from collections.abc import Callable, Mapping, Sequence
+from pathlib import Path
+
+from publish import pipeline
+from publish.console import Together
+from publish.studio import side_by_side
+from publish.studio.outcome import Outcome
+from publish.workers import cores
+
+Write = Callable[[Path, Mapping[str, bytes], str], None]
+"""Writes the files whose names begin with some words into a folder."""
+
+
+def build(
+    paths: Sequence[Path], papers: Sequence[str] | None, arguments: Namespace
+) -> tuple[Outcome, ...]:
+    """Build patterns as the command line asks."""
+    asked = side_by_side.Asked(
+        arguments.out or Path("build"),
+        tuple(papers) if papers else None,
+        arguments.only,
+        arguments.strict,
+        arguments.changed,
+    )
+    with Together(len(paths)) as shown:
+        jobs = arguments.jobs or cores()
+        return side_by_side.build(paths, asked, jobs, shown.ended, shown.heard)
+
+
+def check(paths: Sequence[Path], arguments: Namespace, write: Write) -> tuple[Outcome, ...]:
+    """Check patterns as the command line asks; pages and figures go into a folder for each.
+
+    Raises OSError where these cannot be written.
+    """
+    asked = side_by_side.Asked(strict=arguments.strict, report=arguments.report is not None)
+    with Together(len(paths)) as shown:
+        outcomes = side_by_side.check(paths, asked, arguments.jobs or cores(), shown.ended)
+    for outcome in outcomes:
+        if arguments.figures is not None:
+            write(arguments.figures / outcome.key, outcome.files, pipeline.FINDINGS)
+        if pipeline.REPORT in outcome.files:
+            page = {pipeline.REPORT: outcome.files[pipeline.REPORT]}
+            write(arguments.report / outcome.key, page, "")
+    return outcomes
