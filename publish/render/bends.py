@@ -18,6 +18,8 @@ from publish.render.subject import Subject
 
 WAVE = 0.0014
 """Share of the shorter side by which an edge strays."""
+ASTRAY = 0.0007
+"""Share of the shorter side by which a seam strays: a pixel or so of a cover."""
 DRAWN_IN = 0.055
 """Share of half a side by which a full pillow's edges draw in at their middle."""
 RESTING = 0.75
@@ -31,16 +33,28 @@ def waves(subject: Subject, seed: int = 3) -> Bend:
     left, top, right, bottom = subject.bound.bounds
     wide, high = right - left, bottom - top
     reach = WAVE * min(wide, high) + 0.02
+    stray = ASTRAY * min(wide, high)
 
     def bend(points: Points) -> Points:
         u = 2 * (points[:, 0] - left) / wide - 1
         v = 2 * (points[:, 1] - top) / high - 1
         x = reach * (_ripple(v, seed) * _near(-u) - _ripple(v, seed + 1) * _near(u))
         y = reach * (_ripple(u, seed + 2) * _near(-v) - _ripple(u, seed + 3) * _near(v))
+        x += stray * _askew(u, v, seed + 4)
+        y += stray * _askew(v, u, seed + 6)
         bent: Points = points + np.stack([x, y], axis=1)
         return bent
 
     return bend
+
+
+def _askew(u: Points, v: Points, seed: int) -> Points:
+    """Return how far seams stray, about 1 at most: waves that cross the quilt both ways."""
+    found = np.zeros_like(u)
+    for part in range(2):
+        for times, phase in zip((2.3, 4.1, 6.7), _phases(seed + part), strict=False):
+            found += np.sin(times * np.pi * (v if part else 0.6 * u + 0.5 * v) + phase) / 6
+    return found
 
 
 def _near(u: Points) -> Points:

@@ -32,6 +32,8 @@ SHOWS = 0.052
 """Spread of the weave's lightness at 100 pixels to the inch."""
 CARRIED = 0.36
 """Cycles to a pixel up to which a picture carries detail through being reduced."""
+MOST_EVENED = 1.2
+"""How much lighter or darker a fabric is made at most, so that its colour stays true."""
 STRAY = 1.3
 """Degrees by which a patch lies off its grain, since people cut by eye."""
 
@@ -43,8 +45,12 @@ def cloth(
     colours: Mapping[str, str],
     ground: str,
     prints: Mapping[str, Print] | None = None,
+    light: Grey | None = None,
 ) -> Light:
     """Return the face in even light; `ground` is what lies beyond its edge.
+
+    `light` is what will fall on each pixel: a fabric that gets more or less than the whole
+    face, since it lies in few places, is evened by that, as an eye does that sees it there.
 
     `prints` are the photographs of printed fabrics, by their keys.
     """
@@ -57,12 +63,14 @@ def cloth(
     number = numbers(window, [s for s, _, _ in pieces])
     across, down = _laid(window, number, [g for _, _, g in pieces])
     found *= 1 + _woven(window, number, across, down)
+    if light is not None:
+        found *= _evening([f for _, f, _ in pieces], number, light)[number]
     for key, shown in (prints or {}).items():
         here = np.array([False, *(f == key for _, f, _ in pieces)])[number]
         planes = tile(shown, window.fine)
         _, high, wide = planes.shape
         found[:, here] *= planes[:, down[here] % high, across[here] % wide]
-    for stitching, thread in zip(subject.stitching, face.thread, strict=True):
+    for stitching, thread in zip(subject.threads, face.thread, strict=True):
         if thread.size > 1:
             colour = _lifted(light_of(colours[stitching.fabric]))
             share = thread * np.float32(0.9)
@@ -70,6 +78,20 @@ def cloth(
                 plane += share * (value - plane)
     found *= 1 - np.float32(0.45) * face.holes
     return found
+
+
+def _evening(fabrics: Sequence[str], number: Whole, light: Grey) -> Grey:
+    """Return by how much each piece is to be lighter, by its number."""
+    index = {"": 0} | {key: n for n, key in enumerate(dict.fromkeys(fabrics), start=1)}
+    which = np.array([0, *(index[key] for key in fabrics)])
+    some = number[::2, ::2]
+    weights = np.bincount(which[some].ravel(), light[::2, ::2].ravel(), len(index))
+    counts = np.bincount(which[some].ravel(), minlength=len(index))
+    factors = np.where(weights > 0, counts / np.maximum(weights, 1e-6), 1)
+    factors[0] = 1
+    even: Grey = np.clip(factors, 1 / MOST_EVENED, MOST_EVENED).astype(np.float32)
+    pieces: Grey = even[which]
+    return pieces
 
 
 def _lifted(light: Light) -> Light:

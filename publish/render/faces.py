@@ -75,7 +75,8 @@ def coloured_face(
     face: Face, colours: Mapping[str, str], ground: str, prints: Mapping[str, Print] | None = None
 ) -> Light:
     """Return a face in its fabrics' colours and in its light."""
-    found = cloth(face.subject, face.window, face.relief, colours, ground, prints)
+    light = face.key + face.sky
+    found = cloth(face.subject, face.window, face.relief, colours, ground, prints, light)
     warm = np.array(WARM, np.float32)
     cool = np.array(COOL, np.float32)
     for channel in range(3):

@@ -71,12 +71,12 @@ class Told:
         self.shown = shown
         shapes = [p.shape for p in shown.patches] + [m.shape for m in shown.motifs]
         shapes += [m.within for m in shown.motifs]
-        shapes += [s.lines for s in shown.stitching] + [shown.bound, shown.outline, shown.seams]
+        shapes += [s.lines for s in shown.threads] + [shown.bound, shown.outline, shown.seams]
         told = repr(
             (
                 [(p.fabric, p.grain) for p in shown.patches],
                 [(m.fabric, m.method, m.turn_under, m.grain) for m in shown.motifs],
-                [(s.fabric, s.hidden) for s in shown.stitching],
+                [(s.fabric, s.hidden, s.even) for s in shown.threads],
                 (shown.pillow, shown.binding, shown.edge, shown.borders),
             )
         ).encode()

@@ -161,7 +161,11 @@ def _contact(scene: Scene, thin: Grey, foot: float) -> Grey:
     found[low:end] = wide[None, :]
     soft = blurred(_moved(found, 0.02 * columns, 0), 0.012 * rows) * np.float32(0.62)
     soft[:low] *= np.float32(0.35)
-    return soft
+    touching = np.zeros_like(thin)
+    reach = max(1, round(0.006 * rows))
+    touching[max(0, round(foot) - 3 * reach) : round(foot) + reach] = wide[None, :]
+    dark: Grey = np.maximum(soft, np.float32(0.6) * blurred(touching, 0.005 * rows))
+    return dark
 
 
 def _moved(values: Grey, right: float, down: float) -> Grey:

@@ -18,6 +18,10 @@ from publish.arcs import outline
 from publish.model.draft import Draft, Patch, Placement
 from publish.model.pattern import Pattern
 from publish.model.size import Size
+from publish.render.edging import zigzag
+
+ROUNDED = 0.22
+"""Inches: how round the corners of a stuffed pillow come out. Common practice, no source."""
 
 
 @dataclass(frozen=True)
@@ -46,12 +50,14 @@ class Applique:
 
 @dataclass(frozen=True)
 class Stitching:
-    """Quilting lines of one area; those in the ditch show no thread."""
+    """Quilting lines of one area, of which those in the ditch show no thread; or an edging."""
 
     lines: MultiLineString
     fabric: str
     """Whose colour the thread has: the fabric that most of the area is of."""
     hidden: bool
+    even: bool = False
+    """Whether its thread shows all along, as a zigzag's."""
 
 
 @dataclass(frozen=True)
@@ -74,6 +80,13 @@ class Subject:
     borders: float = 0.0
     """Inches: how wide the borders are together, at the narrowest side."""
     seams: MultiLineString = field(default_factory=MultiLineString)
+    edging: tuple[Stitching, ...] = ()
+    """Thread over the raw edges of fused motifs."""
+
+    @property
+    def threads(self) -> tuple[Stitching, ...]:
+        """Return all stitching that may show, quilting first."""
+        return (*self.stitching, *self.edging)
 
     @property
     def width(self) -> float:
@@ -92,6 +105,7 @@ def subject(pattern: Pattern, size: Size, draft: Draft) -> Subject:
     bound = size.binding if not pillow else None
     seam = float(pattern.sewing.seam) if bound is not None else 0.0
     edge = draft.edge_outline
+    sewn = edge.buffer(-ROUNDED).buffer(ROUNDED, quad_segs=8) if pillow else edge
     inner = min(float(size.width - size.inner_width), float(size.height - size.inner_height)) / 2
     return Subject(
         key=size.key,
@@ -100,11 +114,12 @@ def subject(pattern: Pattern, size: Size, draft: Draft) -> Subject:
         motifs=motifs,
         stitching=tuple(_stitching(draft, patches, motifs)),
         outline=edge,
-        bound=edge.buffer(seam, join_style="mitre") if seam else edge,
+        bound=edge.buffer(seam, join_style="mitre") if seam else sewn,
         binding=bound.fabric if bound is not None else "",
         edge=seam,
         borders=inner,
         seams=_seams(patches, edge),
+        edging=tuple(_edging(m) for m in motifs if m.method == "fusible"),
     )
 
 
@@ -131,6 +146,10 @@ def _motif(pattern: Pattern, draft: Draft, place: Placement) -> Applique:
     turn_under = float(motif.turn_under)
     within = shape.buffer(-0.8 * turn_under, quad_segs=4)
     return Applique(shape, motif.fabric, motif.method, turn_under, float(place.turn), within)
+
+
+def _edging(motif: Applique) -> Stitching:
+    return Stitching(zigzag(motif.shape), motif.fabric, False, even=True)
 
 
 def _seams(patches: tuple[Cloth, ...], edge: Polygon) -> MultiLineString:
