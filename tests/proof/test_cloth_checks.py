@@ -16,7 +16,7 @@ from reedmace_case import GROUND, MOTIF, SIDES, Spoil, case, codes, only, pillow
 from publish import proof
 from publish.model.cutplan import BackingPlan, Cut, Strip
 from publish.model.size import Size
-from publish.proof import agreement, bought, cutting_order, finishing, pieces, purchase, strips
+from publish.proof import agreement, bought, finishing, pieces, purchase, strips
 from publish.proof.case import Case
 
 
@@ -60,24 +60,6 @@ def test_a_fabric_that_no_table_names() -> None:
 def swapped(old: object, new: object) -> Case:
     plan = case().plans["mini"]
     return Spoil(case()).plan(pieces=tuple(new if p is old else p for p in plan.pieces))
-
-
-def test_small_before_large() -> None:
-    """The backing, 28 in square, is cut before the ground, 17 1/2 in square."""
-    linen = case().plans["mini"].fabrics["linen"]
-    note = only(
-        cutting_order.check(Spoil(case()).fabric("linen", strips=linen.strips[::-1])), "P897"
-    )
-    assert "Pale linen" in note.what
-
-
-@pytest.mark.parametrize("left", [None, ("12", "28"), ("22 1/2", "28"), ("40", "45 1/2")])
-def test_a_piece_left_that_is_not_the_largest_there(left: tuple[str, str] | None) -> None:
-    """Beside 28 in are 12 x 28 in left, 336 square inches, and beside 17 1/2 in 22 1/2 x 17 1/2,
-    394 square inches; of 49 1/2 in bought, 47 1/4 in by the metre, nothing lies behind."""
-    told = None if left is None else tuple(map(f, left))
-    note = only(cutting_order.check(Spoil(case()).fabric("linen", left=told)), "P898")
-    assert note.expected == "22 1/2 in × 17 1/2 in"
 
 
 def test_fewer_pieces_than_patches() -> None:
