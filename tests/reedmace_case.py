@@ -58,7 +58,7 @@ def plan() -> CutPlan:
                                  Cut("C", f("16 1/2"), f("2 1/2"), 1)), 2)  # fmt: skip
     linen = FabricPlan(
         "linen", f(40), (GROUND, BACK), (_one(BACK), _one(GROUND)), f("45 1/2"), f("46 1/2"),
-        f("49 1/2"), 12 * decimetre, f("45 1/2"), Fraction(1, 4),
+        f("49 1/2"), 12 * decimetre, f("45 1/2"), Fraction(1, 4), left=(f("22 1/2"), f("17 1/2")),
     )  # fmt: skip
     sandbar = FabricPlan(
         "sandbar", f(40), (SIDES, ENDS), (borders,), f(5), f(6), f(9), 2 * decimetre, f(5),
@@ -66,7 +66,7 @@ def plan() -> CutPlan:
     )  # fmt: skip
     moss = FabricPlan(
         "moss", f(40), (MOTIF, BIND), (_one(MOTIF), _one(BIND)), f("22 1/4"), f("23 1/4"), f(27),
-        6 * decimetre, f("22 1/4"), Fraction(1, 3),
+        6 * decimetre, f("22 1/4"), Fraction(1, 3), left=(f("24 1/2"), f("15 1/2")),
     )  # fmt: skip
     fabrics = {"linen": linen, "sandbar": sandbar, "moss": moss}
     return CutPlan(

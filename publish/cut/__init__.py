@@ -24,7 +24,7 @@ from publish.cut.precut import alternative, ready_cut, sold_as, too_large
 from publish.cut.precut import offers as ready_offers
 from publish.cut.purchase import purchase_of
 from publish.cut.rolls import stabiliser
-from publish.cut.savings import offers
+from publish.cut.savings import Saving, offers, ranked
 from publish.cut.stock import with_stock
 from publish.cut.stretch import Nestable, nested_cloth
 from publish.cut.thread import thread
@@ -74,11 +74,11 @@ def cut(
     letters = Letters()
     tops = {key: gather(pattern, size, drafts[key]) for key, size in sizes.items()}
     letters.give({s.key: _needs(pattern, s, drafts[k], tops[k]) for k, s in sizes.items()})
-    plans = {}
+    plans, savings = {}, list[Saving]()
     for key, size in sizes.items():
-        plans[key] = _plan(Task(pattern, size, drafts[key], tops[key], letters), notes)
+        plans[key] = _plan(Task(pattern, size, drafts[key], tops[key], letters), notes, savings)
     found = {k: p for k, p in plans.items() if p is not None}
-    return found, (*notes, *asked.check(pattern, drafts, found))
+    return found, (*notes, *ranked(savings), *asked.check(pattern, drafts, found))
 
 
 def _needs(pattern: Pattern, size: Size, draft: Draft, top: Top) -> list[Need]:
@@ -96,7 +96,7 @@ def _needs(pattern: Pattern, size: Size, draft: Draft, top: Top) -> list[Need]:
     return [*needs, hung] if hung else needs
 
 
-def _plan(task: Task, notes: list[Note]) -> CutPlan | None:
+def _plan(task: Task, notes: list[Note], savings: list[Saving]) -> CutPlan | None:
     pattern, size, draft = task.pattern, task.size, task.draft
     notes += task.top.notes
     needs = task.needs()
@@ -112,7 +112,7 @@ def _plan(task: Task, notes: list[Note]) -> CutPlan | None:
             fabrics[key] = with_stock(fabric, _fabric(task, fabric, own, motifs), pattern.sewing)
             notes += at_hand(pattern, size, fabrics[key])
     bolt = partial(_by_length, task, motifs=motifs)
-    notes += offers(pattern, size, needs, fabrics, bolt)
+    savings += offers(pattern, size, needs, fabrics, bolt)
     by_letter = {p.letter: p for plan in fabrics.values() for p in plan.pieces}
     pieces = tuple(by_letter[n.letter] for n in sorted(needs, key=_in_order))
     made = pillow(pattern, size)

@@ -1,13 +1,14 @@
 """What a little less would save: offered to the designer, never done unasked.
 
-In: one size's needs and its fabrics' plans. Out: notes, the greatest saving first.
+In: one size's needs and its fabrics' plans. Out: `Saving`s; notes of them, ranked.
 Invariant: what is offered has been planned in full, with every other piece of the fabric;
-nothing that is offered changes the finished quilt but by a narrower border.
+nothing that is offered changes the finished quilt but by a narrower border or a block that
+is less by a twelfth at most.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -19,7 +20,7 @@ from publish.model.cutplan import FabricPlan
 from publish.model.pattern import Fabric, Pattern
 from publish.model.size import Size
 from publish.notes import Note, Severity
-from publish.units import EIGHTH, YARD, inches_text, round_down, yards_text
+from publish.units import EIGHTH, YARD, inches_text, round_down, round_up, yards_text
 
 WORTH_SAYING = YARD / 4
 """Inches: smaller savings are not offered."""
@@ -35,6 +36,8 @@ NARROWER = Fraction(1, 8)
 """Inches by which a border may be narrower: nobody sees it on the bed."""
 LEVEL = YARD / 8
 """Inches that must lie between a plan and its bound for a border to be planned again."""
+SMALLER = Fraction(1, 12)
+"""Share of its side by which a block may be smaller: an inch of a foot."""
 
 Planner = Callable[[Fabric, list[Lettered]], FabricPlan]
 
@@ -49,26 +52,47 @@ class _Offer:
     mend: str
 
 
+@dataclass(frozen=True)
+class Saving:
+    """What one change would save of one fabric: inches, and the note without its rank."""
+
+    saved: Fraction
+    note: Note
+
+
 def offers(
     pattern: Pattern,
     size: Size,
     needs: Sequence[Lettered],
     plans: dict[str, FabricPlan],
     planner: Planner,
-) -> list[Note]:
-    """Return a note for each small change that saves a quarter yard or more."""
-    found: list[tuple[Fraction, Note]] = []
+) -> Iterator[Saving]:
+    """Yield each small change that saves a quarter yard or more."""
     for key, plan in plans.items():
         own = [n for n in needs if n.need.fabric == key]
         fabric = pattern.fabrics[key]
         if plan.precut is not None:
             continue
-        narrower = _borders(pattern, size, plan, own)
-        for offer in (*_squares(pattern, fabric, own), *_backing(pattern, size, own), *narrower):
+        for offer in (
+            *_squares(pattern, fabric, own),
+            *_backing(pattern, size, own),
+            *_borders(pattern, size, plan, own),
+            *_blocks(size, plan, own),
+        ):
             saved = plan.buy - planner(fabric, offer.needs).buy
             if saved >= WORTH_SAYING:
-                found.append((saved, _note(pattern, size, fabric, offer, saved)))
-    return [note for _, note in sorted(found, key=lambda item: -item[0])]
+                yield Saving(saved, _note(pattern, size, fabric, offer, saved))
+
+
+def ranked(savings: Iterable[Saving]) -> list[Note]:
+    """Return the notes, the greatest saving first, each with its place among several."""
+    ordered = sorted(savings, key=lambda found: -found.saved)
+    if len(ordered) < 2:
+        return [found.note for found in ordered]
+    return [
+        replace(s.note, help=f"{s.note.help} (number {at} of {len(ordered)} by what is saved)")
+        for at, s in enumerate(ordered, start=1)
+    ]
 
 
 def _squares(pattern: Pattern, fabric: Fabric, own: list[Lettered]) -> Iterator[_Offer]:
@@ -137,6 +161,82 @@ def _borders(
             f"a border {inches_text(slim.width)} wide instead of {inches_text(border.width)}",
             f"width: {inches_text(slim.width)}",
         )
+
+
+def _blocks(size: Size, plan: FabricPlan, own: list[Lettered]) -> Iterator[_Offer]:
+    """Yield the block that is smaller by as little as lets one more of its pieces lie across.
+
+    Only rectangles shrink, and only where their finished sides stay in eighths of an inch;
+    what else is cut from the fabric keeps its size, so that less is saved here than in truth.
+    """
+    if size.on_point or size.rounds:
+        return
+    side, width = size.block_side, plan.usable_width
+    for steps in range(1, int(side * SMALLER / EIGHTH) + 1):
+        share = steps * EIGHTH / side
+        smaller = [replace(n, need=_shrunk(n.need, share)) for n in own]
+        more = any(_abreast(a.need, width) > _abreast(b.need, width)
+                   for a, b in zip(smaller, own, strict=True))  # fmt: skip
+        if more and all(_in_eighths(n.need) for n in smaller):
+            yield _Offer(
+                smaller,
+                ("sizes", size.key, "block_size"),
+                f"a block of {inches_text(side - steps * EIGHTH)} instead of {inches_text(side)}, "
+                "of which one more piece lies across,",
+                f"block_size: {inches_text(side - steps * EIGHTH)}",
+            )
+            return
+
+
+def _whole(need: Need) -> bool:
+    """Return whether a need is rectangles of a block, as large as finished size and seams."""
+    lengths = need.finished_width, need.finished_length, need.exact_width, need.exact_length
+    return (
+        need.purpose == "ground"
+        and need.shape == "rectangle"
+        and all(isinstance(length, Fraction) for length in lengths)
+    )
+
+
+def _shrunk(need: Need, share: Fraction) -> Need:
+    """Return a need of blocks that are smaller by a share of their side."""
+    if not _whole(need):
+        return need
+    finished = need.finished_width, need.finished_length
+    exact = need.exact_width, need.exact_length
+    less = [length * share for length in finished if isinstance(length, Fraction)]
+    now = [e - x for e, x in zip(exact, less, strict=True) if isinstance(e, Fraction)]
+    wide, high = map(round_up, now)
+    ways = tuple(
+        replace(w, across=wide, along=high)
+        if (w.across, w.along) == (need.width, need.length)
+        else w
+        for w in need.ways
+    )
+    left = [f - x for f, x in zip(finished, less, strict=True) if isinstance(f, Fraction)]
+    return replace(
+        need,
+        width=wide,
+        length=high,
+        ways=ways,
+        exact_width=now[0],
+        exact_length=now[1],
+        finished_width=left[0],
+        finished_length=left[1],
+    )
+
+
+def _in_eighths(need: Need) -> bool:
+    if not _whole(need):
+        return True
+    lengths = need.finished_width, need.finished_length
+    return all(isinstance(x, Fraction) and not x % EIGHTH for x in lengths)
+
+
+def _abreast(need: Need, width: Fraction) -> int:
+    """Return how many of a need lie side by side across the cloth, the better way round."""
+    sides = {s for w in need.ways for s in ((w.across, w.along) if w.may_turn else (w.across,))}
+    return max((int(width // s) for s in sides), default=0)
 
 
 def _note(pattern: Pattern, size: Size, fabric: Fabric, offer: _Offer, saved: Fraction) -> Note:

@@ -33,18 +33,22 @@ class Sheet:
         return Sheet(width, self.length)
 
 
-def cut_up(plan, length=None):
+def cut_up(plan, length=None, rests=None, squaring=0):
     """Return how many pieces of each letter and size a fabric's plan gives, and how many
-    stages of cuts it takes. The sheet is the plan's length unless another is given."""
+    stages of cuts it takes. The sheet is the plan's length unless another is given; what
+    is left of every sheet, and of the whole, is added to `rests`."""
     sheet = Sheet(inches(plan["usable_width"]), length or inches(plan["length"]))
-    pieces, stages = Counter(), 0
+    pieces, stages, rests = Counter(), 0, [] if rests is None else rests
     for strip in plan["strips"]:
         for _ in range(strip["count"]):
-            stages = max(stages, 1 + _strip(sheet.across(inches(strip["depth"])), strip, pieces))
+            off = sheet.across(inches(strip["depth"]))
+            sheet.length -= squaring
+            stages = max(stages, 1 + _strip(off, strip, pieces, rests))
+    rests.append(sheet)
     return pieces, stages
 
 
-def _strip(sheet, strip, pieces):
+def _strip(sheet, strip, pieces, rests):
     """Cut one strip into its pieces and its sections; return how many stages that took."""
     stages = 1
     for cut in strip["cuts"]:
@@ -56,7 +60,9 @@ def _strip(sheet, strip, pieces):
         for inner in section["strips"]:
             for _ in range(inner["count"]):
                 band = part.across(inches(inner["depth"]))
-                stages = max(stages, 2 + _strip(band, inner, pieces))
+                stages = max(stages, 2 + _strip(band, inner, pieces, rests))
+        rests.append(part)
+    rests.append(sheet)
     return stages
 
 

@@ -3,9 +3,12 @@
 from fractions import Fraction
 
 import pytest
+from cut_instances import cut_list
+from guillotine import cut_up
 from test_cut_fabric import plan
 
 from publish.cut.left import largest_left
+from publish.deliver.cloth import fabric_numbers
 from publish.model.cutplan import Cut, Section, Strip
 
 F = Fraction
@@ -36,3 +39,17 @@ def test_what_is_bought_beyond_the_plan_is_left_at_its_end():
     found = plan([(9, 9, 5)], 40, mis_cut=F(0))
     assert (found.length, found.buy) == (18, 18)
     assert found.left == (31, 9)
+
+
+@pytest.mark.parametrize("seed", [1, 4, 16, 22, 28, 31, 35, 38])
+def test_what_is_told_as_left_is_the_largest_that_is_left_when_all_is_cut(seed):
+    """The checker of its own cuts up what is bought, an eighth lost to squaring each strip,
+    and keeps what it has over: nothing in it is larger than the piece that is told."""
+    width, parts = cut_list(seed)
+    found = plan([(p.across, p.along, p.count) for p in parts], width)
+    rests = []
+    bought = min(found.buy, found.buy_metric)
+    cut_up(fabric_numbers(found), bought, rests, F(1, 8))
+    kept = [(r.width, r.length) for r in rests if min(r.width, r.length) >= 5]
+    assert (found.left in kept) if kept else found.left is None
+    assert all(w * h <= found.left[0] * found.left[1] for w, h in kept)

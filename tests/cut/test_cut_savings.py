@@ -7,6 +7,8 @@ binding, 2 1/4 in wide, take 13 1/2 in more.
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from helpers import changed, pattern
 
 from publish import pipeline
@@ -75,3 +77,48 @@ def test_a_border_narrower_by_an_eighth_is_offered(tmp_path):
     less = text.replace("width: 4 1/8 in", "width: 4 in")
     after = pipeline.examine(pattern(tmp_path, less)).work
     assert after.plans["mini"].fabrics["reed"].length == 18
+
+
+EVEN = (
+    "mini: {block_size: 12 1/2 in, motif_size: 10 in, columns: 3, rows: 3, backing: {fabric: reed}}"
+)
+REED = 'fabrics:\n  reed: {name: Reed, colour: "#8a7b52"}\n'
+
+
+def even(block):
+    """Nine grounds of a block, cut 1 1/2 in larger, and the backing from another cloth."""
+    whole = "mini: {block_size: 16 in, motif_size: 12 in, columns: 3, rows: 3}"
+    text = NINE.replace(whole, EVEN.replace("12 1/2 in", block)).replace("fabrics:\n", REED)
+    assert "reed" in text and block in text
+    return text
+
+
+def test_a_block_whose_strips_come_out_even_is_offered(tmp_path):
+    """Cut 14 in, grounds lie two across 40 in: five strips, 70 in. Cut 13 1/4 in for a block
+    of 11 3/4 in, three lie across: 39 3/4 in; 13 3/8 in for 11 7/8 in would be too much."""
+    work = pipeline.examine(pattern(tmp_path, even("12 1/2 in"))).work
+    plan = work.plans["mini"].fabrics["linen"]
+    assert plan.length == 70
+    (note,) = [n for n in work.report if n.code == "C408" and "a block" in n.what]
+    assert "a block of 11 3/4 in instead of 12 1/2 in" in note.what
+    # 70 + 5/8 + 1 in are 2 yd; 39 3/4 + 3/8 + 1 in are 1 1/4 yd
+    assert "would save 3/4 yd of Pale linen" in note.what
+    assert "block_size: 11 3/4 in" in note.help
+    after = pipeline.examine(pattern(tmp_path, even("11 3/4 in"))).work
+    assert after.plans["mini"].fabrics["linen"].buy == plan.buy - YARD * 3 / 4
+    assert not [n for n in after.report if n.code == "C408" and "a block" in n.what]
+
+
+def test_what_saves_most_is_number_one(tmp_path):
+    """Squares of 13 1/2 in for a motif of 12 in and grounds of 14 in: one more of each."""
+    text = even("12 1/2 in").replace("motif_size: 10 in", "motif_size: 12 in")
+    notes = [n for n in pipeline.examine(pattern(tmp_path, text)).work.report if n.code == "C408"]
+    assert len(notes) >= 2
+    places = {}
+    for note in notes:
+        saved = note.what.split("would save ")[1].split(" yd")[0]
+        at = note.help.split("(number ")[1].split(" of ")
+        assert int(at[1].split()[0]) == len(notes)
+        places[int(at[0])] = sum(map(Fraction, saved.split()))
+    assert [places[n] for n in sorted(places)] == sorted(places.values(), reverse=True)
+    assert sorted(places) == list(range(1, len(notes) + 1))

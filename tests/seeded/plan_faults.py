@@ -121,6 +121,12 @@ FAULTS: tuple[tuple[str, Change, str], ...] = (
         "throw", "linen", needed=s.plans["throw"].fabrics["linen"].length), "P837"),
     ("a plan is longer than its strips", lambda s: s.fabric("throw", "sandbar", length=f("52"),
      needed=f("53")), "P833"),
+    ("small strips are cut before large ones", lambda s: s.fabric(
+        "throw", "linen", strips=s.plans["throw"].fabrics["linen"].strips[::-1]), "P897"),
+    ("a piece left is told as long as what is bought", lambda s: s.fabric(
+        "throw", "mist", left=(f("40"), s.plans["throw"].fabrics["mist"].buy)), "P898"),
+    ("nothing is said of the piece that is left",
+     lambda s: s.fabric("throw", "samphire", left=None), "P898"),
     ("a long border is said to need no join", lambda s: s.piece("throw", "H", joined_from=1),
      "P832"),
     ("the thread for quilting is halved", lambda s: s.part(
