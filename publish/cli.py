@@ -59,12 +59,20 @@ def _build(arguments: argparse.Namespace) -> int:
     paths = find(arguments.patterns)
     if len(paths) > 1 or arguments.changed:
         return _build_several(paths, papers, arguments)
-    from publish import console, pipeline
+    from publish.later import later
+
+    later(*UNPRINTED)
+    from publish import console, pipeline, several
     from publish.kept import Store, users
     from publish.notes import PublishError
     from publish.work import PREFLIGHT
 
     started = time.monotonic()
+    same = None if arguments.fresh else several.up_to_date(paths[0], papers, arguments)
+    if same is not None:
+        console.print_report(same.report, sys.stderr)
+        print(f"{same.target}: nothing has changed ({time.monotonic() - started:.1f} s)")
+        return CLEAN
     try:
         with console.Progress() as progress:
             work, target = pipeline.build(

@@ -28,7 +28,11 @@ AS_SHOWN = "studio.yaml, lines shown"
 
 
 def inputs(
-    pattern: Pattern, papers: tuple[str, ...] | None, only: str | None, report: Report | None = None
+    pattern: Pattern,
+    papers: tuple[str, ...] | None,
+    only: str | None,
+    report: Report | None = None,
+    size: str = "",
 ) -> dict[str, str]:
     """Return the digest of everything that a build of the pattern depends on, by name.
 
@@ -36,7 +40,7 @@ def inputs(
     """
     found = {
         PROGRAM: program(),
-        ASKED: _digest(f"{papers or ''} {only or ''}".encode()),
+        ASKED: _digest(f"{papers or ''} {only or ''} {size}".encode()),
         VALUES: _digest("\n".join(_said(pattern, pattern)).encode()),
     }
     own = pattern.places[""]
@@ -50,9 +54,9 @@ def inputs(
 
 
 def differing(pattern: Pattern, papers: tuple[str, ...] | None, only: str | None,
-              made_from: Mapping[str, str]) -> tuple[str, ...]:  # fmt: skip
+              made_from: Mapping[str, str], size: str = "") -> tuple[str, ...]:  # fmt: skip
     """Return the names of what is not as it was when a set was made."""
-    now = inputs(pattern, papers, only)
+    now = inputs(pattern, papers, only, size=size)
     if AS_SHOWN in made_from and pattern.studio is not None:
         now[AS_SHOWN] = _of_file(pattern.studio.path)
     names = dict.fromkeys([*now, *made_from])

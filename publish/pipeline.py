@@ -269,7 +269,7 @@ def build(
     files = _files(work, store)
     target = (out or Path("build")) / work.pattern.key
     progress("deliver", str(target))
-    deliver.deliver(target, files, inputs(work.pattern, papers, only, work.report))
+    deliver.deliver(target, files, inputs(work.pattern, papers, only, work.report, size))
     return work, target
 
 

@@ -12,6 +12,7 @@ from pathlib import Path
 
 from publish import pipeline
 from publish.console import Together
+from publish.kept import Store, users
 from publish.studio import side_by_side
 from publish.studio.outcome import Outcome
 from publish.workers import cores
@@ -24,16 +25,27 @@ def build(
     paths: Sequence[Path], papers: Sequence[str] | None, arguments: Namespace
 ) -> tuple[Outcome, ...]:
     """Build patterns as the command line asks."""
-    asked = side_by_side.Asked(
+    asked = _asked(papers, arguments)
+    with Together(len(paths)) as shown:
+        jobs = arguments.jobs or cores()
+        return side_by_side.build(paths, asked, jobs, shown.ended, shown.heard)
+
+
+def up_to_date(path: Path, papers: Sequence[str] | None, arguments: Namespace) -> Outcome | None:
+    """Return the outcome of one pattern that need not be built."""
+    return side_by_side.up_to_date(path, _asked(papers, arguments))
+
+
+def _asked(papers: Sequence[str] | None, arguments: Namespace) -> side_by_side.Asked:
+    return side_by_side.Asked(
         arguments.out or Path("build"),
         tuple(papers) if papers else None,
         arguments.only,
         arguments.strict,
         arguments.changed,
+        size=arguments.size,
+        store=Store(users(), arguments.fresh),
     )
-    with Together(len(paths)) as shown:
-        jobs = arguments.jobs or cores()
-        return side_by_side.build(paths, asked, jobs, shown.ended, shown.heard)
 
 
 def check(paths: Sequence[Path], arguments: Namespace, write: Write) -> tuple[Outcome, ...]:

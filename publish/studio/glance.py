@@ -20,7 +20,7 @@ from publish.studio.outcome import Glance, Named
 
 
 def glance(
-    path: Path, out: Path | None, papers: tuple[str, ...] | None, only: str | None
+    path: Path, out: Path | None, papers: tuple[str, ...] | None, only: str | None, size: str = ""
 ) -> Glance:
     """Read one pattern; with `out`, compare what it depends on with its finished set."""
     pattern, _, sources = read.load(path)
@@ -29,7 +29,9 @@ def glance(
     changed: tuple[str, ...] = ("a build",)
     if out is not None:
         made_from = deliver.recorded(out / pattern.key)
-        changed = differing(pattern, papers, only, made_from) if made_from else ("no build yet",)
+        changed = (
+            differing(pattern, papers, only, made_from, size) if made_from else ("no build yet",)
+        )
     said, place = pattern.publication, pattern.place
     return Glance(
         path,

@@ -17,6 +17,7 @@ from pathlib import Path
 from typing import Any
 
 from publish import deliver, pipeline
+from publish.kept import NOWHERE, Store
 from publish.notes import Note, PublishError, Report
 from publish.studio.across import compared, unused_wording
 from publish.studio.glance import found_before, glance
@@ -39,6 +40,9 @@ class Asked:
     """Whether patterns are passed over whose sets are up to date."""
     report: bool = False
     """Of a check: whether its page is wanted."""
+    size: str = ""
+    """The size whose own booklet alone is wanted."""
+    store: Store = NOWHERE
 
 
 def silent(outcome: Outcome) -> None:
@@ -90,6 +94,12 @@ def _before(glanced: Glance, notes: tuple[Note, ...], asked: Asked) -> Outcome |
     return Outcome(glanced.path, State.UNCHANGED, found, glanced.key, target)
 
 
+def up_to_date(path: Path, asked: Asked) -> Outcome | None:
+    """Return the outcome of a pattern whose finished set is what a build would make."""
+    glanced = glance(path, asked.out, asked.papers, asked.only, asked.size)
+    return _before(glanced, (), replace(asked, changed=True))
+
+
 def check(paths: Sequence[Path], asked: Asked, jobs: int, ended: Ended = silent
           ) -> tuple[Outcome, ...]:  # fmt: skip
     """Check patterns, at most `jobs` at a time, and compare them with one another."""
@@ -103,7 +113,7 @@ def check(paths: Sequence[Path], asked: Asked, jobs: int, ended: Ended = silent
 
 
 def _glances(pool: Workers, paths: Sequence[Path], asked: Asked) -> list[Glance]:
-    values = (asked.out if asked.changed else None, asked.papers, asked.only)
+    values = (asked.out if asked.changed else None, asked.papers, asked.only, asked.size)
     futures = [pool.submit(glance, path, *values) for path in paths]
     return [future.result() for future in futures]
 
@@ -166,9 +176,15 @@ def build_one(path: Path, asked: Asked, jobs: int = 1) -> Outcome:
     started = time.monotonic()
     tell = _telling(path)
     try:
-        work, target = pipeline.build(path, asked.out, asked.papers, asked.only, tell, asked.strict)
+        work, target = pipeline.build(
+            path, asked.out, asked.papers, asked.only, tell, asked.strict, jobs, asked.store,
+            asked.size,
+        )  # fmt: skip
     except PublishError as stopped:
         return Outcome(path, State.ERRORS, stopped.report, seconds=time.monotonic() - started)
+    except pipeline.NoSizeError as wrong:
+        return Outcome(path, State.FAILED, Report(), failure=str(wrong),
+                       seconds=time.monotonic() - started)  # fmt: skip
     except Exception:  # a mistake of ours, which must not stop the other patterns
         return _failed(path, started)
     pages = sum(deliver.page_count(e.pdf) for e in work.editions)
