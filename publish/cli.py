@@ -23,7 +23,8 @@ from publish.arguments import parser
 CLEAN, ERRORS, USAGE = 0, 1, 2
 UNPRINTED = (
     "publish.deliver", "publish.draw", "publish.typeset.press", "publish.report_page",
-    "publish.compare", "publish.web", "publish.trace", "ezdxf", "pikepdf", "pypdfium2", "spyrrow",
+    "publish.site", "publish.studio.line_sheet", "publish.compare", "publish.web",
+    "publish.trace", "ezdxf", "pikepdf", "pypdfium2", "spyrrow",
 )  # fmt: skip
 """Modules that only pages and files need, and that take long to load."""
 CHANGED = 1

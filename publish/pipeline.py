@@ -25,9 +25,9 @@ from publish import (
     grade,
     proof,
     read,
-    render,
     report_page,
     sew,
+    site,
     typeset,
     write,
 )
@@ -250,19 +250,12 @@ def _files(work: Work) -> dict[str, bytes]:
     files |= work.files
     files |= deliver.machine_files(work.drafts.values(), work.plans.values())
     files |= deliver.shop_files(work.pattern, work.manual, numbers, work.editions)
-    files |= _shop_pictures(work)
+    files |= site.of(work, files)
     files["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
     files["edition.json"] = json.dumps(described(work), ensure_ascii=False).encode() + b"\n"
     files[REPORT] = report_page.page(work.report, _subject(work)).encode()
     files["findings.json"] = as_json(work.report, work.pattern.places[""].folder).encode() + b"\n"
     return files
-
-
-def _shop_pictures(work: Work) -> dict[str, bytes]:
-    """Compute a picture of each size, where there is a booklet to show them with."""
-    if not any(made.job.name == "booklet" for made in work.printed):
-        return {}
-    return deliver.shop_pictures(render.for_shop(work.pattern, work.sizes, work.drafts))
 
 
 def kits(path: Path, wanted: Mapping[str, int], out: Path | None = None,
