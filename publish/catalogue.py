@@ -26,6 +26,7 @@ BETWEEN: dict[str, str] = {
     "R185": "A fabric's name is written in two ways",
     "R186": "Two patterns would have one folder of results",
     "R187": "Wording in studio.yaml is for a step that no pattern has",
+    "X907": "A pattern is not on the line sheet",
 }
 """Found only where several patterns are checked or built together, by `studio.across`."""
 

@@ -15,16 +15,12 @@ import os
 import sys
 import time
 import warnings
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from pathlib import Path
 
 from publish.arguments import parser
 
 CLEAN, ERRORS, USAGE = 0, 1, 2
-UNPRINTED = (  # modules that only pages and files need, and that take long to load
-    "publish.deliver", "publish.draw", "publish.typeset.press", "publish.report_page",
-    "publish.compare", "publish.web", "publish.trace", "ezdxf", "pikepdf", "pypdfium2", "spyrrow",
-)  # fmt: skip
 CHANGED = 1  # of `compare`: codes as of POSIX diff, 0 the same, 1 changed, 2 trouble
 
 
@@ -50,7 +46,6 @@ def main(argv: Sequence[str] | None = None) -> int:
 def _build(arguments: argparse.Namespace) -> int:
     from publish.model.book import PAPERS
     from publish.studio.find import find
-    from publish.workers import cores
 
     papers = arguments.paper.split(",") if arguments.paper else None
     unknown = [p for p in papers or () if p not in PAPERS]
@@ -59,16 +54,21 @@ def _build(arguments: argparse.Namespace) -> int:
     paths = find(arguments.patterns)
     if len(paths) > 1 or arguments.changed:
         return _build_several(paths, papers, arguments)
-    from publish.later import later
+    return _build_one(paths[0], papers, arguments)
+
+
+def _build_one(path: Path, papers: Sequence[str] | None, arguments: argparse.Namespace) -> int:
+    from publish.later import UNPRINTED, later
 
     later(*UNPRINTED)
     from publish import console, pipeline, several
     from publish.kept import Store, users
     from publish.notes import PublishError
     from publish.work import PREFLIGHT
+    from publish.workers import cores
 
     started = time.monotonic()
-    same = None if arguments.fresh else several.up_to_date(paths[0], papers, arguments)
+    same = None if arguments.fresh else several.up_to_date(path, papers, arguments)
     if same is not None:
         console.print_report(same.report, sys.stderr)
         print(f"{same.target}: nothing has changed ({time.monotonic() - started:.1f} s)")
@@ -76,7 +76,7 @@ def _build(arguments: argparse.Namespace) -> int:
     try:
         with console.Progress() as progress:
             work, target = pipeline.build(
-                paths[0], arguments.out, papers, arguments.only, progress.show,
+                path, arguments.out, papers, arguments.only, progress.show,
                 arguments.strict, arguments.jobs or cores(), Store(users(), arguments.fresh),
                 arguments.size,
             )  # fmt: skip
@@ -96,7 +96,7 @@ def _build(arguments: argparse.Namespace) -> int:
 def _build_several(
     paths: Sequence[Path], papers: Sequence[str] | None, arguments: argparse.Namespace
 ) -> int:
-    from publish.later import later
+    from publish.later import UNPRINTED, later
 
     later(*UNPRINTED)
     from publish import console, several
@@ -110,7 +110,7 @@ def _build_several(
 
 
 def _check(arguments: argparse.Namespace) -> int:
-    from publish.later import later
+    from publish.later import UNPRINTED, later
 
     later(*UNPRINTED)
     from publish import console, pipeline
@@ -124,9 +124,9 @@ def _check(arguments: argparse.Namespace) -> int:
     report = examined.report
     try:
         if arguments.figures is not None:
-            _write(arguments.figures, examined.files, pipeline.FINDINGS)
+            console.write(arguments.figures, examined.files, pipeline.FINDINGS)
         if arguments.report is not None:
-            _write(arguments.report, {pipeline.REPORT: examined.page().encode()})
+            console.write(arguments.report, {pipeline.REPORT: examined.page().encode()})
     except OSError as problem:
         return _refused(problem)
     if arguments.json:
@@ -143,7 +143,7 @@ def _check_several(paths: Sequence[Path], arguments: argparse.Namespace) -> int:
     from publish.report import all_as_json
 
     try:
-        outcomes = several.check(paths, arguments, _write)
+        outcomes = several.check(paths, arguments, console.write)
     except OSError as problem:
         return _refused(problem)
     if arguments.json:
@@ -160,14 +160,6 @@ def _refused(problem: object) -> int:
     return USAGE
 
 
-def _write(folder: Path, files: Mapping[str, bytes], among: str = "") -> None:
-    """Write the files whose names begin with `among`, which they lose."""
-    folder.mkdir(parents=True, exist_ok=True)
-    for name, content in files.items():
-        if name.startswith(among):
-            (folder / name.removeprefix(among)).write_bytes(content)
-
-
 def _compare(arguments: argparse.Namespace) -> int:
     from publish import compare, comparing, console
     from publish.notes import PublishError
@@ -181,10 +173,9 @@ def _compare(arguments: argparse.Namespace) -> int:
     changes = compare.compare(old, new)
     if arguments.out is not None:
         try:
-            _write(arguments.out, comparing.files(old, new, changes))
+            console.write(arguments.out, comparing.files(old, new, changes))
         except OSError as problem:
-            print(f"foldwork: {problem}", file=sys.stderr)
-            return USAGE
+            return _refused(problem)
     if arguments.json:
         print(visible_json(compare.data(old, new, changes)))
     else:

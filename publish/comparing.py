@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
-from publish import compare, deliver, pipeline, web
+from publish import compare, deliver, finished, pipeline, web
 from publish.compare import Change, Edition
 from publish.notes import Note, Place, PublishError, Report, error
 
@@ -49,7 +49,7 @@ def _opened(path: Path) -> Edition:
     work = pipeline.prepare(path)
     work.stop_on_errors()
     numbers = deliver.numbers(work.pattern, work.sizes, work.drafts, work.plans)
-    return compare.edition(str(path), numbers, pipeline.described(work))
+    return compare.edition(str(path), numbers, finished.described(work))
 
 
 def _built(folder: Path) -> Edition:

@@ -7,7 +7,7 @@ Invariant: only `cli` calls it; on what is no terminal nothing moves and nothing
 from __future__ import annotations
 
 import threading
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 from rich.console import Console
@@ -144,3 +144,11 @@ def table(outcomes: Sequence[Outcome]) -> str:
         for row in rows
     )
     return "\n".join(visible(line.rstrip()) for line in lines)
+
+
+def write(folder: Path, files: Mapping[str, bytes], among: str = "") -> None:
+    """Write the files whose names begin with `among`, which they lose."""
+    folder.mkdir(parents=True, exist_ok=True)
+    for name, content in files.items():
+        if name.startswith(among):
+            (folder / name.removeprefix(among)).write_bytes(content)

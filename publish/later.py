@@ -14,6 +14,13 @@ from importlib.machinery import ModuleSpec, PathFinder
 from importlib.util import LazyLoader
 from types import ModuleType
 
+UNPRINTED = (
+    "publish.deliver", "publish.draw", "publish.finished", "publish.site",
+    "publish.typeset.press", "publish.report_page", "publish.compare", "publish.web",
+    "publish.trace", "ezdxf", "pikepdf", "pypdfium2", "spyrrow",
+)  # fmt: skip
+"""Modules that only pages and files need, and that take long to load."""
+
 
 class _Finder(MetaPathFinder):
     """Finds the chosen modules as Python does, and puts off running them."""

@@ -8,25 +8,22 @@ made, and nothing is made from a pattern whose report holds errors.
 from __future__ import annotations
 
 import contextlib
-import json
 from collections.abc import Iterable, Mapping
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
 from itertools import repeat
 from pathlib import Path
-from typing import Any
 
 from publish import (
-    compare,
     cut,
     deliver,
     draft,
     draw,
+    finished,
     grade,
     meetings,
     proof,
     read,
-    render,
     report_page,
     sew,
     typeset,
@@ -38,16 +35,13 @@ from publish.catalogue import STAGES as STAGES
 from publish.editions import Job, Progress, by_size, silent
 from publish.inputs import inputs
 from publish.kept import NOWHERE, Store
-from publish.marked import marked
 from publish.model.book import PAPERS, full_size
 from publish.notes import Note, Place, PublishError, Report, shown_path
-from publish.report import as_json
 from publish.work import PREFLIGHT as PREFLIGHT
+from publish.work import REPORT as REPORT
 from publish.work import Work, print_editions, print_jobs
 from publish.workers import Workers
 
-REPORT = "report.html"
-"""Of the results: the report as a page."""
 FINDINGS = "findings/"
 """Of the results: the folder of the figures that show findings on a motif."""
 
@@ -140,7 +134,9 @@ def _explain(work: Work, progress: Progress) -> None:
 
 def alone(work: Work, key: str, progress: Progress = silent) -> None:
     """Write and proof the words of one size's own booklet; what the whole one is blamed for
-    already is not said again."""
+    already is not said again. Raises NoSizeError where the pattern has no such size."""
+    if key not in work.sizes:
+        raise NoSizeError(f"the pattern has no size {key!r}: it has {', '.join(work.sizes)}")
     progress("write", f"steps and tables of the {key} alone")
     found = (*work.report, *(note for note, _ in work.report.accepted))
     said = {(n.code, n.place.path, n.what) for n in found}
@@ -196,7 +192,7 @@ class Examined:
                 self._sketches(),
             )
             return report_page.page(self.report, subject)
-        return report_page.page(self.report, _subject(self.work))
+        return report_page.page(self.report, finished.subject(self.work))
 
     def _sketches(self) -> dict[Note, report_page.Picture]:
         notes = [note for note in self.report if note.sketch is not None]
@@ -216,20 +212,6 @@ def examine(path: Path) -> Examined:
     return Examined(path, work.report, work)
 
 
-def _subject(work: Work) -> report_page.Subject:
-    """Return what the page says of a run, with a picture for each finding that has a place."""
-    pictures: dict[Note, report_page.Picture] = {}
-    for note in (*work.report, *(n for n, _ in work.report.accepted)):
-        if note in work.figures:
-            pictures[note] = "Where it is on the motif", note.what, work.figures[note]
-        elif (top := marked(work.pattern, work.drafts, note.place.path)) is not None:
-            pictures[note] = f"Where it is on the {top[0]}", f"The top of the {top[0]}", top[1]
-    source = work.pattern.places[""]
-    return report_page.Subject(
-        work.pattern.title, source, work.looked, pictures, work.pattern.origins
-    )
-
-
 def build(
     path: Path,
     out: Path | None = None,
@@ -244,14 +226,12 @@ def build(
     """Make every deliverable of a pattern and put the complete set in its folder.
 
     `out` is the folder that gets one folder per pattern (default `build`). With `size` only the
-    booklet of that size is made; NoSizeError where the pattern has no such size. Raises
+    booklet of that size is made. Raises NoSizeError as `alone` does, and
     PublishError when the report holds errors (or, when `strict`, warnings); the last
     complete set is then untouched. PDFs are made by `jobs` processes side by side; their
     bytes do not depend on how many, nor on what `store` has kept of earlier runs.
     """
     work = prepare(path, progress)
-    if size and size not in work.sizes:
-        raise NoSizeError(f"the pattern has no size {size!r}: it has {', '.join(work.sizes)}")
     if size and size not in work.apart:
         alone(work, size, progress)
     work.stop_on_errors(strict)
@@ -266,38 +246,11 @@ def build(
         work.looked |= printed()
         work.add(judge(work.report, work.looked))
     work.stop_on_errors(strict)
-    files = _files(work, store)
+    files = finished.files(work, store)
     target = (out or Path("build")) / work.pattern.key
     progress("deliver", str(target))
     deliver.deliver(target, files, inputs(work.pattern, papers, only, work.report, size))
     return work, target
-
-
-def _files(work: Work, store: Store) -> dict[str, bytes]:
-    """Return every file of a finished set, by its name in the folder of results."""
-    assert work.manual is not None
-    preview = draw.colour_preview(work.pattern, work.sizes, work.drafts, work.plans, work.manual)
-    work.files["colour/visions.svg"] = preview.svg.encode()
-    numbers = deliver.numbers(work.pattern, work.sizes, work.drafts, work.plans)
-    files = {f"{e.name}.pdf": e.pdf for e in work.editions}
-    files |= work.files
-    files |= deliver.machine_files(work.drafts.values(), work.plans.values())
-    files |= deliver.shop_files(work.pattern, work.manual, numbers, work.editions)
-    files |= _shop_pictures(work, store)
-    files["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
-    files["edition.json"] = json.dumps(described(work), ensure_ascii=False).encode() + b"\n"
-    files[REPORT] = report_page.page(work.report, _subject(work)).encode()
-    files["findings.json"] = as_json(work.report, work.pattern.places[""].folder).encode() + b"\n"
-    return files
-
-
-def _shop_pictures(work: Work, store: Store) -> dict[str, bytes]:
-    """Compute a shop's pictures, where there is a booklet to show them with."""
-    if not any(made.job.name == "booklet" for made in work.printed):
-        return {}
-    first = next(iter(work.sizes))
-    made = (work.pattern, work.sizes, work.drafts, render.Shown(first, first))
-    return deliver.shop_pictures(render.for_shop(*made, store))
 
 
 def kits(path: Path, wanted: Mapping[str, int], out: Path | None = None,
@@ -321,9 +274,3 @@ def kits(path: Path, wanted: Mapping[str, int], out: Path | None = None,
     progress("deliver", str(target))
     deliver.deliver(target, files)
     return work, target
-
-
-def described(work: Work) -> dict[str, Any]:
-    """Return what later editions are compared with, for `edition.json`."""
-    assert work.manual is not None
-    return compare.record(work.pattern, work.drafts, work.plans, work.manual)

@@ -13,7 +13,7 @@ from pathlib import Path
 from publish import pipeline
 from publish.console import Together
 from publish.kept import Store, users
-from publish.studio import side_by_side
+from publish.studio import line_sheet, side_by_side
 from publish.studio.outcome import Outcome
 from publish.workers import cores
 
@@ -24,11 +24,22 @@ Write = Callable[[Path, Mapping[str, bytes], str], None]
 def build(
     paths: Sequence[Path], papers: Sequence[str] | None, arguments: Namespace
 ) -> tuple[Outcome, ...]:
-    """Build patterns as the command line asks."""
+    """Build patterns as the command line asks.
+
+    Where a folder of patterns is named, and every edition asked for, it is a catalogue: the
+    line sheet of its patterns is made as well, and is the last of the outcomes.
+    """
     asked = _asked(papers, arguments)
-    with Together(len(paths)) as shown:
+    of_folders = {p.resolve() for p in arguments.patterns} - {p.resolve() for p in paths}
+    with_sheet = arguments.only is None and not arguments.size and bool(of_folders)
+    with Together(len(paths) + with_sheet) as shown:
         jobs = arguments.jobs or cores()
-        return side_by_side.build(paths, asked, jobs, shown.ended, shown.heard)
+        outcomes = side_by_side.build(paths, asked, jobs, shown.ended, shown.heard)
+        if with_sheet:
+            sheet = line_sheet.make(outcomes, asked.out)
+            shown.ended(sheet)
+            outcomes = (*outcomes, sheet)
+    return outcomes
 
 
 def up_to_date(path: Path, papers: Sequence[str] | None, arguments: Namespace) -> Outcome | None:

@@ -25,6 +25,8 @@ from publish.workers import Workers
 
 PREFLIGHT = "preflight.txt"
 """Of the results: what was measured in the finished PDFs."""
+REPORT = "report.html"
+"""Of the results: the report as a page."""
 
 
 @dataclass

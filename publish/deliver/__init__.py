@@ -16,6 +16,7 @@ from publish.deliver.kits import kits
 from publish.deliver.machine import machine_files
 from publish.deliver.numbers import numbers
 from publish.deliver.press import press
+from publish.deliver.shop import FOLDER as SHOP
 from publish.deliver.shop import (
     kit_files,
     nothing_of,
@@ -28,6 +29,7 @@ from publish.deliver.shop import (
 __all__ = [
     "CODES",
     "HALVES",
+    "SHOP",
     "SPREADS",
     "Imposed",
     "deliver",

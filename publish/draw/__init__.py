@@ -44,6 +44,7 @@ from publish.draw import (
 )
 from publish.draw.context import CannotDrawError, Context, Drawing
 from publish.draw.finding import finding_figures
+from publish.draw.pictured import COMPUTED
 from publish.draw.sketch import sketches
 from publish.draw.style import palette
 from publish.model.book import LETTER, Paper, full_size
@@ -132,6 +133,18 @@ def draw(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft
         except (CannotDrawError, KeyError) as reason:
             notes.append(_no_sheets(context, asked, reason))
     return Artwork(figures, printed, pictures), tuple(notes)
+
+
+def barcode_figure(digits: str) -> Figure:
+    """Draw a barcode by itself, at its nominal size: it depends on its number alone."""
+    return barcode.drawn(FigureSpec("barcode", "barcode"), digits)
+
+
+def described(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft],
+              plans: Mapping[str, CutPlan], manual: Manual) -> dict[str, str]:  # fmt: skip
+    """Return what a computed picture of each size shows, for readers who cannot see it."""
+    context = Context(pattern, sizes, drafts, plans, manual, LETTER, palette(pattern))
+    return {key: f"{quilt.described(context, size)} {COMPUTED}" for key, size in sizes.items()}
 
 
 def colour_preview(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft],

@@ -61,8 +61,13 @@ _UPC = _Plan(9, ((0, 10), (45, 50), (85, 95)), ((1, 6, 10), (6, 11, 50)))
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw the bars of the number in `digits`, with the digits under them."""
     del context
+    return drawn(spec, spec.get("digits"))
+
+
+def drawn(spec: FigureSpec, digits: str) -> Figure:
+    """Draw a number's bars; raises CannotDrawError for one that is none."""
     try:
-        gtin = parse_gtin(spec.get("digits"))
+        gtin = parse_gtin(digits)
     except ValueError as reason:
         raise CannotDrawError(f"the barcode's number is not one: {reason}") from reason
     plan = _UPC if gtin.kind == UPC else _EAN

@@ -45,7 +45,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     paint_top(frame, context, size.key, quilting=True)
     if measured:
         _dimensions(frame, context.draft(spec), size)
-    return canvas.figure(spec, _alt(context, size))
+    return canvas.figure(spec, described(context, size))
 
 
 def _pictured(context: Context, spec: FigureSpec, shown: Picture) -> Figure:
@@ -53,7 +53,7 @@ def _pictured(context: Context, spec: FigureSpec, shown: Picture) -> Figure:
     wide = PLAIN[0]
     high = wide * shown.height / shown.width
     canvas = Canvas(wide, high)
-    alt = f"{_alt(context, context.size(spec))[:-1]}, {shown.where}. {COMPUTED}"
+    alt = f"{described(context, context.size(spec))[:-1]}, {shown.where}. {COMPUTED}"
     figure = canvas.figure(spec, alt, trim=False)
     return with_pictures(figure, {COVER: (0, 0, wide, high)}, alone=True)
 
@@ -102,7 +102,8 @@ def _last_block(draft: Draft) -> tuple[float, float]:
     return (box[0] + box[2]) / 2, (box[1] + box[3]) / 2
 
 
-def _alt(context: Context, size: Size) -> str:
+def described(context: Context, size: Size) -> str:
+    """Return what a picture of a size shows."""
     what = "pillow front" if size.finish == "pillow" else "quilt"
     bound = ""
     if size.binding is not None and size.finish != "pillow":

@@ -66,11 +66,9 @@ def typeset(
 ) -> tuple[Edition | None, tuple[Note, ...]]:  # fmt: skip
     """Return one edition for one paper.
 
-    `name` is the edition, `booklet` or `templates`; the file is called `booklet-letter`, and
-    `booklet-throw-letter` where it is about one size alone.
-    A `trimmed` edition is for a print shop: colour runs over the edges, nothing is
-    see-through or tagged, and the file is called `press-letter`.
-    Nothing is returned when a note is an error.
+    `name` is the edition, `booklet` or `templates`; the file is called `booklet-letter`, of one
+    size `booklet-throw-letter`. A `trimmed` edition is for a print shop: colour runs over the
+    edges, nothing is see-through or tagged, and the file is called `press-letter`. Nothing is returned when a note is an error.
     """
     chosen, found = layout.find(pattern, paper)
     notes = [*found, *_own(pattern), *plates.check(pattern, manual, artwork, paper)]
@@ -94,7 +92,7 @@ def typeset(
     if _errors(notes):
         return None, tuple(notes)
     edition = Edition(
-        name=_file("-".join(filter(None, (name, size))), paper, trimmed),
+        name=_file(f"{name}-{size}" if size else name, paper, trimmed),
         paper=paper,
         pdf=printed.pdf,
         html=composed.html,

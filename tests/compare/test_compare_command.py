@@ -13,7 +13,7 @@ import pytest
 from editions import demo, edited
 from helpers import DEMO, pattern
 
-from publish import cli, comparing, deliver, pipeline
+from publish import cli, comparing, deliver, finished, pipeline
 from publish.compare import compare
 from publish.notes import PublishError
 
@@ -27,7 +27,7 @@ def build(tmp_path_factory):
     work = pipeline.prepare(DEMO)
     numbers = deliver.numbers(work.pattern, work.sizes, work.drafts, work.plans)
     (folder / "numbers.json").write_text(json.dumps(numbers), encoding="utf-8")
-    (folder / "edition.json").write_text(json.dumps(pipeline.described(work)), encoding="utf-8")
+    (folder / "edition.json").write_text(json.dumps(finished.described(work)), encoding="utf-8")
     return folder
 
 
