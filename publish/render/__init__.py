@@ -28,8 +28,8 @@ OWN = "own"
 """Name of the colourway that the pattern itself is written in."""
 COVER_PIXELS = 2640
 """Along each side: 300 to the inch across 8.5 in and its bleed."""
-ROW_PIXELS = 2100
-"""300 to the inch across 7 in, wider than the words of a back cover."""
+ROW_PIXELS = 2250
+"""300 to the inch across 7 1/2 in, wider than the words of any back cover."""
 WAY_PIXELS = 640
 """300 to the inch across a third of a column."""
 SHOP_PIXELS = 1600
