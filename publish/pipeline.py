@@ -38,6 +38,7 @@ from publish.editions import Job, Progress, silent
 from publish.kept import NOWHERE, Store
 from publish.marked import marked
 from publish.model.book import PAPERS, full_size
+from publish.model.figure import Picture
 from publish.notes import Note, Place, PublishError, Report, shown_path
 from publish.report import as_json
 from publish.work import PREFLIGHT as PREFLIGHT
@@ -247,8 +248,8 @@ def _files(work: Work, store: Store) -> dict[str, bytes]:
     files = {f"{e.name}.pdf": e.pdf for e in work.editions}
     files |= work.files
     files |= deliver.machine_files(work.drafts.values(), work.plans.values())
-    files |= deliver.shop_files(work.pattern, work.manual, numbers, work.editions)
-    files |= _shop_pictures(work, store)
+    shown = _shop_pictures(work, store)
+    files |= deliver.shop_files(work.pattern, work.manual, numbers, work.editions, shown)
     files["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
     files["edition.json"] = json.dumps(described(work), ensure_ascii=False).encode() + b"\n"
     files[REPORT] = report_page.page(work.report, _subject(work)).encode()
@@ -256,13 +257,13 @@ def _files(work: Work, store: Store) -> dict[str, bytes]:
     return files
 
 
-def _shop_pictures(work: Work, store: Store) -> dict[str, bytes]:
+def _shop_pictures(work: Work, store: Store) -> dict[str, Picture]:
     """Compute a shop's pictures, where there is a booklet to show them with."""
     if not any(made.job.name == "booklet" for made in work.printed):
         return {}
     first = next(iter(work.sizes))
     made = (work.pattern, work.sizes, work.drafts, render.Shown(first, first))
-    return deliver.shop_pictures(render.for_shop(*made, store))
+    return render.for_shop(*made, store)
 
 
 def kits(path: Path, wanted: Mapping[str, int], out: Path | None = None,

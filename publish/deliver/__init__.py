@@ -22,7 +22,6 @@ from publish.deliver.shop import (
     picture_notes,
     pictures,
     shop_files,
-    shop_pictures,
 )
 
 __all__ = [
@@ -44,7 +43,6 @@ __all__ = [
     "press",
     "recover",
     "shop_files",
-    "shop_pictures",
 ]
 
 CODES: dict[str, str] = {

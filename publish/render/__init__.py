@@ -10,7 +10,7 @@ Between the drafts and the figures that show them; no stage knows of it.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from publish.kept import NOWHERE, Store
 from publish.model.draft import Draft
@@ -92,12 +92,15 @@ def for_shop(
         return {}
     subjects = {key: subject(pattern, sizes[key], drafts[key]) for key in drafts}
     bar = pattern.shop.scale == "bar"
-    own = _colours(pattern)
-    asked = {key: _asked(pattern, each, own, SHOP_PIXELS, bar) for key, each in subjects.items()}
+    found = {}
+    for key, each in subjects.items():
+        made = _asked(pattern, each, _colours(pattern), SHOP_PIXELS, bar).made(store)
+        found[key] = replace(made, size=key)
     for way in pattern.colourways:
-        colours = _colours(pattern, way)
-        asked[f"colourway-{way}"] = _asked(pattern, subjects[shown.ways], colours, SHOP_PIXELS, bar)
-    return {name: each.made(store) for name, each in asked.items()}
+        asked = _asked(pattern, subjects[shown.ways], _colours(pattern, way), SHOP_PIXELS, bar)
+        made = asked.made(store)
+        found[f"colourway-{way}"] = replace(made, size=shown.ways, colourway=way)
+    return found
 
 
 def _asked(

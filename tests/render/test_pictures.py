@@ -95,6 +95,8 @@ def test_a_shop_has_each_size_and_each_colourway(samphire: Made) -> None:
         *(f"colourway-{key}" for key in samphire[0].colourways),
     ]
     assert len({p.data for p in found.values()}) == len(found)
+    shows = [("mini", ""), ("pillow", ""), *(("mini", key) for key in samphire[0].colourways)]
+    assert [(p.size, p.colourway) for p in found.values()] == shows
 
 
 @pytest.mark.usefixtures("small")

@@ -14,8 +14,8 @@ import pypdfium2
 import pytest
 from small import prepared
 
-from publish.draw.pictured import COMPUTED
 from publish.model.book import PAPERS
+from publish.model.figure import COMPUTED
 from publish.proof.printed_pictures import pictures
 from publish.work import print_editions
 
