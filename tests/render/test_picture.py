@@ -8,6 +8,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+import shapely
 from scipy import ndimage
 from shapely.affinity import rotate, scale
 from shapely.geometry import box
@@ -16,6 +17,7 @@ from publish import draft, grade, read
 from publish.colour import difference
 from publish.model.pattern import Pattern
 from publish.render.arrays import encoded
+from publish.render.bends import waves
 from publish.render.cloth import cloth, weave
 from publish.render.faces import Face, coloured_face, face_of, picture, scene_of
 from publish.render.paint import Window, covered, numbers
@@ -125,6 +127,21 @@ def test_the_motif_keeps_its_eight_folds_to_a_pixel() -> None:
     ):
         turned = covered(window, other) > 0.5
         assert not (turned & ~near[0]).any() and not (near[1] & ~turned).any()
+
+
+@pytest.mark.parametrize("key", ["mini", "throw"])
+def test_a_picture_keeps_the_motifs_shape(key: str) -> None:
+    """However a quilt's edges wave, on a cover of 2,000 pixels every motif's points lie within
+    a pixel of where they are drawn, in the root mean square, and within two at most."""
+    shown = subject_of("samphire", key)
+    left, _, right, _ = shown.bound.bounds
+    fine = 2000 * scene_of(shown).fills / (right - left)
+    bend = waves(shown)
+    for motif in shown.motifs:
+        points = shapely.get_coordinates(motif.shape)
+        moved = bend(points) - points
+        off = np.hypot(*(moved - moved.mean(axis=0)).T) * fine
+        assert np.sqrt((off**2).mean()) < 1 and off.max() < 2
 
 
 def test_the_relief_keeps_a_quilts_symmetry() -> None:
