@@ -30,8 +30,8 @@ COVER_PIXELS = 2640
 """Along each side: 300 to the inch across 8.5 in and its bleed."""
 ROW_PIXELS = 2250
 """300 to the inch across 7 1/2 in, wider than the words of any back cover."""
-WAY_PIXELS = 640
-"""300 to the inch across a third of a column."""
+WAYS_PIXELS, WAYS_ABREAST = 1920, 3
+"""300 to the inch across a column, for the colourways that stand in a row, up to three."""
 SHOP_PIXELS = 1600
 
 
@@ -74,8 +74,10 @@ def for_booklet(
     rows = rows_of(subjects, own, SCENES["flat"], ROW_PIXELS, store)
     found |= {row_name(number): row for number, row in enumerate(rows)}
     if pattern.colourways:
-        for way in (OWN, *pattern.colourways):
-            asked = _asked(pattern, subjects[shown.ways], _colours(pattern, way), WAY_PIXELS)
+        ways = (OWN, *pattern.colourways)
+        side = WAYS_PIXELS // min(len(ways), WAYS_ABREAST)
+        for way in ways:
+            asked = _asked(pattern, subjects[shown.ways], _colours(pattern, way), side)
             found[way_name(way)] = asked.made(store)
     return found
 

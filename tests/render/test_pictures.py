@@ -28,7 +28,7 @@ Made = tuple[Pattern, dict[str, Size], dict[str, Draft]]
 @pytest.fixture
 def small(monkeypatch: pytest.MonkeyPatch) -> None:
     """Pictures of few pixels, none of them known from an earlier test."""
-    few = {"COVER_PIXELS": 160, "WAY_PIXELS": 150, "SHOP_PIXELS": 170, "ROW_PIXELS": 420}
+    few = {"COVER_PIXELS": 160, "WAYS_PIXELS": 450, "SHOP_PIXELS": 170, "ROW_PIXELS": 420}
     for name, count in few.items():
         monkeypatch.setattr(render, name, count)
     making._one.cache_clear()

@@ -91,6 +91,21 @@ def test_the_print_shops_are_in_inks(layout: str, paper: str) -> None:
         assert not any("/SMask" in o for o in images)
 
 
+@pytest.mark.parametrize(
+    "number", [1, *(pytest.param(n, marks=pytest.mark.thorough) for n in (3, 4))]
+)
+def test_colourways_are_fine_enough_however_many_there_are(number: int) -> None:
+    ways = "\n".join(
+        f"  w{n}: {{title: Way {n}, swaps: [{{fabric: oat, name: Dye {n}, colour: '#26{n}43c'}}]}}"
+        for n in range(number)
+    )
+    pdf = printed("tideline", "letter", "booklet", f"colourways:\n{ways}\n")
+    with pikepdf.open(io.BytesIO(pdf)) as book:
+        shown = list(pictures(book))
+    assert len(shown) == 3 + 1 + number
+    assert all(min(p.across, p.down) >= FINE for p in shown), shown
+
+
 def test_a_drawn_cover_has_no_computed_picture() -> None:
     pdf = printed("tideline", "letter", "booklet", f"cover: drawn\n{MORE}")
     with pikepdf.open(io.BytesIO(pdf)) as book:
