@@ -9,9 +9,10 @@ from __future__ import annotations
 import json
 from typing import Any
 
-from publish import compare, deliver, draw, report_page, site
+from publish import compare, deliver, draw, render, report_page, site
 from publish.kept import Store
 from publish.marked import marked
+from publish.model.figure import Picture
 from publish.notes import Note
 from publish.report import as_json
 from publish.work import REPORT, Work
@@ -26,13 +27,23 @@ def files(work: Work, store: Store) -> dict[str, bytes]:
     found = {f"{e.name}.pdf": e.pdf for e in work.editions}
     found |= work.files
     found |= deliver.machine_files(work.drafts.values(), work.plans.values())
-    found |= deliver.shop_files(work.pattern, work.manual, numbers, work.editions)
-    found |= site.of(work, found, store)
+    shown = _shop_pictures(work, store)
+    found |= deliver.shop_files(work.pattern, work.manual, numbers, work.editions, shown)
+    found |= site.of(work, found)
     found["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
     found["edition.json"] = json.dumps(described(work), ensure_ascii=False).encode() + b"\n"
     found[REPORT] = report_page.page(work.report, subject(work)).encode()
     found["findings.json"] = as_json(work.report, work.pattern.places[""].folder).encode() + b"\n"
     return found
+
+
+def _shop_pictures(work: Work, store: Store) -> dict[str, Picture]:
+    """Compute a shop's pictures, where there is a booklet to show them with."""
+    if not any(made.job.name == "booklet" for made in work.printed):
+        return {}
+    first = next(iter(work.sizes))
+    made = (work.pattern, work.sizes, work.drafts, render.Shown(first, first))
+    return render.for_shop(*made, store)
 
 
 def subject(work: Work) -> report_page.Subject:

@@ -15,9 +15,8 @@ from typing import Any
 
 from PIL import Image
 
-from publish import deliver, draw, render
+from publish import draw
 from publish.deliver import SHOP
-from publish.kept import Store
 from publish.model.pattern import Pattern
 from publish.typeset.palette import palette
 from publish.web import render as rendered
@@ -34,7 +33,7 @@ THUMBNAIL, LARGE = 480, 1600
 Json = dict[str, Any]
 
 
-def of(work: Work, files: Mapping[str, bytes], store: Store) -> dict[str, bytes]:
+def of(work: Work, files: Mapping[str, bytes]) -> dict[str, bytes]:
     """Compute a picture of each size and make the page, where there is a booklet to show.
 
     `files` are those of the set that are made already.
@@ -43,13 +42,10 @@ def of(work: Work, files: Mapping[str, bytes], store: Store) -> dict[str, bytes]
         return {}
     assert work.manual is not None
     made = (work.pattern, work.sizes, work.drafts)
-    first = next(iter(work.sizes))
-    shown = render.Shown(first, first)
-    sizes = deliver.shop_pictures(render.for_shop(*made, shown, store))
     listing = json.loads(files[f"{SHOP}/listing.json"])
     cover = work.manual.cover.figure.size or next(iter(work.sizes))
     said = draw.described(*made, work.plans, work.manual)
-    return sizes | pages(work.pattern, listing, cover, said, {**files, **sizes})
+    return pages(work.pattern, listing, cover, said, files)
 
 
 def pages(

@@ -23,7 +23,6 @@ from publish.deliver.shop import (
     picture_notes,
     pictures,
     shop_files,
-    shop_pictures,
 )
 
 __all__ = [
@@ -47,7 +46,6 @@ __all__ = [
     "recorded",
     "recover",
     "shop_files",
-    "shop_pictures",
 ]
 
 CODES: dict[str, str] = {

@@ -14,6 +14,7 @@ import pikepdf
 
 from publish.deliver.markdown import bullets, table_of, text_of
 from publish.model.book import Edition
+from publish.model.figure import COMPUTED, Picture
 from publish.model.pattern import Pattern
 from publish.model.words import FigureSpec, Manual, Steps, Table
 
@@ -22,8 +23,17 @@ MATERIALS = "materials"
 """Key of the manual's section on what to buy."""
 
 
-def listing(pattern: Pattern, manual: Manual, numbers: Json, editions: Sequence[Edition]) -> Json:
-    """Return everything that a shop's page says; empty texts stay empty."""
+def listing(
+    pattern: Pattern,
+    manual: Manual,
+    numbers: Json,
+    editions: Sequence[Edition],
+    shown: Mapping[str, Picture],
+) -> Json:
+    """Return everything that a shop's page says; empty texts stay empty.
+
+    `shown` are the computed pictures that stand beside it, by their names.
+    """
     out, back = pattern.publication, manual.back
     sizes = numbers["sizes"]
     return {
@@ -47,9 +57,32 @@ def listing(pattern: Pattern, manual: Manual, numbers: Json, editions: Sequence[
             for key, size in sizes.items()
         },
         "included": included(manual, editions),
+        "pictures": _pictures(pattern, manual, list(sizes), shown),
         "licence": back.licence,
         "contact": back.contact,
     }
+
+
+def file_name(name: str, shown: Picture) -> str:
+    """Return what a shop's computed picture is called: `throw-1600.jpg`."""
+    return f"{name}-{shown.width}.jpg"
+
+
+def _pictures(
+    pattern: Pattern, manual: Manual, keys: Sequence[str], shown: Mapping[str, Picture]
+) -> list[Json]:
+    return [
+        {"file": file_name(name, each), "alt": _alt(pattern, manual, keys, each)}
+        for name, each in shown.items()
+    ]
+
+
+def _alt(pattern: Pattern, manual: Manual, keys: Sequence[str], shown: Picture) -> str:
+    """Return what a computed picture shows, for a reader who cannot see it."""
+    title, finished = dict(zip(keys, manual.back.sizes, strict=True))[shown.size]
+    way = pattern.colourways[shown.colourway].title if shown.colourway else ""
+    colours = f", in the colours of {way}" if way else ""
+    return f"{pattern.title}, {title}, {finished}{colours}, {shown.where}. {COMPUTED}"
 
 
 def listing_text(manual: Manual, found: Mapping[str, Any]) -> str:
@@ -66,6 +99,9 @@ def listing_text(manual: Manual, found: Mapping[str, Any]) -> str:
     lines += ["## What is included", "", *bullets(found["included"]), "## Materials", ""]
     for table in _materials(manual):
         lines += table_of(table)
+    if found["pictures"]:
+        lines += ["## Pictures", ""]
+        lines += bullets([f"`{p['file']}`: {p['alt']}" for p in found["pictures"]])
     for title, key in (("Licence", "licence"), ("Contact", "contact")):
         lines += [f"## {title}", "", found[key], ""] if found[key] else []
     return text_of(lines)

@@ -15,7 +15,7 @@ from typing import Any
 import pypdfium2
 
 from publish.deliver.kits import kits_text
-from publish.deliver.listing import listing, listing_text, page_count
+from publish.deliver.listing import file_name, listing, listing_text, page_count
 from publish.deliver.tester import tester_form
 from publish.model.book import Edition
 from publish.model.figure import Picture
@@ -119,26 +119,27 @@ def _picture(page: pypdfium2.PdfPage, side: int) -> bytes:
 
 
 def shop_files(
-    pattern: Pattern, manual: Manual, numbers: Json, editions: Sequence[Edition]
+    pattern: Pattern,
+    manual: Manual,
+    numbers: Json,
+    editions: Sequence[Edition],
+    shown: Mapping[str, Picture],
 ) -> dict[str, bytes]:
-    """Return pictures of the first edition, the listing and the tester's form.
+    """Return computed pictures (`shown`, by name), pictures of the first edition, the listing
+    and the tester's form.
 
     `picture_notes` must have found nothing.
     """
-    said = listing(pattern, manual, numbers, editions)
+    said = listing(pattern, manual, numbers, editions, shown)
     first, wanted = editions[0], pattern.shop
     files = pictures(first, wanted.cover)
     inside = {f"page-{n:02}": n for n in shown_pages(pattern, manual, first)}
     files |= pictures(first, wanted.page, inside)
+    files |= {f"{FOLDER}/{file_name(name, each)}": each.data for name, each in shown.items()}
     files[f"{FOLDER}/listing.json"] = _json(said)
     files[f"{FOLDER}/listing.md"] = listing_text(manual, said).encode()
     files[f"{FOLDER}/tester-form.md"] = tester_form(pattern, manual, numbers).encode()
     return files
-
-
-def shop_pictures(shown: Mapping[str, Picture]) -> dict[str, bytes]:
-    """Return computed pictures by their names: `shop/throw-1600.jpg`."""
-    return {f"{FOLDER}/{key}-{p.width}.jpg": p.data for key, p in shown.items()}
 
 
 def kit_files(found: Json) -> dict[str, bytes]:

@@ -44,13 +44,12 @@ from publish.draw import (
 )
 from publish.draw.context import CannotDrawError, Context, Drawing
 from publish.draw.finding import finding_figures
-from publish.draw.pictured import COMPUTED
 from publish.draw.sketch import sketches
 from publish.draw.style import palette
 from publish.model.book import LETTER, Paper, full_size
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
-from publish.model.figure import Artwork, Figure, Picture, Sheet
+from publish.model.figure import COMPUTED, Artwork, Figure, Picture, Sheet
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import FigureSpec, Manual, TemplateSheets

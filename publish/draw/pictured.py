@@ -18,9 +18,6 @@ from publish.units import POINTS_PER_INCH
 COVER = "cover"
 """Name of the cover's picture."""
 ADDRESS = "picture:"
-COMPUTED = "Computed from the pattern, not photographed."
-"""What every alternative text of a computed picture ends with."""
-
 Box = tuple[float, float, float, float]
 """Left, top, width and height, in inches of the figure's canvas."""
 

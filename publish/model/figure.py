@@ -12,6 +12,9 @@ from dataclasses import dataclass, field
 
 from publish.model.drawing import Drawing
 
+COMPUTED = "Computed from the pattern, not photographed."
+"""What every alternative text of a computed picture ends with."""
+
 
 @dataclass(frozen=True)
 class Spot:
@@ -41,6 +44,9 @@ class Picture:
     """How much of the cloth's plane its width shows; 0 where nothing is measured on it."""
     spots: tuple[Spot, ...] = ()
     """Where each size lies, where it shows several."""
+    size: str = ""
+    colourway: str = ""
+    """Keys of what a shop's picture shows; no colourway is the pattern's own fabrics."""
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,7 @@ Between the drafts and the figures that show them; no stage knows of it.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from publish.kept import NOWHERE, Store
 from publish.model.draft import Draft
@@ -28,10 +28,10 @@ OWN = "own"
 """Name of the colourway that the pattern itself is written in."""
 COVER_PIXELS = 2640
 """Along each side: 300 to the inch across 8.5 in and its bleed."""
-ROW_PIXELS = 2100
-"""300 to the inch across 7 in, wider than the words of a back cover."""
-WAY_PIXELS = 640
-"""300 to the inch across a third of a column."""
+ROW_PIXELS = 2250
+"""300 to the inch across 7 1/2 in, wider than the words of any back cover."""
+WAYS_PIXELS, WAYS_ABREAST = 1920, 3
+"""300 to the inch across a column, for the colourways that stand in a row, up to three."""
 SHOP_PIXELS = 1600
 
 
@@ -74,8 +74,10 @@ def for_booklet(
     rows = rows_of(subjects, own, SCENES["flat"], ROW_PIXELS, store)
     found |= {row_name(number): row for number, row in enumerate(rows)}
     if pattern.colourways:
-        for way in (OWN, *pattern.colourways):
-            asked = _asked(pattern, subjects[shown.ways], _colours(pattern, way), WAY_PIXELS)
+        ways = (OWN, *pattern.colourways)
+        side = WAYS_PIXELS // min(len(ways), WAYS_ABREAST)
+        for way in ways:
+            asked = _asked(pattern, subjects[shown.ways], _colours(pattern, way), side)
             found[way_name(way)] = asked.made(store)
     return found
 
@@ -92,12 +94,15 @@ def for_shop(
         return {}
     subjects = {key: subject(pattern, sizes[key], drafts[key]) for key in drafts}
     bar = pattern.shop.scale == "bar"
-    own = _colours(pattern)
-    asked = {key: _asked(pattern, each, own, SHOP_PIXELS, bar) for key, each in subjects.items()}
+    found = {}
+    for key, each in subjects.items():
+        made = _asked(pattern, each, _colours(pattern), SHOP_PIXELS, bar).made(store)
+        found[key] = replace(made, size=key)
     for way in pattern.colourways:
-        colours = _colours(pattern, way)
-        asked[f"colourway-{way}"] = _asked(pattern, subjects[shown.ways], colours, SHOP_PIXELS, bar)
-    return {name: each.made(store) for name, each in asked.items()}
+        asked = _asked(pattern, subjects[shown.ways], _colours(pattern, way), SHOP_PIXELS, bar)
+        made = asked.made(store)
+        found[f"colourway-{way}"] = replace(made, size=shown.ways, colourway=way)
+    return found
 
 
 def _asked(

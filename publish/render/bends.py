@@ -18,7 +18,7 @@ from publish.render.subject import Subject
 
 WAVE = 0.0014
 """Share of the shorter side by which an edge strays."""
-ASTRAY = 0.0007
+ASTRAY = 0.0005
 """Share of the shorter side by which a seam strays: a pixel or so of a cover."""
 DRAWN_IN = 0.055
 """Share of half a side by which a full pillow's edges draw in at their middle."""
@@ -58,7 +58,7 @@ def _askew(u: Points, v: Points, seed: int) -> Points:
 
 
 def _near(u: Points) -> Points:
-    return np.clip((u + 1) / 2, 0, 1) ** 3
+    return np.clip((u + 1) / 2, 0, 1) ** 7
 
 
 def _ripple(t: Points, seed: int) -> Points:

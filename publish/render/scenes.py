@@ -1,4 +1,4 @@
-"""Where a quilt is pictured: on a wall, lying flat, a pillow on a bench. Scenes are data.
+"""Where quilts are pictured: on a wall, lying flat, a pillow on a bench. Scenes are data.
 
 In: a scene, faces and their places in the frame. Out: the whole picture as linear light.
 Invariant: nothing stands in a scene whose size a reader would compare with the quilt's.
@@ -56,7 +56,10 @@ SCENES = {
         rise=0.012,
     ),
 }
-"""By key. Common practice, no source."""
+"""By key. Common practice, no source.
+
+Over a chair's back is none of them: it hides half of the quilt, and a chair tells a size.
+"""
 
 
 @dataclass(frozen=True)

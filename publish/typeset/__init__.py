@@ -68,7 +68,8 @@ def typeset(
 
     `name` is the edition, `booklet` or `templates`; the file is called `booklet-letter`, of one
     size `booklet-throw-letter`. A `trimmed` edition is for a print shop: colour runs over the
-    edges, nothing is see-through or tagged, and the file is called `press-letter`. Nothing is returned when a note is an error.
+    edges, nothing is see-through or tagged, and the file is called `press-letter`. Nothing is
+    returned when a note is an error.
     """
     chosen, found = layout.find(pattern, paper)
     notes = [*found, *_own(pattern), *plates.check(pattern, manual, artwork, paper)]

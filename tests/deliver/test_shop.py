@@ -24,7 +24,9 @@ from publish.deliver.kits import kits, kits_text
 from publish.deliver.listing import included, listing, listing_text
 from publish.deliver.shop import shown_pages
 from publish.model.cutplan import CutPlan
+from publish.model.figure import COMPUTED, Picture
 from publish.model.house import ShopPictures
+from publish.model.pattern import Colourway
 from publish.model.words import BackCover, FigureSpec, Manual
 
 MINI = "20 in × 20 in"
@@ -76,7 +78,7 @@ def test_a_page_that_is_not_there_is_refused(number: int) -> None:
 
 
 def test_the_listing_says_what_the_model_says() -> None:
-    said = listing(pattern(), sold(), computed(), [pressed("letter").booklet])
+    said = listing(pattern(), sold(), computed(), [pressed("letter").booklet], {})
     assert said["title"] == "Reedmace"
     assert said["summary"] == ["Reedmace stands in the ditch.", "Fold, cut, open."]
     assert said["sizes"] == [
@@ -90,12 +92,12 @@ def test_the_listing_says_what_the_model_says() -> None:
     }
     fabrics = plan().fabrics | {"moss": replace(plan().fabrics["moss"], buy=Fraction(36))}
     other = computed(replace(plan(), fabrics=fabrics))
-    changed = listing(pattern(), sold(), other, [])
+    changed = listing(pattern(), sold(), other, [], {})
     assert changed["to_buy"]["mini"]["Deep moss"]["yards"] == "1"
 
 
 def test_the_listing_as_a_page() -> None:
-    said = listing(pattern(), sold(), computed(), [pressed("letter").booklet])
+    said = listing(pattern(), sold(), computed(), [pressed("letter").booklet], {})
     text = listing_text(sold(), said)
     for words in ("# Reedmace", f"**Mini**: {MINI}", "Stock number: HF-9",
                   "### What to buy", "| Deep moss | 3/4 yd (0.60 m) |",
@@ -103,6 +105,26 @@ def test_the_listing_as_a_page() -> None:
         assert words in text
     assert "Skill" not in text, "what the pattern does not say has no line"
     assert "\n\n\n" not in text and text.endswith("\n")
+
+
+def test_computed_pictures_are_listed_with_their_words() -> None:
+    way = Colourway("dusk", "Dusk", {})
+    own = replace(pattern(), colourways={"dusk": way})
+    shown = {
+        "mini": Picture(b"one", 1600, 1600, "on a pale wall", size="mini"),
+        "colourway-dusk": Picture(b"two", 1600, 1600, "lying flat", size="mini", colourway="dusk"),
+    }
+    said = listing(own, sold(), computed(), [pressed("letter").booklet], shown)
+    assert said["pictures"] == [
+        {"file": "mini-1600.jpg", "alt": f"Reedmace, Mini, {MINI}, on a pale wall. {COMPUTED}"},
+        {"file": "colourway-dusk-1600.jpg",
+         "alt": f"Reedmace, Mini, {MINI}, in the colours of Dusk, lying flat. {COMPUTED}"},
+    ]  # fmt: skip
+    text = listing_text(sold(), said)
+    assert all(f"- `{p['file']}`: {p['alt']}" in text for p in said["pictures"])
+    files = shop_files(own, sold(), computed(), [pressed("letter").booklet], shown)
+    assert files["shop/mini-1600.jpg"] == b"one"
+    assert files["shop/colourway-dusk-1600.jpg"] == b"two"
 
 
 def test_what_is_included_is_counted() -> None:
@@ -206,7 +228,7 @@ def test_pages_that_must_not_be_pictured_are_told() -> None:
 
 def test_everything_as_files() -> None:
     shown = replace(pattern(), shop=ShopPictures((100,), (80, 60), (3,)))
-    files = shop_files(shown, sold(), computed(), [pressed("letter").booklet])
+    files = shop_files(shown, sold(), computed(), [pressed("letter").booklet], {})
     files |= kit_files(kits(pattern(), {"mini": plan()}, {"mini": 3}))
     assert sorted(files) == [
         "kits.json", "kits.md", "shop/back-100.png", "shop/cover-100.png",

@@ -10,8 +10,8 @@ from top_figures import CONTEXT, illegible, spec, text_box, texts
 
 from publish.draw import sizes
 from publish.draw.context import Context
-from publish.draw.pictured import COMPUTED, row_name
-from publish.model.figure import Figure, Picture
+from publish.draw.pictured import row_name
+from publish.model.figure import COMPUTED, Figure, Picture
 from publish.render.together import arranged
 
 WIDE = 2100

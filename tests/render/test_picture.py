@@ -8,18 +8,21 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+import shapely
 from scipy import ndimage
 from shapely.affinity import rotate, scale
+from shapely.geometry import box
 
 from publish import draft, grade, read
 from publish.colour import difference
 from publish.model.pattern import Pattern
 from publish.render.arrays import encoded
-from publish.render.cloth import weave
+from publish.render.bends import waves
+from publish.render.cloth import cloth, weave
 from publish.render.faces import Face, coloured_face, face_of, picture, scene_of
 from publish.render.paint import Window, covered, numbers
 from publish.render.relief import relief, swelling
-from publish.render.subject import Subject, subject
+from publish.render.subject import Cloth, Subject, subject
 
 PROJECTS = Path(__file__).parents[2] / "projects"
 DEMOS = sorted(p.parent.name for p in PROJECTS.glob("*/pattern.yaml"))
@@ -79,14 +82,32 @@ def check_colours(name: str, key: str, pixels: int) -> None:
 
 @pytest.mark.parametrize("name", DEMOS)
 def test_fabrics_keep_their_colours(name: str) -> None:
-    check_colours(name, next(iter(pattern_of(name).sizes)), 500)
+    for key in pattern_of(name).sizes:
+        check_colours(name, key, 500)
 
 
 @pytest.mark.thorough
 @pytest.mark.parametrize("name", DEMOS)
-def test_fabrics_keep_their_colours_at_every_size(name: str) -> None:
+def test_fabrics_keep_their_colours_on_a_cover(name: str) -> None:
     for key in pattern_of(name).sizes:
-        check_colours(name, key, 1400)
+        check_colours(name, key, 2000)
+
+
+def test_a_fabric_that_lies_in_one_lit_place_is_evened() -> None:
+    """Two patches of a cloth of each half, the left in more light: each keeps its colour."""
+    halves = [box(0, 0, 6, 12), box(6, 0, 12, 12)]
+    patches = tuple(Cloth(h, key, 0.0) for h, key in zip(halves, ("left", "right"), strict=True))
+    square = box(0, 0, 12, 12)
+    whole = Subject("plain", False, patches, (), (), square, square, "", 0.0)
+    window = Window(0, 0, 20.0, 240, 240)
+    colours = {"left": "#7a8a60", "right": "#7a8a60"}
+    light = np.ones((240, 240), np.float32)
+    light[:, :120], light[:, 120:] = 1.1, 0.9
+    made = relief(whole, window)
+    plain, even = (cloth(whole, window, made, colours, "#ffffff", light=v) for v in (None, light))
+    for part in (np.s_[:, :, 4:116], np.s_[:, :, 124:236]):
+        seen = (even * light)[part].mean()
+        assert seen == pytest.approx(plain[part].mean(), rel=0.01)
 
 
 def test_the_motif_keeps_its_eight_folds_to_a_pixel() -> None:
@@ -106,6 +127,21 @@ def test_the_motif_keeps_its_eight_folds_to_a_pixel() -> None:
     ):
         turned = covered(window, other) > 0.5
         assert not (turned & ~near[0]).any() and not (near[1] & ~turned).any()
+
+
+@pytest.mark.parametrize("key", ["mini", "throw"])
+def test_a_picture_keeps_the_motifs_shape(key: str) -> None:
+    """However a quilt's edges wave, on a cover of 2,000 pixels every motif's points lie within
+    a pixel of where they are drawn, in the root mean square, and within two at most."""
+    shown = subject_of("samphire", key)
+    left, _, right, _ = shown.bound.bounds
+    fine = 2000 * scene_of(shown).fills / (right - left)
+    bend = waves(shown)
+    for motif in shown.motifs:
+        points = shapely.get_coordinates(motif.shape)
+        moved = bend(points) - points
+        off = np.hypot(*(moved - moved.mean(axis=0)).T) * fine
+        assert np.sqrt((off**2).mean()) < 1 and off.max() < 2
 
 
 def test_the_relief_keeps_a_quilts_symmetry() -> None:

@@ -28,7 +28,7 @@ Made = tuple[Pattern, dict[str, Size], dict[str, Draft]]
 @pytest.fixture
 def small(monkeypatch: pytest.MonkeyPatch) -> None:
     """Pictures of few pixels, none of them known from an earlier test."""
-    few = {"COVER_PIXELS": 160, "WAY_PIXELS": 150, "SHOP_PIXELS": 170, "ROW_PIXELS": 420}
+    few = {"COVER_PIXELS": 160, "WAYS_PIXELS": 450, "SHOP_PIXELS": 170, "ROW_PIXELS": 420}
     for name, count in few.items():
         monkeypatch.setattr(render, name, count)
     making._one.cache_clear()
@@ -95,6 +95,8 @@ def test_a_shop_has_each_size_and_each_colourway(samphire: Made) -> None:
         *(f"colourway-{key}" for key in samphire[0].colourways),
     ]
     assert len({p.data for p in found.values()}) == len(found)
+    shows = [("mini", ""), ("pillow", ""), *(("mini", key) for key in samphire[0].colourways)]
+    assert [(p.size, p.colourway) for p in found.values()] == shows
 
 
 @pytest.mark.usefixtures("small")

@@ -136,6 +136,6 @@ def test_it_is_made_of_a_folder_of_whole_patterns(tmp_path, monkeypatch, named, 
     ends = tuple(Outcome(f, State.ERRORS, Report(), f.name) for f in folders)
     monkeypatch.setattr(side_by_side, "build", lambda *_: ends)
     asked = Namespace(patterns=[tmp_path / n for n in named], out=tmp_path / "out", only=only,
-                      strict=False, changed=False, jobs=1)  # fmt: skip
+                      strict=False, changed=False, jobs=1, size="", fresh=False)  # fmt: skip
     found = several.build(folders, None, asked)
     assert [o.key for o in found] == ["reedmace", "sedge", *(["line-sheet"] if sheet else [])]
