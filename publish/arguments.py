@@ -101,11 +101,19 @@ def _add_new(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> N
 
 def _add_trace(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     trace = commands.add_parser("trace", help="turn a photo or scan of the cut paper into a motif")
-    trace.add_argument("photo", type=Path, help="a JPEG, PNG, TIFF or HEIC picture")
+    trace.add_argument("photo", type=Path, nargs="?", help="a JPEG, PNG, TIFF or HEIC picture")
     trace.add_argument(
         "--folds", type=int, choices=(4, 6, 8, 12, 16), help="wedges it was folded into (counted)"
     )
     trace.add_argument("--out", type=Path, metavar="DIR", help="folder for results (the photo's)")
+    trace.add_argument(
+        "--sheet", choices=("letter", "a4", "half-letter", "a5"),
+        help="a sheet of this paper lies beside the cut, for the true size",
+    )  # fmt: skip
+    trace.add_argument(
+        "--target", nargs="?", const="letter", choices=("letter", "a4"), metavar="PAPER",
+        help="write a page of markers to print (letter, a4), for the true size",
+    )  # fmt: skip
     trace.set_defaults(run="trace")
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from argparse import Namespace
+from pathlib import Path
 
 from publish import contact, from_paper, tracing
 from publish.notes import Report
@@ -17,8 +18,13 @@ Done = tuple[Report, list[str]]
 
 
 def trace(arguments: Namespace) -> Done:
-    """Trace a photo and write its drawing and overlay."""
-    traced = tracing.trace_photo(arguments.photo, arguments.folds)
+    """Trace a photo and write its drawing and overlay; or write the page of markers."""
+    if arguments.target is not None:
+        path = tracing.write_target(arguments.out or Path(), arguments.target)
+        return Report(), [f"{path}: print it at 100 %, cut a marker out, lay it beside the paper"]
+    if arguments.photo is None:
+        raise ValueError("name a photo to trace, or write --target for the page of markers")
+    traced = tracing.trace_photo(arguments.photo, arguments.folds, arguments.sheet)
     written = traced.write(arguments.out or arguments.photo.parent)
     return traced.report, [*map(str, written), *traced.lines]
 

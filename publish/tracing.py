@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from publish import trace
+from publish.model.book import PAPERS
 from publish.notes import Place, Report
 
 MARK = "traced from"
@@ -38,9 +39,12 @@ class TracedPhoto:
         return paths
 
 
-def trace_photo(path: Path, folds: int | None) -> TracedPhoto:
-    """Return what a photo gives; OSError when it cannot be opened."""
-    found, notes = trace.traced(path.read_bytes(), Place(str(path)), folds)
+def trace_photo(path: Path, folds: int | None, paper: str | None = None) -> TracedPhoto:
+    """Return what a photo gives; OSError when it cannot be opened.
+
+    `paper` is the key of the sheet that lies beside the cut.
+    """
+    found, notes = trace.traced(path.read_bytes(), Place(str(path)), folds, paper)
     report = Report().plus(notes)
     if found is None:
         return TracedPhoto(report, {}, [])
@@ -49,6 +53,14 @@ def trace_photo(path: Path, folds: int | None) -> TracedPhoto:
         f"{path.stem}-traced.png": trace.overlay(found),
     }
     return TracedPhoto(report, files, trace.told(found))
+
+
+def write_target(folder: Path, paper: str) -> Path:
+    """Write the page of markers for a paper and return its path."""
+    folder.mkdir(parents=True, exist_ok=True)
+    path = folder / f"target-{paper}.pdf"
+    path.write_bytes(trace.target(PAPERS[paper]))
+    return path
 
 
 def _text(path: Path) -> str:

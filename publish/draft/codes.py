@@ -52,5 +52,6 @@ CODES: dict[str, str] = {
     "D378": "Specks in the picture are left out",
     "D379": "An outline meets a fold nearly square",
     "D380": "The proportions of a traced motif are not certain",
+    "D381": "The true size of a traced motif is not measured",
     "D360": "A block's motif has no size",
 }

@@ -14,6 +14,7 @@ import cv2
 import numpy as np
 
 from publish.trace.image import Floats, Points
+from publish.trace.known import Known, stretched
 from publish.trace.plane import local, project, turned
 from publish.trace.straighten import COARSE, FINE, Pose, fold_starts, settle
 
@@ -36,21 +37,32 @@ class Counted:
     rivals: tuple[int, ...] = ()
 
 
-def counted(
-    share: Floats, start: Points, folds: int | None, focal: float | None, scanned: bool
-) -> Counted | None:
-    """Return the pose of the motif, from the round start; None when it does not repeat.
+@dataclass(frozen=True)
+class Lens:
+    """What tells the proportions of four folds, which repeat however they are stretched:
+    what is known in the picture, else whether a scanner made it, else the camera's focal
+    length in pixels."""
 
-    `focal` is the camera's focal length in pixels, needed for four folds alone.
-    """
+    focal: float | None = None
+    scanned: bool = False
+    known: tuple[Known, ...] = ()
+
+    @property
+    def tells(self) -> bool:
+        """Return whether the proportions are known well."""
+        return bool(self.known) or self.scanned or self.focal is not None
+
+
+def counted(share: Floats, start: Points, folds: int | None, lens: Lens) -> Counted | None:
+    """Return the pose of the motif, from the round start; None when it does not repeat."""
     if folds is not None:
         best = _best(share, start, folds // 2)
-        return _ended(share, Counted(best, folds), focal, scanned)
+        return _ended(share, Counted(best, folds), lens)
     tried = {n: _best(share, start, n) for n in (3, 4)}
     found = min(tried.values(), key=lambda p: p.unlike)
     if found.unlike > REPEATS:
         found = _best(share, start, 2)
-        return _ended(share, Counted(found, 4), focal, scanned)
+        return _ended(share, Counted(found, 4), lens)
     rivals = tuple(
         2 * n
         for n, p in tried.items()
@@ -59,7 +71,7 @@ def counted(
     twice = settle(share, found.matrix, 2 * found.turns, 0.0, COARSE[-1:])
     if twice.unlike < MORE * found.unlike + 0.01:
         found = twice
-    return _ended(share, Counted(found, 2 * found.turns, rivals), focal, scanned)
+    return _ended(share, Counted(found, 2 * found.turns, rivals), lens)
 
 
 def _best(share: Floats, start: Points, turns: int) -> Pose:
@@ -68,14 +80,14 @@ def _best(share: Floats, start: Points, turns: int) -> Pose:
     return min(poses, key=lambda p: p.unlike)
 
 
-def _ended(share: Floats, found: Counted, focal: float | None, scanned: bool) -> Counted | None:
+def _ended(share: Floats, found: Counted, lens: Lens) -> Counted | None:
     """Return the pose refined, its first fold lying as near as can be to the picture's x."""
     if found.pose.unlike > (HALVED if found.pose.turns == 2 else REPEATS):
         return None
     start = _reaching(share, found.pose.matrix, found.pose.turns)
     pose = settle(share, start, found.pose.turns, 0.0, FINE)
     if pose.turns == 2:
-        pose = _proportioned(pose, share, focal, scanned)
+        pose = _proportioned(pose, share, lens)
     pose = replace(pose, matrix=_reaching(share, pose.matrix, pose.turns))
     step = 2 * math.pi / found.folds
 
@@ -108,7 +120,7 @@ def _reaching(share: Floats, matrix: Points, turns: int) -> Points:
     return scaled
 
 
-def _proportioned(pose: Pose, share: Floats, focal: float | None, scanned: bool) -> Pose:
+def _proportioned(pose: Pose, share: Floats, lens: Lens) -> Pose:
     """Return the pose of a motif of two turns with its folds in proportion.
 
     Four folds repeat however the paper is stretched along one of them. A scanner does not
@@ -116,13 +128,15 @@ def _proportioned(pose: Pose, share: Floats, focal: float | None, scanned: bool)
     for equal lengths, which its focal length makes into an equation.
     """
     rows, columns = share.shape
-    if scanned:
+    if lens.scanned:
         one, two = local(pose.matrix, np.zeros((1, 2)))[0].T
     else:
-        length = focal or 28 / 43.27 * math.hypot(rows, columns)
-        lens = np.array([[length, 0, columns / 2], [0, length, rows / 2], [0, 0, 1]])
-        one, two = (np.linalg.inv(lens) @ pose.matrix[:, :2]).T
+        length = lens.focal or 28 / 43.27 * math.hypot(rows, columns)
+        inner = np.array([[length, 0, columns / 2], [0, length, rows / 2], [0, 0, 1]])
+        one, two = (np.linalg.inv(inner) @ pose.matrix[:, :2]).T
     ratio = float(np.linalg.norm(one) / np.linalg.norm(two))
+    if lens.known:
+        ratio = stretched(lens.known, pose.matrix, ratio)
     stretch = math.sqrt(ratio)
     matrix = pose.matrix.copy()
     matrix[:, 0] /= stretch

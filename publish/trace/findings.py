@@ -143,3 +143,25 @@ def proportions(place: Place) -> Note:
         help="four folds do not tell it: scan the paper, or use the camera's own file, not a copy "
         "sent in a message",
     )
+
+
+def no_sheet(place: Place, paper: str) -> Note:
+    return warning(
+        "D381",
+        place,
+        f"no sheet of {paper} paper is found, so the true size is not measured by it",
+        expected="the whole sheet in the picture, beside the cut, flat and of much the same colour",
+        help="lay it beside the cut and not on it; or use the markers of `foldwork trace --target`",
+    )
+
+
+def sizes_differ(place: Place, share: float) -> Note:
+    return warning(
+        "D381",
+        place,
+        "what is of known size in the picture does not agree about the true size",
+        expected="lengths within 2 % of one another",
+        received=f"{share:.1%}".replace("%", " %"),
+        help="lay markers or sheet flat, in one plane with the cut; print the page at 100 %; name "
+        "the paper that it is",
+    )

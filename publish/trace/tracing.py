@@ -16,16 +16,18 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from publish.model.book import PAPERS
 from publish.model.trade import SLIP, SQUARE
 from publish.notes import Note, Place
 from publish.trace import findings
 from publish.trace.aligned import moves
 from publish.trace.consensus import Strayed, Wedge, agreed, edge_spread, gaps, strayed
-from publish.trace.counting import Counted, counted
+from publish.trace.counting import Counted, Lens, counted
 from publish.trace.cubics import flat
 from publish.trace.drawn import Drawn, Meeting, drawn
 from publish.trace.folded import folded
 from publish.trace.image import Floats, Picture, Points, read_picture
+from publish.trace.known import ALIKE, Known, markers, scale, sheet, without
 from publish.trace.outline import Outline, outlined
 from publish.trace.paper import Cover, covers
 from publish.trace.plane import copies, local
@@ -60,6 +62,8 @@ class Traced:
     half: float
     inches: float | None
     """The opened motif's true width, where the picture tells it."""
+    told_by: str = ""
+    """What tells it, in words."""
 
     @property
     def opened(self) -> bool:
@@ -74,27 +78,56 @@ class Traced:
 
 @lru_cache(maxsize=16)
 def traced(
-    data: bytes, place: Place, folds: int | None = None
+    data: bytes, place: Place, folds: int | None = None, paper: str | None = None
 ) -> tuple[Traced | None, tuple[Note, ...]]:
     """Return the motif in a picture file, or None and the notes that say why not.
 
-    `folds` is one of 4, 6, 8, 12, 16, or None to count them. Kept by content while the
-    program runs.
+    `folds` is one of 4, 6, 8, 12, 16, or None to count them; `paper` the key of the sheet
+    that lies beside the cut, one of `model.book.PAPERS`. Kept by content while the program
+    runs.
     """
     picture = read_picture(data, place)
     if isinstance(picture, Note):
         return None, (picture,)
+    asked = _asked(picture, place, folds, paper)
     failed: Note | None = None
-    for cover in covers(picture.pixels):
+    for cover in covers(without(picture.pixels, asked.known)):
         for share in _tries(cover):
             if isinstance(share, str):
                 failed = failed or findings.cut_off(place, share)
                 continue
-            found, notes = _from_cover(picture, share, place, folds)
+            found, notes = _from_cover(share, asked)
             if found is not None:
                 return found, notes
             failed = notes[0]
     return None, (failed or findings.no_paper(place),)
+
+
+@dataclass(frozen=True)
+class _Asked:
+    """A picture, what is asked of it, and what in it has a known size."""
+
+    picture: Picture
+    place: Place
+    folds: int | None
+    known: tuple[Known, ...]
+    missing: str | None
+    """The paper of the sheet that was said to be there and is not found."""
+
+    @property
+    def lens(self) -> Lens:
+        return Lens(self.picture.focal, self.picture.inch is not None, self.known)
+
+
+def _asked(picture: Picture, place: Place, folds: int | None, paper: str | None) -> _Asked:
+    """Return what is asked of a picture, with what is known in it."""
+    known = markers(picture.pixels)
+    if paper is None:
+        return _Asked(picture, place, folds, tuple(known), None)
+    size = PAPERS[paper]
+    found = sheet(without(picture.pixels, known), (size.width, size.height))
+    whole = (*known, *([] if found is None else [found]))
+    return _Asked(picture, place, folds, whole, paper if found is None else None)
 
 
 def _tries(cover: Cover) -> Iterator[Floats | str]:
@@ -137,35 +170,37 @@ def _only(share: Floats, labels: NDArray[np.int32], kept: NDArray[np.bool_]) -> 
     return np.where(clear, np.minimum(share, 0), share).astype(np.float32)
 
 
-def _from_cover(
-    picture: Picture, share: Floats, place: Place, folds: int | None
-) -> tuple[Traced | None, tuple[Note, ...]]:
+def _from_cover(share: Floats, asked: _Asked) -> tuple[Traced | None, tuple[Note, ...]]:
+    place, folds = asked.place, asked.folds
     start = rounded(share)
     if start is None:
         return None, (findings.no_paper(place),)
     across = 2 * math.sqrt(abs(float(np.linalg.det(start[:2, :2]))))
     if across < SMALLEST:
         return None, (findings.too_small(place, across),)
-    found = counted(share, start, folds, picture.focal, picture.inch is not None)
+    found = counted(share, start, folds, asked.lens)
     notes: list[Note] = []
     if found is None:
         found = folded(share, folds)
     if found is None:
-        other = None if folds is None else counted(share, start, None, None, True)
+        other = None if folds is None else counted(share, start, None, Lens(scanned=True))
         if other is not None and folds is not None:
             return None, (findings.other_folds(place, folds, other.folds),)
         return None, (findings.no_repeat(place, folds),)
     if found.rivals:
         return None, (findings.not_told(place, tuple(sorted((found.folds, *found.rivals)))),)
-    if found.folds == 4 and found.pose.turns and picture.inch is None and picture.focal is None:
+    if found.folds == 4 and found.pose.turns and not asked.lens.tells:
         notes.append(findings.proportions(place))
-    return _measured(picture, share, found, place, notes)
+    if asked.missing is not None:
+        notes.append(findings.no_sheet(place, PAPERS[asked.missing].name))
+    return _measured(share, found, asked, notes)
 
 
 def _measured(
-    picture: Picture, share: Floats, found: Counted, place: Place, notes: list[Note]
+    share: Floats, found: Counted, asked: _Asked, notes: list[Note]
 ) -> tuple[Traced | None, tuple[Note, ...]]:
     """Return the motif with what is measured on it."""
+    place = asked.place
     wedge = agreed(share, found.pose, found.folds)
     spread = edge_spread(wedge)
     if spread / wedge.unit / 2 > BLUR:
@@ -185,10 +220,29 @@ def _measured(
     usual = _usual(copies_) / (2 * half)
     if usual > AGREED:
         return None, (findings.differs(place, usual),)
-    scale = math.sqrt(abs(float(np.linalg.det(local(found.pose.matrix, np.zeros((1, 2)))[0]))))
-    inches = None if picture.inch is None else 2 * half * scale / picture.inch
-    whole = Traced(picture, found.pose, found.folds, wedge, made, outline, copies_, half, inches)
+    sized = _true_size(asked, found.pose, half, notes)
+    whole = Traced(
+        asked.picture, found.pose, found.folds, wedge, made, outline, copies_, half, *sized
+    )
     return whole, (*notes, *_notes(whole, place))
+
+
+def _true_size(
+    asked: _Asked, pose: Pose, half: float, notes: list[Note]
+) -> tuple[float | None, str]:
+    """Return the opened motif's width in inches, and what tells it."""
+    if asked.known:
+        inches, apart = scale(asked.known, pose.matrix)
+        if apart <= ALIKE:
+            count = sum(one.marker for one in asked.known)
+            each = [f"{count} marker{'s' if count > 1 else ''}"] if count else []
+            each += ["the sheet of paper"] if count < len(asked.known) else []
+            return 2 * half * inches, " and ".join(each)
+        notes.append(findings.sizes_differ(asked.place, apart))
+    if asked.picture.inch is None:
+        return None, ""
+    unit = math.sqrt(abs(float(np.linalg.det(local(pose.matrix, np.zeros((1, 2)))[0]))))
+    return 2 * half * unit / asked.picture.inch, "the scanner's resolution"
 
 
 def _usual(strays: tuple[Strayed, ...]) -> float:

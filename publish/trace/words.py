@@ -23,8 +23,7 @@ def told(found: Traced) -> list[str]:
     ]
     if found.inches is not None:
         lines.append(
-            f"width       {found.inches:.2f} in ({found.inches * 25.4:.0f} mm), by the "
-            "scanner's resolution"
+            f"width       {found.inches:.2f} in ({found.inches * 25.4:.0f} mm), by {found.told_by}"
         )
     if found.strays:
         lines += _copies(found)
