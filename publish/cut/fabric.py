@@ -166,6 +166,7 @@ def _plan(
         bound=floor_of(parts, fabric.usable_width, purchase.squaring),
         waste=1 - area / (laid.length * fabric.usable_width),
         squaring=laid.squared,
+        shrunk=purchase.shrunk(gross),
         left=largest_left(laid.strips, fabric.usable_width, purchase.room(gross) - gross),
     )
 

@@ -17,6 +17,7 @@ from publish.model.block import GridPoint as GridPoint
 from publish.model.block import PatchSpec as PatchSpec
 from publish.model.block import Piecing as Piecing
 from publish.model.cloth import Fabric as Fabric
+from publish.model.cloth import Have as Have
 from publish.model.cloth import SoldAs as SoldAs
 from publish.model.house import Photo as Photo
 from publish.model.house import ShopPictures as ShopPictures
@@ -284,6 +285,8 @@ class Pattern:
     """In the order in which they are made."""
     accepts: tuple[Acceptance, ...] = ()
     """Warnings that the designer keeps, each with a reason."""
+    have: tuple[Have, ...] = ()
+    """Pieces of cloth that are there."""
 
     def place(self, *path: str | int) -> Place:
         """Return where a value stands, or the nearest thing around it that does."""
