@@ -195,7 +195,7 @@ class _Model:
         self, prices: Sequence[int], rents: Sequence[float], known: Sequence[Cutting]
     ) -> list[Cutting]:
         """Return cuttings of each cloth that are worth more than it costs."""
-        found = []
+        found = list[Cutting]()
         for at, rent in enumerate(rents):
             costs = (self.costs[at] + max(0.0, rent)) * SCALE
             _, best = self.best(at, prices)

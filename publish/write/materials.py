@@ -39,7 +39,7 @@ def section(book: Book) -> Section:
     blocks: list[Block] = [Paragraph(_assumes(book)), _fabrics(book)]
     others = alternatives(book)
     blocks += [others] if others else []
-    blocks += have.blocks(book)
+    blocks += have.tables(book)
     blocks += [_rest(book), _threads(book), Bullets(_hints(book))]
     lead = "Lengths to buy, already rounded up to what a shop will cut."
     return Section("materials", "Materials", tuple(blocks), lead)

@@ -177,6 +177,10 @@ def test_the_booklet_and_the_numbers_tell_the_plan(tmp_path):
     assert table.rows[0].cells == (
         "**Pale linen**", "One piece of 40 in × 72 in (101.6 cm × 182.9 cm)", "Nothing",
     )  # fmt: skip
+    (cuts,) = [b for b in section.blocks if getattr(b, "key", "") == "cutting-at-hand"]
+    group, row = cuts.rows
+    assert group.cells == ("Pale linen",)
+    assert "one **C**" in row.cells[1] and "one **B**" in row.cells[1]
     numbers = deliver.numbers(work.pattern, work.sizes, work.drafts, work.plans)
     told = numbers["sizes"]["mini"]["fabrics"]
     assert told["linen"]["have"]["rest"] is None
