@@ -34,7 +34,8 @@ HAVE = Section(
         Key("fabric", FABRIC_KEY, "The fabric.", "linen", required=True),
         Key("width", Length("1 in", "130 in"), "What there is across the fabric, in the "
             "direction from selvage to selvage.", "22 in"),
-        Key("length", Length("1 in", "100 yd"), "What there is along the fabric.", "18 in"),
+        Key("length", Length("1 in", "100 yd"), "What there is along the fabric.", "18 in",
+            derived="beside `width`, as that; nothing beside `precut`"),
         Key("precut", Either(Choice(("fat quarter", "fat eighth")), PRECUT), "What it was sold "
             "as, instead of its size.", "fat quarter"),
         Key("count", Whole(1, 1000), "How many of them there are; with the `count` of a packet, "
