@@ -16,6 +16,7 @@ from publish.cut.construct import construct
 from publish.cut.fabric import Lettered, checked, plan_fabric, template_key
 from publish.cut.finishing import backing, batting, binding, binding_plan, pillow, sleeve
 from publish.cut.fused import Fused, fused, web
+from publish.cut.have import answers, with_have
 from publish.cut.letters import Letters
 from publish.cut.needs import Need, cloth_of
 from publish.cut.notes import at_hand, too_large_note, too_wide_note
@@ -78,7 +79,12 @@ def cut(
     for key, size in sizes.items():
         plans[key] = _plan(Task(pattern, size, drafts[key], tops[key], letters), notes, savings)
     found = {k: p for k, p in plans.items() if p is not None}
-    return found, (*notes, *ranked(savings), *asked.check(pattern, drafts, found))
+    return found, (
+        *notes,
+        *ranked(savings),
+        *answers(pattern, found),
+        *asked.check(pattern, drafts, found),
+    )
 
 
 def _needs(pattern: Pattern, size: Size, draft: Draft, top: Top) -> list[Need]:
@@ -109,7 +115,8 @@ def _plan(task: Task, notes: list[Note], savings: list[Saving]) -> CutPlan | Non
     for key, fabric in pattern.fabrics.items():
         own = [n for n in needs if n.need.fabric == key]
         if own:
-            fabrics[key] = with_stock(fabric, _fabric(task, fabric, own, motifs), pattern.sewing)
+            laid = with_stock(fabric, _fabric(task, fabric, own, motifs), pattern.sewing)
+            fabrics[key] = with_have(pattern, fabric, laid, own)
             notes += at_hand(pattern, size, fabrics[key])
     bolt = partial(_by_length, task, motifs=motifs)
     savings += offers(pattern, size, needs, fabrics, bolt)

@@ -14,4 +14,6 @@ CODES: dict[str, str] = {
     "C406": "A quicker method is asked for and makes nothing",
     "C407": "A print with a direction is turned by a quicker method",
     "C408": "A little less would save a quarter yard",
+    "C409": "Nothing is cut from cloth that is there",
+    "C410": "What is still to buy beside the cloth that is there",
 }

@@ -56,6 +56,11 @@ def plan_fabric(fabric: Fabric, needs: Sequence[Lettered], sewing: Sewing) -> Fa
     return replace(table.plan(best), choices=_choices(table, best))
 
 
+def effort(parts: Sequence[Part]) -> Limits:
+    """Return how hard whole strips are looked for."""
+    return Limits(searches=int(len(parts) <= FEW))
+
+
 class _Table:
     """Every choice of ways with its bounds, and the plans of those laid out so far."""
 
@@ -80,7 +85,7 @@ class _Table:
                 width,
                 purchase,
                 squaring=purchase.squaring,
-                limits=Limits(searches=int(len(parts) <= FEW)),
+                limits=effort(parts),
             )
         return self._whole[ways]
 
@@ -166,6 +171,7 @@ def _plan(
         bound=floor_of(parts, fabric.usable_width, purchase.squaring),
         waste=1 - area / (laid.length * fabric.usable_width),
         squaring=laid.squared,
+        shrunk=purchase.shrunk(gross),
         left=largest_left(laid.strips, fabric.usable_width, purchase.room(gross) - gross),
     )
 

@@ -98,13 +98,16 @@ def _plan(fabric: Fabric, parts: Sequence[Part]) -> PrecutPlan:
     kinds = tuple(Kind(o, sum(n for _, n in rest)) for o, rest in merged.items())
     problem = Problem(int(cloth.across // step), int(cloth.along // step), kinds)
     found = fewest(problem)
-    sheets = _sheets(problem, found, list(merged.values()), step)
+    sheets = sheets_of(problem, found, list(merged.values()), step)
     plan = PrecutPlan(sold, sheets, found.count, found.bound, -(-found.count // sold.packet))
     return _checked(plan, parts, cloth.across, cloth.along)
 
 
-def _sheets(problem: Problem, found: Fewest, left: list[Rest], step: Fraction) -> tuple[Sheet, ...]:
-    """Return sheets in inches; the patterns may hold more pieces than are wanted."""
+def sheets_of(
+    problem: Problem, found: Fewest, left: list[Rest], step: Fraction
+) -> tuple[Sheet, ...]:
+    """Return sheets in inches; the patterns may hold more pieces than are wanted, and what
+    is taken of those that are `left` is taken off there."""
     made: Counter[tuple[tuple[Strip, ...], bool]] = Counter()
     for pattern, times in sorted(found.patterns, reverse=True):
         for _ in range(times):

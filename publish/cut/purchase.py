@@ -34,6 +34,10 @@ class Purchase:
         """
         return (length + self.straightening) / (1 - self.shrinkage)
 
+    def shrunk(self, length: Fraction) -> Fraction:
+        """Return what shrinking takes of the length to have."""
+        return self.needed(length) * self.shrinkage
+
     def buy(self, length: Fraction) -> Fraction:
         return round_up(self.needed(length), self.step)
 

@@ -83,6 +83,7 @@ def nested_cloth(motifs: Sequence[Nestable], boxes: FabricPlan, rest: FabricPlan
         buy=purchase.buy(gross),
         buy_metric=purchase.buy_metric(gross),
         squaring=squaring,
+        shrunk=purchase.shrunk(gross),
         bound=round_down(taken / boxes.usable_width),
         waste=1 - taken / (length * boxes.usable_width),
         choices=(*said, _words(boxes, purchase, gross, strip)),

@@ -17,9 +17,11 @@ from publish.model.cutplan import (
     BindingPlan,
     CutPlan,
     FabricPlan,
+    HavePlan,
     Piece,
     PillowPlan,
     PrecutPlan,
+    Sheet,
     Strip,
     ThreadPlan,
     WebPlan,
@@ -80,6 +82,7 @@ def fabric_numbers(plan: FabricPlan) -> Json:
         "strips": [_strip(s) for s in plan.strips],
         "length": exact(plan.length),
         "squaring": exact(plan.squaring),
+        "shrinkage": exact(plan.shrunk),
         "needed": exact(plan.needed),
         "buy": exact(plan.buy),
         "buy_yards": exact(plan.buy / YARD),
@@ -91,6 +94,7 @@ def fabric_numbers(plan: FabricPlan) -> Json:
         "left": plan.left and {"width": exact(plan.left[0]), "length": exact(plan.left[1])},
         "spare": None if plan.spare is None else exact(plan.spare),
         "precut": plan.precut and _precut(plan.precut),
+        "have": plan.have and _have(plan.have),
         "alternatives": [_alternative(a) for a in plan.alternatives],
         "shares": [
             {
@@ -119,14 +123,33 @@ def _precut(plan: PrecutPlan) -> Json:
         "used": plan.used,
         "bound": plan.bound,
         "packets": plan.packets,
-        "sheets": [
+        "sheets": [_sheet(sheet) for sheet in plan.sheets],
+    }
+
+
+def _sheet(sheet: Sheet) -> Json:
+    return {
+        "count": sheet.count,
+        "lengthwise": sheet.lengthwise,
+        "strips": [_strip(s) for s in sheet.strips],
+    }
+
+
+def _have(plan: HavePlan) -> Json:
+    return {
+        "pieces": [
             {
-                "count": sheet.count,
-                "lengthwise": sheet.lengthwise,
-                "strips": [_strip(s) for s in sheet.strips],
+                "kind": used.have.kind,
+                "width": exact(used.have.width),
+                "length": exact(used.have.length),
+                "count": used.have.count,
+                "used": used.count,
+                "sheets": [_sheet(sheet) for sheet in used.sheets],
             }
-            for sheet in plan.sheets
+            for used in plan.used
         ],
+        "rest": plan.rest and fabric_numbers(plan.rest),
+        "bound": exact(plan.bound),
     }
 
 

@@ -33,6 +33,21 @@ and fat quarter."""
 
 
 @dataclass(frozen=True)
+class Have:
+    """Pieces of a fabric that are there: `width` runs across the fabric, `length` along it.
+
+    `kind` is `piece`, or as of `SoldAs`; `item` is where it stands in the list.
+    """
+
+    fabric: str
+    width: Fraction
+    length: Fraction
+    count: int = 1
+    kind: str = "piece"
+    item: int = 0
+
+
+@dataclass(frozen=True)
 class Swatch:
     """A photograph of a printed fabric: how wide the cloth is that it shows."""
 

@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from publish.model.cloth import SoldAs
+from publish.model.cloth import Have, SoldAs
 from publish.model.pieces import Cut as Cut
 from publish.model.pieces import Making as Making
 from publish.model.pieces import Piece as Piece
@@ -66,6 +66,34 @@ class Alternative:
 
 
 @dataclass(frozen=True)
+class Used:
+    """Pieces of cloth that are there, and how those that are used are cut."""
+
+    have: Have
+    sheets: tuple[Sheet, ...]
+
+    @property
+    def count(self) -> int:
+        """Return how many are cut into."""
+        return sum(sheet.count for sheet in self.sheets)
+
+
+@dataclass(frozen=True)
+class HavePlan:
+    """How a fabric's pieces are cut where some of it is there: from that first.
+
+    `rest` is the plan of what is still to be bought, None where nothing is. `bound` is a
+    proven lower bound, in inches, on the length of the rest for every plan with two stages
+    of cuts in each piece of cloth that is there, however the rest is laid out.
+    """
+
+    used: tuple[Used, ...]
+    """By item of the list."""
+    rest: FabricPlan | None
+    bound: Fraction
+
+
+@dataclass(frozen=True)
 class Share:
     """What to buy of a fabric for one of its uses alone."""
 
@@ -109,9 +137,13 @@ class FabricPlan:
     stock: str = ""
     """The same in words: `enough, with 1/4 yd (0.20 m) left`, or `short by ...`."""
     squaring: Fraction = Fraction(0)
+    shrunk: Fraction = Fraction(0)
+    """What shrinking takes of `needed`."""
     shares: tuple[Share, ...] = ()
     """For a fabric that serves the top and something else, or two things: what each use
     would be bought as by itself. Together they may come to more than `buy`."""
+    have: HavePlan | None = None
+    """Where some of the fabric is there."""
     left: tuple[Fraction, Fraction] | None = None
     """The largest piece that is left of what is bought, across the fabric and along it."""
 

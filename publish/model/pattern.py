@@ -17,6 +17,7 @@ from publish.model.block import GridPoint as GridPoint
 from publish.model.block import PatchSpec as PatchSpec
 from publish.model.block import Piecing as Piecing
 from publish.model.cloth import Fabric as Fabric
+from publish.model.cloth import Have as Have
 from publish.model.cloth import SoldAs as SoldAs
 from publish.model.house import Photo as Photo
 from publish.model.house import Publication as Publication
@@ -242,6 +243,8 @@ class Pattern:
     accepts: tuple[Acceptance, ...] = ()
     """Warnings that the designer keeps, each with a reason."""
     cautions: tuple[Caution, ...] = ()
+    have: tuple[Have, ...] = ()
+    """Pieces of cloth that are there."""
     prices: tuple[Price, ...] = ()
     studio: Studio | None = None
     origins: tuple[Origin, ...] = field(default=(), repr=False)

@@ -10,10 +10,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER, Swatch
+from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER, Have, Swatch
 from publish.model.pattern import (
     BackingSpec,
     BattingSpec,
@@ -55,6 +56,7 @@ from publish.read.schema_cloth import (
     BINDING,
     COLOURWAY,
     FABRIC,
+    HAVE,
     PRECUT,
     QUILTING,
     SEWING,
@@ -108,25 +110,38 @@ def build_pattern(
         accepts=tuple(_acceptance(n, v, ledger) for n, v in enumerate(top["accept"] or ())),
         cautions=tuple(Caution(**fill(CAUTION, v)) for v in top["cautions"] or ()),
         prices=tuple(Price(**fill(PRICE, v)) for v in top["prices"] or ()),
+        have=tuple(_have(n, v, values) for n, v in enumerate(top["have"] or ())),
     )
 
 
 def _fabric(key: str, values: Values, pattern: Values) -> Fabric:
     filled = fill(FABRIC, values, pattern.get("cloth", {}))
-    sold = filled["sold_as"]
-    if isinstance(sold, Mapping):
-        packet = fill(PRECUT, sold)
-        side, wide = packet["squares"], filled["usable_width"]
-        sold_as: SoldAs | None = (
-            SoldAs("square", side, side, packet["count"])
-            if side is not None
-            else SoldAs("strip", wide, packet["strips"], packet["count"])
-        )
-    else:
-        sold_as = {cut.kind: cut for cut in (FAT_QUARTER, FAT_EIGHTH)}.get(sold)
+    sold_as = _sold_as(filled["sold_as"], filled["usable_width"])
     own = filled["swatch"]
     swatch = Swatch(**fill(SWATCH, own)) if own is not None else None
     return Fabric(key, **{**filled, "sold_as": sold_as, "swatch": swatch})
+
+
+def _sold_as(sold: Any, usable_width: Fraction) -> SoldAs | None:
+    """Return what a fabric is sold as; None for yardage."""
+    if not isinstance(sold, Mapping):
+        return {cut.kind: cut for cut in (FAT_QUARTER, FAT_EIGHTH)}.get(sold)
+    packet = fill(PRECUT, sold)
+    side = packet["squares"]
+    if side is not None:
+        return SoldAs("square", side, side, packet["count"])
+    return SoldAs("strip", usable_width, packet["strips"], packet["count"])
+
+
+def _have(item: int, values: Values, pattern: Values) -> Have:
+    """Return cloth that is there, sold ready cut or not."""
+    filled = fill(HAVE, values)
+    key, count = filled["fabric"], filled["count"]
+    fabric = fill(FABRIC, pattern["fabrics"][key], pattern.get("cloth", {}))
+    sold = _sold_as(filled["precut"], fabric["usable_width"])
+    if sold is None:
+        return Have(key, filled["width"], filled["length"], count, item=item)
+    return Have(key, sold.width, sold.length, count * sold.packet, sold.kind, item)
 
 
 def _colourway(key: str, values: Values, pattern: Values) -> Colourway:

@@ -18,6 +18,7 @@ from publish.read.schema_cloth import (
     CLOTH,
     COLOURWAY,
     FABRIC,
+    HAVE,
     QUILTING,
     SEWING,
 )
@@ -122,6 +123,10 @@ PATTERN = Section(
             derived="the motif in the ditch, echo lines 1/2 in apart round it; patchwork without "
             "a motif in a diagonal grid of 2 in; borders with lines 1 in apart, or in the ditch "
             "where they are too narrow"),
+        Key("have", Many(HAVE, 1, 60), "Pieces of cloth that you have. The report and the table "
+            "of materials say what they suffice for, and a plan cuts them before anything that "
+            "is bought.", "[{fabric: linen, width: 22 in, length: 18 in, count: 3}]",
+            derived="nothing"),
         Key("sizes", Named(SIZE, "size"), "The sizes.",
             "{mini: {block_size: 16 in, motif_size: 14 in}}", required=True),
         Key("cautions", Many(CAUTION, 1, 12), "Further cautions.",

@@ -26,6 +26,26 @@ PRECUT = Section(
     one_of=("squares", "strips"),
 )  # fmt: skip
 
+HAVE = Section(
+    "have",
+    "Cloth of one of the fabrics that is there already: a piece by its size, as it can be used "
+    "once it is washed and its edges are straight, or fat quarters, squares or strips.",
+    (
+        Key("fabric", FABRIC_KEY, "The fabric.", "linen", required=True),
+        Key("width", Length("1 in", "130 in"), "What there is across the fabric, in the "
+            "direction from selvage to selvage.", "22 in"),
+        Key("length", Length("1 in", "100 yd"), "What there is along the fabric.", "18 in",
+            derived="beside `width`, as that; nothing beside `precut`"),
+        Key("precut", Either(Choice(("fat quarter", "fat eighth")), PRECUT), "What it was sold "
+            "as, instead of its size.", "fat quarter"),
+        Key("count", Whole(1, 1000), "How many of them there are; with the `count` of a packet, "
+            "how many packets.", "3", default="1"),
+    ),
+    one_of=("width", "precut"),
+    needs=(Needs("width", (), "length"),),
+    apart=("length", "precut"),
+)  # fmt: skip
+
 SWATCH = Section(
     "swatch",
     "A photograph of a printed fabric, taken straight on. It is laid at its true scale in the "

@@ -26,6 +26,7 @@ from publish.words.en.phrase import (
     thread,
     to_buy,
 )
+from publish.write import have
 from publish.write.context import Book
 from publish.write.practice import BOBBIN, SPOOL_METRES
 from publish.write.precut import alternatives, purchase
@@ -38,6 +39,7 @@ def section(book: Book) -> Section:
     blocks: list[Block] = [Paragraph(_assumes(book)), _fabrics(book)]
     others = alternatives(book)
     blocks += [others] if others else []
+    blocks += have.tables(book)
     blocks += [_rest(book), _threads(book), Bullets(_hints(book))]
     lead = "Lengths to buy, already rounded up to what a shop will cut."
     return Section("materials", "Materials", tuple(blocks), lead)

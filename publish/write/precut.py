@@ -30,6 +30,8 @@ def sold(count: int, kind: SoldAs, sizes: bool = True) -> str:
     """Return `three fat quarters`, `31 squares of 10 in (25.4 cm)`, `two strips 2 1/2 in
     (6.4 cm) wide`."""
     noun = counted(count, kind.kind)
+    if kind.kind == "piece":
+        return f"{noun} of {rectangle(kind.width, kind.length)}"
     if not sizes:
         return noun
     if kind.kind == "square":

@@ -7,11 +7,13 @@ from fractions import Fraction
 
 import pytest
 import reedmace
+from guillotine import inches
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from publish.cut.fabric import Lettered, checked, plan_fabric
 from publish.cut.needs import Need, plain
+from publish.deliver.cloth import fabric_numbers
 from publish.units import YARD
 
 F = Fraction
@@ -119,3 +121,16 @@ def test_squaring_can_make_fewer_strips_the_better_plan() -> None:
     fewer strips is bought: six of 6 x 12 in on 36 in lie in one strip of 12, not in two of 6."""
     few = plan([(6, 12, 6)], 36, squaring=F(1))
     assert [(s.depth, s.count) for s in few.strips] == [(12, 1)]
+
+
+def test_net_length_and_allowances_add_up_to_what_is_needed():
+    """Ten squares of 10 in, four abreast: three strips, 30 in. With 1/8 in for squaring each,
+    1 in for the cut end and 2 1/2 in for a mis-cut 33 7/8 in, which is 97 % of what is needed."""
+    base = reedmace.pattern()
+    sewing = replace(base.sewing, straightening=F(1), squaring=F(1, 8), mis_cut=F(5, 2))
+    fabric = replace(base.fabrics["linen"], usable_width=F(40), shrinkage=F(3, 100))
+    need = Need("piece", "ground", "linen", F(10), F(10), 10, plain(F(10), F(10), 10, False))
+    told = fabric_numbers(plan_fabric(fabric, [Lettered("A", need)], sewing))
+    parts = [inches(told[key]) for key in ("length", "squaring", "shrinkage")]
+    assert parts == [30, F(3, 8), F(271, 8) / F(97, 100) * F(3, 100)]
+    assert sum(parts) + 1 + F(5, 2) == inches(told["needed"])

@@ -19,7 +19,6 @@ from small import CARRIES, prepared
 from space.pieces_of_patterns import motif
 
 from publish import cut
-from publish.cut import nest
 from publish.cut.rolls import squares
 from publish.cut.stock import words
 from publish.model.draft import Placement
@@ -94,9 +93,8 @@ def test_one_motif_stays_a_square():
     assert not any(s.placements for s in made.fabrics["moss"].strips)
 
 
-def test_the_nested_outline_is_seen_from_the_wrong_side(monkeypatch):
+def test_the_nested_outline_is_seen_from_the_wrong_side():
     """An L is its own mirror image in no turn by quarters that a print allows here."""
-    monkeypatch.setattr(nest, "BUDGETS", (1,))
     ell = MultiPolygon([Polygon([(-5, -5), (-3, -5), (-3, 3), (3, 3), (3, 5), (-5, 5)])])
     made = fused(8, whole=ell, moss={"directional": True})
     stretch = [s for s in made.fabrics["moss"].strips if s.placements]
