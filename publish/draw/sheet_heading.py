@@ -6,13 +6,16 @@ Invariant: counts and sizes are the draft's and the plan's own.
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
+
 from publish.draw.context import CannotDrawError, Context
-from publish.draw.letters import set_inches
+from publish.draw.letters import set_inches, text_width
 from publish.draw.sheet_page import Heading
 from publish.draw.sheet_template import Template
-from publish.draw.style import CUT, FINISHED
+from publish.draw.style import CUT, FINISHED, LABEL
 from publish.draw.tiling import Tiling, Window
 from publish.draw.words import listed
+from publish.model.alike import with_foundation, with_template
 from publish.model.cutplan import PieceTemplate
 from publish.model.draft import FoundationSection
 
@@ -21,6 +24,8 @@ Asked = tuple[str, str, str]
 PARTS = {"wedge": "wedge", "whole": "whole motif"}
 PIECE_LINES = ((FINISHED, "sewing line"), (CUT, "cut line"))
 FOUNDATION_LINES = ((FINISHED, "sewing line"), (CUT, "trim line"))
+BESIDE_MAP = 190.0
+"""Points for words at the left of the small plan of a template's sheets."""
 
 
 def piece_of(context: Context, key: str, size: str) -> PieceTemplate:
@@ -71,33 +76,54 @@ def _motif(context: Context, asked: Asked, template: Template, sheet: str) -> He
 def _piece(context: Context, asked: Asked, sheet: str) -> Heading:
     piece = piece_of(context, asked[0], asked[1])
     fabric = context.pattern.fabrics[piece.fabric].name
-    over = f", and {piece.mirrored} with the template turned over" if piece.mirrored else ""
     narrow = set_inches(min(piece.allowances, default=context.pattern.sewing.seam))
     wide = f", {set_inches(piece.allowances[-1])} at wider edges" if piece.allowances[1:] else ""
     notches = ("Short lines across the sewing line are notches",) if piece.notches else ()
+    alike = with_template(context.plans, piece)
+    counts = {key: f"{t.count}{_over(t, 'turned over')}" for key, t in alike.items()}
+    one = f"Cut {piece.count} from {fabric}{_over(piece, 'with the template turned over')}"
     lines = (
-        f"Cut {piece.count} from {fabric}{over}",
+        one if len(alike) == 1 else _each(context, f"Cut from {fabric}", counts),
         f"Seam allowance {narrow}, from line to line{wide}",
         *notches,
         sheet,
     )
-    name = f"Template {piece.letter}, {context.sizes[asked[1]].title}"
+    name = f"Template {piece.letter}, {_titles(context, alike)}"
     return Heading(context.pattern.title, name, lines, True, False, PIECE_LINES)
 
 
 def _foundation(context: Context, asked: Asked, sheet: str) -> Heading:
     section = section_of(context, asked[0], asked[1])
     seam = set_inches(context.pattern.sewing.seam)
-    prints = "Print once" if section.count == 1 else f"Print {section.count} times"
+    alike = with_foundation(context.drafts, section)
+    counts = {key: str(f.count) for key, f in alike.items()}
+    one = "Print once" if section.count == 1 else f"Print {section.count} times"
+    prints = one if len(alike) == 1 else _each(context, "Prints", counts)
     lines = (
-        f"{prints}. This side is the mirror image of the block",
+        f"{prints}. Mirror image of the block",
         f"Sew on the lines in the order {section.letter}1, {section.letter}2 ...",
         f"Trim on the dashed line, {seam} outside the sewing line",
         sheet,
     )
     block = motif_name(section.block)
-    name = f"{block}, foundation {section.letter}, {context.sizes[asked[1]].title}"
+    name = f"{block}, foundation {section.letter}, {_titles(context, alike)}"
     return Heading(context.pattern.title, name, lines, True, False, FOUNDATION_LINES)
+
+
+def _each(context: Context, what: str, counts: Mapping[str, str]) -> str:
+    """Return how many of a sheet that sizes share each takes, where there is room for it."""
+    each = ", ".join(f"{context.sizes[key].title} {count}" for key, count in counts.items())
+    said = f"{what}: {each}"
+    return said if text_width(said, LABEL) <= BESIDE_MAP else f"{what} as the booklet says"
+
+
+def _over(piece: PieceTemplate, how: str) -> str:
+    """Return how many more are cut with the template turned over."""
+    return f", and {piece.mirrored} {how}" if piece.mirrored else ""
+
+
+def _titles(context: Context, keys: Iterable[str]) -> str:
+    return listed([context.sizes[key].title for key in keys])
 
 
 def alt_words(template: Template, said: Heading) -> str:

@@ -27,15 +27,13 @@ TICK = 0.125
 """Inches: half the length of a notch, which crosses the finished line."""
 
 
-def piece_template(pattern: Pattern, piece: PieceTemplate) -> Template:
-    """Return a pieced patch's template, with its letter, its fabric and its notches."""
-    lines: tuple[str, ...] = (
-        piece.letter,
-        pattern.fabrics[piece.fabric].name,
-        f"cut {piece.count}",
-    )
-    if piece.mirrored:
-        lines += (f"and {piece.mirrored} turned over",)
+def piece_template(pattern: Pattern, piece: PieceTemplate, shared: bool = False) -> Template:
+    """Return a pieced patch's template, with its letter, its fabric and its notches, and how
+    often it is cut, where sizes that share it may not differ in that."""
+    lines: tuple[str, ...] = (piece.letter, pattern.fabrics[piece.fabric].name)
+    if not shared:
+        lines += (f"cut {piece.count}",)
+        lines += (f"and {piece.mirrored} turned over",) if piece.mirrored else ()
     return Template(
         part="piece",
         body=MultiPolygon([piece.finished]),

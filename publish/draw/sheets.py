@@ -26,6 +26,7 @@ from publish.draw.sheet_piece import foundation_template, piece_template
 from publish.draw.sheet_template import Template, template_of
 from publish.draw.style import INK, LABEL, PAPER, STEP_WIDTH, Stroke
 from publish.draw.tiling import SIDES, Tiling, Window, tile
+from publish.model.alike import with_template
 from publish.model.book import Paper, full_size
 from publish.model.draft import MotifShape
 from publish.model.figure import Figure, Sheet
@@ -59,7 +60,9 @@ def spread(context: Context, asked: Asked, paper: Paper) -> tuple[Template, Tili
             raise CannotDrawError(f"there is no motif {key!r} at this size")
         return laid_out(shape, part, paper)
     if part == "piece":
-        template = piece_template(context.pattern, piece_of(context, key, size))
+        piece = piece_of(context, key, size)
+        shared = len(with_template(context.plans, piece)) > 1
+        template = piece_template(context.pattern, piece, shared)
     else:
         template = foundation_template(context.pattern, section_of(context, key, size))
     tiling = tile(template.cover, window_size(paper), SMALL_PARTS[part])

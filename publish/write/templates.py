@@ -4,16 +4,19 @@ In: motifs, piece templates and foundations by size. Out: a section with a child
 size, or one section.
 Invariant: every motif has the template that its method asks for at every size; a wedge
 for motifs that mirror, the whole motif for those that turn. Every piece template and
-every foundation of a size has its sheets.
+every foundation of a size has its sheets, or shares those of an earlier size that is alike.
 """
 
 from __future__ import annotations
 
-from publish.model.cutplan import PieceTemplate
+from collections.abc import Sequence
+
+from publish.model.alike import with_foundation, with_template
+from publish.model.draft import FoundationSection
 from publish.model.pattern import Motif
 from publish.model.words import Block, FigureBlock, Paragraph, Section, TemplateSheets
 from publish.units import INCH_IN_MM, decimal_text, inches_text
-from publish.words.en.phrase import capital, counted, measure, number
+from publish.words.en.phrase import capital, counted, listed, measure, number, plural
 from publish.write.context import Book
 from publish.write.motifs import folded
 from publish.write.practice import SCALE_CM, SCALE_INCH
@@ -21,8 +24,6 @@ from publish.write.steps import StepList, figure
 
 _ONE_SHEET = (6.5, 8.5)
 """Inches: what surely fits on one sheet of any paper, with its margins and its heading."""
-_ALIKE = 1e-6
-"""Inches by which the corners of two like templates may differ."""
 
 
 def part_of(motif: Motif) -> str:
@@ -131,22 +132,24 @@ def _size(book: Book, key: str) -> list[Block]:
 
 
 def _pieces(book: Book, key: str) -> list[Block]:
-    """Return the templates of pieces, each after its letter, fabric and count."""
+    """Return the templates of pieces, each after its letter, fabric and count; sheets that an
+    earlier size has are not printed again."""
     blocks: list[Block] = []
     for template in book.plans[key].templates:
         over = f" and {number(template.mirrored)} turned over" if template.mirrored else ""
-        like = _same_before(book, key, template)
+        first = next(iter(with_template(book.plans, template)))
         same = (
-            f" It is the same as that of the {book.titles(like)}: one print serves both."
-            if like else ""
+            "" if first == key
+            else f" It is the same as that of the {book.title(first)}: use its sheets."
         )  # fmt: skip
         blocks.append(Paragraph(
             f"Template **{template.letter}** for the **{book.title(key)}**: cut "
             f"{number(template.count)}{over} from {book.fabric(template.fabric)}.{same}"
         ))  # fmt: skip
-        left, top, right, bottom = template.cut.bounds
-        blocks += _map(key, template.key, "piece", (right - left, bottom - top))
-        blocks.append(TemplateSheets(template.key, key, "piece"))
+        if first == key:
+            left, top, right, bottom = template.cut.bounds
+            blocks += _map(key, template.key, "piece", (right - left, bottom - top))
+            blocks.append(TemplateSheets(template.key, key, "piece"))
     return blocks
 
 
@@ -158,19 +161,15 @@ def _map(key: str, name: str, part: str, box: tuple[float, float]) -> list[Block
     return [FigureBlock(figure("tile-map", key, caption, motif=name, part=part), "half")]
 
 
-def _same_before(book: Book, key: str, template: PieceTemplate) -> list[str]:
-    """Return the sizes before this one that have the same template."""
-    earlier = book.keys[: book.keys.index(key)]
-    return [
-        k for k in earlier
-        if any(t.letter == template.letter and t.cut.equals_exact(template.cut, _ALIKE)
-               for t in book.plans[k].templates)
-    ]  # fmt: skip
-
-
 def _foundations(book: Book, key: str) -> list[Block]:
+    """Return the foundations; of those that an earlier size has, how often to print them."""
     blocks: list[Block] = []
+    again: dict[str, list[FoundationSection]] = {}
     for found in book.drafts[key].foundations:
+        first = next(iter(with_foundation(book.drafts, found)))
+        if first != key:
+            again.setdefault(first, []).append(found)
+            continue
         name = book.block_name(found.block)
         blocks.append(Paragraph(
             f"Foundation of section {found.letter} of the {name} for the **{book.title(key)}**: "
@@ -179,4 +178,20 @@ def _foundations(book: Book, key: str) -> list[Block]:
         xs, ys = zip(*((float(x), float(y)) for x, y in found.ring), strict=True)
         blocks += _map(key, found.key, "foundation", (max(xs) - min(xs), max(ys) - min(ys)))
         blocks.append(TemplateSheets(found.key, key, "foundation"))
-    return blocks
+    return [*(_again(book, key, first, those) for first, those in again.items()), *blocks]
+
+
+def _again(book: Book, key: str, first: str, those: Sequence[FoundationSection]) -> Paragraph:
+    """Say which foundations are those of an earlier size, and how often each is printed."""
+    by_count: dict[tuple[str, int], list[str]] = {}
+    for found in those:
+        by_count.setdefault((found.block, found.count), []).append(found.letter)
+    each = listed([
+        f"{counted(count, 'copy', 'copies')} of {plural(len(letters), 'section')} "
+        f"{listed(letters)} of the {book.block_name(block)}"
+        for (block, count), letters in by_count.items()
+    ])  # fmt: skip
+    return Paragraph(
+        f"Foundations for the **{book.title(key)}** are the same as those of the "
+        f"{book.title(first)}: print {each} from its sheets."
+    )

@@ -132,7 +132,7 @@ def test_a_foundation_has_its_allowance_and_its_numbers() -> None:
     assert [w for w in words if w in ("A1", "A2", "A3", "A4")] == ["A1", "A2", "A3", "A4"]
     for fabric in ("Glasswort red", "Salt linen", "Creek mist"):
         assert fabric in words
-    assert "Print 4 times. This side is the mirror image of the block" in words
+    assert "Print 4 times. Mirror image of the block" in words
     assert not any("grain" in w for w in words)
 
 
