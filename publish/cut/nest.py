@@ -31,6 +31,7 @@ from publish.units import round_up
 SEEDS = 3
 """How often the solver starts anew."""
 PATIENCE = 20
+"""For a few shapes; two for every five of many."""
 SHARE, DECAY = 0.0005, 0.9
 """By how much of its length the solver shortens a layout, and what a failure makes of that."""
 DENSEST = Fraction(93, 100)
@@ -185,9 +186,10 @@ def _simple(outline: Polygon) -> Polygon:
 def _layouts(shapes: tuple[Shape, ...], width: Fraction, seed: int) -> Iterator[Nest]:
     """Yield what the solver finds before it has failed too often, the longest first."""
     before, waited = 0.0, 0
+    patience = max(PATIENCE, 2 * sum(shape.count for shape in shapes) // 5)
     for line in _run(shapes, width, seed).lines():
         waited = 0 if line is not None else waited + 1
-        if waited > PATIENCE:
+        if waited > patience:
             return
         if line is None:
             continue
