@@ -163,17 +163,27 @@ def _found(
     highest = np.lib.stride_tricks.sliding_window_view(around, 2 * wide + 1).max(axis=1)
     places = index[(turn >= highest) & (turn >= SHARP)] - first
     room = (count - 1) // 2 if closed else count
+    sure = [int(k) for k in places if _sharpened(line, int(k) + first, (room, room), blur)]
+    # A side ends where the next sure corner is: before the first and after the last one the run
+    # goes on, by itself or by its image.
+    at = np.array(sure, int)
+    others = (at - count, at + count) if closed else (-at, 2 * count - 2 - at)
+    every = np.concatenate([at, *others])
     found = []
-    for k in places:
-        met = _sharpened(line, int(k) + first, room, blur)
+    for k in map(int, places):
+        sides = [int(np.abs(every[side] - k).min(initial=room)) for side in
+                (every < k - gap, every > k + gap)]  # fmt: skip
+        met = _sharpened(line, k + first, (sides[0], sides[1]), blur)
         if met is not None:
-            found.append(Corner(int(k), *met))
+            found.append(Corner(k, *met))
     return found
 
 
-def _sharpened(line: Points, i: int, room: int, blur: Blur) -> tuple[Points, int] | None:
+def _sharpened(
+    line: Points, i: int, room: tuple[int, int], blur: Blur
+) -> tuple[Points, int] | None:
     """Return where the sides of a corner would meet, and how many points on each side of it
-    are rounded; None for a curve.
+    are rounded; None for a curve. `room` is how many points away the next corners are.
 
     The sharper the corner, the farther along its sides the lens reaches: how sharp it is
     and where its sides are themselves is found in turns.
@@ -193,7 +203,7 @@ def _sharpened(line: Points, i: int, room: int, blur: Blur) -> tuple[Points, int
         most = STEADY * near + 1
         found = (met, top, retreat, gap)
         wider = math.ceil(CLEAR * blur.seen / math.sin(min(met.begun, math.pi / 2)))
-        wider = max(2, min(wider, room // 2))
+        wider = max(2, min(wider, min(room) // 2))
         if wider <= gap:
             break
         gap = wider
@@ -218,12 +228,17 @@ def _placed(
     return top + (place - top) * (far / max(near, 1e-9)), gap
 
 
-def _met(line: Points, i: int, gap: int, room: int) -> Apex | None:
-    """Return where the sides that begin `gap` points beside a corner meet, if they do."""
-    far = min(max(gap + 4, room), 2 * gap + SPAN, i, len(line) - 1 - i)
-    if far < gap + 3:
+def _met(line: Points, i: int, gap: int, room: tuple[int, int]) -> Apex | None:
+    """Return where the sides that begin `gap` points beside a corner meet, if they do.
+
+    A short side is what lies between, where neither its corner nor the next one rounds it.
+    """
+    before, after = (min(gap, r // 3) for r in room)
+    back = min(room[0] - before, 2 * gap + SPAN, i)
+    on = min(room[1] - after, 2 * gap + SPAN, len(line) - 1 - i)
+    if back < before + 3 or on < after + 3:
         return None
-    one, two = line[i - far : i - gap + 1][::-1], line[i + gap : i + far + 1]
+    one, two = line[i - back : i - before + 1][::-1], line[i + after : i + on + 1]
     return apex(one, two, 4 * gap + 4)
 
 

@@ -19,7 +19,7 @@ import shapely
 from shapely.geometry import MultiPolygon, Polygon
 
 from publish.trace.consensus import Wedge
-from publish.trace.image import Points
+from publish.trace.image import Floats, Points
 
 SPECK = 2.5e-5
 """Of a unit square (half the motif's width a side): parts and holes below it are dust, or
@@ -63,7 +63,8 @@ class Outline:
 
 def outlined(wedge: Wedge) -> Outline:
     """Return the outline at the half level."""
-    field = cv2.GaussianBlur(wedge.field, (0, 0), SMOOTH)
+    field, dust = _unpicked(wedge)
+    field = np.asarray(cv2.GaussianBlur(field, (0, 0), SMOOTH), np.float32)
     made = contourpy.contour_generator(
         z=np.pad(field, 1),
         fill_type=contourpy.FillType.OuterOffset,
@@ -80,7 +81,26 @@ def outlined(wedge: Wedge) -> Outline:
     sector = Polygon([(0, 0), (far, 0), (far * math.cos(wedge.angle), far * math.sin(wedge.angle))])
     whole = shapely.make_valid(MultiPolygon(parts)).intersection(sector)
     kept, specks = _swept(whole)
-    return Outline(kept, tuple(_rings(p, wedge.angle) for p in kept.geoms), specks)
+    return Outline(kept, tuple(_rings(p, wedge.angle) for p in kept.geoms), specks + dust)
+
+
+def _unpicked(wedge: Wedge) -> tuple[Floats, int]:
+    """Return the field with specks of ground on a fold or at the centre filled, which are no
+    holes of one wedge but of the opened motif; and their number."""
+    field = wedge.field
+    most = SPECK * wedge.unit**2
+    count, labels, stats, _ = cv2.connectedComponentsWithStats((field < 0.5).astype(np.uint8))
+    dust = []
+    for label in range(1, count):
+        if stats[label, cv2.CC_STAT_AREA] < 2 * most:
+            rows, columns = np.nonzero(labels == label)
+            x, y = wedge.plane(np.column_stack([columns, rows])).T
+            if (np.minimum(y, x * math.sin(wedge.angle) - y * math.cos(wedge.angle)) < 0).any():
+                dust.append(label)
+    if not dust:
+        return field, 0
+    spot = cv2.dilate(np.isin(labels, dust).astype(np.uint8), np.ones((3, 3), np.uint8)) > 0
+    return np.where(spot, np.maximum(field, 0.9), field).astype(np.float32), len(dust)
 
 
 def _swept(whole: shapely.Geometry) -> tuple[MultiPolygon, int]:

@@ -10,12 +10,13 @@ import contourpy
 import cv2
 import numpy as np
 import pytest
+from shapely.geometry import Point
 
 from publish.trace.aligned import moves
 from publish.trace.apex import apex
-from publish.trace.consensus import MARGIN
+from publish.trace.consensus import MARGIN, Wedge
 from publish.trace.corners import Blur, Stretch, stretches
-from publish.trace.outline import SMOOTH
+from publish.trace.outline import SMOOTH, outlined
 
 SIDE = 160
 SPREAD = 1.6
@@ -48,6 +49,31 @@ def test_a_corner_that_a_lens_has_rounded_is_found_again(angle: int, turn: float
     found = corners(parted(np.array([tip, *others])))
     assert len(found) == 3
     assert np.hypot(*(found - tip).T).min() < 0.4
+
+
+@pytest.mark.parametrize("long", [10, 12, 14])
+def test_corners_close_to_one_another_are_told_by_what_lies_between(long: int) -> None:
+    """A tooth with short sides on one side of a square: no side is taken for a bend."""
+    tooth = [(40, 80 - long), (40 - long * 0.75, 80), (40, 80 + long)]
+    square = [(40, 120), (120, 120), (120, 40), (40, 40)]
+    truth = np.array([*tooth, *square]) + 0.37
+    found = corners(parted(truth))
+    gaps = np.hypot(*(found[:, None] - truth[None]).transpose(2, 0, 1))
+    assert len(found) == len(truth)
+    assert gaps.min(axis=0).max() < 1.2
+
+
+def test_a_speck_on_the_centre_is_no_opening() -> None:
+    """A wedge of an eighth, all paper to a circle, but for a shine where the folds meet."""
+    unit, origin, angle = 1000.0, np.array([-MARGIN, -MARGIN]) / 1000, math.pi / 4
+    y, x = np.mgrid[0:760, 0:960] / unit + origin[1]
+    field = (np.hypot(x, y) < 0.9).astype(np.float32)
+    spotted = np.where(np.hypot(x, y) < 0.0035, 0, field).astype(np.float32)
+    clean, shone = (outlined(Wedge(f, unit, origin, angle)) for f in (field, spotted))
+    assert (clean.specks, shone.specks) == (0, 1)
+    assert shone.area.symmetric_difference(clean.area).area < 1e-5
+    wide = np.where(np.hypot(x, y) < 0.1, 0, field).astype(np.float32)
+    assert outlined(Wedge(wide, unit, origin, angle)).area.distance(Point(0, 0)) > 0.09
 
 
 def test_a_tip_between_two_arcs_is_found_again() -> None:
