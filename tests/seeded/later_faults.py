@@ -215,5 +215,5 @@ PRINT: tuple[tuple[str, PrintChange, str], ...] = (
     ("a step is set with another number", reset(
         lambda s: s.words("eight layers", "six layers")), "P870"),
     ("a caution is set short", reset(lambda s: s.words(
-        "Close the blade every time you put the cutter down.", "Close it.")), "P870"),
+        "Close and lock the blade every time you put the cutter down.", "Close it.")), "P870"),
 )  # fmt: skip
