@@ -19,7 +19,7 @@ OWN: Mapping[str, frozenset[str]] = {
     "pattern": frozenset(
         (
             *("title", "subtitle", "photos", "fabrics", "colourways"),
-            *("motifs", "blocks", "sizes", "accept"),
+            *("motifs", "blocks", "sizes", "accept", "have"),
         )
     ),
     "publication": frozenset(("stock_number", "barcode", "blurb")),
