@@ -12,7 +12,7 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from publish.model.words import Block, Box, Bullets, Paragraph, Row, Section, Steps, Table
+from publish.model.words import Block, Box, Bullets, Paragraph, Row, Section, Table
 from publish.write.collect import text
 from publish.write.glossary import section as glossary_of
 from publish.write.terms import TERMS
@@ -136,8 +136,3 @@ def spans(numbers: Sequence[int]) -> str:
         else:
             runs.append([number])
     return ", ".join(str(r[0]) if len(r) == 1 else f"{r[0]}–{r[-1]}" for r in runs)
-
-
-def steps_in(section: Section) -> bool:
-    """Return whether a section has any step."""
-    return any(isinstance(b, Steps) and b.items for b in section.blocks)
