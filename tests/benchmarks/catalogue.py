@@ -7,14 +7,15 @@ seconds, and the most memory that any one process holds over the first and over 
 third of the run. Then one word of studio.yaml is changed that a third of the patterns
 replace, and it is counted what `--changed` makes. `--keep FOLDER` leaves the patterns there.
 
-Memory is read from /proc and is left out where there is none. Nothing here passes or fails.
+Memory and processor seconds are read from /proc and left out where there is none; what else
+the machine does makes the ratio of the seconds worthless, so its load is printed. Nothing
+here passes or fails.
 """
 
 from __future__ import annotations
 
 import argparse
 import os
-import resource
 import subprocess
 import sys
 import tempfile
@@ -94,7 +95,6 @@ def command(home: Path, jobs: int, asked: argparse.Namespace, out: str, *more: s
 
 def measured(home: Path, jobs: int, asked: argparse.Namespace) -> float:
     """Build everything and print what it took; return the seconds."""
-    before = resource.getrusage(resource.RUSAGE_CHILDREN)
     started = time.monotonic()
     run = subprocess.Popen(command(home, jobs, asked, f"out-{jobs}"), cwd=ROOT, text=True,
                            stdout=subprocess.PIPE, stderr=subprocess.DEVNULL)  # fmt: skip
@@ -102,10 +102,8 @@ def measured(home: Path, jobs: int, asked: argparse.Namespace) -> float:
     said, _ = run.communicate()
     seconds = time.monotonic() - started
     watch.stop()
-    after = resource.getrusage(resource.RUSAGE_CHILDREN)
-    used = after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
     built = sum(" built " in line for line in said.splitlines())
-    print(f"{jobs} at a time: {seconds:6.1f} s, processor {used:6.1f} s, {built} built{watch}")
+    print(f"{jobs} at a time: {seconds:6.1f} s, {built} built{watch}", flush=True)
     for line in said.splitlines():
         if "not built" in line or "failed" in line:
             print(f"  {line}")
@@ -113,10 +111,11 @@ def measured(home: Path, jobs: int, asked: argparse.Namespace) -> float:
 
 
 class Memory:
-    """Looks at how much a process and those below it hold, as long as they run."""
+    """Looks at what a process and those below it hold and use, as long as they run."""
 
     def __init__(self, pid: int) -> None:
         self.pid, self.seen, self.over = pid, list[tuple[float, float]](), threading.Event()
+        self.used: dict[int, float] = {}
         self.thread = threading.Thread(target=self._look, daemon=True)
         self.thread.start()
 
@@ -126,7 +125,9 @@ class Memory:
 
     def _look(self) -> None:
         while Path("/proc").is_dir() and not self.over.wait(PAUSE):
-            held = [resident(pid) for pid in below(self.pid)]
+            there = below(self.pid)
+            self.used |= {pid: max(worked(pid), self.used.get(pid, 0)) for pid in there}
+            held = [resident(pid) for pid in there]
             if held:
                 self.seen.append((max(held), sum(held)))
 
@@ -136,8 +137,11 @@ class Memory:
             return ""
         first, last = self.seen[:third], self.seen[-third:]
         one = [max(held for held, _ in part) for part in (first, last)]
-        return (f", largest process {one[0]:.0f} MB in the first third and {one[1]:.0f} MB in "
-                f"the last, all together {max(a for _, a in self.seen):.0f} MB")  # fmt: skip
+        return (
+            f", processor {sum(self.used.values()):.1f} s, largest process {one[0]:.0f} MB in the "
+            f"first third and {one[1]:.0f} MB in the last, all together "
+            f"{max(a for _, a in self.seen):.0f} MB"
+        )
 
 
 def below(pid: int) -> list[int]:
@@ -150,6 +154,15 @@ def below(pid: int) -> list[int]:
         except OSError:  # gone by now
             continue
     return found
+
+
+def worked(pid: int) -> float:
+    """Return the processor seconds that a process has used."""
+    try:
+        said = Path(f"/proc/{pid}/stat").read_text().rpartition(")")[2].split()
+    except OSError:
+        return 0.0
+    return (int(said[11]) + int(said[12])) / os.sysconf("SC_CLK_TCK")
 
 
 def resident(pid: int) -> float:
