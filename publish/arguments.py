@@ -30,6 +30,7 @@ def parser() -> argparse.ArgumentParser:
     _add_trace(commands)
     _add_open(commands)
     _add_kits(commands)
+    _add_book(commands)
     _add_compare(commands)
 
     _add_preview(commands)
@@ -137,6 +138,15 @@ def _add_kits(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> 
     kits.add_argument("wanted", nargs="+", metavar="SIZE=COUNT", help="such as mini=25")
     kits.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
     kits.set_defaults(run="kits")
+
+
+def _add_book(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    book = commands.add_parser("book", help="bind several patterns into one book")
+    book.add_argument("book", type=Path, help="a folder holding book.yaml, or that file")
+    book.add_argument("--out", type=Path, default=Path("build"), metavar="DIR")
+    book.add_argument("--paper", help="papers: letter, a4 or both (the book's own)")
+    book.add_argument("--jobs", type=_count, metavar="N", help="patterns drawn side by side")
+    book.set_defaults(run="book")
 
 
 def _add_compare(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:

@@ -284,7 +284,7 @@ def _reference(arguments: argparse.Namespace) -> int:
     from publish import checks, read
 
     arguments.out.mkdir(parents=True, exist_ok=True)
-    for root in (read.PATTERN, read.STUDIO):
+    for root in (read.PATTERN, read.STUDIO, read.BOOK):
         schema = json.dumps(read.json_schema(root), indent=2, ensure_ascii=False) + "\n"
         (arguments.out / f"{root.name}.schema.json").write_text(schema, encoding="utf-8")
     (arguments.out / "REFERENCE.md").write_text(read.reference(), encoding="utf-8")
@@ -293,7 +293,7 @@ def _reference(arguments: argparse.Namespace) -> int:
 
 
 RUN = {
-    "build": _build, "check": _check, "compare": _compare, "kits": _kits, "new": _new,
-    "open": _paperwork, "preview": _preview, "reference": _reference, "steps": _steps,
-    "trace": _paperwork,
+    "book": _paperwork, "build": _build, "check": _check, "compare": _compare, "kits": _kits,
+    "new": _new, "open": _paperwork, "preview": _preview, "reference": _reference,
+    "steps": _steps, "trace": _paperwork,
 }  # fmt: skip

@@ -62,6 +62,8 @@ class Together:
         self._count, self._done = count, 0
         self._console = Console(stderr=True, highlight=False)
         self._running: dict[Path, str] = {}
+        self._over: set[Path] = set()
+        self._turn = threading.Lock()
         self._live = Live(console=self._console) if self._console.is_terminal else None
         self.heard = fresh_context().SimpleQueue() if self._live is not None else None
         """The queue in which stages are told; None where nobody would see them."""
@@ -74,16 +76,20 @@ class Together:
 
     def __exit__(self, *_: object) -> None:
         if self._live is not None:
-            self._running.clear()
-            self._show()
+            with self._turn:
+                self._running.clear()
+                self._show()
             self._live.stop()
 
     def _listen(self) -> None:
         while self.heard is not None:
             path, stage, doing = self.heard.get()
             number = STAGES.index(stage) + 1
-            self._running[path] = f"{called(path)}: {number}/{len(STAGES)} {stage}: {doing}"
-            self._show()
+            with self._turn:
+                if path not in self._over:  # the last word of a process may come late
+                    said = f"{called(path)}: {number}/{len(STAGES)} {stage}: {doing}"
+                    self._running[path] = said
+                self._show()
 
     def _show(self) -> None:
         if self._live is not None:
@@ -92,11 +98,13 @@ class Together:
     def ended(self, outcome: Outcome) -> None:
         """Say that one is done."""
         self._done += 1
-        self._running.pop(outcome.path, None)
         width = len(str(self._count))
         said = f"{self._done:>{width}}/{self._count} {called(outcome.path)}: {_end(outcome)}"
-        self._console.print(visible(said), markup=False, soft_wrap=True)
-        self._show()
+        with self._turn:
+            self._over.add(outcome.path)
+            self._running.pop(outcome.path, None)
+            self._console.print(visible(said), markup=False, soft_wrap=True)
+            self._show()
 
 
 def called(path: Path) -> str:

@@ -1,8 +1,8 @@
-"""The commands that begin at cut paper: `trace`, `open`, and `new --from`.
+"""The commands that begin at cut paper, `trace`, `open` and `new --from`, and the book.
 
 In: a command's arguments. Out: what was found, and the lines to print.
-Invariant: files are written, nothing is printed; what cannot be done is raised: OSError,
-ValueError for an argument, PublishError with the findings.
+Invariant: files are written, nothing is printed but the progress of a book; what cannot be
+done is raised: OSError, ValueError for an argument, PublishError with the findings.
 """
 
 from __future__ import annotations
@@ -12,7 +12,10 @@ from argparse import Namespace
 from pathlib import Path
 
 from publish import contact, from_paper, tracing
+from publish.bound import making
+from publish.console import Progress
 from publish.notes import Report
+from publish.workers import cores
 
 Done = tuple[Report, list[str]]
 
@@ -45,4 +48,17 @@ def started(arguments: Namespace) -> Done:
     return report, [*map(str, paths), f"next: foldwork build {arguments.name}"]
 
 
-RUN = {"trace": trace, "open": opened, "new": started}
+def bound(arguments: Namespace) -> Done:
+    """Make a book; its papers are letter, a4 or both."""
+    papers = arguments.paper.split(",") if arguments.paper else None
+    if unknown := [p for p in papers or () if p not in ("letter", "a4")]:
+        raise ValueError(f"paper {unknown[0]!r} is not one of letter, a4")
+    with Progress() as progress:
+        made, target = making.build(
+            arguments.book, arguments.out, papers, arguments.jobs or cores(), progress.show
+        )
+    names = ", ".join(f"{e.name}.pdf" for e in made.editions)
+    return made.report, [made.spine, f"{target}: {names}, press-book, press-cover"]
+
+
+RUN = {"trace": trace, "open": opened, "new": started, "book": bound}

@@ -16,6 +16,7 @@ from publish.model.pattern import Pattern
 from publish.model.studio import Studio
 from publish.notes import Note, Report, Severity
 from publish.read.blocks import Blocks
+from publish.read.book import load_book
 from publish.read.build import build_pattern
 from publish.read.check import Checker
 from publish.read.codes import CODES
@@ -26,12 +27,14 @@ from publish.read.ledger import Ledger
 from publish.read.manual import reference
 from publish.read.origins import origins
 from publish.read.schema import PATTERN, SMALLEST
+from publish.read.schema_book import BOOK
 from publish.read.schema_studio import FILE_NAME as STUDIO_FILE
 from publish.read.schema_studio import STUDIO
 from publish.read.source import FILE_NAME, Source, compose, open_source
 from publish.read.studio import Shared, lay_under, shared, studio_file
 
 __all__ = [
+    "BOOK",
     "CODES",
     "FILE_NAME",
     "PATTERN",
@@ -40,6 +43,7 @@ __all__ = [
     "STUDIO_FILE",
     "json_schema",
     "load",
+    "load_book",
     "reference",
     "shared",
     "studio_file",

@@ -69,4 +69,5 @@ CODES: dict[str, str] = {
     "R173": "A key stands in studio.yaml that each pattern says for itself",
     "R174": "Two prices are in one currency",
     "R175": "A shop is to pay more than a maker",
+    "R176": "Two patterns of a book have one name",
 }

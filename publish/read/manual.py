@@ -13,6 +13,7 @@ from publish.read.blocks import trade_block
 from publish.read.forms import Form, listed
 from publish.read.library import trade_blocks
 from publish.read.schema import PATTERN, SMALLEST
+from publish.read.schema_book import BOOK, BOOK_FILE
 from publish.read.schema_studio import FILE_NAME, OWN, STUDIO, STUDIO_EXAMPLE
 from publish.read.sections import (
     Either,
@@ -65,10 +66,23 @@ pattern's own after them. `report.html` lists where each of these values came fr
 """
 
 
+_BOOK = f"""\
+## {BOOK_FILE}
+
+A book of several patterns stands in `{BOOK_FILE}` beside them or above them; `foldwork book`
+makes it. What is left out of `layout`, `papers`, `style` and `publication` is the studio's.
+
+```yaml
+title: A Year of Fens
+patterns: [samphire, towpath]
+```
+"""
+
+
 def reference() -> str:
     """Return the reference of every key, section by section."""
     sections = map(_section, sections_of(PATTERN))
-    return "\n".join([_OPENING, *sections, _studio(), _values(), _library()])
+    return "\n".join([_OPENING, *sections, _studio(), *_book(), _values(), _library()])
 
 
 def _studio() -> str:
@@ -76,6 +90,12 @@ def _studio() -> str:
     lines = ["## studio.yaml", "", _STUDIO, "| key | form |", "|---|---|"]
     lines += [f"| `{key.name}` | {_form(key)}{_without(key.shape)} |" for key in STUDIO.keys]
     return "\n".join([*lines, ""])
+
+
+def _book() -> list[str]:
+    """Return what book.yaml may say: its sections that no pattern has."""
+    own = [s for s in sections_of(BOOK) if s not in sections_of(PATTERN)]
+    return [_BOOK, *map(_section, own)]
 
 
 def _without(shape: Shape) -> str:
