@@ -18,9 +18,8 @@ from publish import deliver, draw, pipeline, proof, read, typeset
 from publish.bound import once, renamed
 from publish.bound.manual import BARCODE, Chapter, manual
 from publish.bound.wrap import cover_wrap, inside
-from publish.editions import draw_for, pictures_for
+from publish.editions import Book, draw_for, pictures_for
 from publish.model.book import PAPERS, Edition, Paper
-from publish.model.design import Design
 from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
 from publish.model.volume import Volume
@@ -63,13 +62,13 @@ def build(
     chapters = [Chapter(w.pattern, _manual(w)) for w in works]
     files: dict[str, bytes] = {}
     with Workers(jobs) as workers:
-        designs = [w.design for w in works]
-        shown = [workers.submit(pictures_for, d, c.manual) for d, c in _pairs(designs, chapters)]
+        books = [Book(w.design, _manual(w)) for w in works]
+        shown = [workers.submit(pictures_for, book) for book in books]
         for key in papers or volume.looks.papers:
             show("draw", f"every pattern for {PAPERS[key].name}")
             drawn = [
-                workers.submit(draw_for, d, c.manual, PAPERS[key], s.result())
-                for (d, c), s in zip(_pairs(designs, chapters), shown, strict=True)
+                workers.submit(draw_for, book, PAPERS[key], s.result())
+                for book, s in zip(books, shown, strict=True)
             ]
             for each in drawn:
                 bound.add(each.result().notes)
@@ -80,10 +79,6 @@ def build(
     show("deliver", str(target))
     deliver.deliver(target, files)
     return bound, target
-
-
-def _pairs(designs: Sequence[Design], chapters: Sequence[Chapter]) -> list[tuple[Design, Chapter]]:
-    return list(zip(designs, chapters, strict=True))
 
 
 def _prepared(bound: Bound, path: Path, show: Show) -> Work:
