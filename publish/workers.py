@@ -3,7 +3,7 @@
 In: how many, calls and their values. Out: futures.
 Invariant: one worker is this process, which does each call when it is asked; several are
 processes of their own, which share nothing with this one but the values of a call and its
-result. Leaving early, by Ctrl-C or an error, stops them all.
+result. Leaving early, by Ctrl-C, a request to end or an error, stops them all.
 """
 
 from __future__ import annotations
@@ -11,6 +11,7 @@ from __future__ import annotations
 import multiprocessing
 import os
 import signal
+import threading
 from collections.abc import Callable
 from concurrent.futures import Executor, Future, ProcessPoolExecutor
 from types import TracebackType
@@ -44,9 +45,13 @@ class Workers:
         self.count = count
         self._begin = (begin, values)
         self._executor: Executor = Here()
+        self._ending: Any = None
+        """What a request to end (SIGTERM) did before."""
 
     def __enter__(self) -> Workers:
         if self.count > 1:
+            if threading.current_thread() is threading.main_thread():
+                self._ending = signal.signal(signal.SIGTERM, _leave)
             context = fresh_context()
             self._executor = ProcessPoolExecutor(self.count, context, _begin, self._begin)
         elif self._begin[0] is not None:
@@ -67,6 +72,8 @@ class Workers:
         if kind is not None:
             for child in multiprocessing.active_children():
                 child.terminate()
+        if self._ending is not None:
+            signal.signal(signal.SIGTERM, self._ending)
 
 
 def fresh_context() -> multiprocessing.context.BaseContext:
@@ -85,8 +92,14 @@ def cores() -> int:
     return os.cpu_count() or 1
 
 
+def _leave(number: int, frame: object) -> None:
+    """Leave as by an error, so that no worker is left behind."""
+    raise SystemExit(128 + number)
+
+
 def _begin(begin: Callable[..., None] | None, values: tuple[Any, ...]) -> None:
     """Ctrl-C reaches every process of a terminal; only the first one says that it stopped."""
     signal.signal(signal.SIGINT, signal.SIG_DFL)
+    signal.signal(signal.SIGTERM, signal.SIG_DFL)
     if begin is not None:
         begin(*values)

@@ -129,7 +129,8 @@ def test_a_process_that_is_killed_takes_nobody_with_it(tmp_path):
 
 
 @pytest.mark.skipif(os.name != "posix", reason="needs process groups")
-def test_ctrl_c_stops_all(tmp_path):
+@pytest.mark.parametrize(("how", "code"), [(signal.SIGINT, 130), (signal.SIGTERM, 143)])
+def test_ctrl_c_or_a_request_to_end_stops_all(tmp_path, how, code):
     house(tmp_path)
     out = tmp_path / "out"
     command = [sys.executable, "-m", "publish", "build", str(tmp_path), "--out", str(out)]
@@ -138,9 +139,10 @@ def test_ctrl_c_stops_all(tmp_path):
     for line in run.stderr:  # the first one is done: the others are under way
         if line.startswith("1/"):
             break
-    os.killpg(run.pid, signal.SIGINT)
+    (os.killpg if how == signal.SIGINT else os.kill)(run.pid, how)  # a terminal tells them all
     _, said = run.communicate()
-    assert run.returncode == 130 and said.rstrip().endswith("stopped"), said
+    assert run.returncode == code, said
+    assert said.rstrip().endswith("stopped") or how == signal.SIGTERM
     assert "Traceback" not in said
     with pytest.raises(ProcessLookupError):
         for _ in range(TRIES):  # the others of the group go with the first
