@@ -15,6 +15,9 @@ from publish.notes import PublishError
 README = re.findall(
     r"```yaml\n(.*?)```", (ROOT / "README.md").read_text(encoding="utf-8"), re.DOTALL
 )
+OF_PATTERN = [block for block in README if block.startswith("title:")]
+OF_STUDIO = [block for block in README if block not in OF_PATTERN]
+LOGO = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 4 4"><path d="M0 0h4v4z"/></svg>'
 TOPS = {
     "a long name of a backing": (
         "mini: {block: nine, columns: 2, rows: 2, block_size: 9 in, backing: {fabric: long}}",
@@ -73,9 +76,18 @@ def built(path, folder):
     return []
 
 
-@pytest.mark.parametrize("yaml", README)
+@pytest.mark.parametrize("yaml", OF_PATTERN)
 def test_every_pattern_of_the_readme_is_built(tmp_path, yaml):
     assert built(pattern(tmp_path, yaml), tmp_path) == []
+
+
+@pytest.mark.parametrize("yaml", OF_STUDIO)
+def test_the_readmes_pattern_is_built_with_every_studio_of_the_readme(tmp_path, yaml):
+    (tmp_path / "studio.yaml").write_text(yaml, encoding="utf-8")
+    (tmp_path / "logo.svg").write_text(LOGO, encoding="utf-8")
+    own = tmp_path / "bulrush"
+    own.mkdir()
+    assert built(pattern(own, OF_PATTERN[0]), tmp_path) == []
 
 
 @pytest.mark.thorough
@@ -83,7 +95,7 @@ def test_every_pattern_of_the_readme_is_built(tmp_path, yaml):
     "blurb", ["A plain sentence.", '"Read [how it is sewn](https://hollowfen.example) first."']
 )
 def test_the_readmes_pattern_with_a_blurb_is_built(tmp_path, blurb):
-    yaml = f"{README[0]}publication: {{blurb: {blurb}}}\n"
+    yaml = f"{OF_PATTERN[0]}publication: {{blurb: {blurb}}}\n"
     assert built(pattern(tmp_path, yaml), tmp_path) == []
 
 
