@@ -15,7 +15,7 @@ from publish.model.cutplan import CutPlan
 from publish.notes import Note, error
 from publish.proof.case import Code
 from publish.proof.paper import Printed
-from publish.units import YARD, fraction_text, maker_inches
+from publish.units import YARD, fraction_text, maker_inches, on_ruler
 
 CODES = {
     "P878": Code(
@@ -36,7 +36,8 @@ def measure(printed: Printed) -> Iterator[Note]:
     told: set[str] = set()
     for size, plan in printed.plans.items():
         yield from _counts(printed, size, plan, text)
-        for what, value, unit in (*_numbers(plan), *_finished(printed, size, plan)):
+        for what, exact, unit in (*_numbers(plan), *_finished(printed, size, plan)):
+            value = maker_inches(exact) if unit == "in" else exact
             said = f"{fraction_text(value)} {unit}"
             if said in told or pattern_for(value, unit).search(text):
                 continue
@@ -62,14 +63,18 @@ def _finished(printed: Printed, key: str, plan: CutPlan) -> Iterator[tuple[str, 
     """Yield what is not cut as one piece: the top, backing, batting, binding, the form."""
     size = printed.sizes.get(key)
     if size is not None:
-        yield f"the finished width of the {key}", maker_inches(size.width), "in"
-        yield f"the finished height of the {key}", maker_inches(size.height), "in"
+        yield f"the finished width of the {key}", size.width, "in"
+        yield f"the finished height of the {key}", size.height, "in"
         if size.pillow is not None:
             yield "the pillow form", size.pillow.form, "in"
     for name, part in (("backing", plan.backing), ("batting", plan.batting)):
-        if part is not None:
-            yield f"the width of the {name}", part.width, "in"
-            yield f"the height of the {name}", part.height, "in"
+        if part is None:
+            continue
+        sides: tuple[tuple[str, Fraction], ...]
+        sides = (("width", part.width), ("height", part.height))
+        if name == "backing":  # of other lengths its pieces are told, which are cut larger
+            sides = tuple(side for side in sides if on_ruler(side[1]))
+        yield from ((f"the {side} of the {name}", length, "in") for side, length in sides)
     if plan.binding is not None and size is not None:
         yield "the length of the binding", plan.binding.length, "in"
 
@@ -82,9 +87,9 @@ def _counts(printed: Printed, size: str, plan: CutPlan, text: str) -> Iterator[N
     for (across, along), piece in lying:
         if piece.template or piece.shape != "rectangle":
             continue
-        sides = pattern_for(across, "in").pattern
+        sides = pattern_for(maker_inches(across), "in").pattern
         if across != along:
-            sides += rf"{_GAP}×{_GAP}" + pattern_for(along, "in").pattern
+            sides += rf"{_GAP}×{_GAP}" + pattern_for(maker_inches(along), "in").pattern
         counted = rf"{sides}{_GAP}\([^)]*\)(?:{_GAP}square)?{_GAP}{piece.count}(?!\d)"
         if not re.search(counted, text):
             yield error(

@@ -30,6 +30,12 @@ TOPS = {
         NINE,
         "",
     ),
+    "in centimetres": (
+        "throw: {block: nine, columns: 4, rows: 2, block_size: 24 cm, "
+        "backing: {fabric: mist}, binding: {fabric: amber}}",
+        NINE,
+        "",
+    ),
     "a column with sashing": (
         "runner: {block: nine, columns: 1, rows: 3, block_size: 9 in, "
         "sashing: {width: 1 in, fabric: mist, outer: no}}",
@@ -55,7 +61,7 @@ TOPS = {
     ),
 }
 """Sizes, blocks and further keys."""
-CHEAP = ("a row with sashing",)
+CHEAP = ("a row with sashing", "in centimetres")
 
 
 def named(folder, key):
