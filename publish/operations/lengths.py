@@ -6,11 +6,11 @@ Invariant: lengths are as high as they are long, whichever way the whole strip t
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from publish.operations.operation import Moment, Operation
-from publish.operations.parts import Measure, sheet
+from publish.operations.parts import Measure, Part, sheet
 from publish.operations.table import Table
 from publish.surd import Length as Exact
 from publish.units import inches_text
@@ -45,6 +45,11 @@ class Joined:
     """Whether a strip then lies with its length across."""
 
 
+def end_to_end(length: Part, each: int, seam: Exact) -> Measure:
+    """Return how long so many lengths are once they are joined by straight seams."""
+    return length.height * each - 2 * seam * (each - 1)
+
+
 @dataclass(frozen=True, kw_only=True)
 class JoinLengths(Operation):
     """Join the cut lengths of strips end to end."""
@@ -60,7 +65,7 @@ class JoinLengths(Operation):
     def carry_out(self, table: Table) -> None:
         for one in self.strips:
             part = table.take(one.piece, one.count * one.each)
-            long = part.height * one.each - 2 * self.seam * (one.each - 1)
+            long = end_to_end(part, one.each, self.seam)
             table.need(
                 not part.known or long.exact >= one.long.exact,
                 f"lengths that come to {inches_text(one.long.exact)}",
@@ -71,14 +76,14 @@ class JoinLengths(Operation):
             table.sew("piecing", part.width * (one.count * (one.each - 1)))
             long = one.long if one.trimmed else long
             sides = (long, part.width) if one.across else (part.width, long)
-            table.put(sheet(one.strip, *sides), one.count)
+            table.put(replace(sheet(one.strip, *sides), known=part.known), one.count)
 
     def _longer(self, moment: Moment) -> bool:
         """Return whether some lengths come to more than the strip that is cut from them."""
-        lost = ((one, 2 * self.seam * (one.each - 1)) for one in self.strips if one.trimmed)
         return any(
-            moment.before(one.piece).height.exact * one.each - seams > one.long.exact
-            for one, seams in lost
+            end_to_end(moment.before(one.piece), one.each, self.seam).exact > one.long.exact
+            for one in self.strips
+            if one.trimmed
         )
 
     def values(self, moment: Moment) -> Values:

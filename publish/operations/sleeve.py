@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from publish.operations.binding import SewDownBinding
+from publish.operations.lengths import end_to_end
 from publish.operations.operation import Moment, Operation, Shown
 from publish.operations.parts import sheet
 from publish.operations.table import Table
@@ -35,7 +36,7 @@ class JoinSleeve(Operation):
 
     def carry_out(self, table: Table) -> None:
         part = table.take(self.piece, self.each)
-        long = part.height * self.each - 2 * self.seam * (self.each - 1)
+        long = end_to_end(part, self.each, self.seam)
         table.put(replace(sheet(self.strip, part.width, long), known=part.known))
 
     def values(self, moment: Moment) -> Values:
