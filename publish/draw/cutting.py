@@ -189,7 +189,9 @@ def _letters(bench: Bench, outside: list[Laid]) -> float:
     alike: dict[tuple[int, str], list[Laid]] = {}
     for piece in outside:
         alike.setdefault((piece.group, piece.letter), []).append(piece)
-    pointed = sorted(map(_outermost, alike.values()), key=lambda p: (p.along, -p.across))
+    pointed = sorted(
+        map(_outermost, alike.values()), key=lambda p: (p.along + p.length / 2, -p.across)
+    )
     words = [p.letter for p in pointed]
     middles = [bench.printed(p.along + p.length / 2) for p in pointed]
     widest = max((text_width(w, HEAD, "semibold") for w in words), default=0.0)
