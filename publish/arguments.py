@@ -62,7 +62,8 @@ def _takes_patterns(command: argparse.ArgumentParser) -> None:
 def _add_build(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     build = commands.add_parser("build", help="make every deliverable of patterns")
     _takes_patterns(build)
-    build.add_argument("--out", type=Path, metavar="DIR", help="folder for results (build)")
+    build.add_argument("--out", type=Path, default=Path("build"), metavar="DIR",
+                       help="folder for results (build)")  # fmt: skip
     build.add_argument("--paper", help="papers, such as letter,a4 (the pattern's own)")
     build.add_argument(
         "--only", choices=("booklet", "templates", "full-size", "press"), help="one edition"

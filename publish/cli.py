@@ -19,6 +19,8 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from publish.arguments import parser
+from publish.later import UNPRINTED, later
+from publish.notes import PublishError
 
 CLEAN, ERRORS, USAGE = 0, 1, 2
 CHANGED = 1  # of `compare`: codes as of POSIX diff, 0 the same, 1 changed, 2 trouble
@@ -32,8 +34,14 @@ def main(argv: Sequence[str] | None = None) -> int:
     logging.lastResort = None
     if isinstance(sys.stdout, io.TextIOWrapper):  # a character that it lacks is shown escaped
         sys.stdout.reconfigure(errors="backslashreplace")
+    later(*UNPRINTED)
     try:
         result: int = RUN[arguments.run](arguments)
+    except PublishError as stopped:
+        from publish import console
+
+        console.print_report(stopped.report, sys.stderr)
+        return ERRORS
     except KeyboardInterrupt:
         print("stopped", file=sys.stderr)
         return 130
@@ -58,21 +66,14 @@ def _build(arguments: argparse.Namespace) -> int:
 
 
 def _build_one(path: Path, papers: Sequence[str] | None, arguments: argparse.Namespace) -> int:
-    from publish.later import UNPRINTED, later
-
-    later(*UNPRINTED)
-    from publish import console, pipeline, several
+    started = time.monotonic()
+    if not arguments.fresh and _up_to_date(path, papers, arguments, started):
+        return CLEAN
+    from publish import console, pipeline
     from publish.kept import Store, users
-    from publish.notes import PublishError
     from publish.work import PREFLIGHT
     from publish.workers import cores
 
-    started = time.monotonic()
-    same = None if arguments.fresh else several.up_to_date(path, papers, arguments)
-    if same is not None:
-        console.print_report(same.report, sys.stderr)
-        print(f"{same.target}: nothing has changed ({time.monotonic() - started:.1f} s)")
-        return CLEAN
     try:
         with console.Progress() as progress:
             work, target = pipeline.build(
@@ -93,12 +94,28 @@ def _build_one(path: Path, papers: Sequence[str] | None, arguments: argparse.Nam
     return CLEAN
 
 
+def _up_to_date(
+    path: Path, papers: Sequence[str] | None, arguments: argparse.Namespace, started: float
+) -> bool:
+    """Say so where a build would make what is there; only reading is loaded for it."""
+    from publish.studio.glance import glance, up_to_date
+
+    asked = (arguments.out, tuple(papers) if papers else None, arguments.only, arguments.size)
+    same = up_to_date(glance(path, *asked), arguments.out, arguments.strict)
+    if same is None:
+        return False
+    report, target = same
+    if report.notes or report.accepted:
+        from publish import console
+
+        console.print_report(report, sys.stderr)
+    print(f"{target}: nothing has changed ({time.monotonic() - started:.1f} s)")
+    return True
+
+
 def _build_several(
     paths: Sequence[Path], papers: Sequence[str] | None, arguments: argparse.Namespace
 ) -> int:
-    from publish.later import UNPRINTED, later
-
-    later(*UNPRINTED)
     from publish import console, several
 
     started = time.monotonic()
@@ -110,9 +127,6 @@ def _build_several(
 
 
 def _check(arguments: argparse.Namespace) -> int:
-    from publish.later import UNPRINTED, later
-
-    later(*UNPRINTED)
     from publish import console, pipeline
     from publish.report import as_json, visible
     from publish.studio.find import find
@@ -143,7 +157,7 @@ def _check_several(paths: Sequence[Path], arguments: argparse.Namespace) -> int:
     from publish.report import all_as_json
 
     try:
-        outcomes = several.check(paths, arguments, console.write)
+        outcomes = several.check(paths, arguments)
     except OSError as problem:
         return _refused(problem)
     if arguments.json:
@@ -162,7 +176,6 @@ def _refused(problem: object) -> int:
 
 def _compare(arguments: argparse.Namespace) -> int:
     from publish import compare, comparing, console
-    from publish.notes import PublishError
     from publish.report import visible_json, visible_lines
 
     try:
@@ -200,15 +213,10 @@ def _new(arguments: argparse.Namespace) -> int:
 
 
 def _steps(arguments: argparse.Namespace) -> int:
-    from publish import console, pipeline, write
-    from publish.notes import PublishError
+    from publish import pipeline, write
     from publish.report import visible_lines
 
-    try:
-        work = pipeline.prepare(arguments.pattern)
-    except PublishError as stopped:
-        console.print_report(stopped.report, sys.stderr)
-        return ERRORS
+    work = pipeline.prepare(arguments.pattern)
     made = (work.pattern, work.sizes, work.drafts, work.plans)
     print(visible_lines(write.step_list(write.generated(*made, work.making))))
     for name, text in write.value_list(*made):
@@ -218,13 +226,9 @@ def _steps(arguments: argparse.Namespace) -> int:
 
 def _paperwork(arguments: argparse.Namespace) -> int:
     from publish import console, paperwork
-    from publish.notes import PublishError
 
     try:
         report, lines = paperwork.RUN[arguments.run](arguments)
-    except PublishError as stopped:
-        console.print_report(stopped.report, sys.stderr)
-        return ERRORS
     except (OSError, ValueError) as problem:
         return _refused(problem)
     console.print_report(report, sys.stderr)
@@ -234,7 +238,6 @@ def _paperwork(arguments: argparse.Namespace) -> int:
 
 def _kits(arguments: argparse.Namespace) -> int:
     from publish import console, pipeline
-    from publish.notes import PublishError
 
     wanted: dict[str, int] = {}
     for item in arguments.wanted:
@@ -247,9 +250,6 @@ def _kits(arguments: argparse.Namespace) -> int:
             work, target = pipeline.kits(arguments.pattern, wanted, arguments.out, progress.show)
     except ValueError as problem:
         return _refused(problem)
-    except PublishError as stopped:
-        console.print_report(stopped.report, sys.stderr)
-        return ERRORS
     names = ", ".join(f"{e.name}.pdf" for e in work.editions)
     print(f"{target}: {names}, kits.md, kits.json")
     return CLEAN

@@ -7,18 +7,15 @@ Invariant: nothing is printed here but the progress on standard error.
 from __future__ import annotations
 
 from argparse import Namespace
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Sequence
 from pathlib import Path
 
 from publish import pipeline
-from publish.console import Together
+from publish.console import Together, write
 from publish.kept import Store, users
 from publish.studio import line_sheet, side_by_side
 from publish.studio.outcome import Outcome
 from publish.workers import cores
-
-Write = Callable[[Path, Mapping[str, bytes], str], None]
-"""Writes the files whose names begin with some words into a folder."""
 
 
 def build(
@@ -29,7 +26,15 @@ def build(
     Where a folder of patterns is named, and every edition asked for, it is a catalogue: the
     line sheet of its patterns is made as well, and is the last of the outcomes.
     """
-    asked = _asked(papers, arguments)
+    asked = side_by_side.Asked(
+        arguments.out,
+        tuple(papers) if papers else None,
+        arguments.only,
+        arguments.strict,
+        arguments.changed,
+        size=arguments.size,
+        store=Store(users(), arguments.fresh),
+    )
     of_folders = {p.resolve() for p in arguments.patterns} - {p.resolve() for p in paths}
     with_sheet = arguments.only is None and not arguments.size and bool(of_folders)
     with Together(len(paths) + with_sheet) as shown:
@@ -42,24 +47,7 @@ def build(
     return outcomes
 
 
-def up_to_date(path: Path, papers: Sequence[str] | None, arguments: Namespace) -> Outcome | None:
-    """Return the outcome of one pattern that need not be built."""
-    return side_by_side.up_to_date(path, _asked(papers, arguments))
-
-
-def _asked(papers: Sequence[str] | None, arguments: Namespace) -> side_by_side.Asked:
-    return side_by_side.Asked(
-        arguments.out or Path("build"),
-        tuple(papers) if papers else None,
-        arguments.only,
-        arguments.strict,
-        arguments.changed,
-        size=arguments.size,
-        store=Store(users(), arguments.fresh),
-    )
-
-
-def check(paths: Sequence[Path], arguments: Namespace, write: Write) -> tuple[Outcome, ...]:
+def check(paths: Sequence[Path], arguments: Namespace) -> tuple[Outcome, ...]:
     """Check patterns as the command line asks; pages and figures go into a folder for each.
 
     Raises OSError where these cannot be written.
@@ -72,5 +60,5 @@ def check(paths: Sequence[Path], arguments: Namespace, write: Write) -> tuple[Ou
             write(arguments.figures / outcome.key, outcome.files, pipeline.FINDINGS)
         if pipeline.REPORT in outcome.files:
             page = {pipeline.REPORT: outcome.files[pipeline.REPORT]}
-            write(arguments.report / outcome.key, page, "")
+            write(arguments.report / outcome.key, page)
     return outcomes

@@ -68,6 +68,16 @@ def found_before(glanced: Glance, target: Path) -> Report:
     return Report(accepts=glanced.accepts).plus(notes, dict(glanced.sources))
 
 
+def up_to_date(glanced: Glance, out: Path, strict: bool) -> tuple[Report, Path] | None:
+    """Return what the build of a pattern's finished set has found, and where that is, where a
+    build would make the same; None where it must be made."""
+    if not glanced.readable or glanced.changed:
+        return None
+    target = out / glanced.key
+    found = found_before(glanced, target)
+    return None if strict and found.warnings else (found, target)
+
+
 def _note(told: dict[str, Any], glanced: Glance) -> Note:
     """Return a note with its place as seen from here again."""
     file = glanced.house if told["file"] == Path(glanced.house).name else ""

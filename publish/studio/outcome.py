@@ -7,7 +7,7 @@ Invariant: only what is shown or compared; no page and no drawing goes between p
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import Enum
 from pathlib import Path
 
@@ -75,8 +75,7 @@ class Outcome:
 
     def plus(self, notes: tuple[Note, ...], sources: Mapping[str, str]) -> Outcome:
         """Return the outcome with findings that comparing patterns has brought."""
-        report = self.report.plus(notes, dict(sources))
-        return Outcome(**{**vars(self), "report": report})
+        return replace(self, report=self.report.plus(notes, dict(sources)))
 
     def bad(self, strict: bool = False) -> bool:
         """Return whether the command has to say that something is wrong."""

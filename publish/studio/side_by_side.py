@@ -20,7 +20,7 @@ from publish import deliver, pipeline
 from publish.kept import NOWHERE, Store
 from publish.notes import Note, PublishError, Report
 from publish.studio.across import compared, unused_wording
-from publish.studio.glance import found_before, glance
+from publish.studio.glance import glance, up_to_date
 from publish.studio.outcome import Glance, Outcome, State
 from publish.workers import Workers
 
@@ -85,19 +85,8 @@ def _before(glanced: Glance, notes: tuple[Note, ...], asked: Asked) -> Outcome |
     report = Report(accepts=glanced.accepts).plus(notes, dict(glanced.sources))
     if report.errors or (asked.strict and report.warnings):
         return Outcome(glanced.path, State.ERRORS, report, glanced.key)
-    if not asked.changed or not glanced.readable or glanced.changed:
-        return None
-    target = asked.out / glanced.key
-    found = found_before(glanced, target)
-    if asked.strict and found.warnings:
-        return None
-    return Outcome(glanced.path, State.UNCHANGED, found, glanced.key, target)
-
-
-def up_to_date(path: Path, asked: Asked) -> Outcome | None:
-    """Return the outcome of a pattern whose finished set is what a build would make."""
-    glanced = glance(path, asked.out, asked.papers, asked.only, asked.size)
-    return _before(glanced, (), replace(asked, changed=True))
+    same = up_to_date(glanced, asked.out, asked.strict) if asked.changed else None
+    return same and Outcome(glanced.path, State.UNCHANGED, same[0], glanced.key, same[1])
 
 
 def check(paths: Sequence[Path], asked: Asked, jobs: int, ended: Ended = silent
