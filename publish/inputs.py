@@ -19,6 +19,7 @@ from importlib import metadata
 from pathlib import Path
 
 import publish
+from publish.kept import source
 from publish.model.pattern import Pattern
 from publish.notes import Place, Report
 
@@ -68,15 +69,10 @@ def program() -> str:
     """Return the digest of the program itself, of Python and of every library beside it."""
     home = Path(publish.__file__).parent
     layouts = next(p for p in (home / "layouts", home.parent / "layouts") if p.is_dir())
-    sources = sorted({p for top in (home, layouts) for p in top.rglob("*") if _source(p)})
-    said = [f"{p.relative_to(home.parent).as_posix()} {_of_file(p)}" for p in sources]
+    said = [source(top).hex() for top in (home, layouts)]
     libraries = {f"{d.name} {d.version}" for d in metadata.distributions()}
     system = f"{platform.python_version()} {platform.system()} {platform.machine()}"
     return _digest("\n".join([system, *sorted(libraries), *said]).encode())
-
-
-def _source(path: Path) -> bool:
-    return path.is_file() and "__pycache__" not in path.parts
 
 
 def _said(value: object, pattern: Pattern) -> Iterator[str]:

@@ -22,7 +22,7 @@ import tempfile
 import time
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from importlib import metadata
 from pathlib import Path
 
@@ -120,11 +120,16 @@ def stamp() -> bytes | None:
         libraries = [f"{name} {metadata.version(name)}" for name in _libraries()]
     except metadata.PackageNotFoundError:
         return None
-    here = Path(__file__).parent
     said = [sys.version, platform.platform(), platform.machine(), *libraries]
-    parts = [text.encode() for text in said]
-    for path in sorted(p for p in here.rglob("*") if p.is_file() and p.suffix != ".pyc"):
-        parts += [path.relative_to(here).as_posix().encode(), path.read_bytes()]
+    return digest(*(text.encode() for text in said), source(Path(__file__).parent))
+
+
+@cache
+def source(folder: Path) -> bytes:
+    """Return the digest of every file below a folder of this program, read once in a run."""
+    parts = []
+    for path in sorted(p for p in folder.rglob("*") if p.is_file() and p.suffix != ".pyc"):
+        parts += [path.relative_to(folder).as_posix().encode(), path.read_bytes()]
     return digest(*parts)
 
 
