@@ -14,6 +14,7 @@ from pathlib import Path
 from publish import contact, from_paper, tracing
 from publish.bound import making
 from publish.console import Progress
+from publish.kept import Store, users
 from publish.notes import Report
 from publish.workers import cores
 
@@ -55,8 +56,9 @@ def bound(arguments: Namespace) -> Done:
         raise ValueError(f"paper {unknown[0]!r} is not one of letter, a4")
     with Progress() as progress:
         made, target = making.build(
-            arguments.book, arguments.out, papers, arguments.jobs or cores(), progress.show
-        )
+            arguments.book, arguments.out, papers, arguments.jobs or cores(), progress.show,
+            Store(users()),
+        )  # fmt: skip
     names = ", ".join(f"{e.name}.pdf" for e in made.editions)
     return made.report, [made.spine, f"{target}: {names}, press-book, press-cover"]
 

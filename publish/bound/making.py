@@ -19,6 +19,7 @@ from publish.bound import once, renamed
 from publish.bound.manual import BARCODE, Chapter, manual
 from publish.bound.wrap import cover_wrap, inside
 from publish.editions import Book, draw_for, pictures_for
+from publish.kept import NOWHERE, Store
 from publish.model.book import PAPERS, Edition, Paper
 from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
@@ -49,7 +50,12 @@ class Bound:
 
 
 def build(
-    path: Path, out: Path, papers: Sequence[str] | None, jobs: int, show: Show
+    path: Path,
+    out: Path,
+    papers: Sequence[str] | None,
+    jobs: int,
+    show: Show,
+    store: Store = NOWHERE,
 ) -> tuple[Bound, Path]:
     """Make a book and put it into its folder. Raises PublishError as a pattern's build does."""
     show("read", str(path))
@@ -63,7 +69,7 @@ def build(
     files: dict[str, bytes] = {}
     with Workers(jobs) as workers:
         books = [Book(w.design, _manual(w)) for w in works]
-        shown = [workers.submit(pictures_for, book) for book in books]
+        shown = [workers.submit(pictures_for, book, store) for book in books]
         for key in papers or volume.looks.papers:
             show("draw", f"every pattern for {PAPERS[key].name}")
             drawn = [
