@@ -216,5 +216,5 @@ def _picture(whole: MultiPolygon, cloth: str, ground: str) -> str:
     return web.embedded(
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="-{half} -{half} {2 * half} {2 * half}">'
         f'<rect x="-{half}" y="-{half}" width="{2 * half}" height="{2 * half}" fill="{ground}"/>'
-        f'<path fill="{cloth}" fill-rule="evenodd" d="{"".join(data)}"/></svg>'
+        f'<path fill="{cloth}" fill-rule="evenodd" d="{"".join(data)}"/></svg>'.encode()
     )

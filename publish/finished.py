@@ -30,7 +30,7 @@ def files(work: Work, store: Store) -> dict[str, bytes]:
     shown = _shop_pictures(work, store)
     found |= deliver.shop_files(work.pattern, work.manual, numbers, work.editions, shown)
     found |= site.of(work, found)
-    found["numbers.json"] = json.dumps(numbers, indent=2, ensure_ascii=False).encode() + b"\n"
+    found["numbers.json"] = deliver.json_file(numbers)
     found["edition.json"] = json.dumps(described(work), ensure_ascii=False).encode() + b"\n"
     found[REPORT] = report_page.page(work.report, subject(work)).encode()
     found["findings.json"] = as_json(work.report, work.pattern.places[""].folder).encode() + b"\n"

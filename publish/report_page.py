@@ -94,7 +94,7 @@ def _item(note: Note, report: Report, subject: Subject) -> dict[str, Any]:
         "place": subject.near(note.place),
         "lines": _lines(note, report.sources),
         "picture": picture and {
-            "caption": picture[0], "alt": picture[1], "address": embedded(picture[2])
+            "caption": picture[0], "alt": picture[1], "address": embedded(picture[2].encode())
         },
         "accept": accept,
     }  # fmt: skip

@@ -15,7 +15,7 @@ from typing import Any
 
 from PIL import Image
 
-from publish import draw
+from publish import deliver, draw
 from publish.deliver import SHOP
 from publish.model.pattern import Pattern
 from publish.typeset.palette import palette
@@ -72,7 +72,7 @@ def pages(
         amounts=pattern.prices,
     )
     trade = _trade(pattern, found, main)
-    kept |= {PAGE: page.encode(), TRADE: _json(trade)}
+    kept |= {PAGE: page.encode(), TRADE: deliver.json_file(trade)}
     if pattern.publication.barcode:
         kept[BARCODE] = draw.barcode_figure(pattern.publication.barcode).svg.encode()
     return kept
@@ -162,7 +162,3 @@ def _trade(pattern: Pattern, found: Json, main: Json | None) -> Json:
         "picture": main and {"file": main["file"], "alt": main["alt"]},
         "papers": list(pattern.papers),
     }  # fmt: skip
-
-
-def _json(data: Json) -> bytes:
-    return json.dumps(data, indent=2, ensure_ascii=False).encode() + b"\n"

@@ -72,9 +72,9 @@ def render(template: str, **values: Any) -> str:
     return _environment().get_template(template).render(style=Markup(style), **values)
 
 
-def embedded(svg: str) -> str:
-    """Return a drawing as an address that holds it."""
-    return "data:image/svg+xml;base64," + base64.b64encode(svg.encode()).decode()
+def embedded(data: bytes, kind: str = "image/svg+xml") -> str:
+    """Return a drawing, or a picture of another kind, as an address that holds it."""
+    return f"data:{kind};base64,{base64.b64encode(data).decode()}"
 
 
 def pdf(page: str) -> bytes:

@@ -132,6 +132,6 @@ def page(old: Edition, new: Edition, changes: Sequence[Change]) -> str:
             for key, title in CONSEQUENCES.items()
             if (held := [c for c in changes if c.consequence == key])
         ],
-        pictures={name: embedded(svg) for name, svg in overlays(changes).items()},
+        pictures={name: embedded(svg.encode()) for name, svg in overlays(changes).items()},
         alts={o.name: alt(o) for o in laid},
     )

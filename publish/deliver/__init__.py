@@ -18,6 +18,7 @@ from publish.deliver.numbers import numbers
 from publish.deliver.press import press
 from publish.deliver.shop import FOLDER as SHOP
 from publish.deliver.shop import (
+    json_file,
     kit_files,
     nothing_of,
     picture_notes,
@@ -33,6 +34,7 @@ __all__ = [
     "Imposed",
     "deliver",
     "impose",
+    "json_file",
     "kit_files",
     "kit_manual",
     "kits",

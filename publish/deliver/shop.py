@@ -136,7 +136,7 @@ def shop_files(
     inside = {f"page-{n:02}": n for n in shown_pages(pattern, manual, first)}
     files |= pictures(first, wanted.page, inside)
     files |= {f"{FOLDER}/{file_name(name, each)}": each.data for name, each in shown.items()}
-    files[f"{FOLDER}/listing.json"] = _json(said)
+    files[f"{FOLDER}/listing.json"] = json_file(said)
     files[f"{FOLDER}/listing.md"] = listing_text(manual, said).encode()
     files[f"{FOLDER}/tester-form.md"] = tester_form(pattern, manual, numbers).encode()
     return files
@@ -144,8 +144,9 @@ def shop_files(
 
 def kit_files(found: Json) -> dict[str, bytes]:
     """Return a kit sheet, as `kits` found it, as JSON and Markdown."""
-    return {"kits.json": _json(found), "kits.md": kits_text(found).encode()}
+    return {"kits.json": json_file(found), "kits.md": kits_text(found).encode()}
 
 
-def _json(data: Json) -> bytes:
+def json_file(data: Json) -> bytes:
+    """Return a file of data that people may read as well."""
     return json.dumps(data, indent=2, ensure_ascii=False).encode() + b"\n"

@@ -14,12 +14,12 @@ from publish.colour import VISIONS, grey, lightness, lightness_step, seen_by, sh
 from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import wrap
-from publish.draw.pictured import Box, way_name, with_pictures
+from publish.draw.pictured import Box, with_pictures
 from publish.draw.style import HEAD, INK, LABEL, SMALL, Stroke, edge_of
 from publish.draw.swatches import uses
 from publish.draw.top import paint_top
 from publish.draw.words import listed, plain_size
-from publish.model.figure import COMPUTED, Figure
+from publish.model.figure import COMPUTED, Figure, way_name
 from publish.model.pattern import Fabric
 from publish.model.words import FigureSpec
 from publish.units import POINTS_PER_INCH

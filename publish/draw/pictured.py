@@ -15,21 +15,9 @@ from publish.draw.svg import number
 from publish.model.figure import Figure
 from publish.units import POINTS_PER_INCH
 
-COVER = "cover"
-"""Name of the cover's picture."""
 ADDRESS = "picture:"
 Box = tuple[float, float, float, float]
 """Left, top, width and height, in inches of the figure's canvas."""
-
-
-def way_name(way: str) -> str:
-    """Return the name of a colourway's picture."""
-    return f"way-{way}"
-
-
-def row_name(number: int) -> str:
-    """Return the name of the picture of a row of sizes, counted from 0."""
-    return f"sizes-{number}"
 
 
 def with_pictures(figure: Figure, boxes: Mapping[str, Box], alone: bool = False) -> Figure:

@@ -12,12 +12,12 @@ from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import set_inches
 from publish.draw.marks import dimension, leader
-from publish.draw.pictured import COVER, with_pictures
+from publish.draw.pictured import with_pictures
 from publish.draw.shapes import bounds_of, polygon_of
 from publish.draw.top import fit, paint_top
 from publish.draw.words import plain_size, top_words
 from publish.model.draft import Draft
-from publish.model.figure import COMPUTED, Figure, Picture
+from publish.model.figure import COMPUTED, COVER, Figure, Picture
 from publish.model.size import Size
 from publish.model.words import FigureSpec
 

@@ -13,11 +13,11 @@ from publish.draw.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.letters import about, set_number, text_width, wrap
 from publish.draw.marks import TICK
-from publish.draw.pictured import Box, row_name, with_pictures
+from publish.draw.pictured import Box, with_pictures
 from publish.draw.style import DIMENSION, HEAD, INK, LABEL, SOFT
 from publish.draw.top import paint_top
 from publish.draw.words import listed, plain_size
-from publish.model.figure import COMPUTED, Figure, Spot
+from publish.model.figure import COMPUTED, Figure, Spot, row_name
 from publish.model.size import Size
 from publish.model.words import FigureSpec
 from publish.units import POINTS_PER_INCH, cm_text, round_near

@@ -14,6 +14,18 @@ from publish.model.drawing import Drawing
 
 COMPUTED = "Computed from the pattern, not photographed."
 """What every alternative text of a computed picture ends with."""
+COVER = "cover"
+"""Name of the cover's computed picture."""
+
+
+def way_name(way: str) -> str:
+    """Return the name of a colourway's computed picture."""
+    return f"way-{way}"
+
+
+def row_name(number: int) -> str:
+    """Return the name of the computed picture of a row of sizes, counted from 0."""
+    return f"sizes-{number}"
 
 
 @dataclass(frozen=True)

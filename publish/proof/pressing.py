@@ -32,12 +32,7 @@ def check(case: Case) -> Iterator[Note]:
             if unit.join not in _TURNED or not unit.nests:
                 continue
             for one, other in zip(unit.parts, unit.parts[1:], strict=False):
-                if (
-                    one.nests
-                    and other.nests
-                    and _meet(unit, one, other)
-                    and one.press == other.press
-                ):
+                if _meet(unit, one, other) and one.press == other.press:
                     yield warning(
                         "P829", case.size_place(key),
                         f"{one.name} and {other.name} of the {key} are pressed the same way",
@@ -46,9 +41,12 @@ def check(case: Case) -> Iterator[Note]:
 
 
 def _meet(unit: Unit, one: Unit, other: Unit) -> bool:
-    """Return whether two neighbours have a seam that one carries on from the other."""
+    """Return whether two neighbours that can lock have a seam that one carries on from the
+    other."""
     join = _TURNED[unit.join or ""]
     ways = {"left", "right", "up", "down"}
+    if not (one.nests and other.nests):
+        return False
     if one.join != join or other.join != join or not {one.press, other.press} <= ways:
         return False
     side = 2 if join == "across" else 3

@@ -47,9 +47,7 @@ def open_source(path: Path) -> Source | Note:
         place = Place(shown_path(target))
         if not target.is_file():
             return _not_there(path, target, place)
-        if target.stat().st_size > LARGEST_FILE:
-            return _too_much(place, f"{target.stat().st_size:,} bytes")
-        return _decode(target, target.read_bytes(), place)
+        return _read(target, place)
     except (OSError, ValueError) as problem:  # no permission, a name no system allows
         return _closed(path, problem, "the pattern", f"a folder holding {FILE_NAME}, or that file")
 
@@ -57,12 +55,15 @@ def open_source(path: Path) -> Source | Note:
 def open_beside(target: Path) -> Source | Note:
     """Return the text of a file that patterns are read with."""
     try:
-        place = Place(shown_path(target))
-        if target.stat().st_size > LARGEST_FILE:
-            return _too_much(place, f"{target.stat().st_size:,} bytes")
-        return _decode(target, target.read_bytes(), place)
+        return _read(target, Place(shown_path(target)))
     except (OSError, ValueError) as problem:
         return _closed(target, problem, target.name, "a file that can be read")
+
+
+def _read(target: Path, place: Place) -> Source | Note:
+    if target.stat().st_size > LARGEST_FILE:
+        return _too_much(place, f"{target.stat().st_size:,} bytes")
+    return _decode(target, target.read_bytes(), place)
 
 
 def _closed(path: Path, problem: OSError | ValueError, what: str, expected: str) -> Note:

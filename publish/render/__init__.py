@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 
 from publish.kept import NOWHERE, Store
 from publish.model.draft import Draft
-from publish.model.figure import Picture
+from publish.model.figure import COVER, Picture, row_name, way_name
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.render.faces import scene_of
@@ -23,7 +23,6 @@ from publish.render.prints import Print, print_of
 from publish.render.scenes import SCENES
 from publish.render.subject import Subject, subject
 
-COVER = "cover"
 OWN = "own"
 """Name of the colourway that the pattern itself is written in."""
 COVER_PIXELS = 2640
@@ -41,16 +40,6 @@ class Shown:
 
     cover: str
     ways: str
-
-
-def way_name(way: str) -> str:
-    """Return the name of a colourway's picture."""
-    return f"way-{way}"
-
-
-def row_name(number: int) -> str:
-    """Return the name of the picture of a row of sizes, counted from 0."""
-    return f"sizes-{number}"
 
 
 def for_booklet(

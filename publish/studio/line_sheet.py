@@ -8,7 +8,6 @@ one is not on the sheet, and that is told.
 
 from __future__ import annotations
 
-import base64
 import hashlib
 import io
 import json
@@ -113,7 +112,7 @@ def _smaller(data: bytes) -> bytes:
 def files(entries: Sequence[Entry]) -> dict[str, bytes]:
     """Return every file of the line sheet, by name."""
     found = {f"pictures/{e.trade['pattern']}.jpg": e.picture for e in entries if e.picture}
-    found[f"{LINE_SHEET}.json"] = _json({"patterns": [_plain(e) for e in entries]})
+    found[f"{LINE_SHEET}.json"] = deliver.json_file({"patterns": [_plain(e) for e in entries]})
     keys = dict.fromkeys(key for e in entries for key in e.trade["papers"])
     for paper in dict.fromkeys(full_size(PAPERS[key]) for key in keys):
         found[f"{LINE_SHEET}-{paper.key}.pdf"] = web.pdf(page(entries, paper))
@@ -139,13 +138,9 @@ def _shown(entry: Entry) -> Json:
     """Return what the page shows of a pattern."""
     return {
         **entry.trade,
-        "image": _embedded("image/jpeg", entry.picture),
-        "bars": _embedded("image/svg+xml", entry.barcode),
+        "image": entry.picture and web.embedded(entry.picture, "image/jpeg"),
+        "bars": entry.barcode and web.embedded(entry.barcode),
     }
-
-
-def _embedded(kind: str, data: bytes) -> str:
-    return f"data:{kind};base64,{base64.b64encode(data).decode()}" if data else ""
 
 
 def _plain(entry: Entry) -> Json:
@@ -166,7 +161,3 @@ def _digests(entries: Sequence[Entry]) -> Iterator[tuple[str, str]]:
     for entry in entries:
         whole = json.dumps(entry.trade).encode() + entry.picture + entry.barcode
         yield entry.trade["pattern"], hashlib.sha256(whole).hexdigest()
-
-
-def _json(data: Json) -> bytes:
-    return json.dumps(data, indent=2, ensure_ascii=False).encode() + b"\n"

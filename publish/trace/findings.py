@@ -38,7 +38,7 @@ def blurred(place: Place, spread: float) -> Note:
         place,
         "the picture is too blurred to trace",
         expected="an edge that turns from ground to paper within 1 % of the motif",
-        received=f"{spread:.1%} of the motif".replace("%", " %"),
+        received=f"{_tenths(spread)} of the motif",
         help="hold the camera still, tap the paper to focus, and go nearer",
     )
 
@@ -95,7 +95,7 @@ def strays(place: Place, share: float, text: str) -> Note:
         place,
         "copies of the wedge stray from the one that most agree on",
         expected="at most 1 % of the motif's width",
-        received=f"{share:.1%}".replace("%", " %") + text,
+        received=_tenths(share) + text,
         help="look at the overlay: what most copies agree on is drawn; cut again where that is "
         "not what you meant",
     )
@@ -107,7 +107,7 @@ def differs(place: Place, share: float) -> Note:
         place,
         "the copies of the wedge do not agree",
         expected="edges within 0.5 % of the motif's width",
-        received=f"{share:.1%} on average".replace("%", " %"),
+        received=f"{_tenths(share)} on average",
         help="press the paper flat, or photograph the folded wedge instead",
     )
 
@@ -161,7 +161,12 @@ def sizes_differ(place: Place, share: float) -> Note:
         place,
         "what is of known size in the picture does not agree about the true size",
         expected="lengths within 2 % of one another",
-        received=f"{share:.1%}".replace("%", " %"),
+        received=_tenths(share),
         help="lay markers or sheet flat, in one plane with the cut; print the page at 100 %; name "
         "the paper that it is",
     )
+
+
+def _tenths(share: float) -> str:
+    """Return a measured share to a tenth of a percent: `0.4 %`."""
+    return f"{share * 100:.1f} %"

@@ -10,8 +10,7 @@ from top_figures import CONTEXT, illegible, spec, text_box, texts
 
 from publish.draw import sizes
 from publish.draw.context import Context
-from publish.draw.pictured import row_name
-from publish.model.figure import COMPUTED, Figure, Picture
+from publish.model.figure import COMPUTED, Figure, Picture, row_name
 from publish.render.together import arranged
 
 WIDE = 2100
