@@ -37,11 +37,6 @@ Margins = tuple[Fraction, Fraction, Fraction, Fraction]
 """Left, top, right, bottom."""
 
 
-def raw_size(unit: Unit, seam: Fraction) -> tuple[Fraction, Fraction]:
-    """Return a unit's width and height with a seam allowance all round."""
-    return unit.width + 2 * seam, unit.height + 2 * seam
-
-
 def holds(draft: Draft, holders: Iterable[Unit]) -> tuple[Placement, ...]:
     """Return the motifs that lie whole on one of the units.
 

@@ -115,10 +115,6 @@ class Table:
         self._took.append((found, count))
         return found
 
-    def take_if_there(self, key: str) -> Part | None:
-        """Take one part, or return None: for what may have gone another way."""
-        return self.take(key) if self.count(key) else None
-
     def put(self, part: Part, count: int = 1) -> None:
         """Put parts on the table."""
         self.heaps[part] += count

@@ -13,8 +13,6 @@ import numpy as np
 
 from publish.render.arrays import Grey, blurred
 
-Tint = tuple[float, float, float]
-
 
 @dataclass(frozen=True)
 class Lamp:

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import cached_property
 
 from publish.model.cutplan import Piece
@@ -32,10 +31,6 @@ class Bench:
 
     book: Book
     key: str
-
-    @property
-    def pattern_seam(self) -> Fraction:
-        return self.book.pattern.sewing.seam
 
     @cached_property
     def groups(self) -> tuple[Group, ...]:
@@ -102,11 +97,6 @@ class Bench:
         if unit.section:
             return f"section {self.section_letter(unit)}"
         return self._called.get(unit.kind, unit.name)
-
-    def step_key(self, unit: Unit) -> str:
-        """Return the key of a unit's step: the number that it is called by, or its kind."""
-        name = self._called.get(unit.kind, "")
-        return name if name.startswith("unit ") else unit.kind
 
     def the(self, unit: Unit) -> str:
         """Return a unit's name with its article: `unit 3`, `the half ground`."""

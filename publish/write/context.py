@@ -80,10 +80,6 @@ class Book:
         """Return a finished length with a seam allowance at both ends."""
         return finished + 2 * self.pattern.sewing.seam
 
-    def seam_beyond(self, key: str, layer: int) -> Fraction:
-        """Return the seam outside a border or round, the first being 1."""
-        return self.sizes[key].seams_beyond(self.pattern.sewing.seam)[layer - 1]
-
     def front(self, key: str) -> tuple[Length, Length]:
         """Return a pillow front as trimmed: the cover with the closing seam all round."""
         size = self.sizes[key]
@@ -209,11 +205,6 @@ class Book:
         laid = dict.fromkeys(p.motif for p in self.drafts[key].placements)
         alike = [m for m in laid if self.pattern.motifs[m].fabric == fabric]
         return self.pieces(key, "motif", fabric)[alike.index(motif)]
-
-    def motif_letter(self, motif: str) -> str:
-        """Return the bold letter of a motif's square, for each size where it differs."""
-        keys = self.with_motif(motif)
-        return self.each(keys, lambda k: f"**{self.motif_piece(k, motif).letter}**")
 
     def quilted(self, key: str) -> tuple[QuiltingSpec, ...]:
         """Return the quilting of a size that has lines, or is left to the maker."""

@@ -8,7 +8,7 @@ that a way is told as it is in the picture of the first of them.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Collection, Hashable
+from collections.abc import Hashable
 from fractions import Fraction
 
 from publish.model.draft import Patch, Point, Unit
@@ -208,13 +208,3 @@ def press_text(bench: Bench, group: Group, why: str = "") -> str:
 
 def _seams(unit: Unit) -> int:
     return len(unit.parts) - 1 if unit.join != "set in" else 2
-
-
-def pressed_two_ways(bench: Bench, blocks: Collection[str] | None = None) -> bool:
-    """Return whether like blocks, of all kinds or of these, differ in how their own last
-    seam is pressed."""
-    return any(
-        len({press_way(bench, u) for u in group.units}) > 1
-        for group in bench.groups
-        if bench.is_block(group.unit) and (blocks is None or group.unit.patches[0].block in blocks)
-    )

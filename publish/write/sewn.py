@@ -7,7 +7,6 @@ its seams slant or curve, its finished size with what lies beyond its edges.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from fractions import Fraction
 
 from publish.model.cutplan import Piece
@@ -76,14 +75,3 @@ def sewn_size(unit: Unit) -> tuple[Length, Length]:
     """Return a unit's width and height as a ruler shows it once it is sewn, or trimmed."""
     assert unit.sewn is not None
     return unit.sewn.told
-
-
-def ground_letter(book: Book, keys: Sequence[str], block: str) -> str:
-    """Return the bold letter of a block's whole-cloth ground, for each size that differs."""
-
-    def value(key: str) -> str:
-        patch = next(p for p in book.drafts[key].patches if p.block == block)
-        piece = piece_of(book, key, patch)
-        return f"**{piece.letter}**" if piece is not None else ""
-
-    return book.each(keys, value)
