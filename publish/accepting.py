@@ -33,17 +33,25 @@ def _refused(acceptance: Acceptance, stops: list[Note]) -> Note:
     what = "an error cannot be accepted" if stops else "this finding cannot be accepted"
     where = f"{stops[0].code} at {stops[0].place}" if stops else acceptance.code
     return error(
-        "R172", acceptance.place, what, expected="the code of a warning", received=where,
+        "R172",
+        acceptance.place,
+        what,
+        expected="the code of a warning",
+        received=where,
         help="mend what the finding says, and remove the acceptance",
-    )  # fmt: skip
+    )
 
 
 def _idle(acceptance: Acceptance, what: str, help_: str) -> Note:
     where = f" at `{acceptance.at}`" if acceptance.at else ""
     return warning(
-        "R171", acceptance.place, what, expected="a warning that is found",
-        received=f"{acceptance.code}{where}", help=help_,
-    )  # fmt: skip
+        "R171",
+        acceptance.place,
+        what,
+        expected="a warning that is found",
+        received=f"{acceptance.code}{where}",
+        help=help_,
+    )
 
 
 def _near(code: str) -> str:

@@ -54,27 +54,35 @@ def _takes_pattern(command: argparse.ArgumentParser) -> None:
 
 def _takes_patterns(command: argparse.ArgumentParser) -> None:
     command.add_argument(
-        "patterns", nargs="+", type=Path, metavar="PATTERN",
+        "patterns",
+        nargs="+",
+        type=Path,
+        metavar="PATTERN",
         help="a folder holding pattern.yaml, that file, or a folder of such folders",
-    )  # fmt: skip
+    )
 
 
 def _add_build(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     build = commands.add_parser("build", help="make every deliverable of patterns")
     _takes_patterns(build)
-    build.add_argument("--out", type=Path, default=Path("build"), metavar="DIR",
-                       help="folder for results (build)")  # fmt: skip
+    build.add_argument(
+        "--out", type=Path, default=Path("build"), metavar="DIR", help="folder for results (build)"
+    )
     build.add_argument("--paper", help="papers, such as letter,a4 (the pattern's own)")
     build.add_argument(
         "--only", choices=("booklet", "templates", "full-size", "press"), help="one edition"
     )
     build.add_argument("--size", default="", metavar="KEY", help="the booklet of one size alone")
     build.add_argument("--strict", action="store_true", help="let a warning stop the build")
-    build.add_argument("--changed", action="store_true",
-                       help="pass over patterns whose results are up to date")  # fmt: skip
-    build.add_argument("--jobs", type=_count, metavar="N",
-                       help="patterns, or PDFs of one, made side by side (as many as there "
-                       "are processors)")  # fmt: skip
+    build.add_argument(
+        "--changed", action="store_true", help="pass over patterns whose results are up to date"
+    )
+    build.add_argument(
+        "--jobs",
+        type=_count,
+        metavar="N",
+        help="patterns, or PDFs of one, made side by side (as many as there are processors)",
+    )
     build.add_argument(
         "--fresh", action="store_true", help="make anew also what earlier builds have kept"
     )
@@ -109,13 +117,18 @@ def _add_trace(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     )
     trace.add_argument("--out", type=Path, metavar="DIR", help="folder for results (the photo's)")
     trace.add_argument(
-        "--sheet", choices=("letter", "a4", "half-letter", "a5"),
+        "--sheet",
+        choices=("letter", "a4", "half-letter", "a5"),
         help="a sheet of this paper lies beside the cut, for the true size",
-    )  # fmt: skip
+    )
     trace.add_argument(
-        "--target", nargs="?", const="letter", choices=("letter", "a4"), metavar="PAPER",
+        "--target",
+        nargs="?",
+        const="letter",
+        choices=("letter", "a4"),
+        metavar="PAPER",
         help="write a page of markers to print (letter, a4), for the true size",
-    )  # fmt: skip
+    )
     trace.set_defaults(run="trace")
 
 

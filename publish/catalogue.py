@@ -40,9 +40,16 @@ def codes(stage: str) -> Mapping[str, str]:
     if stage == "read":
         return {**read.CODES, **ACCEPTING}
     tables = {
-        "grade": grade, "draft": draft, "cut": cut, "sew": sew, "write": write, "draw": draw,
-        "typeset": typeset, "proof": proof, "deliver": deliver,
-    }  # fmt: skip
+        "grade": grade,
+        "draft": draft,
+        "cut": cut,
+        "sew": sew,
+        "write": write,
+        "draw": draw,
+        "typeset": typeset,
+        "proof": proof,
+        "deliver": deliver,
+    }
     found: Mapping[str, str] = tables[stage].CODES
     return found
 

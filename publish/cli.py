@@ -77,10 +77,16 @@ def _build_one(path: Path, papers: Sequence[str] | None, arguments: argparse.Nam
     try:
         with console.Progress() as progress:
             work, target = pipeline.build(
-                path, arguments.out, papers, arguments.only, progress.show,
-                arguments.strict, arguments.jobs or cores(), Store(users(), arguments.fresh),
+                path,
+                arguments.out,
+                papers,
+                arguments.only,
+                progress.show,
+                arguments.strict,
+                arguments.jobs or cores(),
+                Store(users(), arguments.fresh),
                 arguments.size,
-            )  # fmt: skip
+            )
     except pipeline.NoSizeError as wrong:
         return _refused(str(wrong))
     except PublishError as stopped:
@@ -293,7 +299,15 @@ def _reference(arguments: argparse.Namespace) -> int:
 
 
 RUN = {
-    "book": _paperwork, "build": _build, "check": _check, "compare": _compare, "kits": _kits,
-    "new": _new, "open": _paperwork, "preview": _preview, "reference": _reference,
-    "steps": _steps, "trace": _paperwork,
-}  # fmt: skip
+    "book": _paperwork,
+    "build": _build,
+    "check": _check,
+    "compare": _compare,
+    "kits": _kits,
+    "new": _new,
+    "open": _paperwork,
+    "preview": _preview,
+    "reference": _reference,
+    "steps": _steps,
+    "trace": _paperwork,
+}

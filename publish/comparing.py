@@ -30,8 +30,13 @@ def opened(path: Path) -> Edition:
     try:
         return _opened(path)
     except OSError as problem:  # no leave to look, a name that is too long
-        raise _stop("X911", path, "the path cannot be looked at", received=str(problem)[:120],
-                    help="check the name, and who may read there") from problem  # fmt: skip
+        raise _stop(
+            "X911",
+            path,
+            "the path cannot be looked at",
+            received=str(problem)[:120],
+            help="check the name, and who may read there",
+        ) from problem
 
 
 def _opened(path: Path) -> Edition:
@@ -39,13 +44,21 @@ def _opened(path: Path) -> Edition:
         return _built(path)
     if path.is_dir() and not (path / "pattern.yaml").is_file():
         raise _stop(
-            "X911", path, "the folder holds neither a build nor a pattern",
-            expected=f"{NUMBERS}, or pattern.yaml", received=_held(path),
+            "X911",
+            path,
+            "the folder holds neither a build nor a pattern",
+            expected=f"{NUMBERS}, or pattern.yaml",
+            received=_held(path),
             help="name a folder that `foldwork build` made, or a pattern's",
-        )  # fmt: skip
+        )
     if not path.exists():
-        raise _stop("X911", path, "there is no such file or folder", received=str(path),
-                    help="name a folder that `foldwork build` made, or a pattern's")  # fmt: skip
+        raise _stop(
+            "X911",
+            path,
+            "there is no such file or folder",
+            received=str(path),
+            help="name a folder that `foldwork build` made, or a pattern's",
+        )
     work = pipeline.prepare(path)
     work.stop_on_errors()
     numbers = deliver.numbers(work.pattern, work.sizes, work.drafts, work.plans)
@@ -56,19 +69,23 @@ def _built(folder: Path) -> Edition:
     """Return the edition that a build folder holds."""
     if not (folder / RECORD).is_file():
         raise _stop(
-            "X912", folder, f"the build has no {RECORD}: an older Foldwork made it",
+            "X912",
+            folder,
+            f"the build has no {RECORD}: an older Foldwork made it",
             expected=f"{NUMBERS} and {RECORD}",
             help="build that edition again, or compare its pattern.yaml",
-        )  # fmt: skip
+        )
     numbers, record = (_json(folder / name) for name in (NUMBERS, RECORD))
     try:
         return compare.edition(str(folder), numbers, record)
     except ValueError as problem:
         raise _stop(
-            "X913", folder / RECORD, f"{NUMBERS} and {RECORD} do not hold an edition",
+            "X913",
+            folder / RECORD,
+            f"{NUMBERS} and {RECORD} do not hold an edition",
             received=str(problem)[:120],
             help="build that edition again, or compare its pattern.yaml",
-        ) from problem  # fmt: skip
+        ) from problem
 
 
 def _json(path: Path) -> Any:
@@ -76,9 +93,12 @@ def _json(path: Path) -> Any:
         return json.loads(path.read_text(encoding="utf-8"))
     except (OSError, ValueError, RecursionError) as problem:
         raise _stop(
-            "X913", path, "the file is not JSON that can be read", received=str(problem)[:120],
+            "X913",
+            path,
+            "the file is not JSON that can be read",
+            received=str(problem)[:120],
             help="build that edition again, or compare its pattern.yaml",
-        ) from problem  # fmt: skip
+        ) from problem
 
 
 def _held(folder: Path) -> str:
@@ -89,8 +109,9 @@ def _held(folder: Path) -> str:
 def _stop(
     code: str, path: Path, what: str, *, expected: str = "", received: str = "", help: str = ""
 ) -> PublishError:
-    note: Note = error(code, Place(str(path)), what, expected=expected, received=received,
-                       help=help)  # fmt: skip
+    note: Note = error(
+        code, Place(str(path)), what, expected=expected, received=received, help=help
+    )
     return PublishError(Report((note,)))
 
 

@@ -85,8 +85,9 @@ class Drawn:
         return not any(n.severity is Severity.ERROR for n in self.notes)
 
 
-def jobs_for(design: Design, manual: Manual, papers: Iterable[str], only: str | None = None
-             ) -> tuple[Job, ...]:  # fmt: skip
+def jobs_for(
+    design: Design, manual: Manual, papers: Iterable[str], only: str | None = None
+) -> tuple[Job, ...]:
     """Return the PDFs to make, in the order in which they are listed.
 
     A half-size booklet has no room for template sheets: they come on its whole paper.
@@ -125,9 +126,13 @@ def _roll_length(design: Design) -> float:
     return ceil(tallest) + 4.0
 
 
-def print_all(books: Mapping[str, Book], jobs: Sequence[Job], workers: Workers,
-              progress: Progress = silent, store: Store = NOWHERE
-              ) -> tuple[Printed, ...]:  # fmt: skip
+def print_all(
+    books: Mapping[str, Book],
+    jobs: Sequence[Job],
+    workers: Workers,
+    progress: Progress = silent,
+    store: Store = NOWHERE,
+) -> tuple[Printed, ...]:
     """Make every PDF of a list, side by side where there are workers for it.
 
     `books` are known by the size that they are about, the whole one by an empty key. Each is

@@ -21,8 +21,9 @@ LENGTHS = {EAN: 13, UPC: 12, ISBN: 13}
 _BOOKLAND = ("978", "979")
 _MUSIC = "9790"
 """979-0 is printed music's (ISMN), not a book's."""
-_FORM = re.compile(r"(?:(?P<kind>EAN|UPC|ISBN)(?:-?1[03])?(?:-?A)?:?\s+)?(?P<rest>[\d\s-]*[\dX])",
-                   re.IGNORECASE)  # fmt: skip
+_FORM = re.compile(
+    r"(?:(?P<kind>EAN|UPC|ISBN)(?:-?1[03])?(?:-?A)?:?\s+)?(?P<rest>[\d\s-]*[\dX])", re.IGNORECASE
+)
 _KINDS = {"EAN": EAN, "UPC": UPC, "ISBN": ISBN}
 
 

@@ -54,8 +54,13 @@ def inputs(
     return found
 
 
-def differing(pattern: Pattern, papers: tuple[str, ...] | None, only: str | None,
-              made_from: Mapping[str, str], size: str = "") -> tuple[str, ...]:  # fmt: skip
+def differing(
+    pattern: Pattern,
+    papers: tuple[str, ...] | None,
+    only: str | None,
+    made_from: Mapping[str, str],
+    size: str = "",
+) -> tuple[str, ...]:
     """Return the names of what is not as it was when a set was made."""
     now = inputs(pattern, papers, only, size=size)
     if AS_SHOWN in made_from and pattern.studio is not None:

@@ -15,10 +15,20 @@ from importlib.util import LazyLoader
 from types import ModuleType
 
 UNPRINTED = (
-    "publish.deliver", "publish.draw", "publish.finished", "publish.site",
-    "publish.typeset.press", "publish.report_page", "publish.compare", "publish.web",
-    "publish.trace", "ezdxf", "pikepdf", "pypdfium2", "spyrrow",
-)  # fmt: skip
+    "publish.deliver",
+    "publish.draw",
+    "publish.finished",
+    "publish.site",
+    "publish.typeset.press",
+    "publish.report_page",
+    "publish.compare",
+    "publish.web",
+    "publish.trace",
+    "ezdxf",
+    "pikepdf",
+    "pypdfium2",
+    "spyrrow",
+)
 """Modules that only pages and files need, and that take long to load."""
 
 

@@ -194,13 +194,29 @@ class PublishError(Exception):
         self.files: dict[str, bytes] = dict(files or {})
 
 
-def error(code: str, place: Place, what: str, *, expected: str = "", received: str = "",
-          help: str = "", spot: Spot | None = None) -> Note:  # fmt: skip
+def error(
+    code: str,
+    place: Place,
+    what: str,
+    *,
+    expected: str = "",
+    received: str = "",
+    help: str = "",
+    spot: Spot | None = None,
+) -> Note:
     """Return a note that stops the build."""
     return Note(code, Severity.ERROR, place, what, expected, received, help, spot)
 
 
-def warning(code: str, place: Place, what: str, *, expected: str = "", received: str = "",
-            help: str = "", spot: Spot | None = None) -> Note:  # fmt: skip
+def warning(
+    code: str,
+    place: Place,
+    what: str,
+    *,
+    expected: str = "",
+    received: str = "",
+    help: str = "",
+    spot: Spot | None = None,
+) -> Note:
     """Return a note that the designer should weigh."""
     return Note(code, Severity.WARNING, place, what, expected, received, help, spot)

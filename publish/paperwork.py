@@ -56,9 +56,13 @@ def bound(arguments: Namespace) -> Done:
         raise ValueError(f"paper {unknown[0]!r} is not one of letter, a4")
     with Progress() as progress:
         made, target = making.build(
-            arguments.book, arguments.out, papers, arguments.jobs or cores(), progress.show,
+            arguments.book,
+            arguments.out,
+            papers,
+            arguments.jobs or cores(),
+            progress.show,
             Store(users()),
-        )  # fmt: skip
+        )
     names = ", ".join(f"{e.name}.pdf" for e in made.editions)
     return made.report, [made.spine, f"{target}: {names}, press-book, press-cover"]
 

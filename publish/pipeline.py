@@ -104,8 +104,11 @@ def _design(work: Work, progress: Progress) -> None:
 def _drawn(work: Work, note: Note) -> bool:
     """Return whether a finding is about a point on a drafted motif."""
     spot = note.spot
-    return spot is not None and spot.size in work.drafts and (
-        spot.motif in work.drafts[spot.size].motifs)  # fmt: skip
+    return (
+        spot is not None
+        and spot.size in work.drafts
+        and (spot.motif in work.drafts[spot.size].motifs)
+    )
 
 
 def _explain(work: Work, progress: Progress) -> None:
@@ -253,8 +256,9 @@ def build(
     return work, target
 
 
-def kits(path: Path, wanted: Mapping[str, int], out: Path | None = None,
-         progress: Progress = silent) -> tuple[Work, Path]:  # fmt: skip
+def kits(
+    path: Path, wanted: Mapping[str, int], out: Path | None = None, progress: Progress = silent
+) -> tuple[Work, Path]:
     """Make the sheet by which a fabric shop cuts `wanted` kits, by size key.
 
     It goes into a folder of its own beside the pattern's, as Markdown, JSON and one PDF for

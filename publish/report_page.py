@@ -88,16 +88,18 @@ def _item(note: Note, report: Report, subject: Subject) -> dict[str, Any]:
         accept = f"accept:\n  - {{code: {note.code}, {at}reason: …}}"
     return {
         "note": replace(
-            note, what=visible(note.what), expected=visible(note.expected),
-            received=visible(note.received), help=visible(note.help),
+            note,
+            what=visible(note.what),
+            expected=visible(note.expected),
+            received=visible(note.received),
+            help=visible(note.help),
         ),
         "place": subject.near(note.place),
         "lines": _lines(note, report.sources),
-        "picture": picture and {
-            "caption": picture[0], "alt": picture[1], "address": embedded(picture[2].encode())
-        },
+        "picture": picture
+        and {"caption": picture[0], "alt": picture[1], "address": embedded(picture[2].encode())},
         "accept": accept,
-    }  # fmt: skip
+    }
 
 
 def _lines(note: Note, sources: Mapping[str, str]) -> list[dict[str, Any]]:
@@ -110,8 +112,13 @@ def _lines(note: Note, sources: Mapping[str, str]) -> list[dict[str, Any]]:
     for number in range(max(1, at - AROUND), min(len(lines), at + AROUND) + 1):
         text, split = lines[number - 1], note.place.column - 1
         here = number == at
-        shown.append({"number": number, "before": visible(text[:split] if here else text),
-                      "meant": visible(text[split:]) if here else ""})  # fmt: skip
+        shown.append(
+            {
+                "number": number,
+                "before": visible(text[:split] if here else text),
+                "meant": visible(text[split:]) if here else "",
+            }
+        )
     return shown
 
 

@@ -94,8 +94,9 @@ def _facts(pattern: Pattern, found: Json) -> Json:
 def _cloth(found: Json) -> list[tuple[str, list[str]]]:
     """Return each fabric with what to buy of it for each size; empty where none is."""
     names = dict.fromkeys(name for bought in found["to_buy"].values() for name in bought)
-    return [(name, [_amount(bought.get(name)) for bought in found["to_buy"].values()])
-            for name in names]  # fmt: skip
+    return [
+        (name, [_amount(bought.get(name)) for bought in found["to_buy"].values()]) for name in names
+    ]
 
 
 def _amount(bought: Mapping[str, str | None] | None) -> str:
@@ -113,8 +114,9 @@ def _is_address(text: str) -> bool:
 
 def _of_size(key: str, said: Mapping[str, str], made: Mapping[str, bytes]) -> Json | None:
     """Return the picture of a size, where one was computed."""
-    name = next((n for n in sorted(made) if n.startswith(f"{SHOP}/{key}-")
-                 and n.endswith(".jpg")), None)  # fmt: skip
+    name = next(
+        (n for n in sorted(made) if n.startswith(f"{SHOP}/{key}-") and n.endswith(".jpg")), None
+    )
     return None if name is None else _picture(name, made[name], said[key])
 
 
@@ -147,8 +149,10 @@ def _trade(pattern: Pattern, found: Json, main: Json | None) -> Json:
     kind, _, digits = pattern.publication.barcode.partition(" ")
     return {
         "pattern": pattern.key,
-        **{k: found[k] for k in ("title", "subtitle", "studio", "contact", "stock_number",
-                                 "edition", "skill")},
+        **{
+            k: found[k]
+            for k in ("title", "subtitle", "studio", "contact", "stock_number", "edition", "skill")
+        },
         "barcode": {"kind": kind, "digits": digits} if digits else None,
         "sizes": [{"title": s["title"], "finished": s["finished"]} for s in found["sizes"]],
         "prices": [
@@ -161,4 +165,4 @@ def _trade(pattern: Pattern, found: Json, main: Json | None) -> Json:
         ],
         "picture": main and {"file": main["file"], "alt": main["alt"]},
         "papers": list(pattern.papers),
-    }  # fmt: skip
+    }

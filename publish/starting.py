@@ -75,8 +75,9 @@ def start_studio(folder: Path) -> list[Path]:
         return []
     there = [read.load(path)[0] for path in sorted(home.glob(f"*/{read.FILE_NAME}"))]
     facts = [p.publication for p in there if p is not None]
-    agreed = {name: found.pop() for name in SHARED
-              if len(found := {getattr(f, name) for f in facts}) == 1}  # fmt: skip
+    agreed = {
+        name: found.pop() for name in SHARED if len(found := {getattr(f, name) for f in facts}) == 1
+    }
     if not agreed.get("studio"):
         return []
     said = {"publication": {name: text for name, text in agreed.items() if text}}

@@ -37,16 +37,35 @@ UNITS: dict[str, Fraction] = {
 """Inches in one of each unit that a pattern may use."""
 
 _SPELLINGS = {
-    '"': "in", "″": "in", "”": "in", "inch": "in", "inches": "in",
-    "'": "ft", "′": "ft", "foot": "ft", "feet": "ft",
-    "yds": "yd", "yard": "yd", "yards": "yd",
-    "metre": "m", "metres": "m", "meter": "m", "meters": "m",
-}  # fmt: skip
+    '"': "in",
+    "″": "in",
+    "”": "in",
+    "inch": "in",
+    "inches": "in",
+    "'": "ft",
+    "′": "ft",
+    "foot": "ft",
+    "feet": "ft",
+    "yds": "yd",
+    "yard": "yd",
+    "yards": "yd",
+    "metre": "m",
+    "metres": "m",
+    "meter": "m",
+    "meters": "m",
+}
 
 _VULGAR = {
-    "¼": "1/4", "½": "1/2", "¾": "3/4", "⅓": "1/3", "⅔": "2/3",
-    "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
-}  # fmt: skip
+    "¼": "1/4",
+    "½": "1/2",
+    "¾": "3/4",
+    "⅓": "1/3",
+    "⅔": "2/3",
+    "⅛": "1/8",
+    "⅜": "3/8",
+    "⅝": "5/8",
+    "⅞": "7/8",
+}
 
 UNIT_WORDS: tuple[str, ...] = (*UNITS, *_SPELLINGS)
 """Every spelling of a unit that a pattern may use, in small letters."""

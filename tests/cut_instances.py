@@ -53,9 +53,13 @@ def instances(folder: Path = RECT) -> Iterator[Instance]:
                     for i, x in enumerate(found["items"])
                 )
                 yield Instance(
-                    f"{found['name']} {way}", F(found["strip_width"]), parts,
-                    level["best_height"], level["ffdh"], level["proven_optimal"],
-                )  # fmt: skip
+                    f"{found['name']} {way}",
+                    F(found["strip_width"]),
+                    parts,
+                    level["best_height"],
+                    level["ffdh"],
+                    level["proven_optimal"],
+                )
 
 
 def cut_list(seed: int) -> tuple[Fraction, tuple[Part, ...]]:

@@ -37,8 +37,9 @@ PATIENCE = 20.0
 MINI = text("mini: {block: nine, columns: 1, rows: 1, block_size: 9 in}", NINE)
 WHOLE = text(
     "mini: {block: carries, columns: 2, rows: 2, block_size: 9 in, motif_size: 7 in}",
-    CARRIES, MOTIF,
-)  # fmt: skip
+    CARRIES,
+    MOTIF,
+)
 
 
 def commands(path: Path, out: Path) -> dict[str, list[str]]:
@@ -53,9 +54,13 @@ def begun(command: list[str], temporary: Path) -> subprocess.Popen[bytes]:
     """Begin a command in a group of processes of its own."""
     quiet = subprocess.DEVNULL
     return subprocess.Popen(
-        command, cwd=ROOT, stdout=quiet, stderr=quiet, start_new_session=True,
+        command,
+        cwd=ROOT,
+        stdout=quiet,
+        stderr=quiet,
+        start_new_session=True,
         env={**os.environ, "TMPDIR": str(temporary)},
-    )  # fmt: skip
+    )
 
 
 def killed(run: subprocess.Popen[bytes], alone: bool) -> bool:

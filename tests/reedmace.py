@@ -70,11 +70,33 @@ def pattern() -> Pattern:
     ring = ((f(0), f(0)), (one, f(0)), (one, one), (f(0), one))
     block = Block("plume", 1, 1, (PatchSpec(ring, "linen"),), "reedmace")
     spec = SizeSpec(
-        "mini", "Mini", "quilt", 1, 1, ("plume",), f(16), f(14), (BORDER,), None, None, None,
-        None, (), None,
-    )  # fmt: skip
-    sewing = Sewing(f("1/4"), f("1 1/2"), f(1), f(1), f("4 1/2"), 10 / Fraction("2.54"), f("2 1/2"),
-                    squaring=f(0), mis_cut=f(0))  # fmt: skip
+        "mini",
+        "Mini",
+        "quilt",
+        1,
+        1,
+        ("plume",),
+        f(16),
+        f(14),
+        (BORDER,),
+        None,
+        None,
+        None,
+        None,
+        (),
+        None,
+    )
+    sewing = Sewing(
+        f("1/4"),
+        f("1 1/2"),
+        f(1),
+        f(1),
+        f("4 1/2"),
+        10 / Fraction("2.54"),
+        f("2 1/2"),
+        squaring=f(0),
+        mis_cut=f(0),
+    )
     places = {
         "": Place("pattern.yaml", 1, 1),
         "sizes.mini": Place("pattern.yaml", 20, 3, "sizes.mini"),
@@ -83,16 +105,44 @@ def pattern() -> Pattern:
     }
     publication = Publication("Hollow Fen Studio", "HF-199", "First edition", 2026, "", "", "", "")
     return Pattern(
-        "reedmace", Path("."), "Reedmace", "", publication, ("letter",), "tideline", fabrics,
-        {"reedmace": motif}, {"plume": block}, {"mini": spec}, sewing, places,
-    )  # fmt: skip
+        "reedmace",
+        Path("."),
+        "Reedmace",
+        "",
+        publication,
+        ("letter",),
+        "tideline",
+        fabrics,
+        {"reedmace": motif},
+        {"plume": block},
+        {"mini": spec},
+        sewing,
+        places,
+    )
 
 
 def size() -> Size:
     return Size(
-        "mini", "Mini", "quilt", 1, 1, (("plume",),), f(16), f(14), (BORDER,), f(16), f(16),
-        f(20), f(20), None, BACKING, BATTING, BINDING, QUILTING, None,
-    )  # fmt: skip
+        "mini",
+        "Mini",
+        "quilt",
+        1,
+        1,
+        (("plume",),),
+        f(16),
+        f(14),
+        (BORDER,),
+        f(16),
+        f(16),
+        f(20),
+        f(20),
+        None,
+        BACKING,
+        BATTING,
+        BINDING,
+        QUILTING,
+        None,
+    )
 
 
 def patch(key: str, fabric: str, left: int, top: int, right: int, bottom: int) -> Patch:
@@ -107,8 +157,9 @@ def leaf(one: Patch, kind: str, name: str) -> Unit:
 
 def joined(kind: str, name: str, join: str, *parts: Unit, press: str = "out") -> Unit:
     lefts, tops, rights, bottoms = zip(*(p.box for p in parts), strict=True)
-    return Unit(kind, name, (min(lefts), min(tops), max(rights), max(bottoms)), join, parts,
-                press=press)  # fmt: skip
+    return Unit(
+        kind, name, (min(lefts), min(tops), max(rights), max(bottoms)), join, parts, press=press
+    )
 
 
 def shape(span: float = 14, folds: int = 8) -> MotifShape:
@@ -138,10 +189,25 @@ def shape(span: float = 14, folds: int = 8) -> MotifShape:
         FoldEdge("single", math.degrees(angle), "bias", ((half * 0.25, half * 0.55),)),
     )
     return MotifShape(
-        "reedmace", f(14), folds, MultiPolygon([wedge]), 360 / folds, edges, _many(whole),
-        _many(cut), MultiPolygon([wedge]), whole.area, whole.length, 1, 1, folds, folds,
-        0.9, 0.8, 50.0,
-    )  # fmt: skip
+        "reedmace",
+        f(14),
+        folds,
+        MultiPolygon([wedge]),
+        360 / folds,
+        edges,
+        _many(whole),
+        _many(cut),
+        MultiPolygon([wedge]),
+        whole.area,
+        whole.length,
+        1,
+        1,
+        folds,
+        folds,
+        0.9,
+        0.8,
+        50.0,
+    )
 
 
 def _many(geometry: Any) -> MultiPolygon:
@@ -163,17 +229,31 @@ def draft() -> Draft:
     left, right = (patch(k, "sandbar", x, 2, x + 2, 18) for k, x in (("left", 0), ("right", 18)))
     top, bottom = (patch(k, "sandbar", 0, y, 20, y + 2) for k, y in (("top", 0), ("bottom", 18)))
     centre = joined(
-        "centre", "centre", "across",
-        leaf(left, "side", "side border"), leaf(ground, "ground", "ground"),
+        "centre",
+        "centre",
+        "across",
+        leaf(left, "side", "side border"),
+        leaf(ground, "ground", "ground"),
         leaf(right, "side", "side border"),
-    )  # fmt: skip
+    )
     root = joined(
-        "top", "top", "down",
-        leaf(top, "end", "top border"), centre, leaf(bottom, "end", "bottom border"),
-    )  # fmt: skip
+        "top",
+        "top",
+        "down",
+        leaf(top, "end", "top border"),
+        centre,
+        leaf(bottom, "end", "bottom border"),
+    )
     lines = MultiLineString([[(0, y), (20, y)] for y in range(1, 13)])
     return Draft(
-        "mini", f(20), f(20), (ground, left, right, top, bottom), root, {"reedmace": shape()},
+        "mini",
+        f(20),
+        f(20),
+        (ground, left, right, top, bottom),
+        root,
+        {"reedmace": shape()},
         (Placement("reedmace", f(10), f(10), 0, 0),),
-        (QuiltingLines("border", "parallel", f(1), lines, 240.0),), f(72), box(0, 0, 20, 20),
-    )  # fmt: skip
+        (QuiltingLines("border", "parallel", f(1), lines, 240.0),),
+        f(72),
+        box(0, 0, 20, 20),
+    )

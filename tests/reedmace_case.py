@@ -29,8 +29,16 @@ from publish.notes import Note
 from publish.proof.case import Case
 
 
-def _piece(letter: str, name: str, purpose: str, fabric: str, width: str, length: str, count: int,
-           finished: tuple[str, str] | None = None) -> Piece:  # fmt: skip
+def _piece(
+    letter: str,
+    name: str,
+    purpose: str,
+    fabric: str,
+    width: str,
+    length: str,
+    count: int,
+    finished: tuple[str, str] | None = None,
+) -> Piece:
     done = (None, None) if finished is None else (f(finished[0]), f(finished[1]))
     return Piece(letter, name, purpose, fabric, f(width), f(length), count, *done)
 
@@ -54,29 +62,62 @@ def _one(piece: Piece) -> Strip:
 def plan() -> CutPlan:
     """Return the cutting plan; metres are the next 10 cm of the length needed."""
     decimetre = 10 / Fraction("2.54")
-    borders = Strip(f("2 1/2"), (Cut("D", f("20 1/2"), f("2 1/2"), 1),
-                                 Cut("C", f("16 1/2"), f("2 1/2"), 1)), 2)  # fmt: skip
+    borders = Strip(
+        f("2 1/2"), (Cut("D", f("20 1/2"), f("2 1/2"), 1), Cut("C", f("16 1/2"), f("2 1/2"), 1)), 2
+    )
     linen = FabricPlan(
-        "linen", f(40), (GROUND, BACK), (_one(BACK), _one(GROUND)), f("45 1/2"), f("46 1/2"),
-        f("49 1/2"), 12 * decimetre, f("45 1/2"), Fraction(1, 4), left=(f("22 1/2"), f("17 1/2")),
-    )  # fmt: skip
+        "linen",
+        f(40),
+        (GROUND, BACK),
+        (_one(BACK), _one(GROUND)),
+        f("45 1/2"),
+        f("46 1/2"),
+        f("49 1/2"),
+        12 * decimetre,
+        f("45 1/2"),
+        Fraction(1, 4),
+        left=(f("22 1/2"), f("17 1/2")),
+    )
     sandbar = FabricPlan(
-        "sandbar", f(40), (SIDES, ENDS), (borders,), f(5), f(6), f(9), 2 * decimetre, f(5),
+        "sandbar",
+        f(40),
+        (SIDES, ENDS),
+        (borders,),
+        f(5),
+        f(6),
+        f(9),
+        2 * decimetre,
+        f(5),
         Fraction(3, 40),
-    )  # fmt: skip
+    )
     moss = FabricPlan(
-        "moss", f(40), (MOTIF, BIND), (_one(MOTIF), _one(BIND)), f("22 1/4"), f("23 1/4"), f(27),
-        6 * decimetre, f("22 1/4"), Fraction(1, 3), left=(f("24 1/2"), f("15 1/2")),
-    )  # fmt: skip
+        "moss",
+        f(40),
+        (MOTIF, BIND),
+        (_one(MOTIF), _one(BIND)),
+        f("22 1/4"),
+        f("23 1/4"),
+        f(27),
+        6 * decimetre,
+        f("22 1/4"),
+        Fraction(1, 3),
+        left=(f("24 1/2"), f("15 1/2")),
+    )
     fabrics = {"linen": linen, "sandbar": sandbar, "moss": moss}
     return CutPlan(
-        "mini", (GROUND, MOTIF, SIDES, ENDS, BACK, BIND), fabrics, f("15 1/2"),
+        "mini",
+        (GROUND, MOTIF, SIDES, ENDS, BACK, BIND),
+        fabrics,
+        f("15 1/2"),
         BackingPlan("linen", f(28), f(28), 1, f(28), f(28), "none", f(4)),
         BattingPlan("Cotton", f(26), f(26), None),
         BindingPlan("moss", "straight", f("2 1/4"), f(90), 3, 2, f("115 1/2")),
-        None, None, None, ThreadPlan(f(180), f(150), f(600), f(200), f("2 1/2")),
+        None,
+        None,
+        None,
+        ThreadPlan(f(180), f(150), f(600), f(200), f("2 1/2")),
         sources={"ground": "A", "left": "C", "right": "C", "top": "D", "bottom": "D"},
-    )  # fmt: skip
+    )
 
 
 def case() -> Case:
@@ -91,11 +132,20 @@ def pillow_case() -> Case:
     """
     whole = case()
     spec = PillowSpec(f(18), "envelope", "moss", f(4), f(1), f("1/2"))
-    cover = replace(size(), width=f(17), height=f(17), inner_width=f(17), inner_height=f(17),
-                    finish="pillow", pillow=spec, borders=())  # fmt: skip
+    cover = replace(
+        size(),
+        width=f(17),
+        height=f(17),
+        inner_width=f(17),
+        inner_height=f(17),
+        finish="pillow",
+        pillow=spec,
+        borders=(),
+    )
     back = PillowPlan(f(18), "envelope", "moss", f(12), f(18), 2, f(4), f(1))
-    return replace(whole, sizes={"mini": cover},
-                   plans={"mini": replace(plan(), pillow=back, binding=None)})  # fmt: skip
+    return replace(
+        whole, sizes={"mini": cover}, plans={"mini": replace(plan(), pillow=back, binding=None)}
+    )
 
 
 @dataclass(frozen=True)

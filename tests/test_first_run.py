@@ -68,9 +68,14 @@ class Machine:
     def run(self, *command: str) -> subprocess.CompletedProcess[str]:
         surroundings = {"PATH": str(self.bin), "STATE": str(self.state)}
         return subprocess.run(
-            command or ("sh", ".ci/setup"), cwd=self.home, env=surroundings, check=False,
-            capture_output=True, text=True, timeout=60,
-        )  # fmt: skip
+            command or ("sh", ".ci/setup"),
+            cwd=self.home,
+            env=surroundings,
+            check=False,
+            capture_output=True,
+            text=True,
+            timeout=60,
+        )
 
     @property
     def log(self) -> str:

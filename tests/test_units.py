@@ -44,20 +44,56 @@ def test_published_definitions():
 @pytest.mark.parametrize(
     ("text", "value"),
     [
-        ("2", F(2)), ("2.5", F(5, 2)), (".5", F(1, 2)), ("5/2", F(5, 2)), ("2 1/2", F(5, 2)),
-        ("2-1/2", F(5, 2)), ("2½", F(5, 2)), ("2 ½", F(5, 2)), ("½", F(1, 2)), (" 2 1/2 ", F(5, 2)),
-        ("2 1⁄2", F(5, 2)), ("⅓", F(1, 3)), ("1⅞", F(15, 8)), ("0", F(0)), ("2  1/2", F(5, 2)),
+        ("2", F(2)),
+        ("2.5", F(5, 2)),
+        (".5", F(1, 2)),
+        ("5/2", F(5, 2)),
+        ("2 1/2", F(5, 2)),
+        ("2-1/2", F(5, 2)),
+        ("2½", F(5, 2)),
+        ("2 ½", F(5, 2)),
+        ("½", F(1, 2)),
+        (" 2 1/2 ", F(5, 2)),
+        ("2 1⁄2", F(5, 2)),
+        ("⅓", F(1, 3)),
+        ("1⅞", F(15, 8)),
+        ("0", F(0)),
+        ("2  1/2", F(5, 2)),
     ],
-)  # fmt: skip
+)
 def test_numbers_as_makers_write_them(text, value):
     assert units.parse_number(text) == value
 
 
 @pytest.mark.parametrize(
     "text",
-    ["", " ", "two", "1:30", "1,5", "2 1/0", "1/2/3", "½2", "½½", "1½5", "-2", "+2", "2 1/2 1/2",
-     "1e3", "2..5", "2.5.1", "0x10", "nan", "inf", "1_000", "2.1/2", "1/2.5", "\n", "½ 2"],
-)  # fmt: skip
+    [
+        "",
+        " ",
+        "two",
+        "1:30",
+        "1,5",
+        "2 1/0",
+        "1/2/3",
+        "½2",
+        "½½",
+        "1½5",
+        "-2",
+        "+2",
+        "2 1/2 1/2",
+        "1e3",
+        "2..5",
+        "2.5.1",
+        "0x10",
+        "nan",
+        "inf",
+        "1_000",
+        "2.1/2",
+        "1/2.5",
+        "\n",
+        "½ 2",
+    ],
+)
 def test_what_is_no_number(text):
     with pytest.raises(ValueError, match=r"is not a number|divides by zero"):
         units.parse_number(text)
@@ -66,13 +102,25 @@ def test_what_is_no_number(text):
 @pytest.mark.parametrize(
     ("text", "inches"),
     [
-        ("2 1/2 in", F(5, 2)), ('2½"', F(5, 2)), ("2½in", F(5, 2)), ("½in", F(1, 2)),
-        ("2½ Inches", F(5, 2)), ("2 in.", F(2)), ("1′", F(12)), ("1 foot", F(12)),
-        ("3 feet", F(36)), ("1/4 yd", F(9)), ("2 yards", F(72)),
-        ("6.5 cm", F("6.5") / F("2.54")), ("1 m", F(5000, 127)),
-        ("1 metre", F(5000, 127)), ("2\n1/2\tin", F(5, 2)), ("10 mm", F(50, 127)), ("3″", F(3)),
+        ("2 1/2 in", F(5, 2)),
+        ('2½"', F(5, 2)),
+        ("2½in", F(5, 2)),
+        ("½in", F(1, 2)),
+        ("2½ Inches", F(5, 2)),
+        ("2 in.", F(2)),
+        ("1′", F(12)),
+        ("1 foot", F(12)),
+        ("3 feet", F(36)),
+        ("1/4 yd", F(9)),
+        ("2 yards", F(72)),
+        ("6.5 cm", F("6.5") / F("2.54")),
+        ("1 m", F(5000, 127)),
+        ("1 metre", F(5000, 127)),
+        ("2\n1/2\tin", F(5, 2)),
+        ("10 mm", F(50, 127)),
+        ("3″", F(3)),
     ],
-)  # fmt: skip
+)
 def test_lengths_as_makers_write_them(text, inches):
     assert units.parse_length(text) == inches
 
@@ -80,14 +128,19 @@ def test_lengths_as_makers_write_them(text, inches):
 @pytest.mark.parametrize(
     ("text", "reason"),
     [
-        ("2 1/2", "the unit is missing"), ("", "the unit is missing"),
+        ("2 1/2", "the unit is missing"),
+        ("", "the unit is missing"),
         ("2½", "the unit is missing"),
-        ("2 kg", "'kg' is not a unit of length"), ("2 inchs", "'inchs' is not a unit of length"),
-        ("in", "is not a number"), ("two in", "is not a number"), ("-2 in", "is not a number"),
-        ("2 in in", "is not a number"), ("1/0 in", "divides by zero"),
+        ("2 kg", "'kg' is not a unit of length"),
+        ("2 inchs", "'inchs' is not a unit of length"),
+        ("in", "is not a number"),
+        ("two in", "is not a number"),
+        ("-2 in", "is not a number"),
+        ("2 in in", "is not a number"),
+        ("1/0 in", "divides by zero"),
         ("16 x 16 in", "is not a number"),
     ],
-)  # fmt: skip
+)
 def test_a_length_that_is_none_says_why(text, reason):
     with pytest.raises(ValueError, match=reason):
         units.parse_length(text)
@@ -138,9 +191,16 @@ def test_halves_round_up():
 
 @pytest.mark.parametrize(
     ("value", "text"),
-    [(F(0), "0"), (F(4), "4"), (F(3, 8), "3/8"), (F(5, 2), "2 1/2"), (F(-1, 8), "-1/8"),
-     (F(-5, 2), "-2 1/2"), (F(10, 3), "3 1/3")],
-)  # fmt: skip
+    [
+        (F(0), "0"),
+        (F(4), "4"),
+        (F(3, 8), "3/8"),
+        (F(5, 2), "2 1/2"),
+        (F(-1, 8), "-1/8"),
+        (F(-5, 2), "-2 1/2"),
+        (F(10, 3), "3 1/3"),
+    ],
+)
 def test_fractions_as_makers_write_them(value, text):
     assert units.fraction_text(value) == text
 

@@ -51,16 +51,22 @@ def manual(volume: Volume, chapters: Sequence[Chapter], pages: Sequence[str] = (
     named = [(c.pattern.title, c.sections) for c in chapters]
     own = [tuple(_own(c, named)) for c in chapters]
     alike = techniques(own)
-    front = [*_foreword(volume), once.tools(named), once.cautions(named), once.before(named),
-             *_first_named(chapters, own, alike.sections())]  # fmt: skip
+    front = [
+        *_foreword(volume),
+        once.tools(named),
+        once.cautions(named),
+        once.before(named),
+        *_first_named(chapters, own, alike.sections()),
+    ]
     inside = [alike.referring(sections) for sections in own]
     parted = _parts(volume, chapters, inside)
     back = [*_templates(chapters), _edition(volume, chapters)]
     body = numbered((*front, *parted, *back[:-1]))
     words = (*body, back[-1])
     last = (once.glossary(words), once.index(pages, words), back[-1])
-    return Manual(_cover(volume, chapters), (*body, *last), _back(volume, chapters),
-                  _foot(volume.looks))  # fmt: skip
+    return Manual(
+        _cover(volume, chapters), (*body, *last), _back(volume, chapters), _foot(volume.looks)
+    )
 
 
 def _own(chapter: Chapter, named: once.Manuals) -> list[Section]:
@@ -88,11 +94,14 @@ def _first_named(
 def _owned(block: Block, owners: dict[FigureSpec, Pattern]) -> Block:
     if not isinstance(block, Steps):
         return block
-    return Steps(tuple(
-        step if step.figure is None
-        else replace(step, figure=renamed.words(owners[step.figure], step.figure))
-        for step in block.items
-    ))  # fmt: skip
+    return Steps(
+        tuple(
+            step
+            if step.figure is None
+            else replace(step, figure=renamed.words(owners[step.figure], step.figure))
+            for step in block.items
+        )
+    )
 
 
 def _foreword(volume: Volume) -> list[Section]:
@@ -152,9 +161,14 @@ def _templates(chapters: Sequence[Chapter]) -> list[Section]:
                 inner.append(replace(named, parent=TEMPLATES, title=title))
     if not inner:
         return []
-    note = Box("note", "Copy them, or print them", (
-        "Do not cut the book: copy the sheets at 100 %, and measure the check square on each copy.",
-    ))  # fmt: skip
+    note = Box(
+        "note",
+        "Copy them, or print them",
+        (
+            "Do not cut the book: copy the sheets at 100 %, and measure the check square on "
+            "each copy.",
+        ),
+    )
     return [Section(TEMPLATES, "Templates", (note,), new_page=True), *inner]
 
 
@@ -164,12 +178,17 @@ def _edition(volume: Volume, chapters: Sequence[Chapter]) -> Section:
     imprint = ", ".join(t for t in (out.edition, str(out.year or "")) if t)
     number = f"ISBN {out.barcode.rpartition(' ')[2]}" if out.barcode else ""
     patterns = "; ".join(
-        ", ".join(t for t in (c.pattern.title, c.manual.back.stock_number, c.manual.back.edition)
-                  if t) for c in chapters
-    )  # fmt: skip
-    said = [f"**{volume.looks.title}**" + (f", {out.studio}." if out.studio else "."),
-            *(f"{t}." for t in (imprint, number) if t), f"The patterns: {patterns}.",
-            *_alike(chapters)]  # fmt: skip
+        ", ".join(
+            t for t in (c.pattern.title, c.manual.back.stock_number, c.manual.back.edition) if t
+        )
+        for c in chapters
+    )
+    said = [
+        f"**{volume.looks.title}**" + (f", {out.studio}." if out.studio else "."),
+        *(f"{t}." for t in (imprint, number) if t),
+        f"The patterns: {patterns}.",
+        *_alike(chapters),
+    ]
     own = [t for t in (out.licence,) if t and t not in said]
     return Section(EDITION, "This edition", tuple(map(Paragraph, dict.fromkeys([*said, *own]))))
 
@@ -197,13 +216,22 @@ def _back(volume: Volume, chapters: Sequence[Chapter]) -> BackCover:
         FigureSpec(BARCODE, "barcode", values=(("digits", out.barcode),)) if out.barcode else None
     )
     named = ", ".join(t for t in (out.edition, str(out.year or "")) if t)
-    lines = [f"**{c.pattern.title}**: {c.pattern.subtitle}" if c.pattern.subtitle
-             else f"**{c.pattern.title}**" for c in chapters]  # fmt: skip
+    lines = [
+        f"**{c.pattern.title}**: {c.pattern.subtitle}"
+        if c.pattern.subtitle
+        else f"**{c.pattern.title}**"
+        for c in chapters
+    ]
     return BackCover(
-        "\n\n".join(t for t in (out.blurb, *lines) if t), (), "", named,
-        out.licence, out.contact, renamed.words(last.pattern, last.manual.back.figure),
+        "\n\n".join(t for t in (out.blurb, *lines) if t),
+        (),
+        "",
+        named,
+        out.licence,
+        out.contact,
+        renamed.words(last.pattern, last.manual.back.figure),
         barcode=code,
-    )  # fmt: skip
+    )
 
 
 def _foot(looks: Pattern) -> str:

@@ -21,8 +21,12 @@ Manuals = Sequence[tuple[str, Mapping[str, Section]]]
 """Each pattern's title, and its sections by their own keys."""
 
 TOOLS, CAUTIONS, BEFORE, GLOSSARY, INDEX = (
-    "tools", "cautions", "before-you-start", "glossary", "index",
-)  # fmt: skip
+    "tools",
+    "cautions",
+    "before-you-start",
+    "glossary",
+    "index",
+)
 MADE_ONCE = (TOOLS, CAUTIONS, GLOSSARY, "edition")
 """Keys of the sections that a pattern in a book has no longer."""
 
@@ -95,8 +99,11 @@ def rest_of_before(section: Section, manuals: Manuals) -> Section:
 def _headed(blocks: Sequence[Block]) -> list[Block]:
     """Return blocks without headings that have lost what stood below them."""
     following = [*blocks, Paragraph("")][1:]
-    return [b for b, after in zip(blocks, following, strict=True)
-            if not (_is_heading(b) and isinstance(after, Paragraph))]  # fmt: skip
+    return [
+        b
+        for b, after in zip(blocks, following, strict=True)
+        if not (_is_heading(b) and isinstance(after, Paragraph))
+    ]
 
 
 def _is_heading(block: Block) -> bool:
@@ -123,8 +130,9 @@ def index(pages: Sequence[str], sections: Sequence[Section]) -> Section:
         found = [n for n, words in enumerate(pages, 1) if re.search(term.form, words, re.I)]
         rows.append(Row((term.name, spans(found) or "–")))
     table = Table(INDEX, "Terms", ("Term", "Pages"), tuple(rows))
-    return Section(INDEX, "Index", (table,), "Where the terms of the trade are used.",
-                   new_page=True)  # fmt: skip
+    return Section(
+        INDEX, "Index", (table,), "Where the terms of the trade are used.", new_page=True
+    )
 
 
 def spans(numbers: Sequence[int]) -> str:

@@ -66,11 +66,17 @@ def cover_wrap(looks: Pattern, edition: Edition, paper: Paper) -> tuple[bytes, s
     thick = float(spine.width) * POINTS_PER_INCH
     whole = (2 * wide + thick + 2 * bleed, high + 2 * bleed)
     page = web.render(
-        "spine.html", title=looks.title, studio=looks.publication.studio,
-        size=f"{whole[0]:.3f}pt {whole[1]:.3f}pt", left=f"{bleed + wide:.3f}",
-        width=f"{thick:.3f}", height=f"{whole[1]:.3f}", lettered=spine.width >= NARROWEST,
-        type=f"{min(thick * 0.5, 18):.2f}", colours=palette(looks),
-    )  # fmt: skip
+        "spine.html",
+        title=looks.title,
+        studio=looks.publication.studio,
+        size=f"{whole[0]:.3f}pt {whole[1]:.3f}pt",
+        left=f"{bleed + wide:.3f}",
+        width=f"{thick:.3f}",
+        height=f"{whole[1]:.3f}",
+        lettered=spine.width >= NARROWEST,
+        type=f"{min(thick * 0.5, 18):.2f}",
+        colours=palette(looks),
+    )
     stream = io.BytesIO()
     with pikepdf.open(io.BytesIO(web.pdf(page))) as cover:
         sheet = cover.pages[0]

@@ -31,12 +31,18 @@ def _sizes(old: Edition, new: Edition) -> Iterator[Change]:
     for key, size in old.sizes.items():
         if key not in new.sizes:
             advice = f"If you have begun one, keep your copy of the older booklet ({old.edition})."
-            yield Change(BOUGHT, "size", f"{size.title}: this size is no longer in the pattern.",
-                         advice, key)  # fmt: skip
+            yield Change(
+                BOUGHT, "size", f"{size.title}: this size is no longer in the pattern.", advice, key
+            )
     for key, size in new.sizes.items():
         if key not in old.sizes:
-            yield Change(COSMETIC, "size", f"{size.title}: this size is new in the pattern, "
-                         f"{size_text(size.finished)}.", "", key)  # fmt: skip
+            yield Change(
+                COSMETIC,
+                "size",
+                f"{size.title}: this size is new in the pattern, {size_text(size.finished)}.",
+                "",
+                key,
+            )
 
 
 def _widths(old: Edition, new: Edition) -> Iterator[Change]:
@@ -50,15 +56,16 @@ def _widths(old: Edition, new: Edition) -> Iterator[Change]:
         for before, after in sorted(pairs):
             if before == after:
                 continue
-            advice = "" if after < before else (
-                "If yours is narrower than that, ask for more.")  # fmt: skip
+            advice = "" if after < before else ("If yours is narrower than that, ask for more.")
             yield Change(
-                BOUGHT, "usable width",
+                BOUGHT,
+                "usable width",
                 f"{new.fabrics[key].name}: the lengths to buy assume {measure(after)} of usable "
-                f"width, not {measure(before)}.", advice,
+                f"width, not {measure(before)}.",
+                advice,
                 old={"usable_width": fraction_text(before)},
                 new={"usable_width": fraction_text(after)},
-            )  # fmt: skip
+            )
 
 
 def _fabrics(
@@ -84,8 +91,11 @@ def _fabrics(
 def _values(cloth: Cloth | None) -> dict[str, str]:
     if cloth is None or not cloth.said:
         return {}
-    return {"buy": fraction_text(cloth.buy), "needed": fraction_text(cloth.needed),
-            "said": cloth.said}  # fmt: skip
+    return {
+        "buy": fraction_text(cloth.buy),
+        "needed": fraction_text(cloth.needed),
+        "said": cloth.said,
+    }
 
 
 def _enough(old: Cloth, new: Cloth) -> str:
@@ -166,9 +176,15 @@ def _threads(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
             sentence = f"{after.title}: {what} is no longer needed ({was})."
         else:
             sentence = f"{after.title}: {what}: {is_}, not {was}."
-        yield Change(COSMETIC if same else BOUGHT, "thread", sentence,
-                     f"It is {spools[0]} as before." if same else "", after.key,
-                     _quoted(was), _quoted(is_))  # fmt: skip
+        yield Change(
+            COSMETIC if same else BOUGHT,
+            "thread",
+            sentence,
+            f"It is {spools[0]} as before." if same else "",
+            after.key,
+            _quoted(was),
+            _quoted(is_),
+        )
 
 
 def _tools(old: Edition, new: Edition) -> Iterator[Change]:
@@ -177,5 +193,6 @@ def _tools(old: Edition, new: Edition) -> Iterator[Change]:
             yield Change(BOUGHT, "tool", f"Tools: you also need this: {tool}.", new={"said": tool})
     for tool in old.tools:
         if tool not in new.tools:
-            yield Change(BOUGHT, "tool", f"Tools: you no longer need this: {tool}.",
-                         old={"said": tool})  # fmt: skip
+            yield Change(
+                BOUGHT, "tool", f"Tools: you no longer need this: {tool}.", old={"said": tool}
+            )

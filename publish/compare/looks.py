@@ -19,17 +19,21 @@ def find(old: Edition, new: Edition) -> Iterator[Change]:
             continue
         if was.name != is_.name:
             yield Change(
-                COSMETIC, "fabric name",
+                COSMETIC,
+                "fabric name",
                 f"The fabric {was.name} is now called {is_.name}.",
                 "It is used in the same way: read the new name for the old one.",
-                old={"name": was.name}, new={"name": is_.name},
-            )  # fmt: skip
+                old={"name": was.name},
+                new={"name": is_.name},
+            )
         if was.colour != is_.colour:
             yield Change(
-                COSMETIC, "colour",
+                COSMETIC,
+                "colour",
                 f"{is_.name} is shown in another colour: {is_.colour}, not {was.colour}.",
-                old={"colour": was.colour}, new={"colour": is_.colour},
-            )  # fmt: skip
+                old={"colour": was.colour},
+                new={"colour": is_.colour},
+            )
     yield from _colourways(old, new)
 
 

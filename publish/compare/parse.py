@@ -58,8 +58,10 @@ def _edition(source: str, numbers: Json, record: Json) -> Edition:
     sections = record["sections"]
     return Edition(
         source=source,
-        **{name: _text(record[name]) for name in (
-            "pattern", "title", "edition", "studio", "contact", "licence", "skill")},
+        **{
+            name: _text(record[name])
+            for name in ("pattern", "title", "edition", "studio", "contact", "licence", "skill")
+        },
         seam=parse_number(numbers["seam"]),
         fabrics=_looks(record["fabrics"]),
         colourways={_text(way): _looks(held) for way, held in record["colourways"].items()},
@@ -68,13 +70,14 @@ def _edition(source: str, numbers: Json, record: Json) -> Edition:
         steps=tuple(_step(step, s) for s in sections for step in s["steps"]),
         prose=tuple(
             Prose(_text(s["title"]), _text(text), _texts(s["sizes"]))
-            for s in sections for text in s["prose"]
+            for s in sections
+            for text in s["prose"]
         ),
         sizes={
             key: _size(key, size, record["materials"][key], record["templates"][key])
             for key, size in numbers["sizes"].items()
         },
-    )  # fmt: skip
+    )
 
 
 def _text(value: Any) -> str:
@@ -111,14 +114,20 @@ def _looks(held: Json) -> dict[str, Looks]:
 
 def _step(step: Json, section: Json) -> Step:
     parts = [
-        ("", _text(step["text"])), ("When it is right: ", _text(step["right"])),
+        ("", _text(step["text"])),
+        ("When it is right: ", _text(step["right"])),
         ("Tip: ", _text(step["tip"])),
-    ]  # fmt: skip
+    ]
     said = " ".join(lead + text for lead, text in parts if text)
     return Step(
-        _text(step["key"]), _text(section["key"]), _text(section["title"]),
-        _whole(step["number"]), said, _text(step["caution"]), _texts(step["sizes"]),
-    )  # fmt: skip
+        _text(step["key"]),
+        _text(section["key"]),
+        _text(section["title"]),
+        _whole(step["number"]),
+        said,
+        _text(step["caution"]),
+        _texts(step["sizes"]),
+    )
 
 
 def _size(key: str, size: Json, materials: Json, templates: Any) -> SizeEdition:

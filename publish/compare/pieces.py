@@ -99,9 +99,10 @@ def _said(old: Edition, new: Edition, was: Piece, is_: Piece) -> list[str]:
         parts.append(f"piece {was.letter} ({was.name}) is now called {now}")
     if was.note != is_.note:
         parts.append(
-            f"of {called} the table now says “{is_.note}”" if is_.note
+            f"of {called} the table now says “{is_.note}”"
+            if is_.note
             else f"of {called} the table no longer says “{was.note}”"
-        )  # fmt: skip
+        )
     if was.may_turn and not is_.may_turn:
         parts.append(f"{called} may no longer be turned on the cloth")
     return parts
@@ -165,17 +166,29 @@ def _backing(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
             f"the backing takes {counted(is_['panels'], 'panel')}, not {number(was['panels'])}"
         )
     if was["seams"] != is_["seams"]:
-        said = {"none": "the backing has no seam",
-                "vertical": "the backing's seams run from top to bottom",
-                "horizontal": "the backing's seams run from side to side"}  # fmt: skip
+        said = {
+            "none": "the backing has no seam",
+            "vertical": "the backing's seams run from top to bottom",
+            "horizontal": "the backing's seams run from side to side",
+        }
         parts.append(said.get(is_["seams"], f"the backing's seams are {is_['seams']}"))
     if was["half_panel"] != is_["half_panel"] and not parts:
         parts.append("the backing's panels are placed in another way")
     smaller = is_["width"] <= was["width"] and is_["height"] <= was["height"]
-    advice = "A backing that you have joined is large enough." if smaller else (
-        f"A backing of {rectangle(was['width'], was['height'])} is too small.")  # fmt: skip
-    yield Change(CUT, "backing", f"{after.title}: {'; '.join(parts)}.", advice, after.key,
-                 _plain(was, names), _plain(is_, names))  # fmt: skip
+    advice = (
+        "A backing that you have joined is large enough."
+        if smaller
+        else (f"A backing of {rectangle(was['width'], was['height'])} is too small.")
+    )
+    yield Change(
+        CUT,
+        "backing",
+        f"{after.title}: {'; '.join(parts)}.",
+        advice,
+        after.key,
+        _plain(was, names),
+        _plain(is_, names),
+    )
 
 
 def _plain(part: Mapping[str, Any], names: tuple[str, ...]) -> dict[str, str]:
@@ -201,8 +214,15 @@ def _binding(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
         parts.append(f"the binding is {lengths[0]} long, not {lengths[1]}")
     if was["cut"] != is_["cut"]:
         parts.append(f"the binding is cut {is_['cut']}, not {was['cut']}")
-    yield Change(CUT, "binding", f"{after.title}: {'; '.join(parts)}.", "", after.key,
-                 _plain(was, names), _plain(is_, names))  # fmt: skip
+    yield Change(
+        CUT,
+        "binding",
+        f"{after.title}: {'; '.join(parts)}.",
+        "",
+        after.key,
+        _plain(was, names),
+        _plain(is_, names),
+    )
 
 
 def _layouts(new: Edition, before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
@@ -213,7 +233,9 @@ def _layouts(new: Edition, before: SizeEdition, after: SizeEdition) -> Iterator[
         if was is not None and was.layout != cloth.layout and pieces[0] == pieces[1]:
             name = new.fabrics[key].name if key in new.fabrics else key
             yield Change(
-                COSMETIC, "layout",
+                COSMETIC,
+                "layout",
                 f"{after.title}: {name} is laid out for cutting in another way.",
-                "The pieces are the same: what you have cut is right.", after.key,
-            )  # fmt: skip
+                "The pieces are the same: what you have cut is right.",
+                after.key,
+            )

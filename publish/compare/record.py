@@ -113,12 +113,19 @@ def _section(section: Section) -> Json:
         "title": section.title,
         "sizes": list(section.sizes),
         "steps": [
-            {"key": s.key, "number": s.number, "text": s.text, "right": s.right, "tip": s.tip,
-             "caution": s.caution, "sizes": list(s.sizes or section.sizes)}
+            {
+                "key": s.key,
+                "number": s.number,
+                "text": s.text,
+                "right": s.right,
+                "tip": s.tip,
+                "caution": s.caution,
+                "sizes": list(s.sizes or section.sizes),
+            }
             for s in steps
         ],
         "prose": [text for text in _prose(section) if text],
-    }  # fmt: skip
+    }
 
 
 def _prose(section: Section) -> Iterator[str]:
@@ -158,9 +165,13 @@ def _foundation(section: FoundationSection) -> Json:
 
 
 def _template(
-    kind: str, key: str, letter: str, finished: BaseGeometry, cut: BaseGeometry,
+    kind: str,
+    key: str,
+    letter: str,
+    finished: BaseGeometry,
+    cut: BaseGeometry,
     lines: BaseGeometry | None = None,
-) -> Json:  # fmt: skip
+) -> Json:
     return {
         "kind": kind,
         "key": key,

@@ -20,10 +20,13 @@ def find(old: Edition, new: Edition) -> Iterator[Change]:
     """Yield every change of what is sewn."""
     if old.seam != new.seam:
         yield Change(
-            SEWN, "seam", f"Every seam is {measure(new.seam)}, not {measure(old.seam)}.",
+            SEWN,
+            "seam",
+            f"Every seam is {measure(new.seam)}, not {measure(old.seam)}.",
             "Do not mix the two in one piece: finish what you have begun by the older booklet.",
-            old={"seam": fraction_text(old.seam)}, new={"seam": fraction_text(new.seam)},
-        )  # fmt: skip
+            old={"seam": fraction_text(old.seam)},
+            new={"seam": fraction_text(new.seam)},
+        )
     for key in (k for k in new.sizes if k in old.sizes):
         before, after = old.sizes[key], new.sizes[key]
         yield from _named(before, after)
@@ -37,8 +40,15 @@ def find(old: Edition, new: Edition) -> Iterator[Change]:
 
 def _named(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
     if before.title != after.title:
-        yield Change(COSMETIC, "size", f"The {before.title} is now called {after.title}.", "",
-                     after.key, {"title": before.title}, {"title": after.title})  # fmt: skip
+        yield Change(
+            COSMETIC,
+            "size",
+            f"The {before.title} is now called {after.title}.",
+            "",
+            after.key,
+            {"title": before.title},
+            {"title": after.title},
+        )
 
 
 def _exact(length: Exact) -> str:
@@ -58,33 +68,46 @@ def _finished(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
         {"width": _exact(s.finished[0]), "height": _exact(s.finished[1])} for s in (before, after)
     ]
     yield Change(
-        SEWN, "finished size",
+        SEWN,
+        "finished size",
         f"{after.title}: the finished {what} is {size_text(after.finished)}, "
-        f"not {size_text(before.finished)}.", "", after.key, values[0], values[1],
-    )  # fmt: skip
+        f"not {size_text(before.finished)}.",
+        "",
+        after.key,
+        values[0],
+        values[1],
+    )
 
 
 def _blocks(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
     if before.block_side != after.block_side:
         sides = [fraction_text(s.block_side) for s in (before, after)]
         yield Change(
-            SEWN, "block",
+            SEWN,
+            "block",
             f"{after.title}: a finished block is {measure(after.block_side)}, "
-            f"not {measure(before.block_side)}.", "", after.key,
-            {"side": sides[0]}, {"side": sides[1]},
-        )  # fmt: skip
+            f"not {measure(before.block_side)}.",
+            "",
+            after.key,
+            {"side": sides[0]},
+            {"side": sides[1]},
+        )
     if before.grid != after.grid:
         grids = [" by ".join(map(number, s.grid)) for s in (after, before)]
         count = counted(after.grid[0] * after.grid[1], "block")
         yield Change(
-            SEWN, "blocks",
-            f"{after.title}: lay out {count}, {grids[0]}, not {grids[1]}.", "", after.key,
+            SEWN,
+            "blocks",
+            f"{after.title}: lay out {count}, {grids[0]}, not {grids[1]}.",
+            "",
+            after.key,
             dict(zip(("columns", "rows"), map(str, before.grid), strict=True)),
             dict(zip(("columns", "rows"), map(str, after.grid), strict=True)),
-        )  # fmt: skip
+        )
     elif before.arrangement != after.arrangement:
-        yield Change(SEWN, "blocks", f"{after.title}: the blocks stand in another order.", "",
-                     after.key)  # fmt: skip
+        yield Change(
+            SEWN, "blocks", f"{after.title}: the blocks stand in another order.", "", after.key
+        )
     if before.grid == after.grid:
         yield from _turns(before, after)
     if before.pieces == after.pieces and before.block_side == after.block_side:
@@ -98,9 +121,12 @@ def _makeup(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
     other = [name for name, key in after.makeup.items() if key not in held]
     if other and before.arrangement == after.arrangement and before.turns == after.turns:
         yield Change(
-            SEWN, "units", f"{after.title}: {other[0]} is put together in another way.",
-            "The pieces are the same: lay them out again by the figure.", after.key,
-        )  # fmt: skip
+            SEWN,
+            "units",
+            f"{after.title}: {other[0]} is put together in another way.",
+            "The pieces are the same: lay them out again by the figure.",
+            after.key,
+        )
 
 
 def _turns(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
@@ -117,12 +143,15 @@ def _turns(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
         was, is_ = (", ".join(map(str, row)) for row in held)
         more = "" if len(differ) == 1 else f", and other rows differ too ({len(differ) - 1})"
         yield Change(
-            SEWN, "turns",
+            SEWN,
+            "turns",
             f"{after.title}: the {what} are turned in another way: row {at} by {is_} degrees, "
             f"not {was}{more}.",
-            "The blocks are the same: turn those that you have made.", after.key,
-            {"turns": was}, {"turns": is_},
-        )  # fmt: skip
+            "The blocks are the same: turn those that you have made.",
+            after.key,
+            {"turns": was},
+            {"turns": is_},
+        )
 
 
 def _motif(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
@@ -134,10 +163,14 @@ def _motif(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
         yield Change(SEWN, "motif", f"{after.title}: this size {said}.", "", after.key)
         return
     yield Change(
-        SEWN, "motif",
-        f"{after.title}: the finished motif is {measure(is_)} across, not {measure(was)}.", "",
-        after.key, {"span": fraction_text(was)}, {"span": fraction_text(is_)},
-    )  # fmt: skip
+        SEWN,
+        "motif",
+        f"{after.title}: the finished motif is {measure(is_)} across, not {measure(was)}.",
+        "",
+        after.key,
+        {"span": fraction_text(was)},
+        {"span": fraction_text(is_)},
+    )
 
 
 def _borders(
@@ -146,19 +179,27 @@ def _borders(
     many = len(after.borders)
     if len(before.borders) != many:
         yield Change(
-            SEWN, "border",
+            SEWN,
+            "border",
             f"{after.title}: the top has {counted(many, 'border')}, not "
-            f"{number(len(before.borders))}.", "", after.key,
-        )  # fmt: skip
+            f"{number(len(before.borders))}.",
+            "",
+            after.key,
+        )
         return
     for at, (was, is_) in enumerate(zip(before.borders, after.borders, strict=True)):
         parts = _border(old, new, was, is_)
         if parts:
             name = language().value(border_called(at, many))
             yield Change(
-                SEWN, "border", f"{after.title}: the {name} {' and '.join(parts)}.", "",
-                after.key, {"width": fraction_text(was.width)}, {"width": fraction_text(is_.width)},
-            )  # fmt: skip
+                SEWN,
+                "border",
+                f"{after.title}: the {name} {' and '.join(parts)}.",
+                "",
+                after.key,
+                {"width": fraction_text(was.width)},
+                {"width": fraction_text(is_.width)},
+            )
 
 
 def _border(old: Edition, new: Edition, was: Border, is_: Border) -> list[str]:
@@ -178,17 +219,35 @@ def _pillow(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
     if was is None or is_ is None:
         if was is not is_:
             names = [f"a {s.finish}" for s in (after, before)]
-            yield Change(SEWN, "finish", f"{after.title}: this size is {names[0]}, not {names[1]}.",
-                         "", after.key)  # fmt: skip
+            yield Change(
+                SEWN,
+                "finish",
+                f"{after.title}: this size is {names[0]}, not {names[1]}.",
+                "",
+                after.key,
+            )
         return
     for name, what in (("overlap", "backs overlap by"), ("hem", "hem takes up")):
         if was[name] != is_[name]:
             new, old = (measure(parse_number(p[name])) for p in (is_, was))
-            yield Change(SEWN, "pillow", f"{after.title}: the pillow's {what} {new}, not {old}.",
-                         "", after.key, {name: was[name]}, {name: is_[name]})  # fmt: skip
+            yield Change(
+                SEWN,
+                "pillow",
+                f"{after.title}: the pillow's {what} {new}, not {old}.",
+                "",
+                after.key,
+                {name: was[name]},
+                {name: is_[name]},
+            )
     if was["back"] != is_["back"]:
-        yield Change(SEWN, "pillow", f"{after.title}: the pillow's back is made with "
-                     f"{_back(is_['back'])}, not {_back(was['back'])}.", "", after.key)  # fmt: skip
+        yield Change(
+            SEWN,
+            "pillow",
+            f"{after.title}: the pillow's back is made with "
+            f"{_back(is_['back'])}, not {_back(was['back'])}.",
+            "",
+            after.key,
+        )
 
 
 def _back(kind: str) -> str:
@@ -207,12 +266,18 @@ def _quilting(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
         else:
             rest = f", not {lines[0]}" if lines[0] else ""
             sentence = f"{after.title}: quilt the {where} {lines[1]}{rest}."
-        yield Change(SEWN, "quilting", sentence, "", after.key, {"lines": lines[0]},
-                     {"lines": lines[1]})  # fmt: skip
+        yield Change(
+            SEWN, "quilting", sentence, "", after.key, {"lines": lines[0]}, {"lines": lines[1]}
+        )
 
 
 def _lines(style: str, gap: str) -> str:
-    kinds = {"ditch": "in the ditch", "echo": "with echo lines", "parallel": "with parallel lines",
-             "grid": "with a grid", "as desired": "as you like"}  # fmt: skip
+    kinds = {
+        "ditch": "in the ditch",
+        "echo": "with echo lines",
+        "parallel": "with parallel lines",
+        "grid": "with a grid",
+        "as desired": "as you like",
+    }
     apart = f" {measure(parse_number(gap))} apart" if gap else ""
     return f"{kinds.get(style, style)}{apart}"

@@ -82,21 +82,30 @@ def _called(template: Template) -> str:
 
 def _one(size: SizeEdition, was: Template | None, is_: Template | None) -> Change:
     if is_ is not None:
-        return Change(CUT, "template", f"{size.title}: the template of {_called(is_)} is new.", "",
-                      size.key)  # fmt: skip
+        return Change(
+            CUT, "template", f"{size.title}: the template of {_called(is_)} is new.", "", size.key
+        )
     assert was is not None
-    return Change(CUT, "template", f"{size.title}: the template of {_called(was)} is no longer "
-                  "used.", "", size.key)  # fmt: skip
+    return Change(
+        CUT,
+        "template",
+        f"{size.title}: the template of {_called(was)} is no longer used.",
+        "",
+        size.key,
+    )
 
 
 def _both(size: SizeEdition, was: Template, is_: Template, laid: Overlay) -> Change:
     if laid.distance < SEEN and not laid.lines:
         return Change(
-            COSMETIC, "template",
+            COSMETIC,
+            "template",
             f"{size.title}: the template of {_called(is_)} is drawn anew, nowhere more than "
-            f"{decimal_text(Fraction(SEEN), 3)} in from where it was.", "", size.key,
+            f"{decimal_text(Fraction(SEEN), 3)} in from where it was.",
+            "",
+            size.key,
             overlay=laid,
-        )  # fmt: skip
+        )
     apart = Fraction(laid.distance)
     moved = "its seam lines have" if laid.lines else "its outline has"
     differs = "" if laid.lines else f", and {decimal_text(Fraction(laid.area), 2)} sq in differ"

@@ -111,11 +111,19 @@ def _cautions(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
             words = difference(renamed(gone.pop(title), renames), text)
             yield Change(SAFETY, "caution", f"The caution “{title}” has changed:", words=words)
         else:
-            yield Change(SAFETY, "caution", f"There is a new caution, “{title}”:",
-                         words=(("new", plain(text)),))  # fmt: skip
+            yield Change(
+                SAFETY,
+                "caution",
+                f"There is a new caution, “{title}”:",
+                words=(("new", plain(text)),),
+            )
     for title, text in gone.items():
-        yield Change(SAFETY, "caution", f"The caution “{title}” is no longer given:",
-                     words=(("gone", plain(text)),))  # fmt: skip
+        yield Change(
+            SAFETY,
+            "caution",
+            f"The caution “{title}” is no longer given:",
+            words=(("gone", plain(text)),),
+        )
 
 
 def _steps(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
@@ -130,8 +138,9 @@ def _steps(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
         if was is None:
             if _elsewhere(is_.sizes, old):
                 continue
-            yield Change(_when(is_), "step", f"{is_.called}, is new:",
-                         words=(("new", plain(is_.text)),))  # fmt: skip
+            yield Change(
+                _when(is_), "step", f"{is_.called}, is new:", words=(("new", plain(is_.text)),)
+            )
             continue
         text = renamed(was.text, renames)
         if plain(text) == plain(is_.text) or (renames and folded(text) == folded(is_.text)):
@@ -139,12 +148,20 @@ def _steps(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
         if reordered and _bag(text) == _bag(is_.text):
             continue
         trifling = folded(text) == folded(is_.text)
-        yield Change(COSMETIC if trifling else _when(is_), "step", f"{is_.called}, now reads:",
-                     words=difference(text, is_.text))  # fmt: skip
+        yield Change(
+            COSMETIC if trifling else _when(is_),
+            "step",
+            f"{is_.called}, now reads:",
+            words=difference(text, is_.text),
+        )
     for step in old.steps:
         if step not in taken and not _elsewhere(step.sizes, new):
-            yield Change(_when(step), "step", f"{step.called}, is no longer there:",
-                         words=(("gone", plain(step.text)),))  # fmt: skip
+            yield Change(
+                _when(step),
+                "step",
+                f"{step.called}, is no longer there:",
+                words=(("gone", plain(step.text)),),
+            )
 
 
 def _elsewhere(sizes: tuple[str, ...], edition: Edition) -> bool:
@@ -248,8 +265,13 @@ def _prose(old: Edition, new: Edition, renames: Renames) -> Iterator[Change]:
             words = difference(left.pop(at).text, prose.text)
             yield Change(_weight(words), "text", f"In “{prose.section}”:", words=words)
         else:
-            yield Change(COSMETIC, "text", f"New in “{prose.section}”:",
-                         words=(("new", plain(prose.text)),))  # fmt: skip
+            yield Change(
+                COSMETIC, "text", f"New in “{prose.section}”:", words=(("new", plain(prose.text)),)
+            )
     for prose in left:
-        yield Change(COSMETIC, "text", f"No longer in “{prose.section}”:",
-                     words=(("gone", plain(prose.text)),))  # fmt: skip
+        yield Change(
+            COSMETIC,
+            "text",
+            f"No longer in “{prose.section}”:",
+            words=(("gone", plain(prose.text)),),
+        )

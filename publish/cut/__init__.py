@@ -95,8 +95,13 @@ def _needs(pattern: Pattern, size: Size, draft: Draft, top: Top) -> list[Need]:
     needs += [back[0]] if back else []
     if size.binding is not None:
         cloth = cloth_of(pattern.fabrics[size.binding.fabric])
-        lengths = [w.along for n in needs if n.fabric == size.binding.fabric for w in n.ways
-                   if w.along > cloth.across]  # fmt: skip
+        lengths = [
+            w.along
+            for n in needs
+            if n.fabric == size.binding.fabric
+            for w in n.ways
+            if w.along > cloth.across
+        ]
         bound = binding(pattern, size, lengths)
         needs += [bound] if bound else []
     return [*needs, hung] if hung else needs
@@ -147,12 +152,20 @@ def _templates(needs: list[Lettered]) -> tuple[PieceTemplate, ...]:
     """Return the template of each need that is cut with one."""
     return tuple(
         PieceTemplate(
-            template_key(n), n.letter, n.need.fabric, n.need.count - n.need.mirrored,
-            n.need.mirrored, shape.finished, shape.cut, shape.notches, 0.0, shape.allowances,
+            template_key(n),
+            n.letter,
+            n.need.fabric,
+            n.need.count - n.need.mirrored,
+            n.need.mirrored,
+            shape.finished,
+            shape.cut,
+            shape.notches,
+            0.0,
+            shape.allowances,
         )
         for n in sorted(needs, key=_in_order)
         if (shape := n.need.outline) is not None
-    )  # fmt: skip
+    )
 
 
 def _in_order(lettered: Lettered) -> tuple[int, str]:
@@ -164,8 +177,10 @@ def _fabric(task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]
     sewing = task.pattern.sewing
     if fabric.sold_as is not None:
         made = ready_cut(fabric, own)
-        kept = [Lettered(n.letter, replace(n.need, ways=(way,)))
-                for n, way in zip(own, made.ways, strict=True)]  # fmt: skip
+        kept = [
+            Lettered(n.letter, replace(n.need, ways=(way,)))
+            for n, way in zip(own, made.ways, strict=True)
+        ]
         return replace(checked(plan_fabric(fabric, kept, sewing)), precut=made.plan)
     plan = _by_length(task, fabric, own, motifs)
     others = [_alternative(task, sold_as(fabric, offer), plan) for offer in ready_offers(fabric)]

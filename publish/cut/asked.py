@@ -19,8 +19,9 @@ Done = set[tuple[str, str]]
 """Block and method."""
 
 
-def check(pattern: Pattern, drafts: Mapping[str, Draft],
-          plans: Mapping[str, CutPlan]) -> Iterator[Note]:  # fmt: skip
+def check(
+    pattern: Pattern, drafts: Mapping[str, Draft], plans: Mapping[str, CutPlan]
+) -> Iterator[Note]:
     """Yield a warning for each method that makes nothing, or turns a print."""
     done: Done = set()
     for key, plan in plans.items():
@@ -47,10 +48,13 @@ def _idle(pattern: Pattern, drafts: Mapping[str, Draft], done: Done) -> Iterator
         idle.pop(_place(pattern, key, name), None)
     for place, (name, how) in idle.items():
         yield warning(
-            "C406", place, f"`{name}: {how}` makes nothing here",
-            expected=_SHAPES.get(name, "what the method makes"), received="no such unit",
+            "C406",
+            place,
+            f"`{name}: {how}` makes nothing here",
+            expected=_SHAPES.get(name, "what the method makes"),
+            received="no such unit",
             help=f"write `{name}: singly`, or look at the shape of the patches",
-        )  # fmt: skip
+        )
 
 
 _SHAPES = {
@@ -81,10 +85,11 @@ def _turned(pattern: Pattern, plans: Mapping[str, CutPlan]) -> Iterator[Note]:
                     continue
                 told.add((making.method, fabric))
                 yield warning(
-                    "C407", pattern.place("fabrics", fabric, "directional"),
+                    "C407",
+                    pattern.place("fabrics", fabric, "directional"),
                     f"{pattern.fabrics[fabric].name} has a direction, and units that are made "
                     "several at once turn it",
                     expected=f"`{making.method}: singly`, or a print that may lie any way",
                     received=f"{making.method} made several at once",
                     help=f"write `piecing: {{{making.method}: singly}}` in its block",
-                )  # fmt: skip
+                )

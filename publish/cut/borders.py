@@ -43,8 +43,13 @@ def borders(pattern: Pattern, size: Size, draft: Draft | None = None) -> list[Ne
     return found
 
 
-def _border(pattern: Pattern, layer: Round, beyond: tuple[Fraction, Fraction],
-            which: tuple[int, str, int], keys: tuple[str, ...]) -> Need:  # fmt: skip
+def _border(
+    pattern: Pattern,
+    layer: Round,
+    beyond: tuple[Fraction, Fraction],
+    which: tuple[int, str, int],
+    keys: tuple[str, ...],
+) -> Need:
     """Return the strips of one border; `beyond` are the seam beyond its outside edge, and by
     how much what it is sewn to is larger than drafted."""
     (number, part, of), spec, seam = which, layer.border, pattern.sewing.seam
@@ -62,8 +67,9 @@ def _border(pattern: Pattern, layer: Round, beyond: tuple[Fraction, Fraction],
     if cloth.directional and part == "top":  # the strip's length runs across the fabric
         cut, exact, finished = cut[::-1], exact[::-1], finished[::-1]
     name = NAMES[part] if of == 1 else f"{_ordinal(number, of)} {NAMES[part]}"
-    return Need(name, f"border {number} {part}", spec.fabric, *cut, 2, ways, *finished, *exact,
-                patches=keys)  # fmt: skip
+    return Need(
+        name, f"border {number} {part}", spec.fabric, *cut, 2, ways, *finished, *exact, patches=keys
+    )
 
 
 def _reach(layer: Round, spec: BorderSpec, part: str, mitred: bool) -> Length:

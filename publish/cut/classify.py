@@ -154,8 +154,18 @@ def parallelogram(form: Form) -> Cutting | None:
     if angle == 60:
         advance, spare = apart * 2 * OVER_ROOT_3, strip * OVER_ROOT_3
     hand = 0 if rhombus else 1 if lean > 0 else -1
-    return Cutting("diamond" if rhombus else "parallelogram", advance, strip, form.box, 1, angle,
-                   apart, spare, hand, angle == 60)  # fmt: skip
+    return Cutting(
+        "diamond" if rhombus else "parallelogram",
+        advance,
+        strip,
+        form.box,
+        1,
+        angle,
+        apart,
+        spare,
+        hand,
+        angle == 60,
+    )
 
 
 def _levelness(edge: tuple[Length, Length]) -> tuple[bool, float]:

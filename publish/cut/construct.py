@@ -120,8 +120,17 @@ class _Recipes:
         cut = tuple(
             (p.spec, self.cloth.letters.get(p.key), self.cloth.allow.get(p.key)) for p in found
         )
-        return (found[0].block, found[0].turn, unit.width, unit.height, unit.turn,
-                len(unit.parts), unit.section, unit.made, cut)  # fmt: skip
+        return (
+            found[0].block,
+            found[0].turn,
+            unit.width,
+            unit.height,
+            unit.turn,
+            len(unit.parts),
+            unit.section,
+            unit.made,
+            cut,
+        )
 
     def _whole(self, unit: Unit) -> str:
         first = unit.patches[0]
@@ -166,23 +175,31 @@ def _recipe(unit: Unit, key: str, lie: Lie, places: tuple[Place, ...], cloth: Cl
     patch = unit.patch
     turns = sorted((t - lie.turns[0]) % 360 for t in lie.turns)
     return Recipe(
-        key=key, join=unit.join, ring=tuple(laid(p) for p in outline.ring),
+        key=key,
+        join=unit.join,
+        ring=tuple(laid(p) for p in outline.ring),
         arcs=tuple((i, laid(p)) for i, p in outline.arcs),
         allow=tuple(_along(outline.ring, unit.patches, cloth)),
         letter=cloth.letters.get(patch.key, "") if patch is not None else "",
         fabric=patch.fabric if patch is not None else "",
-        method=unit.made, section=unit.section, symmetry=tuple(turns),
+        method=unit.made,
+        section=unit.section,
+        symmetry=tuple(turns),
         parts=tuple(replace(p, turn=(p.turn - unit.turn) % 360) for p in places),
-    )  # fmt: skip
+    )
 
 
-def _along(ring: tuple[tuple[Length, Length], ...], patches: tuple[Patch, ...],
-           cloth: Cloth) -> Iterator[Length]:  # fmt: skip
+def _along(
+    ring: tuple[tuple[Length, Length], ...], patches: tuple[Patch, ...], cloth: Cloth
+) -> Iterator[Length]:
     """Yield what lies beyond each edge of an outline: that of the patch that lies along it."""
     known = [
-        pair for p in patches if p.key in cloth.allow
+        pair
+        for p in patches
+        if p.key in cloth.allow
         for pair in zip(sides(p.ring), cloth.allow[p.key], strict=True)
-    ]  # fmt: skip
+    ]
     for edge in sides(ring):
-        yield max((beyond for other, beyond in known if lies_along(other, edge)),
-                  default=Fraction(0))  # fmt: skip
+        yield max(
+            (beyond for other, beyond in known if lies_along(other, edge)), default=Fraction(0)
+        )

@@ -180,11 +180,26 @@ def piece_of(lettered: Lettered, way: Way) -> Piece:
     """Return the piece that a need is, cut this way."""
     need = lettered.need
     piece = Piece(
-        lettered.letter, need.name, need.purpose, need.fabric, need.width, need.length,
-        need.count, need.finished_width, need.finished_length, need.exact_width,
-        need.exact_length, way.may_turn, way.joined, need.note, need.shape, need.yields,
-        template_key(lettered) if need.outline else "", need.angle, need.apart,
-    )  # fmt: skip
+        lettered.letter,
+        need.name,
+        need.purpose,
+        need.fabric,
+        need.width,
+        need.length,
+        need.count,
+        need.finished_width,
+        need.finished_length,
+        need.exact_width,
+        need.exact_length,
+        way.may_turn,
+        way.joined,
+        need.note,
+        need.shape,
+        need.yields,
+        template_key(lettered) if need.outline else "",
+        need.angle,
+        need.apart,
+    )
     return piece if way.made is None else replace(piece, **vars(way.made))
 
 

@@ -33,9 +33,13 @@ LEAST_PANEL = Fraction(6)
 BINDING = "binding strip"
 
 PACKAGES: tuple[tuple[str, int, int], ...] = (
-    ("craft", 34, 45), ("crib", 45, 60), ("twin", 72, 90), ("full", 84, 96),
-    ("queen", 90, 108), ("king", 120, 124),
-)  # fmt: skip
+    ("craft", 34, 45),
+    ("crib", 45, 60),
+    ("twin", 72, 90),
+    ("full", 84, 96),
+    ("queen", 90, 108),
+    ("king", 120, 124),
+)
 """Packaged batting in inches: standard quilt sizes, project12quilts, 2012 (list one)."""
 
 SLEEVE_SHORTER = Fraction(1)
@@ -137,8 +141,9 @@ def binding(pattern: Pattern, size: Size, lengths: Iterable[Fraction] = ()) -> N
         count, each = equal_lengths(length, along, width)
         if cloth.along is None and each > reach:
             made = Made(BINDING, width, each, count)
-            ways.append(Way(width, each, count, words="along the length, beside long pieces",
-                            made=made))  # fmt: skip
+            ways.append(
+                Way(width, each, count, words="along the length, beside long pieces", made=made)
+            )
     first = ways[0].count
     return Need(BINDING, "binding", spec.fabric, reach, width, first, tuple(dict.fromkeys(ways)))
 
@@ -156,12 +161,22 @@ def binding_plan(size: Size, piece: Piece, seam: Fraction) -> BindingPlan:
     length, count = bound_length(size), piece.count
     if spec.cut != "straight":
         cut = piece.width, spec.width, seam
-        return BindingPlan(spec.fabric, spec.cut, spec.width, length, 1, 0, strip_length(*cut),
-                           piece.width, lines=lines(*cut))  # fmt: skip
+        return BindingPlan(
+            spec.fabric,
+            spec.cut,
+            spec.width,
+            length,
+            1,
+            0,
+            strip_length(*cut),
+            piece.width,
+            lines=lines(*cut),
+        )
     each = piece.width if piece.length == spec.width else piece.length
     joined = count * each - (count - 1) * spec.width
-    return BindingPlan(spec.fabric, spec.cut, spec.width, length, count, count - 1, joined,
-                       strip_length=each)  # fmt: skip
+    return BindingPlan(
+        spec.fabric, spec.cut, spec.width, length, count, count - 1, joined, strip_length=each
+    )
 
 
 def sleeve(pattern: Pattern, size: Size) -> Need | None:
@@ -194,8 +209,9 @@ def pillow(pattern: Pattern, size: Size) -> tuple[PillowPlan, Need] | None:
     else:
         across, along, count, name = width + ZIP_EXTRA, height, 1, "zip back"
     across, along = round_up(across), round_up(along)
-    plan = PillowPlan(spec.form, spec.back, spec.fabric, across, along, count, spec.overlap,
-                      spec.hem)  # fmt: skip
+    plan = PillowPlan(
+        spec.form, spec.back, spec.fabric, across, along, count, spec.overlap, spec.hem
+    )
     ways = plain(across, along, count, fabric.directional)
     note = f"for an {fraction_text(spec.form)} in form" if spec.form in (8, 11, 18) else ""
     note = note or f"for a {fraction_text(spec.form)} in form"

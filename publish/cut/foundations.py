@@ -62,8 +62,9 @@ def foundation_needs(pattern: Pattern, size: Size, draft: Draft) -> list[Need]:
     ]
 
 
-def rectangle(section: FoundationSection, number: int,
-              around: Fraction) -> tuple[Fraction, Fraction]:  # fmt: skip
+def rectangle(
+    section: FoundationSection, number: int, around: Fraction
+) -> tuple[Fraction, Fraction]:
     """Return the sides of a patch's rectangle, the one along its seam first.
 
     The first patch lies along the seam that adds the second.
@@ -94,13 +95,25 @@ def _held(unit: Unit, sections: dict[str, FoundationSection]) -> dict[Place, lis
     return found
 
 
-def _need(pattern: Pattern, fabric: str, sides: tuple[Fraction, Fraction], like: _Like,
-          sections: dict[str, FoundationSection]) -> Need:  # fmt: skip
+def _need(
+    pattern: Pattern,
+    fabric: str,
+    sides: tuple[Fraction, Fraction],
+    like: _Like,
+    sections: dict[str, FoundationSection],
+) -> Need:
     blocks = {s.block for s in sections.values()}
     named = [(sections[key], number) for key, number in like.places]
     ways = plain(*sides, like.count, pattern.fabrics[fabric].directional)
-    need = Need(f"for {_names(named, len(blocks) > 1)}", "foundation", fabric, *sides,
-                like.count, ways, patches=tuple(like.patches))  # fmt: skip
+    need = Need(
+        f"for {_names(named, len(blocks) > 1)}",
+        "foundation",
+        fabric,
+        *sides,
+        like.count,
+        ways,
+        patches=tuple(like.patches),
+    )
     return replace(need, serves=frozenset(_serves(named)))
 
 

@@ -57,8 +57,15 @@ class Kinds:
     def __iter__(self) -> Iterator[Kind]:
         return iter(self._found.values())
 
-    def add_patch(self, patch: Patch, purpose: str, form: Form, long_side: bool,
-                  directional: bool, note: str = "") -> Kind:  # fmt: skip
+    def add_patch(
+        self,
+        patch: Patch,
+        purpose: str,
+        form: Form,
+        long_side: bool,
+        directional: bool,
+        note: str = "",
+    ) -> Kind:
         """Count a patch among those that are cut as it is."""
         cutting = classify(form, long_side)
         mirrored = False
@@ -81,9 +88,16 @@ class Kinds:
         self._serve(kind, (patch,))
         return kind
 
-    def add_pieces(self, purpose: str, fabric: str, cutting: Cutting, count: int,
-                   patches: Iterable[Patch], name: str = "",
-                   directional: bool = False) -> Kind:  # fmt: skip
+    def add_pieces(
+        self,
+        purpose: str,
+        fabric: str,
+        cutting: Cutting,
+        count: int,
+        patches: Iterable[Patch],
+        name: str = "",
+        directional: bool = False,
+    ) -> Kind:
         """Count whole pieces, and the patches of the top that come from them."""
         key = (purpose, fabric, "", (*size_key(cutting, directional), name))
         if cutting.shape == PLAIN and not name:

@@ -16,8 +16,20 @@ from dataclasses import dataclass, replace
 from publish.cut.needs import Need
 
 ALPHABET = "ABCDEFGHJKLMNPQRSTUVWXYZ"
-ORDER = ("motif", "ground", "sashing", "cornerstone", "side triangle", "corner triangle",
-         "foundation", "border", "pillow back", "backing", "binding", "sleeve")  # fmt: skip
+ORDER = (
+    "motif",
+    "ground",
+    "sashing",
+    "cornerstone",
+    "side triangle",
+    "corner triangle",
+    "foundation",
+    "border",
+    "pillow back",
+    "backing",
+    "binding",
+    "sleeve",
+)
 """Purposes in the order of the letters; the first word of `border 1 side` counts."""
 
 
@@ -95,8 +107,12 @@ class Letters:
         places with, each group once in a size, or a new one."""
         free = list(self._groups)
         for need in (n for n in needs if n.serves):
-            like = [g for g in free if (g.name.purpose, g.name.fabric, g.shape)
-                    == (need.purpose, need.fabric, need.shape)]  # fmt: skip
+            like = [
+                g
+                for g in free
+                if (g.name.purpose, g.name.fabric, g.shape)
+                == (need.purpose, need.fabric, need.shape)
+            ]
             best = max(like, key=lambda g: len(g.serves & need.serves), default=None)
             if best is None or not best.serves & need.serves:
                 key = need.purpose, need.fabric

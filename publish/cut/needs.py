@@ -127,8 +127,9 @@ def plain(width: Fraction, length: Fraction, count: int, directional: bool) -> t
     return (Way(width, length, count, may_turn=not directional and width != length),)
 
 
-def long_ways(width: Fraction, length: Fraction, count: int, cloth: Cloth, loss: Fraction,
-              level: bool = False) -> tuple[Way, ...]:  # fmt: skip
+def long_ways(
+    width: Fraction, length: Fraction, count: int, cloth: Cloth, loss: Fraction, level: bool = False
+) -> tuple[Way, ...]:
     """Return the ways to cut strips `width` by `length`: whole, or joined.
 
     `loss` is the length that one join takes. A strip that fits across the fabric is one
@@ -146,8 +147,7 @@ def long_ways(width: Fraction, length: Fraction, count: int, cloth: Cloth, loss:
     return (_upright(width, length, count, None, loss), across)
 
 
-def _level(width: Fraction, length: Fraction, count: int, most: Fraction,
-           loss: Fraction) -> Way:  # fmt: skip
+def _level(width: Fraction, length: Fraction, count: int, most: Fraction, loss: Fraction) -> Way:
     """Return strips across the fabric; joined ones of a fat quarter may run along it."""
     if length <= most:
         return Way(length, width, count)
@@ -155,8 +155,9 @@ def _level(width: Fraction, length: Fraction, count: int, most: Fraction,
     return Way(each, width, count * parts, parts, words=ACROSS)
 
 
-def _upright(width: Fraction, length: Fraction, count: int, most: Fraction | None,
-             loss: Fraction) -> Way:  # fmt: skip
+def _upright(
+    width: Fraction, length: Fraction, count: int, most: Fraction | None, loss: Fraction
+) -> Way:
     if most is None or length <= most:
         return Way(width, length, count, words=ALONG)
     parts, each = equal_lengths(length, most, loss)

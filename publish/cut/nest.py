@@ -81,8 +81,9 @@ class Nest:
     spots: tuple[Spot, ...]
 
 
-def nest(shapes: Sequence[Shape], width: Fraction,
-         buys: Callable[[Fraction], Fraction] = round_up) -> Nest | None:  # fmt: skip
+def nest(
+    shapes: Sequence[Shape], width: Fraction, buys: Callable[[Fraction], Fraction] = round_up
+) -> Nest | None:
     """Return a layout that buys as little as was found, or None where a shape is too wide.
 
     `buys` tells what is bought for a length; both in inches.
@@ -153,8 +154,11 @@ def faults(shapes: Sequence[Shape], made: Nest) -> list[str]:
     outlines = {shape.name: Polygon(shape.outline.exterior) for shape in shapes}
     laid = [place(outlines[spot.name], spot) for spot in made.spots]
     room = box(0, 0, float(made.width), float(made.length))
-    found = [f"{spot.name} lies outside" for spot, outline in zip(made.spots, laid, strict=True)
-             if not room.covers(outline)]  # fmt: skip
+    found = [
+        f"{spot.name} lies outside"
+        for spot, outline in zip(made.spots, laid, strict=True)
+        if not room.covers(outline)
+    ]
     first, second = STRtree(laid).query(laid, predicate="intersects")
     found += [
         f"{made.spots[i].name} overlaps {made.spots[j].name}"

@@ -22,12 +22,13 @@ def too_wide_note(pattern: Pattern, size: Size, need: Need) -> Note:
     """Return the error that a piece is wider than its fabric."""
     fabric = pattern.fabrics[need.fabric]
     return error(
-        "C401", pattern.place("sizes", size.key, "block_size"),
+        "C401",
+        pattern.place("sizes", size.key, "block_size"),
         f"the {need.name} of the {size.title} is wider than {fabric.name}",
         expected=f"at most {inches_text(fabric.usable_width)}, its usable width",
         received=f"{inches_text(need.width)} × {inches_text(need.length)}",
         help=f"make the block smaller, or give `{fabric.key}` a wider `usable_width`",
-    )  # fmt: skip
+    )
 
 
 def too_large_note(pattern: Pattern, size: Size, need: Need) -> Note:
@@ -36,12 +37,13 @@ def too_large_note(pattern: Pattern, size: Size, need: Need) -> Note:
     assert fabric.sold_as is not None
     sold = fabric.sold_as
     return error(
-        "C404", pattern.place("fabrics", fabric.key, "sold_as"),
+        "C404",
+        pattern.place("fabrics", fabric.key, "sold_as"),
         f"the {need.name} of the {size.title} is larger than {_one(sold)} of {fabric.name}",
         expected=f"at most {inches_text(sold.width)} × {inches_text(sold.length)}",
         received=f"{inches_text(need.width)} × {inches_text(need.length)}",
         help=f"sell `{fabric.key}` as yardage, or cut the {need.name} from another fabric",
-    )  # fmt: skip
+    )
 
 
 def too_tight_note(pattern: Pattern, size: Size, patch: Patch, allow: Fraction) -> Note:
@@ -50,11 +52,12 @@ def too_tight_note(pattern: Pattern, size: Size, patch: Patch, allow: Fraction) 
     item = None if patch.spec is None else pattern.blocks[patch.block].patches[patch.spec].item
     where = ("patches", item) if item is not None else ()
     return error(
-        "C405", pattern.place("blocks", patch.block, *where),
+        "C405",
+        pattern.place("blocks", patch.block, *where),
         f"a curve in the {size.title} is tighter than its seam allowance",
         expected=f"a radius above {inches_text(allow)}",
         help="make the block larger, or the curve gentler",
-    )  # fmt: skip
+    )
 
 
 def _one(sold: SoldAs) -> str:
@@ -67,10 +70,11 @@ def at_hand(pattern: Pattern, size: Size, plan: FabricPlan) -> list[Note]:
     if fabric.owned is None or plan.spare is None or plan.spare >= 0:
         return []
     note = warning(
-        "C403", pattern.place("fabrics", fabric.key, "owned"),
+        "C403",
+        pattern.place("fabrics", fabric.key, "owned"),
         f"there is too little {fabric.name} for the {size.title}",
         expected=f"at least {inches_text(plan.needed)}",
         received=inches_text(fabric.owned),
         help=f"buy {yards_text(plan.buy)}, or make a smaller size from it",
-    )  # fmt: skip
+    )
     return [note]

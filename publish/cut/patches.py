@@ -49,9 +49,19 @@ class Top:
             rows: Counter[str] = Counter()
             for kind, each in batch.pieces:
                 rows[by_patch[kind.patches[0]]] += each
-            found.append(Making(batch.method, batch.kind, tuple(rows), tuple(rows.values()),
-                                batch.batches, batch.makes, batch.count, batch.trim,
-                                batch.segment))  # fmt: skip
+            found.append(
+                Making(
+                    batch.method,
+                    batch.kind,
+                    tuple(rows),
+                    tuple(rows.values()),
+                    batch.batches,
+                    batch.makes,
+                    batch.count,
+                    batch.trim,
+                    batch.segment,
+                )
+            )
         return tuple(found)
 
 
@@ -116,10 +126,19 @@ def motif_squares(pattern: Pattern, size: Size, draft: Draft) -> list[Need]:
         exact = draft.motifs[key].span + pattern.sewing.motif_margin
         side = round_up(exact)
         found.append(
-            Need("motif square", "motif", fabric, side, side, count,
-                 plain(side, side, count, pattern.fabrics[fabric].directional),
-                 exact_width=exact, exact_length=exact, motif=key)
-        )  # fmt: skip
+            Need(
+                "motif square",
+                "motif",
+                fabric,
+                side,
+                side,
+                count,
+                plain(side, side, count, pattern.fabrics[fabric].directional),
+                exact_width=exact,
+                exact_length=exact,
+                motif=key,
+            )
+        )
     return found
 
 

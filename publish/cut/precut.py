@@ -42,8 +42,12 @@ def offers(fabric: Fabric) -> tuple[SoldAs, ...]:
     """Return what a fabric sold by length is also looked for as: common sizes, no source
     but those of the fat cuts."""
     ten, strip = Fraction(10), Fraction(5, 2)
-    return (FAT_QUARTER, FAT_EIGHTH, SoldAs("square", ten, ten),
-            SoldAs("strip", fabric.usable_width, strip))  # fmt: skip
+    return (
+        FAT_QUARTER,
+        FAT_EIGHTH,
+        SoldAs("square", ten, ten),
+        SoldAs("strip", fabric.usable_width, strip),
+    )
 
 
 def too_large(fabric: Fabric, needs: Sequence[Lettered]) -> Lettered | None:
@@ -56,8 +60,10 @@ def ready_cut(fabric: Fabric, needs: Sequence[Lettered]) -> ReadyCut:
     """Return the plan with the fewest sheets; every need must have a way that fits."""
     best: ReadyCut | None = None
     for ways in islice(combinations(needs, cloth_of(fabric)), MOST_COMBINATIONS):
-        parts = [Part(n.letter, w.across, w.along, w.count, w.may_turn)
-                 for n, w in zip(needs, ways, strict=True)]  # fmt: skip
+        parts = [
+            Part(n.letter, w.across, w.along, w.count, w.may_turn)
+            for n, w in zip(needs, ways, strict=True)
+        ]
         plan = _plan(fabric, parts)
         if best is None or plan.used < best.plan.used:
             pieces = tuple(piece_of(n, w) for n, w in zip(needs, ways, strict=True))
@@ -66,8 +72,9 @@ def ready_cut(fabric: Fabric, needs: Sequence[Lettered]) -> ReadyCut:
     return best
 
 
-def alternative(fabric: Fabric, needs: Sequence[Lettered], pieces: Sequence[Piece],
-                looked_for: bool = True) -> Alternative:  # fmt: skip
+def alternative(
+    fabric: Fabric, needs: Sequence[Lettered], pieces: Sequence[Piece], looked_for: bool = True
+) -> Alternative:
     """Return whether a fabric could be bought as its `sold_as` says, with which pieces in
     more lengths than the plan's own `pieces`.
 
@@ -116,8 +123,9 @@ def sheets_of(
     return tuple(Sheet(strips, n, lengthwise) for (strips, lengthwise), n in made.items())
 
 
-def _strips(problem: Problem, pattern: SheetPattern, left: list[Rest],
-            step: Fraction) -> tuple[Strip, ...]:  # fmt: skip
+def _strips(
+    problem: Problem, pattern: SheetPattern, left: list[Rest], step: Fraction
+) -> tuple[Strip, ...]:
     lengthwise, rows = pattern
     side = next(s for s in problem.sides if s.lengthwise == lengthwise)
     found: Counter[tuple[Fraction, tuple[Cut, ...]]] = Counter()
@@ -132,8 +140,9 @@ def _strips(problem: Problem, pattern: SheetPattern, left: list[Rest],
     return tuple(Strip(deep, cuts, n) for (deep, cuts), n in ordered)
 
 
-def _take(problem: Problem, side: Side, at: tuple[int, int], wanted: int, left: list[Rest],
-          step: Fraction) -> list[Cut]:  # fmt: skip
+def _take(
+    problem: Problem, side: Side, at: tuple[int, int], wanted: int, left: list[Rest], step: Fraction
+) -> list[Cut]:
     """Take pieces of one kind that are still to be cut, as they lie in one strip."""
     d, i = at
     run = side.run[d][i]
@@ -151,8 +160,9 @@ def _take(problem: Problem, side: Side, at: tuple[int, int], wanted: int, left: 
     return cuts
 
 
-def _checked(plan: PrecutPlan, parts: Sequence[Part], across: Fraction,
-             along: Fraction) -> PrecutPlan:  # fmt: skip
+def _checked(
+    plan: PrecutPlan, parts: Sequence[Part], across: Fraction, along: Fraction
+) -> PrecutPlan:
     """Return a plan after looking at every sheet: raises AssertionError where one fails."""
     held: Counter[str] = Counter()
     sizes = {p.letter: p for p in parts}

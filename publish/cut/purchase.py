@@ -60,6 +60,9 @@ class Purchase:
 def purchase_of(fabric: Fabric, sewing: Sewing) -> Purchase:
     """Return how a pattern's fabric is bought."""
     return Purchase(
-        sewing.straightening + sewing.mis_cut, sewing.squaring, fabric.shrinkage,
-        sewing.purchase_step, sewing.metric_step,
-    )  # fmt: skip
+        sewing.straightening + sewing.mis_cut,
+        sewing.squaring,
+        fabric.shrinkage,
+        sewing.purchase_step,
+        sewing.metric_step,
+    )

@@ -107,8 +107,12 @@ class Quick:
 
     def _recipe(self, unit: Unit) -> Recipe | None:
         """Return how a unit is made, or None where its method does not make it."""
-        look = {"triangles": self._triangles, "hourglasses": self._hourglasses,
-                "geese": self._geese, "corners": self._corners}.get(unit.made)  # fmt: skip
+        look = {
+            "triangles": self._triangles,
+            "hourglasses": self._hourglasses,
+            "geese": self._geese,
+            "corners": self._corners,
+        }.get(unit.made)
         return None if look is None else look(unit)
 
     def _even(self, unit: Unit) -> bool:
@@ -159,8 +163,9 @@ class Quick:
         parts = self._squares(unit, side, (long, long / 2), "square for hourglasses")
         return Recipe(unit.made, parts, 2, self._raw(long, long))
 
-    def _squares(self, unit: Unit, side: Length, finished: tuple[Length, Length],
-                 name: str) -> tuple[Part, ...]:  # fmt: skip
+    def _squares(
+        self, unit: Unit, side: Length, finished: tuple[Length, Length], name: str
+    ) -> tuple[Part, ...]:
         """Return a square of each fabric in a unit."""
         by: dict[str, list[Patch]] = {}
         for patch in sorted(unit.patches, key=lambda p: self._order(p.fabric)):
@@ -178,11 +183,21 @@ class Quick:
             return None
         large, small = twice_cut(width, self._seam), once_cut(high, self._seam)
         parts = (
-            Part(patches[0].fabric, Cutting(OVERSIZE, large, large, (width, high)), 1,
-                 (patches[0],), "large square for geese"),
-            Part(patches[1].fabric, Cutting(OVERSIZE, small, small, (high, high)), 4,
-                 (patches[1], patches[2]), "small square for geese"),
-        )  # fmt: skip
+            Part(
+                patches[0].fabric,
+                Cutting(OVERSIZE, large, large, (width, high)),
+                1,
+                (patches[0],),
+                "large square for geese",
+            ),
+            Part(
+                patches[1].fabric,
+                Cutting(OVERSIZE, small, small, (high, high)),
+                4,
+                (patches[1], patches[2]),
+                "small square for geese",
+            ),
+        )
         return Recipe(unit.made, parts, 4, self._raw(width, high))
 
     def _corners(self, unit: Unit) -> Recipe | None:
@@ -201,8 +216,15 @@ class Quick:
             squares.setdefault((patch.fabric, leg), []).append(patch)
         for (fabric, leg), own in sorted(squares.items(), key=lambda s: (-s[0][1], s[0][0])):
             side = leg + 2 * self._seam
-            parts.append(Part(fabric, Cutting(OVERSIZE, side, side, (leg, leg)), len(own),
-                              tuple(own), "square for flipped corners"))  # fmt: skip
+            parts.append(
+                Part(
+                    fabric,
+                    Cutting(OVERSIZE, side, side, (leg, leg)),
+                    len(own),
+                    tuple(own),
+                    "square for flipped corners",
+                )
+            )
         return Recipe(unit.made, tuple(parts), 1, sides)
 
     def _batch(self, kind: str, recipes: Sequence[Recipe]) -> Batch:
@@ -212,9 +234,15 @@ class Quick:
         pieces = []
         for i, part in enumerate(first.parts):
             patches = [p for r in recipes for p in r.parts[i].patches]
-            found = self._kinds.add_pieces("ground", part.fabric, part.cutting,
-                                           part.each * batches, patches, part.name,
-                                           self._directional(part.fabric))  # fmt: skip
+            found = self._kinds.add_pieces(
+                "ground",
+                part.fabric,
+                part.cutting,
+                part.each * batches,
+                patches,
+                part.name,
+                self._directional(part.fabric),
+            )
             pieces.append((found, part.each))
         trim = round_up(first.trim[0]), round_up(first.trim[1])
         return Batch(first.method, kind, tuple(pieces), batches, first.makes, len(recipes), trim)
@@ -242,8 +270,9 @@ class Quick:
         for (fabric, wide), number in _strips(unit, across).items():
             cutting = Cutting(PLAIN, length, wide + 2 * self._seam, (None, wide))
             own = [p for s in segments for p, w in _widths(s) if (p.fabric, w) == (fabric, wide)]
-            made = self._kinds.add_pieces("ground", fabric, cutting, number * sets, own,
-                                          "strip for strip sets")  # fmt: skip
+            made = self._kinds.add_pieces(
+                "ground", fabric, cutting, number * sets, own, "strip for strip sets"
+            )
             found[id(made)] = made
             counts[id(made)] += number
         pieces = tuple((found[i], n) for i, n in counts.items())
@@ -274,8 +303,11 @@ def _is_box(form: Form) -> bool:
 def _widths(unit: Unit) -> list[tuple[Patch, Length]]:
     """Return the patches of a run with their sizes along it."""
     across = unit.join == "across"
-    return [(part.patch, part.width if across else part.height)
-            for part in unit.parts if part.patch is not None]  # fmt: skip
+    return [
+        (part.patch, part.width if across else part.height)
+        for part in unit.parts
+        if part.patch is not None
+    ]
 
 
 def _strips(unit: Unit, across: bool) -> Counter[tuple[str, Length]]:

@@ -76,12 +76,11 @@ def of_places(unit: Unit, places: tuple[Place, ...]) -> Lie:
     for quarter in (0, 90, 180, 270):
         items = sorted(
             (
-                (*turned(point, quarter), _least_turn(place, quarter - unit.turn),
-                 place.recipe.key)
+                (*turned(point, quarter), _least_turn(place, quarter - unit.turn), place.recipe.key)
                 for point, place in zip(about, places, strict=True)
             ),
             key=repr,
-        )  # fmt: skip
+        )
         found.append((items, (unit.turn - quarter) % 360))
     least = min((items for items, _ in found), key=repr)
     join = "line" if unit.join in ("across", "down") else unit.join

@@ -175,8 +175,10 @@ def _blocks(size: Size, plan: FabricPlan, own: list[Lettered]) -> Iterator[_Offe
     for steps in range(1, int(side * SMALLER / EIGHTH) + 1):
         share = steps * EIGHTH / side
         smaller = [replace(n, need=_shrunk(n.need, share)) for n in own]
-        more = any(_abreast(a.need, width) > _abreast(b.need, width)
-                   for a, b in zip(smaller, own, strict=True))  # fmt: skip
+        more = any(
+            _abreast(a.need, width) > _abreast(b.need, width)
+            for a, b in zip(smaller, own, strict=True)
+        )
         if more and all(_in_eighths(n.need) for n in smaller):
             yield _Offer(
                 smaller,
@@ -241,7 +243,9 @@ def _abreast(need: Need, width: Fraction) -> int:
 
 def _note(pattern: Pattern, size: Size, fabric: Fabric, offer: _Offer, saved: Fraction) -> Note:
     return Note(
-        "C408", Severity.INFO, pattern.place(*offer.path),
+        "C408",
+        Severity.INFO,
+        pattern.place(*offer.path),
         f"{offer.what} would save {yards_text(saved)} of {fabric.name} in the {size.title}",
         help=f"`{offer.mend}`, if you agree",
-    )  # fmt: skip
+    )

@@ -72,8 +72,9 @@ class Side:
             replace(kind, count=kind.count - n)
             for kind, n in zip(self.problem.kinds, first[1], strict=True)
         )
-        rest = replace(self, problem=replace(self.problem, kinds=left),
-                       room=self.room - depths[first[0]])  # fmt: skip
+        rest = replace(
+            self, problem=replace(self.problem, kinds=left), room=self.room - depths[first[0]]
+        )
         return tuple(sorted((first, *rest.within(prices)), reverse=True))
 
 

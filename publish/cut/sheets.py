@@ -87,8 +87,9 @@ class Problem:
     @property
     def possible(self) -> bool:
         """Return whether every kind fits a sheet in some way."""
-        return all(any(any(r[i] for r in side.run) for side in self.sides)
-                   for i in range(len(self.kinds)))  # fmt: skip
+        return all(
+            any(any(r[i] for r in side.run) for side in self.sides) for i in range(len(self.kinds))
+        )
 
 
 @dataclass(frozen=True)
@@ -116,8 +117,9 @@ def fewest(problem: Problem) -> Fewest:
         return Fewest(tuple(first.items()), bound)
     start = [float(first.get(p, 0)) for p in patterns]
     wanted = [float(kind.count) for kind in problem.kinds]
-    answer = integer([_column(p) for p in patterns], wanted, [float("inf")] * len(wanted),
-                     NODES, start)  # fmt: skip
+    answer = integer(
+        [_column(p) for p in patterns], wanted, [float("inf")] * len(wanted), NODES, start
+    )
     if answer.values is not None:
         chosen = {p: round(v) for p, v in zip(patterns, answer.values, strict=True) if v > 0.5}
         if _number(chosen) < _number(first) and _holds(problem, chosen):
@@ -166,8 +168,9 @@ def _generate(problem: Problem, start: list[Pattern]) -> tuple[list[Pattern], in
     bound = 0
     for _ in range(ROUNDS):
         prices = [max(0, int(dual * SCALE)) for dual in master.solve().duals]
-        worth, best = max((_best(problem, side, prices) for side in problem.sides),
-                          key=lambda found: found[0])  # fmt: skip
+        worth, best = max(
+            (_best(problem, side, prices) for side in problem.sides), key=lambda found: found[0]
+        )
         total = sum(price * n for price, n in zip(prices, wanted, strict=True))
         bound = max(bound, -(-total // worth) if worth else 0)
         if worth <= SCALE or best in patterns:
@@ -198,8 +201,9 @@ def _best(problem: Problem, side: Side, prices: Sequence[int]) -> tuple[int, Pat
     return worth[side.room], (side.lengthwise, tuple(sorted(found, reverse=True)))
 
 
-def _best_strip(problem: Problem, side: Side, d: int,
-                prices: Sequence[int]) -> tuple[int, tuple[int, ...]]:  # fmt: skip
+def _best_strip(
+    problem: Problem, side: Side, d: int, prices: Sequence[int]
+) -> tuple[int, tuple[int, ...]]:
     """Return the most that a strip of depth `d` can be worth, and what it then holds."""
     worth = [0] * (side.long + 1)
     chosen: list[tuple[int, list[int]]] = []

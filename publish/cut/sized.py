@@ -26,11 +26,14 @@ from publish.units import cm_text, fraction_text, inches_text, round_up
 
 PURPOSES = ("ground", "sashing", "cornerstone", "side triangle", "corner triangle", "foundation")
 NAMES = {
-    ("cornerstone", PLAIN): "cornerstone", ("cornerstone", TWICE): "half cornerstone",
-    ("cornerstone", ONCE): "quarter cornerstone", ("sashing", PLAIN): "sashing strip",
-    ("side triangle", TWICE): "side triangle", ("corner triangle", ONCE): "corner triangle",
+    ("cornerstone", PLAIN): "cornerstone",
+    ("cornerstone", TWICE): "half cornerstone",
+    ("cornerstone", ONCE): "quarter cornerstone",
+    ("sashing", PLAIN): "sashing strip",
+    ("side triangle", TWICE): "side triangle",
+    ("corner triangle", ONCE): "corner triangle",
     ("ground", "template"): "patch from a template",
-}  # fmt: skip
+}
 NEARLY = "cut as a regular one, less than 0.005 in off the drawing"
 SIZES = {2: ("large", "small"), 3: ("large", "medium", "small")}
 
@@ -41,9 +44,13 @@ def needs_of(pattern: Pattern, kinds: Iterable[Kind]) -> list[Need]:
     fabrics = list(pattern.fabrics)
     ordered = sorted(
         made,
-        key=lambda n: (PURPOSES.index(n.purpose), fabrics.index(n.fabric), -n.width * n.length,
-                       -n.width),
-    )  # fmt: skip
+        key=lambda n: (
+            PURPOSES.index(n.purpose),
+            fabrics.index(n.fabric),
+            -n.width * n.length,
+            -n.width,
+        ),
+    )
     named = _told_apart(ordered)
     return [replace(n, key=f"{n.purpose} {i}") for i, n in enumerate(named, start=1)]
 
@@ -67,22 +74,36 @@ def _need(pattern: Pattern, kind: Kind) -> Need:
     ways = plain(width, length, count, fabric.directional)
     if kind.purpose == "sashing":
         short, long = sorted((width, length))
-        ways = long_ways(short, long, count, cloth_of(fabric), 2 * pattern.sewing.seam,
-                         level=width > length)  # fmt: skip
+        ways = long_ways(
+            short, long, count, cloth_of(fabric), 2 * pattern.sewing.seam, level=width > length
+        )
     finished = known(cutting.finished[0]), known(cutting.finished[1])
     return _filled(
-        Need(_name(kind), kind.purpose, kind.fabric, width, length, count, ways, *finished,
-             note=kind.note or said, shape=cutting.shape, yields=cutting.yields),
-        kind, _exact(cutting),
-    )  # fmt: skip
+        Need(
+            _name(kind),
+            kind.purpose,
+            kind.fabric,
+            width,
+            length,
+            count,
+            ways,
+            *finished,
+            note=kind.note or said,
+            shape=cutting.shape,
+            yields=cutting.yields,
+        ),
+        kind,
+        _exact(cutting),
+    )
 
 
 def _upright(cutting: Cutting) -> Cutting:
     """Return a strip with its length along the fabric, as long strips are cut."""
     if cutting.shape != PLAIN or cutting.width <= cutting.length:
         return cutting
-    return replace(cutting, width=cutting.length, length=cutting.width,
-                   finished=cutting.finished[::-1])  # fmt: skip
+    return replace(
+        cutting, width=cutting.length, length=cutting.width, finished=cutting.finished[::-1]
+    )
 
 
 def _rounded(cutting: Cutting) -> tuple[Fraction, Fraction, str]:
@@ -110,10 +131,13 @@ def known(length: Length | None) -> Length | None:
 
 def _filled(need: Need, kind: Kind, exact: tuple[Length | None, Length | None]) -> Need:
     return replace(
-        need, exact_width=exact[0], exact_length=exact[1], mirrored=kind.mirrored,
+        need,
+        exact_width=exact[0],
+        exact_length=exact[1],
+        mirrored=kind.mirrored,
         patches=tuple(kind.patches),
         serves=frozenset() if kind.name == "ground" else frozenset(kind.serves),
-    )  # fmt: skip
+    )
 
 
 def _template(kind: Kind, shape: Outline, fabric: Fabric) -> Need:
@@ -124,9 +148,19 @@ def _template(kind: Kind, shape: Outline, fabric: Fabric) -> Need:
     left, top, right, bottom = shape.finished.bounds
     bulges = right - left > float(finished[0]) + FLAT or bottom - top > float(finished[1]) + FLAT
     sides: tuple[Length | None, Length | None] = (None, None) if bulges else finished
-    need = Need(_name(kind), kind.purpose, kind.fabric, width, length, count,
-                plain(width, length, count, fabric.directional), *sides, note=kind.note,
-                shape="template", outline=shape)  # fmt: skip
+    need = Need(
+        _name(kind),
+        kind.purpose,
+        kind.fabric,
+        width,
+        length,
+        count,
+        plain(width, length, count, fabric.directional),
+        *sides,
+        note=kind.note,
+        shape="template",
+        outline=shape,
+    )
     return _filled(need, kind, (None, None))
 
 
@@ -153,9 +187,20 @@ def _from_strips(kind: Kind, cutting: Cutting, fabric: Fabric) -> Need:
         note = f"cut into {each} at {cutting.angle}° to both sides in turn"
     if cutting.near:
         note += f"; {NEARLY}"
-    need = Need(_name(kind), kind.purpose, kind.fabric, width, strip, count,
-                plain(width, strip, count, fabric.directional), note=note, shape=cutting.shape,
-                yields=each, angle=cutting.angle, apart=between)  # fmt: skip
+    need = Need(
+        _name(kind),
+        kind.purpose,
+        kind.fabric,
+        width,
+        strip,
+        count,
+        plain(width, strip, count, fabric.directional),
+        note=note,
+        shape=cutting.shape,
+        yields=each,
+        angle=cutting.angle,
+        apart=between,
+    )
     return _filled(need, kind, (None, None))
 
 

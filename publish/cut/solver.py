@@ -36,18 +36,23 @@ LAYOUTS = (spyrrow.ReportType.ExplFeas, spyrrow.ReportType.CmprFeas)
 def settings(seed: int) -> spyrrow.StripPackingConfig:
     """Return settings under which nothing depends on the clock."""
     return spyrrow.StripPackingConfig(
-        early_termination=True, exploration_time=0, compression_time=NEVER,
-        total_computation_time=None, num_workers=1, seed=seed,
-    )  # fmt: skip
+        early_termination=True,
+        exploration_time=0,
+        compression_time=NEVER,
+        total_computation_time=None,
+        num_workers=1,
+        seed=seed,
+    )
 
 
 def problem(asked: dict[str, Any]) -> spyrrow.StripPackingInstance:
     """Return the solver's problem; its x runs along the cloth."""
     items = [
-        spyrrow.Item(str(i), [tuple(corner) for corner in item["corners"]], item["count"],
-                     item["turns"])
+        spyrrow.Item(
+            str(i), [tuple(corner) for corner in item["corners"]], item["count"], item["turns"]
+        )
         for i, item in enumerate(asked["items"])
-    ]  # fmt: skip
+    ]
     return spyrrow.StripPackingInstance("", asked["width"], items)
 
 

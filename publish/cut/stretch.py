@@ -50,8 +50,13 @@ class Nestable(Protocol):
         """Return what it takes of the cloth, and the turns it may lie in."""
 
 
-def nested_cloth(motifs: Sequence[Nestable], boxes: FabricPlan, rest: FabricPlan | None,
-                 purchase: Purchase, directional: bool) -> FabricPlan:  # fmt: skip
+def nested_cloth(
+    motifs: Sequence[Nestable],
+    boxes: FabricPlan,
+    rest: FabricPlan | None,
+    purchase: Purchase,
+    directional: bool,
+) -> FabricPlan:
     """Return the fabric's plan with its shapes nested, or `boxes` where that buys no more.
 
     `rest` is the plan of everything else that is cut from the fabric.
@@ -95,16 +100,22 @@ def _words(boxes: FabricPlan, purchase: Purchase, gross: Fraction, strip: Strip)
     letters = " and ".join(c.letter for c in strip.cuts)
     whole = all(p.shape != "template" for p in boxes.pieces if p.letter in letters.split(" and "))
     of = "squares" if whole else "the boxes round them"
-    saved = to_buy(boxes.buy - purchase.buy(gross),
-                   boxes.buy_metric - purchase.buy_metric(gross))  # fmt: skip
+    saved = to_buy(boxes.buy - purchase.buy(gross), boxes.buy_metric - purchase.buy_metric(gross))
     return f"{letters} nested: buys {saved} less than {of}"
 
 
 def _outlined(boxes: FabricPlan, cut: Cut, called: str) -> Piece:
     """Return the piece that a nested shape is: the box round its outline."""
     piece = next(p for p in boxes.pieces if p.letter == cut.letter)
-    return replace(piece, name=called or piece.name, width=cut.across, length=cut.along,
-                   exact_width=None, exact_length=None, may_turn=False)  # fmt: skip
+    return replace(
+        piece,
+        name=called or piece.name,
+        width=cut.across,
+        length=cut.along,
+        exact_width=None,
+        exact_length=None,
+        may_turn=False,
+    )
 
 
 def _stretch(motifs: Sequence[Nestable], made: Nest) -> Strip:
@@ -115,8 +126,9 @@ def _stretch(motifs: Sequence[Nestable], made: Nest) -> Strip:
     for motif in motifs:
         outline = next(p.outline for p in laid if p.letter == motif.letter)
         left, top, right, bottom = outline.bounds
-        wide, high = (round_up(Fraction(v).limit_denominator(10**6))
-                      for v in (right - left, bottom - top))  # fmt: skip
+        wide, high = (
+            round_up(Fraction(v).limit_denominator(10**6)) for v in (right - left, bottom - top)
+        )
         before = cuts[motif.letter].count if motif.letter in cuts else 0
         cuts[motif.letter] = Cut(motif.letter, wide, high, before + motif.count)
     return Strip(made.length, tuple(cuts.values()), 1, laid)

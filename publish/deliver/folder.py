@@ -42,8 +42,9 @@ LITTER = frozenset({".DS_Store", "Thumbs.db", "desktop.ini"})
 """Files that desktops leave in any folder they show: nobody's work."""
 
 
-def deliver(out: Path, files: Mapping[str, bytes], made_from: Mapping[str, str] | None = None
-            ) -> None:  # fmt: skip
+def deliver(
+    out: Path, files: Mapping[str, bytes], made_from: Mapping[str, str] | None = None
+) -> None:
     """Make `out` hold exactly `files`, and a manifest with each one's size and SHA-256.
 
     `made_from` stands in the manifest as it is, for `recorded` to find.
@@ -63,9 +64,12 @@ def deliver(out: Path, files: Mapping[str, bytes], made_from: Mapping[str, str] 
             _replace(target, files, made_from)
     except OSError as problem:
         raise _stop(
-            "X903", out, "the results cannot be written", received=str(problem),
+            "X903",
+            out,
+            "the results cannot be written",
+            received=str(problem),
             help="give --out another folder, or make room and check who may write there",
-        ) from problem  # fmt: skip
+        ) from problem
 
 
 def recover(out: Path) -> None:
@@ -217,10 +221,13 @@ def _refuse_names(out: Path, files: Mapping[str, bytes]) -> None:
         leaves = not parts or name.startswith("/") or ".." in parts or "\\" in name or ":" in name
         if leaves or name.casefold() in seen:
             raise _stop(
-                "X901", out, "a file of the results has a name that cannot be used",
-                expected="a relative path of its own inside the folder", received=name,
+                "X901",
+                out,
+                "a file of the results has a name that cannot be used",
+                expected="a relative path of its own inside the folder",
+                received=name,
                 help=f"rename it; {MANIFEST} is written last and by itself",
-            )  # fmt: skip
+            )
         seen.add(name.casefold())
 
 
@@ -230,17 +237,21 @@ def _refuse_strangers(out: Path, target: Path) -> None:
         return
     if not target.is_dir():
         raise _stop(
-            "X902", out, "the results need a folder, and a file has its name",
+            "X902",
+            out,
+            "the results need a folder, and a file has its name",
             help="move the file away, or give --out another folder",
-        )  # fmt: skip
+        )
     strangers = _strangers(target)
     if strangers:
         more = f" and {len(strangers) - 3} more" if len(strangers) > 3 else ""
         raise _stop(
-            "X902", out, "the folder for the results holds files that were not made here",
+            "X902",
+            out,
+            "the folder for the results holds files that were not made here",
             received=", ".join(strangers[:3]) + more,
             help="move them away, or give --out another folder: a build replaces all of it",
-        )  # fmt: skip
+        )
 
 
 def _strangers(folder: Path) -> list[str]:
@@ -283,7 +294,5 @@ def _complete(folder: Path) -> bool:
 def _stop(
     code: str, out: Path, what: str, *, expected: str = "", received: str = "", help: str = ""
 ) -> PublishError:
-    note: Note = error(
-        code, Place(str(out)), what, expected=expected, received=received, help=help
-    )  # fmt: skip
+    note: Note = error(code, Place(str(out)), what, expected=expected, received=received, help=help)
     return PublishError(Report((note,)))

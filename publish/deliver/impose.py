@@ -259,8 +259,18 @@ def _replace_pages(book: pikepdf.Pdf, made: Sequence[pikepdf.Object]) -> None:
     del book.pages[:]
     for page in made:
         book.pages.append(pikepdf.Page(page))
-    for key in ("/Outlines", "/Names", "/Dests", "/StructTreeRoot", "/MarkInfo", "/PageLabels",
-                "/AcroForm", "/OpenAction", "/PageMode", "/ViewerPreferences"):  # fmt: skip
+    for key in (
+        "/Outlines",
+        "/Names",
+        "/Dests",
+        "/StructTreeRoot",
+        "/MarkInfo",
+        "/PageLabels",
+        "/AcroForm",
+        "/OpenAction",
+        "/PageMode",
+        "/ViewerPreferences",
+    ):
         if key in book.Root:
             del book.Root[key]
     if "/OutputIntents" not in book.Root and "/Metadata" in book.Root:

@@ -21,13 +21,21 @@ def kit_manual(manual: Manual, found: Json) -> Manual:
     each = [f"{counted(s)} of {s['title']}" for s in found["sizes"].values()]
     wanted = " and ".join([", ".join(each[:-1]), each[-1]] if len(each) > 1 else each)
     swatches = FigureBlock(FigureSpec("kits-swatches", "swatches"))
-    bolts = Section("kits", f"{found['title']}: kits to cut", (bolt_table(found), swatches),
-                    f"To cut from each bolt for {wanted}.")  # fmt: skip
+    bolts = Section(
+        "kits",
+        f"{found['title']}: kits to cut",
+        (bolt_table(found), swatches),
+        f"To cut from each bolt for {wanted}.",
+    )
     sizes = tuple(
-        Section(f"kits-{key}", f"{size['title']}: {counted(size)}",
-                (Paragraph(batting(size)), *size_tables(size)), new_page=True)
+        Section(
+            f"kits-{key}",
+            f"{size['title']}: {counted(size)}",
+            (Paragraph(batting(size)), *size_tables(size)),
+            new_page=True,
+        )
         for key, size in found["sizes"].items()
-    )  # fmt: skip
+    )
     foot = f"{manual.running_foot} · kits"
     return replace(manual, sections=(bolts, *sizes), running_foot=foot)
 
@@ -42,28 +50,38 @@ def size_tables(size: Json) -> tuple[Table, ...]:
     """Return the lengths, the plan of one kit and the pieces of one size."""
     fabrics = size["fabrics"]
     lengths = tuple(
-        Row((f["name"], both(f["one_kit"]), both(f["all_kits"]), f"{f['usable_width']} in"),
-            fabric=key)
+        Row(
+            (f["name"], both(f["one_kit"]), both(f["all_kits"]), f"{f['usable_width']} in"),
+            fabric=key,
+        )
         for key, f in fabrics.items()
-    )  # fmt: skip
+    )
     strips = tuple(
         Row((f["name"], "; ".join(f["strips"])), fabric=key) for key, f in fabrics.items()
     )
     pieces = tuple(
-        Row((p["letter"], p["name"], p["fabric"], p["size"], str(p["one_kit"]),
-             str(p["all_kits"])))
+        Row((p["letter"], p["name"], p["fabric"], p["size"], str(p["one_kit"]), str(p["all_kits"])))
         for p in size["pieces"]
-    )  # fmt: skip
+    )
     key = f"kits-{size['title']}".lower().replace(" ", "-")
     return (
-        Table(f"{key}-lengths", "", ("Fabric", "One kit", "All kits", "Usable width"), lengths,
-              "lrrr"),
-        Table(f"{key}-plan", "The plan of one kit",
-              ("Fabric", "Strips across the width, in order"), strips),
-        Table(f"{key}-pieces", "Pieces, where they are cut for the maker",
-              ("Piece", "Name", "Fabric", "Width × length", "One kit", "All kits"), pieces,
-              "llllrr"),
-    )  # fmt: skip
+        Table(
+            f"{key}-lengths", "", ("Fabric", "One kit", "All kits", "Usable width"), lengths, "lrrr"
+        ),
+        Table(
+            f"{key}-plan",
+            "The plan of one kit",
+            ("Fabric", "Strips across the width, in order"),
+            strips,
+        ),
+        Table(
+            f"{key}-pieces",
+            "Pieces, where they are cut for the maker",
+            ("Piece", "Name", "Fabric", "Width × length", "One kit", "All kits"),
+            pieces,
+            "llllrr",
+        ),
+    )
 
 
 def batting(size: Json) -> str:

@@ -91,8 +91,12 @@ def listing_text(manual: Manual, found: Mapping[str, Any]) -> str:
     lines += [f"*{found['subtitle']}*", ""] if found["subtitle"] else []
     for paragraph in found["summary"]:
         lines += [paragraph, ""]
-    facts = [("Designer", "studio"), ("Skill", "skill"), ("Stock number", "stock_number"),
-             ("Edition", "edition")]  # fmt: skip
+    facts = [
+        ("Designer", "studio"),
+        ("Skill", "skill"),
+        ("Stock number", "stock_number"),
+        ("Edition", "edition"),
+    ]
     lines += bullets([f"{name}: {found[key]}" for name, key in facts if found[key]])
     lines += ["## Sizes", ""]
     lines += bullets([f"**{s['title']}**: {s['finished']}" for s in found["sizes"]])

@@ -48,8 +48,10 @@ def machine_files(drafts: Iterable[Draft], plans: Iterable[CutPlan] = ()) -> dic
             shapes[f"cutting/{shape.key}-{draft.size}"] = outlines
     for plan in plans:
         for template in plan.templates:
-            outlines = {"finished": MultiPolygon([template.finished]),
-                        "cut": MultiPolygon([template.cut])}  # fmt: skip
+            outlines = {
+                "finished": MultiPolygon([template.finished]),
+                "cut": MultiPolygon([template.cut]),
+            }
             shapes[f"cutting/{template.key}-{plan.size}"] = outlines
     for name, found in shapes.items():
         files[f"{name}.svg"] = _svg(found).encode()

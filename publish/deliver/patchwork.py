@@ -37,14 +37,15 @@ def setting(size: Size) -> Json:
         "alternates": [list(row) for row in size.alternates],
         "alternate_turns": [list(row) for row in size.alternate_turns],
         "fabric": size.setting_fabric or None,
-        "sashing": strips and {
+        "sashing": strips
+        and {
             "width": exact(strips.width),
             "fabric": strips.fabric,
             "cornerstones": strips.cornerstones,
             "outer": strips.outer,
         },
         "rounds": [_round(r) for r in size.rounds],
-    }  # fmt: skip
+    }
 
 
 def _round(layer: Round) -> Json:

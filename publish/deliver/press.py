@@ -34,8 +34,19 @@ EPOCH = 1970
 """The year that a pattern without one is dated to: a build must not ask the clock."""
 EDGE = 9.0
 """Points beyond the marks, so that a printer does not cut into them."""
-_NOT_FOR_PRESS = ("/Outlines", "/Names", "/Dests", "/OpenAction", "/AA", "/AcroForm", "/PageMode",
-                  "/StructTreeRoot", "/MarkInfo", "/PageLabels", "/ViewerPreferences")  # fmt: skip
+_NOT_FOR_PRESS = (
+    "/Outlines",
+    "/Names",
+    "/Dests",
+    "/OpenAction",
+    "/AA",
+    "/AcroForm",
+    "/PageMode",
+    "/StructTreeRoot",
+    "/MarkInfo",
+    "/PageLabels",
+    "/ViewerPreferences",
+)
 
 _XMP = """<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?>
 <x:xmpmeta xmlns:x="adobe:ns:meta/">

@@ -80,9 +80,11 @@ def nothing_of(pattern: Pattern, only: str) -> Note:
     """Return the note that a pattern has nothing of the one edition that was asked for."""
     what = {"templates": "template sheets", "full-size": "motif to print at full size"}
     return error(
-        "X906", pattern.place(""), f"the pattern has no {what.get(only, only)}",
+        "X906",
+        pattern.place(""),
+        f"the pattern has no {what.get(only, only)}",
         help="leave out `--only`, or ask for the booklet",
-    )  # fmt: skip
+    )
 
 
 def picture_notes(pattern: Pattern, edition: Edition) -> tuple[Note, ...]:
@@ -94,17 +96,27 @@ def picture_notes(pattern: Pattern, edition: Edition) -> tuple[Note, ...]:
     for at, number in enumerate(pattern.shop.pages):
         place = pattern.place("shop", "pictures", "pages", at)
         if number > count:
-            notes.append(error(
-                "X904", place, f"{edition.name} has no such page to picture",
-                expected=f"a page from 1 to {count}", received=str(number),
-                help="name a page of the booklet on the pattern's first paper",
-            ))  # fmt: skip
+            notes.append(
+                error(
+                    "X904",
+                    place,
+                    f"{edition.name} has no such page to picture",
+                    expected=f"a page from 1 to {count}",
+                    received=str(number),
+                    help="name a page of the booklet on the pattern's first paper",
+                )
+            )
         elif number in sheets:
-            notes.append(error(
-                "X905", place, "a picture of a template sheet would give the pattern away",
-                expected="a page without a template", received=f"page {number}",
-                help="name another page",
-            ))  # fmt: skip
+            notes.append(
+                error(
+                    "X905",
+                    place,
+                    "a picture of a template sheet would give the pattern away",
+                    expected="a page without a template",
+                    received=f"page {number}",
+                    help="name another page",
+                )
+            )
     return tuple(notes)
 
 

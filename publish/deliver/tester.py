@@ -34,8 +34,12 @@ def tester_form(pattern: Pattern, manual: Manual, numbers: Json) -> str:
     for key in sizes:
         lines += _measures(pattern, sizes[key])
     lines += ["## Last", ""]
-    questions = ("Hours from cutting to binding", "What would you change first?",
-                 "Would you sew it again, and for whom?", "A mistake, with its page")  # fmt: skip
+    questions = (
+        "Hours from cutting to binding",
+        "What would you change first?",
+        "Would you sew it again, and for whom?",
+        "A mistake, with its page",
+    )
     lines += [f"{q}: {LINE}\n" for q in questions]
     lines += [f"Send it to {manual.back.contact}.", ""] if manual.back.contact else []
     return text_of(lines)
@@ -43,8 +47,14 @@ def tester_form(pattern: Pattern, manual: Manual, numbers: Json) -> str:
 
 def _squares() -> list[str]:
     rows = [["the inch square", ROOM], ["the centimetre square", ROOM]]
-    return ["## Printing", "", "The check squares on the template sheets measured:", "",
-            *rows_of(("Square", "Yours, both ways"), rows), ""]  # fmt: skip
+    return [
+        "## Printing",
+        "",
+        "The check squares on the template sheets measured:",
+        "",
+        *rows_of(("Square", "Yours, both ways"), rows),
+        "",
+    ]
 
 
 def _steps(manual: Manual) -> list[str]:
@@ -73,10 +83,13 @@ def _measures(pattern: Pattern, size: Json) -> list[str]:
         for key, p in size["fabrics"].items()
     ]
     return [
-        f"## Measurements: {size['title']}", "",
-        *rows_of(("What", "Should be", "Yours"), rows), "",
-        *rows_of(("Fabric", "The pattern asks for", "You bought", "Left over"), used), "",
-    ]  # fmt: skip
+        f"## Measurements: {size['title']}",
+        "",
+        *rows_of(("What", "Should be", "Yours"), rows),
+        "",
+        *rows_of(("Fabric", "The pattern asks for", "You bought", "Left over"), used),
+        "",
+    ]
 
 
 def _wanted(size: Json) -> Iterator[tuple[str, str]]:

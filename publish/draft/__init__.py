@@ -74,9 +74,14 @@ def _motifs(pattern: Pattern, size: Size) -> tuple[dict[str, MotifShape] | None,
     used = [pattern.blocks[home.block].motif for home in homes(size)]
     keys = [key for key in dict.fromkeys(used) if key is not None]
     if keys and not _positive(size.motif_span):
-        return None, (error("D360", pattern.place("sizes", size.key),
-                            "a block of this size carries a motif, but no size is given for it",
-                            expected="`motif_size`, such as 14 in"),)  # fmt: skip
+        return None, (
+            error(
+                "D360",
+                pattern.place("sizes", size.key),
+                "a block of this size carries a motif, but no size is given for it",
+                expected="`motif_size`, such as 14 in",
+            ),
+        )
     for key in keys:
         assert size.motif_span is not None
         drafted, more = draft_motif(pattern, pattern.motifs[key], size.motif_span, size.key)

@@ -50,24 +50,38 @@ def _butted(
     left, top, right, bottom = outer[0], inner[1], outer[2], inner[3]
     up, along = (0, -1), (1, 0)
     sides = _joined(
-        f"{title} sides", (left, top, right, bottom), "across",
+        f"{title} sides",
+        (left, top, right, bottom),
+        "across",
         [strips["left"], part, strips["right"]],
         Stitched((inner[0], bottom), up, (inner[0], top), up),
         Stitched((inner[2], bottom), up, (inner[2], top), up),
-    )  # fmt: skip
+    )
     sides = replace(sides, layer=strips["left"].layer)
     return _joined(
-        name, outer, "down", [strips["top"], sides, strips["bottom"]],
+        name,
+        outer,
+        "down",
+        [strips["top"], sides, strips["bottom"]],
         Stitched((left, top), along, (right, top), along),
         Stitched((left, bottom), along, (right, bottom), along),
-    )  # fmt: skip
+    )
 
 
 def _joined(name: str, box: Box, join: str, parts: list[Part], *seams: Stitched) -> Part:
     """Return parts joined round a middle; there is one of each, so its name is its kind."""
     settled = (TOWARDS_FIRST, TOWARDS_LAST) if seams else ()
-    return Part(name, name, box, rectangle(box), join=join, parts=tuple(parts), seams=seams,
-                settled=settled, press="out")  # fmt: skip
+    return Part(
+        name,
+        name,
+        box,
+        rectangle(box),
+        join=join,
+        parts=tuple(parts),
+        seams=seams,
+        settled=settled,
+        press="out",
+    )
 
 
 def _strip(rows: Rows, patch: Patch, title: str, side: str) -> Part:
@@ -94,8 +108,9 @@ def _blocks(rows: Rows, layer: Round, number: int, side: str, inner: Box, outer:
         "bottom": (outer[0], inner[3], outer[2], outer[3]),
     }[side]
     cells = [(rows.block(home), _placed(rows, home)) for home in line]
-    return rows.strip(cells, f"round {number}", side, "down" if upright else "across",
-                      rectangle(box))  # fmt: skip
+    return rows.strip(
+        cells, f"round {number}", side, "down" if upright else "across", rectangle(box)
+    )
 
 
 def _placed(rows: Rows, home: Home) -> Placed:

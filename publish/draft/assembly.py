@@ -51,9 +51,10 @@ def _closed_in(pattern: Pattern, rows: Rows) -> Iterator[Note]:
     """Say in which blocks no seam reaches some patch."""
     for key in dict.fromkeys(key for (key, _), found in rows.orders.items() if found.closed_in):
         yield error(
-            "D340", pattern.place("blocks", key, "patches"),
+            "D340",
+            pattern.place("blocks", key, "patches"),
             "patches are closed in by others, so that no order of seams joins them",
             expected=f"seams from edge to edge, with {MOST_CORNERS} corners at most",
             received="a seam that runs round a patch",
             help="part one of the patches around it, or appliqué it as a motif",
-        )  # fmt: skip
+        )

@@ -59,14 +59,15 @@ class BlockParts:
         nodes = self._in_order(node, seams, join, frame)
         names = self._name(node, nodes, join)
         return replace(
-            plain, join=join,
+            plain,
+            join=join,
             parts=tuple(self._part(n, *self._leaf_name(n, names)) for n in nodes),
             seams=tuple(s for a, b in pairwise(nodes) for s in self._stitched(a, b)),
             set_in=sum(1 for seam in seams if seam.corners),
             settled=self._settled(nodes, seams),
             choice=(self.found.block.key, self.found.side, self.numbers[node]),
             flipped=nodes[0] is not node.parts[0],
-        )  # fmt: skip
+        )
 
     def _kind(self, node: Node, name: str, family: str) -> str:
         look = self.order.look(node.faces)
@@ -151,9 +152,11 @@ class BlockParts:
         path = seam_path(self.planar, before.faces, after.faces)
         if path:
             yield Stitched(
-                self._placed(path[0].start), direction(path[0].leaves, self.turn),
-                self._placed(path[-1].end), direction(path[-1].arrives, self.turn),
-            )  # fmt: skip
+                self._placed(path[0].start),
+                direction(path[0].leaves, self.turn),
+                self._placed(path[-1].end),
+                direction(path[-1].arrives, self.turn),
+            )
 
     def _placed(self, spot: Spot | tuple[Fraction, Fraction]) -> Point:
         scale = self.planar.scale

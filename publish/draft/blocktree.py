@@ -45,8 +45,10 @@ class BlockOrder:
     @property
     def closed_in(self) -> bool:
         """Return whether parts were left that no seam comes between."""
-        return any(len(n.parts) > 2 and any(s.corners for s in self.order.seams(n))
-                   for n in self.tree.every())  # fmt: skip
+        return any(
+            len(n.parts) > 2 and any(s.corners for s in self.order.seams(n))
+            for n in self.tree.every()
+        )
 
 
 def block_order(
@@ -62,10 +64,12 @@ def block_order(
 
 def patch_map(block: Block, side: Fraction) -> Planar:
     """Return the map of a block's patches."""
-    return Planar([
-        Sewable(ring, arcs, ((spec.fabric, ring, arcs),))
-        for spec, (ring, arcs) in zip(block.patches, block_shapes(block, side, 0), strict=True)
-    ])  # fmt: skip
+    return Planar(
+        [
+            Sewable(ring, arcs, ((spec.fabric, ring, arcs),))
+            for spec, (ring, arcs) in zip(block.patches, block_shapes(block, side, 0), strict=True)
+        ]
+    )
 
 
 def block_map(block: Block, side: Fraction, leaves: tuple[Leaf, ...]) -> Planar:
@@ -78,8 +82,9 @@ def block_map(block: Block, side: Fraction, leaves: tuple[Leaf, ...]) -> Planar:
         if leaf.section:  # sections differ that are sewn in another order
             found.figures[face] = [
                 (f"{label} {place}", ways)
-                for place, n in enumerate(leaf.specs) for label, ways in patches.figures[n]
-            ]  # fmt: skip
+                for place, n in enumerate(leaf.specs)
+                for label, ways in patches.figures[n]
+            ]
     return found
 
 

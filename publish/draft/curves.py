@@ -38,8 +38,9 @@ def bezier(control: Points, tolerance: float) -> Points:
     return found
 
 
-def arc(centre: Points, a: Points, b: Points, start: float, sweep: float,
-        tolerance: float) -> Points:  # fmt: skip
+def arc(
+    centre: Points, a: Points, b: Points, start: float, sweep: float, tolerance: float
+) -> Points:
     """Flatten centre + a cos t + b sin t for t from `start` to `start + sweep` (radians).
 
     A chord over an angle u lies within r (1 - cos(u / 2)) of a circle of radius r, and an

@@ -50,22 +50,9 @@ def read_drawing(
     A picture is traced first; `folds` is how many folds its paper must have.
     """
     top = Place(file, 1, 1, yaml_path)
-    drawn = path.suffix.lower() == ".svg"
-    try:
-        with path.open("rb") as stream:
-            data = stream.read((MAX_BYTES if drawn else MAX_PICTURE) + 1)
-    except OSError as fault:
-        reason = fault.strerror or "unknown reason"
-        return None, (error("D301", top, "the drawing cannot be opened", received=reason,
-                            help="check the file's name and place"),)  # fmt: skip
-    told: tuple[Note, ...] = ()
-    if not drawn:
-        paper, told = trace.traced(data, top, folds)
-        if paper is None:
-            return None, told
-        # How it meets its folds is said of every drawing, with its place on the motif.
-        told = tuple(note for note in told if note.code != "D379")
-        data = trace.drawing(paper, path.name).encode()
+    data, told = _as_svg(path, top, folds)
+    if data is None:
+        return None, told
     svg, notes = read_svg(data, file, yaml_path)
     if svg is None:
         return None, notes
@@ -81,6 +68,33 @@ def read_drawing(
     if not walk.shapes and not walk.failed:
         walk.notes.append(_nothing(svg.places[picked], element))
     return (None if walk.failed or not walk.shapes else found), tuple(walk.notes)
+
+
+def _as_svg(path: Path, top: Place, folds: int | None) -> tuple[bytes | None, tuple[Note, ...]]:
+    """Return a drawing's SVG, traced where it is a picture, with what tracing it said."""
+    drawn = path.suffix.lower() == ".svg"
+    try:
+        with path.open("rb") as stream:
+            data = stream.read((MAX_BYTES if drawn else MAX_PICTURE) + 1)
+    except OSError as fault:
+        reason = fault.strerror or "unknown reason"
+        return None, (
+            error(
+                "D301",
+                top,
+                "the drawing cannot be opened",
+                received=reason,
+                help="check the file's name and place",
+            ),
+        )
+    if drawn:
+        return data, ()
+    paper, told = trace.traced(data, top, folds)
+    if paper is None:
+        return None, told
+    # How it meets its folds is said of every drawing, with its place on the motif.
+    told = tuple(note for note in told if note.code != "D379")
+    return trace.drawing(paper, path.name).encode(), told
 
 
 def _marks(walk: Walk, picked: Element) -> tuple[tuple[float, float] | None, float | None]:
@@ -160,5 +174,10 @@ def _missing(svg: SvgFile, name: str, top: Place) -> Note:
 
 def _nothing(place: Place, name: str | None) -> Note:
     what = f"the element {name!r} shows no shape" if name else "the drawing shows no shape"
-    return error("D310", place, what, expected="a filled shape, or a line with a stroke",
-                 help="check that it is not hidden and has a fill")  # fmt: skip
+    return error(
+        "D310",
+        place,
+        what,
+        expected="a filled shape, or a line with a stroke",
+        help="check that it is not hidden and has a fill",
+    )

@@ -37,10 +37,12 @@ def cloth(drawing: Drawing, tolerance: float) -> tuple[MultiPolygon, tuple[Note,
     """Return the area that a drawing paints, empty when that cannot be worked out."""
     areas: list[BaseGeometry] = []
     notes: list[Note] = []
+    place = drawing.place
     outlines: list[tuple[Points, Place]] = []
     points = 0
-    for shape in drawing.shapes:
-        try:
+    try:
+        for shape in drawing.shapes:
+            place = shape.place
             rings = _flatten(shape, tolerance)
             points += sum(len(r) for r, _ in rings)
             if points > MAX_POINTS:
@@ -51,21 +53,22 @@ def cloth(drawing: Drawing, tolerance: float) -> tuple[MultiPolygon, tuple[Note,
                 notes += _crossed(rings, shape.place)
                 outlines += [(r, shape.place) for r, _ in rings if len(r) > 2]
                 areas.append(painted([r for r, _ in rings], shape.style.rule))
-        except (_LimitError, DrawingError) as limit:
-            notes.append(error("D302", shape.place, str(limit),
-                               help="simplify the drawing, or draw fewer points"))  # fmt: skip
-            return MultiPolygon(), tuple(notes)
-    try:
+        place = drawing.place
         _check_crossings([np.asarray(r.coords)[:-1] for area in areas for r in _rings(area)])
-    except _LimitError as limit:
-        notes.append(error("D302", drawing.place, str(limit),
-                           help="simplify the drawing, or save only the motif"))  # fmt: skip
-        return MultiPolygon(), tuple(notes)
+    except (_LimitError, DrawingError) as limit:
+        mend = "simplify the drawing: draw fewer points, or save only the motif"
+        return MultiPolygon(), (*notes, error("D302", place, str(limit), help=mend))
     notes += drawn_twice(outlines)
     whole = polygons(shapely.union_all(areas))
     if whole.is_empty:
-        notes.append(error("D310", drawing.place, "the drawing encloses no cloth",
-                           help="draw a closed, filled shape"))  # fmt: skip
+        notes.append(
+            error(
+                "D310",
+                drawing.place,
+                "the drawing encloses no cloth",
+                help="draw a closed, filled shape",
+            )
+        )
     return whole, tuple(notes)
 
 
@@ -130,8 +133,11 @@ def _stroked(shape: Shape, rings: list[tuple[Points, bool]], tolerance: float) -
     """Return the outline of strokes, worked out where they are drawn and then placed."""
     stretch = float(np.linalg.norm(shape.matrix[:2, :2], 2))
     half, style = shape.stroke / 2, shape.style
-    lines = [(_tidy(r), True) if c and len(_tidy(r)) >= 3 else (r, False)
-             for r, c in rings if len(r) >= 2]  # fmt: skip
+    lines = [
+        (_tidy(r), True) if c and len(_tidy(r)) >= 3 else (r, False)
+        for r, c in rings
+        if len(r) >= 2
+    ]
     _check_crossings([r for r, _ in lines], closed=False, reach=half)
     parts: list[BaseGeometry] = [
         (LinearRing(r) if closed else LineString(r)).buffer(
@@ -181,11 +187,15 @@ def _crossed(rings: Iterable[tuple[Points, bool]], place: Place) -> list[Note]:
         if not area.is_valid:
             why = explain_validity(area)
             where = why[why.index("[") + 1 : -1] if "[" in why else ""
-            found.append(warning(
-                "D311", place, "an outline crosses or touches itself",
-                received=f"near {where} in the drawing" if where else "",
-                help="it is repaired by the fill rule; check the figures, or redraw it",
-            ))  # fmt: skip
+            found.append(
+                warning(
+                    "D311",
+                    place,
+                    "an outline crosses or touches itself",
+                    received=f"near {where} in the drawing" if where else "",
+                    help="it is repaired by the fill rule; check the figures, or redraw it",
+                )
+            )
     return found[:1]
 
 

@@ -82,12 +82,15 @@ def _orders(
         found = _Derived(planar).orders(frozenset(foundation.patches))
         orders += [order for order in found if len(order) > 1]
         if all(len(order) == 1 for order in found):
-            notes.append(warning(
-                "D343", pattern.place("blocks", block.key, "foundation"),
-                "no two patches of the block can be sewn on one foundation",
-                expected="patches that join along full straight lines",
-                help="leave out `foundation`: the block is pieced as usual",
-            ))  # fmt: skip
+            notes.append(
+                warning(
+                    "D343",
+                    pattern.place("blocks", block.key, "foundation"),
+                    "no two patches of the block can be sewn on one foundation",
+                    expected="patches that join along full straight lines",
+                    help="leave out `foundation`: the block is pieced as usual",
+                )
+            )
     return orders, notes
 
 
@@ -101,12 +104,13 @@ def _wrong(
             continue
         name = block.patches[patch].name or f"patch {patch + 1}"
         return error(
-            "D342", pattern.place("blocks", block.key, "foundation", number, place),
+            "D342",
+            pattern.place("blocks", block.key, "foundation", number, place),
             f"`{name}` cannot be added along one straight line",
             expected="a full side of the patch on a full side of what is sewn before it",
             received=_met(planar, before, patch),
             help="change the order, or put it into another section",
-        )  # fmt: skip
+        )
     return None
 
 
@@ -190,11 +194,17 @@ def _drawn(
     patches = []
     for number, spec in enumerate(leaf.specs, start=1):
         ring, arcs = shapes[spec]
-        patches.append(Patch(
-            f"{leaf.section}{number}", moved(ring, half, half), block.patches[spec].fabric,
-            "ground", block.key, arcs=tuple((i, (x + half, y + half)) for i, (x, y) in arcs),
-            spec=spec,
-        ))  # fmt: skip
+        patches.append(
+            Patch(
+                f"{leaf.section}{number}",
+                moved(ring, half, half),
+                block.patches[spec].fabric,
+                "ground",
+                block.key,
+                arcs=tuple((i, (x + half, y + half)) for i, (x, y) in arcs),
+                spec=spec,
+            )
+        )
     lines = [
         _line(planar, frozenset(leaf.specs[:n]), leaf.specs[n]) for n in range(1, len(leaf.specs))
     ]

@@ -56,10 +56,13 @@ def inner_box(size: Size) -> Box:
 def layer_boxes(size: Size) -> tuple[tuple[Round, Box, Box], ...]:
     """Return each layer round the blocks with the boxes inside and round it."""
     return tuple(
-        (layer, _middle(size, layer.inner_width, layer.inner_height),
-         _middle(size, layer.width, layer.height))
+        (
+            layer,
+            _middle(size, layer.inner_width, layer.inner_height),
+            _middle(size, layer.width, layer.height),
+        )
         for layer in size.layers
-    )  # fmt: skip
+    )
 
 
 def rectangle(box: Box) -> Ring:
@@ -98,12 +101,21 @@ def home_patches(pattern: Pattern, places: Iterable[Home]) -> list[Patch]:
         row, column = (home.row, home.column) if home.arranged else (None, None)
         start = f"{home.name}" if home.arranged else f"{home.name} "
         for number, (ring, arcs) in enumerate(shapes[look]):
-            found.append(Patch(
-                f"{start}p{number + 1}", moved(ring, home.x, home.y),
-                block.patches[number].fabric, "ground", block.key, row, column,
-                tuple((i, (x + home.x, y + home.y)) for i, (x, y) in arcs),
-                home.name, number, home.turn,
-            ))  # fmt: skip
+            found.append(
+                Patch(
+                    f"{start}p{number + 1}",
+                    moved(ring, home.x, home.y),
+                    block.patches[number].fabric,
+                    "ground",
+                    block.key,
+                    row,
+                    column,
+                    tuple((i, (x + home.x, y + home.y)) for i, (x, y) in arcs),
+                    home.name,
+                    number,
+                    home.turn,
+                )
+            )
     return found
 
 
@@ -125,10 +137,15 @@ def _arranged(size: Size) -> Iterable[Home]:
     for row, line in enumerate(size.arrangement):
         for column, key in enumerate(line):
             yield Home(
-                BlockHome(Where.ARRANGED, row, column), key, size.block_side,
-                left + begin + column * pitch, top + begin + row * pitch,
-                size.turn(row, column) + extra, row, column,
-            )  # fmt: skip
+                BlockHome(Where.ARRANGED, row, column),
+                key,
+                size.block_side,
+                left + begin + column * pitch,
+                top + begin + row * pitch,
+                size.turn(row, column) + extra,
+                row,
+                column,
+            )
 
 
 def _between(size: Size) -> Iterable[Home]:
@@ -137,10 +154,15 @@ def _between(size: Size) -> Iterable[Home]:
     for row, line in enumerate(size.alternates):
         for column, key in enumerate(line):
             yield Home(
-                BlockHome(Where.BETWEEN, row, column), key, size.block_side,
-                left + (column + 1) * pitch, top + (row + 1) * pitch,
-                size.alternate_turn(row, column) + 45, row, column,
-            )  # fmt: skip
+                BlockHome(Where.BETWEEN, row, column),
+                key,
+                size.block_side,
+                left + (column + 1) * pitch,
+                top + (row + 1) * pitch,
+                size.alternate_turn(row, column) + 45,
+                row,
+                column,
+            )
 
 
 def _in_rounds(size: Size) -> Iterable[Home]:
@@ -150,7 +172,12 @@ def _in_rounds(size: Size) -> Iterable[Home]:
             continue
         for place, block in enumerate(layer.blocks, start=1):
             yield Home(
-                BlockHome(Where.ROUND, block.row, block.column, number, place), block.block, side,
-                left + block.column * side + side / 2, top + block.row * side + side / 2,
-                block.turn, block.row, block.column,
-            )  # fmt: skip
+                BlockHome(Where.ROUND, block.row, block.column, number, place),
+                block.block,
+                side,
+                left + block.column * side + side / 2,
+                top + block.row * side + side / 2,
+                block.turn,
+                block.row,
+                block.column,
+            )

@@ -47,9 +47,12 @@ def recognised(unit: Unit, piecing: Piecing) -> str:
     if any(u.section for u in unit.innermost_first()):
         return ""
     shapes = {
-        "triangles": _is_triangles, "hourglasses": _is_hourglass, "geese": _is_goose,
-        "corners": _has_corners, "strips": _is_strips,
-    }  # fmt: skip
+        "triangles": _is_triangles,
+        "hourglasses": _is_hourglass,
+        "geese": _is_goose,
+        "corners": _has_corners,
+        "strips": _is_strips,
+    }
     for field in fields(piecing):
         if getattr(piecing, field.name) != SINGLY and shapes[field.name](unit, patches):
             return field.name

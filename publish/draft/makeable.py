@@ -14,18 +14,16 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
+from publish.draft.in_wedge import count, in_wedge, width
 from publish.draft.likely import why_apart
 from publish.draft.motif import DraftedMotif
 from publish.draft.narrow import narrow_places
 from publish.draft.narrowpart import Narrow
-from publish.draft.unfold import wedge_angle
 from publish.model.draft import MotifShape
 from publish.model.pattern import Motif, Pattern
 from publish.model.size import Size
 from publish.notes import Note, Place, Spot, error, warning
-from publish.units import inches_text, percent_text, round_near, round_up
-
-SIXTEENTH = Fraction(1, 16)
+from publish.units import SIXTEENTH, inches_text, percent_text, round_up
 
 
 @dataclass(frozen=True)
@@ -82,8 +80,9 @@ class _Case:
     def room(self) -> Room:
         return ROOM[self.motif.method]
 
-    def spot(self, x: float, y: float, measure: float | None = None,
-             needed: Fraction | None = None) -> Spot:  # fmt: skip
+    def spot(
+        self, x: float, y: float, measure: float | None = None, needed: Fraction | None = None
+    ) -> Spot:
         x, y = in_wedge(x, y, self.shape.folds, self.motif.symmetry)
         least = None if needed is None else float(needed)
         return Spot(self.size.key, self.motif.key, x, y, measure, least)
@@ -127,13 +126,24 @@ def pieces_hold(case: _Case, source: Place) -> Iterator[Note]:
     found, meant = case.shape.pieces, case.motif.pieces
     if found > meant:
         likely = why_apart(case.shape, meant)
-        yield error("D330", source, "the motif falls apart when it is opened",
-                    expected=_count(meant), received=f"{_count(found)} at size {case.size.key}",
-                    help=likely.help, spot=case.spot(likely.x, likely.y))  # fmt: skip
+        yield error(
+            "D330",
+            source,
+            "the motif falls apart when it is opened",
+            expected=count(meant),
+            received=f"{count(found)} at size {case.size.key}",
+            help=likely.help,
+            spot=case.spot(likely.x, likely.y),
+        )
     elif found < meant:
-        yield warning("D337", source, "the motif has fewer pieces than the pattern says",
-                      expected=_count(meant), received=_count(found),
-                      help=f"set `pieces: {found}`, or part them in the drawing")  # fmt: skip
+        yield warning(
+            "D337",
+            source,
+            "the motif has fewer pieces than the pattern says",
+            expected=count(meant),
+            received=count(found),
+            help=f"set `pieces: {found}`, or part them in the drawing",
+        )
 
 
 def folds_hold(case: _Case, source: Place) -> Iterator[Note]:
@@ -144,12 +154,15 @@ def folds_hold(case: _Case, source: Place) -> Iterator[Note]:
             continue
         low, high = max(edge.contact, key=lambda c: c[1] - c[0])
         turn, middle = math.radians(edge.angle), (low + high) / 2
-        yield error("D331", source, f"the motif hardly touches the {edge.kind} fold",
-                    expected=f"at least {inches_text(THREAD)} of the fold",
-                    received=f"{longest:.3f} in at size {case.size.key}",
-                    help="let more cloth run across that fold",
-                    spot=case.spot(middle * math.cos(turn), middle * math.sin(turn), longest,
-                                   THREAD))  # fmt: skip
+        yield error(
+            "D331",
+            source,
+            f"the motif hardly touches the {edge.kind} fold",
+            expected=f"at least {inches_text(THREAD)} of the fold",
+            received=f"{longest:.3f} in at size {case.size.key}",
+            help="let more cloth run across that fold",
+            spot=case.spot(middle * math.cos(turn), middle * math.sin(turn), longest, THREAD),
+        )
 
 
 def meets_folds(case: _Case, source: Place) -> Iterator[Note]:
@@ -164,14 +177,15 @@ def meets_folds(case: _Case, source: Place) -> Iterator[Note]:
             continue
         turn = math.radians(0 if meeting.edge == "multiple" else case.shape.wedge_angle)
         out = percent_text(meeting.reach / float(case.shape.span))
-        yield warning("D379", source, f"the outline is nearly square to the {meeting.edge} fold",
-                      expected="square, to run on round when it is opened; or clearly aslant, for "
-                      "a point",
-                      received=f"{meeting.off:.0f} degrees off, {out} of the width from the centre",
-                      help="a slip of the hand, most likely: set it square in the drawing, or "
-                      "accept it",
-                      spot=case.spot(meeting.reach * math.cos(turn),
-                                     meeting.reach * math.sin(turn)))  # fmt: skip
+        yield warning(
+            "D379",
+            source,
+            f"the outline is nearly square to the {meeting.edge} fold",
+            expected="square, to run on round when it is opened; or clearly aslant, for a point",
+            received=f"{meeting.off:.0f} degrees off, {out} of the width from the centre",
+            help="a slip of the hand, most likely: set it square in the drawing, or accept it",
+            spot=case.spot(meeting.reach * math.cos(turn), meeting.reach * math.sin(turn)),
+        )
 
 
 def necks_hold(case: _Case) -> Iterator[Note]:
@@ -180,11 +194,15 @@ def necks_hold(case: _Case) -> Iterator[Note]:
     if needed is None:
         needed = 2 * case.motif.turn_under + case.room.neck
     for place in _narrow(case, case.drafted.neck, needed, ground=False):
-        yield warning("D332", case.place, "a neck of cloth is narrow",
-                      expected=f"at least {inches_text(needed)} for {case.motif.method}",
-                      received=_width(place),
-                      help=case.enough(place.width, needed),
-                      spot=case.spot(place.x, place.y, place.width, needed))  # fmt: skip
+        yield warning(
+            "D332",
+            case.place,
+            "a neck of cloth is narrow",
+            expected=f"at least {inches_text(needed)} for {case.motif.method}",
+            received=width(place),
+            help=case.enough(place.width, needed),
+            spot=case.spot(place.x, place.y, place.width, needed),
+        )
 
 
 def slits_open(case: _Case) -> Iterator[Note]:
@@ -200,11 +218,15 @@ def slits_open(case: _Case) -> Iterator[Note]:
         closed = place.width < turned
         say, least = (error, turned) if closed else (warning, needed)
         what = "a slit is too narrow to turn both edges under" if closed else "a slit is narrow"
-        yield say("D333", case.place, what,
-                  expected=f"at least {inches_text(least)} for {case.motif.method}",
-                  received=_width(place),
-                  help=case.enough(place.width, needed),
-                  spot=case.spot(place.x, place.y, place.width, least))  # fmt: skip
+        yield say(
+            "D333",
+            case.place,
+            what,
+            expected=f"at least {inches_text(least)} for {case.motif.method}",
+            received=width(place),
+            help=case.enough(place.width, needed),
+            spot=case.spot(place.x, place.y, place.width, least),
+        )
 
 
 def tips_turn(case: _Case) -> Iterator[Note]:
@@ -212,11 +234,15 @@ def tips_turn(case: _Case) -> Iterator[Note]:
     least = case.motif.sharpest_tip or case.room.tip
     sharp = [t for t in case.drafted.tips if t.angle < least]
     for x, y, angle in _once(case, ((t.x, t.y, t.angle) for t in sharp), 0.1):
-        yield warning("D334", case.place, "a tip is sharp",
-                      expected=f"at least {least} degrees for {case.motif.method}",
-                      received=f"{angle:.0f} degrees",
-                      help="blunt it in the drawing, or set `sharpest_tip`",
-                      spot=case.spot(x, y))  # fmt: skip
+        yield warning(
+            "D334",
+            case.place,
+            "a tip is sharp",
+            expected=f"at least {least} degrees for {case.motif.method}",
+            received=f"{angle:.0f} degrees",
+            help="blunt it in the drawing, or set `sharpest_tip`",
+            spot=case.spot(x, y),
+        )
 
 
 def insides_clip(case: _Case) -> Iterator[Note]:
@@ -224,11 +250,15 @@ def insides_clip(case: _Case) -> Iterator[Note]:
     least = case.room.inside
     sharp = [c for c in case.drafted.insides if c.angle < least]
     for x, y, angle in _once(case, ((c.x, c.y, c.angle) for c in sharp), 0.1):
-        yield warning("D335", case.place, "an inside corner is sharp",
-                      expected=f"at least {least} degrees for {case.motif.method}",
-                      received=f"{angle:.0f} degrees",
-                      help="round it in the drawing: allowances fray in a sharp corner",
-                      spot=case.spot(x, y))  # fmt: skip
+        yield warning(
+            "D335",
+            case.place,
+            "an inside corner is sharp",
+            expected=f"at least {least} degrees for {case.motif.method}",
+            received=f"{angle:.0f} degrees",
+            help="round it in the drawing: allowances fray in a sharp corner",
+            spot=case.spot(x, y),
+        )
 
 
 def ground_shows(case: _Case) -> Iterator[Note]:
@@ -238,22 +268,14 @@ def ground_shows(case: _Case) -> Iterator[Note]:
         return
     largest = inches_text(case.size.block_side - 2 * GROUND)
     say = error if margin < 0 else warning
-    yield say("D336", case.place, "the motif comes too close to the edge of its block",
-              expected=f"at least {inches_text(GROUND)} of ground beside it",
-              received=inches_text(margin),
-              help=f"make the motif at most {largest}, or the block larger")  # fmt: skip
-
-
-def in_wedge(x: float, y: float, folds: int, symmetry: str) -> tuple[float, float]:
-    """Return the point of the drawn wedge that a point of the opened motif comes from."""
-    step = math.radians(wedge_angle(folds))
-    reach, turn = math.hypot(x, y), math.atan2(y, x)
-    if symmetry == "turning":
-        turn %= step
-    else:
-        turn %= 2 * step
-        turn = min(turn, 2 * step - turn)
-    return reach * math.cos(turn), reach * math.sin(turn)
+    yield say(
+        "D336",
+        case.place,
+        "the motif comes too close to the edge of its block",
+        expected=f"at least {inches_text(GROUND)} of ground beside it",
+        received=inches_text(margin),
+        help=f"make the motif at most {largest}, or the block larger",
+    )
 
 
 def _narrow(case: _Case, known: Narrow, needed: Fraction, ground: bool) -> list[Narrow]:
@@ -278,13 +300,3 @@ def _once(
         if len(found) == AT_MOST:
             break
     return found
-
-
-def _width(place: Narrow) -> str:
-    """Return a width as a decimal, and to the nearest sixteenth."""
-    near = round_near(Fraction(place.width), SIXTEENTH)
-    return f"{place.width:.3f} in (about {inches_text(near)})"
-
-
-def _count(pieces: int) -> str:
-    return "1 piece" if pieces == 1 else f"{pieces} pieces"

@@ -129,15 +129,19 @@ def _ground(repeat: Repeat, side: float) -> BaseGeometry:
 
 def _too_many(place: Place, points: int, size: str) -> Note:
     return error(
-        "D302", place, f"the motif has more than {MAX_OPENED} points when it is opened",
+        "D302",
+        place,
+        f"the motif has more than {MAX_OPENED} points when it is opened",
         received=f"{points} at size {size}",
         help="simplify the drawing, or draw fewer points",
-    )  # fmt: skip
+    )
 
 
 def _clipped(place: Place, area: float, size: str) -> Note:
     return warning(
-        "D321", place, "the drawing reaches across a fold and is cut off there",
+        "D321",
+        place,
+        "the drawing reaches across a fold and is cut off there",
         received=f"{area:.2f} square inches cut off at size {size}",
         help="end the drawing on its folds, or mark the centre and the first fold",
-    )  # fmt: skip
+    )

@@ -110,9 +110,8 @@ def narrow_places(search: Search, needed: float) -> tuple[Narrow, ...]:
     for place in sorted(found, key=lambda n: n.width):
         column, row = (int(v // (needed / 2)) for v in (place.x, place.y))
         near = [
-            p for i in (-1, 0, 1) for k in (-1, 0, 1)
-            for p in taken.get((column + i, row + k), ())
-        ]  # fmt: skip
+            p for i in (-1, 0, 1) for k in (-1, 0, 1) for p in taken.get((column + i, row + k), ())
+        ]
         if place.width < needed and all(
             np.hypot(place.x - p.x, place.y - p.y) > needed / 2 for p in near
         ):

@@ -134,8 +134,14 @@ def _half_plane(at: Points, way: Points, half: float) -> Polygon:
     """Return what lies more than half of `half` to one side of a place."""
     aside = np.array([-way[1], way[0]])
     near, far = at + 0.5 * half * way, at + 3 * half * way
-    return Polygon([near - 3 * half * aside, near + 3 * half * aside,
-                    far + 3 * half * aside, far - 3 * half * aside])  # fmt: skip
+    return Polygon(
+        [
+            near - 3 * half * aside,
+            near + 3 * half * aside,
+            far + 3 * half * aside,
+            far - 3 * half * aside,
+        ]
+    )
 
 
 def _nearest(edge: BaseGeometry, at: Points) -> Points:

@@ -234,9 +234,11 @@ def set_in_seams(order: Order, node: Node) -> int:
 def seam_path(planar: Planar, before: Faces, after: Faces) -> Path:
     """Return the edges that two parts share, run along the outline of the second."""
     shared = {
-        w.start: w for n in sorted(after) for w in planar.faces[n]
+        w.start: w
+        for n in sorted(after)
+        for w in planar.faces[n]
         if planar.owner.get(w.back) in before
-    }  # fmt: skip
+    }
     ends = {w.end for w in shared.values()}
     start = next((spot for spot in shared if spot not in ends), None)
     found: list[Way] = []

@@ -41,15 +41,26 @@ def outline_cloth(
     else:
         ring = _between_folds(at, corner, folds, tolerance)
     if len(ring) < 3 or polygons(painted([ring], "nonzero")).is_empty:
-        return MultiPolygon(), (error(
-            "D314", place, "the outline encloses no cloth", received=f"{len(points)} points",
-            help="give at least three points that go round the cloth of one wedge",
-        ),)  # fmt: skip
+        return MultiPolygon(), (
+            error(
+                "D314",
+                place,
+                "the outline encloses no cloth",
+                received=f"{len(points)} points",
+                help="give at least three points that go round the cloth of one wedge",
+            ),
+        )
     ring = ring * [1.0, side]
     notes: tuple[Note, ...] = ()
     if not Polygon(ring).is_valid:
-        notes = (warning("D311", place, "the outline crosses or touches itself",
-                         help="move the points near the crossing apart"),)  # fmt: skip
+        notes = (
+            warning(
+                "D311",
+                place,
+                "the outline crosses or touches itself",
+                help="move the points near the crossing apart",
+            ),
+        )
     return polygons(painted([ring], "nonzero")), notes
 
 
@@ -94,8 +105,9 @@ def _stretch(four: Points, first: bool, second: bool, tolerance: float) -> Point
     p0, p1, p2, p3 = four
     if first and second:
         return np.stack([p2])
-    a, b, c = (max(float(np.hypot(*(q - p))), 1e-9) ** 0.5
-               for p, q in ((p0, p1), (p1, p2), (p2, p3)))  # fmt: skip
+    a, b, c = (
+        max(float(np.hypot(*(q - p))), 1e-9) ** 0.5 for p, q in ((p0, p1), (p1, p2), (p2, p3))
+    )
     one = (a * a * p2 - b * b * p0 + (2 * a * a + 3 * a * b + b * b) * p1) / (3 * a * (a + b))
     two = (c * c * p1 - b * b * p3 + (2 * c * c + 3 * c * b + b * b) * p2) / (3 * c * (c + b))
     if first:

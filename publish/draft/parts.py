@@ -83,12 +83,14 @@ def shifted(part: Part, x: Length, y: Length, patches: dict[int, Patch]) -> Part
         arcs=tuple((i, (a + x, b + y)) for i, (a, b) in part.arcs),
         parts=tuple(shifted(p, x, y, patches) for p in part.parts),
         seams=tuple(
-            Stitched((s.start[0] + x, s.start[1] + y), s.leaves,
-                     (s.end[0] + x, s.end[1] + y), s.arrives) for s in part.seams
+            Stitched(
+                (s.start[0] + x, s.start[1] + y), s.leaves, (s.end[0] + x, s.end[1] + y), s.arrives
+            )
+            for s in part.seams
         ),
         patch=None if part.spec is None else patches[part.spec],
         held=tuple(patches[n] for n in part.held_specs),
-    )  # fmt: skip
+    )
 
 
 def box_of(ring: Ring, turn: int) -> Box:
@@ -113,9 +115,23 @@ def unit_of(part: Part, pressed: dict[Part, tuple[str, bool]]) -> Unit:
     """Return the finished unit of a part and of everything in it."""
     press, nests = pressed.get(part, ("", True))
     return Unit(
-        kind=part.kind, name=part.name, box=part.box, join=part.join,
-        parts=tuple(unit_of(p, pressed) for p in part.parts), patch=part.patch, press=press,
-        turn=part.turn, ring=part.ring, arcs=part.arcs, section=part.section, held=part.held,
-        made=part.made, set_in=part.set_in, nests=nests,
-        series=part.series, number=part.number, layer=part.layer, side=part.side,
-    )  # fmt: skip
+        kind=part.kind,
+        name=part.name,
+        box=part.box,
+        join=part.join,
+        parts=tuple(unit_of(p, pressed) for p in part.parts),
+        patch=part.patch,
+        press=press,
+        turn=part.turn,
+        ring=part.ring,
+        arcs=part.arcs,
+        section=part.section,
+        held=part.held,
+        made=part.made,
+        set_in=part.set_in,
+        nests=nests,
+        series=part.series,
+        number=part.number,
+        layer=part.layer,
+        side=part.side,
+    )

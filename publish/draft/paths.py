@@ -135,5 +135,6 @@ def _in_a_row(planar: Planar, faces: Faces, seams: list[Path]) -> Parts | None:
             ends[side].append(offset)
     if any(len(found) > 2 for found in ends.values()):
         return None
-    return tuple(parts[n] for n in sorted(ends, key=lambda n: (sum(ends[n]) / len(ends[n]),
-                                                               ends[n][0])))  # fmt: skip
+    return tuple(
+        parts[n] for n in sorted(ends, key=lambda n: (sum(ends[n]) / len(ends[n]), ends[n][0]))
+    )

@@ -56,8 +56,9 @@ class Pictures:
             figures = frozenset(
                 (spec.fabric, _figure(ring, arcs))
                 for spec, (ring, arcs) in zip(
-                    block.patches, block_shapes(block, side, turn), strict=True)
-            )  # fmt: skip
+                    block.patches, block_shapes(block, side, turn), strict=True
+                )
+            )
             self.homes[key, side, turn] = self._number((block.motif, figures))
         return self.homes[key, side, turn]
 
@@ -72,10 +73,14 @@ def look_of(placed: Iterable[Placed]) -> Hashable:
     for quarter in range(4):
         points = [turned((x, y), 90 * quarter) for x, y, _ in items]
         left, top = min(x for x, _ in points), min(y for _, y in points)
-        looks.append(tuple(sorted(
-            (x - left, y - top, tokens[quarter])
-            for (x, y), (_, _, tokens) in zip(points, items, strict=True)
-        )))  # fmt: skip
+        looks.append(
+            tuple(
+                sorted(
+                    (x - left, y - top, tokens[quarter])
+                    for (x, y), (_, _, tokens) in zip(points, items, strict=True)
+                )
+            )
+        )
     return min(looks)
 
 

@@ -177,29 +177,35 @@ def _snapped(placed: MultiPolygon, motif: Motif, near: float) -> MultiPolygon:
 
 def _no_centre(place: Place, motif: Motif) -> Note:
     return error(
-        "D320", place, "the wedge's centre and folds cannot be found in the drawing",
+        "D320",
+        place,
+        "the wedge's centre and folds cannot be found in the drawing",
         expected=f"two straight edges that meet at {wedge_angle(motif.folds):g} degrees",
         help='add a small circle with the id "centre" where the folds meet, and '
         'data-start="0" (degrees from the x axis to the first fold) on the shape; or draw the '
         "wedge from the origin, between the x axis and the second fold",
-    )  # fmt: skip
+    )
 
 
 def no_wedge(place: Place, motif: Motif) -> Note:
     """Say that nothing lies between the folds."""
     return error(
-        "D320", place, "nothing is drawn between the folds",
+        "D320",
+        place,
+        "nothing is drawn between the folds",
         expected=f"cloth within {wedge_angle(motif.folds):g} degrees of the first fold",
         help="check the marked centre and data-start",
-    )  # fmt: skip
+    )
 
 
 def _ornament(place: Place, motif: Motif) -> Note:
     return warning(
-        "D324", place, "the drawing shows no wedge, so it is laid in as an ornament",
+        "D324",
+        place,
+        "the drawing shows no wedge, so it is laid in as an ornament",
         expected=f"two straight edges that meet at {wedge_angle(motif.folds):g} degrees, a marked "
         "centre, or `lay`",
         received="it is laid along the halving line of the wedge and cut by both folds",
         help="write `lay: {along: halving line}` in the motif to keep it so; `foldwork open` shows "
         "other ways to lay it; or mark the wedge's centre and first fold",
-    )  # fmt: skip
+    )

@@ -185,10 +185,13 @@ def _on_line(way: Way, corners: list[Spot]) -> list[Spot]:
     x, y = c - a, d - b
     low, high, left, right = min(a, c), max(a, c), min(b, d), max(b, d)
     found = [
-        (u, v) for u, v in corners
-        if low <= u <= high and left <= v <= right and x * (v - b) == y * (u - a)
+        (u, v)
+        for u, v in corners
+        if low <= u <= high
+        and left <= v <= right
+        and x * (v - b) == y * (u - a)
         and (u, v) not in (way.start, way.end)
-    ]  # fmt: skip
+    ]
     return sorted(found, key=lambda p: (p[0] - a) * x + (p[1] - b) * y)
 
 
@@ -205,10 +208,12 @@ def _on_arc(way: Way, corners: list[Spot]) -> list[Spot]:
         return ((r - p) * (u - q) - (t - p) * (s - q) > 0) == right
 
     found = [
-        p for p in corners
-        if p not in (way.start, way.end) and (p[0] - x) ** 2 + (p[1] - y) ** 2 == square
+        p
+        for p in corners
+        if p not in (way.start, way.end)
+        and (p[0] - x) ** 2 + (p[1] - y) ** 2 == square
         and before(way.start, p, way.end)
-    ]  # fmt: skip
+    ]
     ordered: list[Spot] = []
     while found:
         start = ordered[-1] if ordered else way.start

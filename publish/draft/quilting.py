@@ -79,8 +79,9 @@ class Top:
     @property
     def frame(self) -> BaseGeometry:
         """Return the area of all borders."""
-        return shapely.union_all([_box(outer).difference(_box(inner))
-                                  for inner, outer in self.frames])  # fmt: skip
+        return shapely.union_all(
+            [_box(outer).difference(_box(inner)) for inner, outer in self.frames]
+        )
 
     @property
     def whole(self) -> Polygon:
@@ -93,9 +94,9 @@ class Top:
 
     def placed(self, wholes: Mapping[str, BaseGeometry]) -> BaseGeometry:
         """Return one geometry of each motif's at every place of that motif, together."""
-        return shapely.union_all([
-            _at(wholes[p.motif], p) for p in self.placements if p.motif in wholes
-        ])  # fmt: skip
+        return shapely.union_all(
+            [_at(wholes[p.motif], p) for p in self.placements if p.motif in wholes]
+        )
 
     def offset(
         self, key: str, shape: BaseGeometry, distance: float, tolerance: float = CHORD
@@ -147,14 +148,24 @@ def _unsound(spec: QuiltingSpec, area: BaseGeometry, place: Place) -> Note | Non
     if spec.style not in _SPACED:
         return None
     if spec.spacing is None:
-        return error("D350", place, f"{spec.style} quilting needs a spacing",
-                     expected="a length such as 1/2 in", help="add `spacing`")  # fmt: skip
+        return error(
+            "D350",
+            place,
+            f"{spec.style} quilting needs a spacing",
+            expected="a length such as 1/2 in",
+            help="add `spacing`",
+        )
     left, top, right, bottom = area.bounds
     count = math.hypot(right - left, bottom - top) / float(max(spec.spacing, Fraction(1, 1000)))
     if spec.spacing < CLOSEST or count > MAX_LINES:
-        return error("D350", place, "quilting lines are too close together",
-                     expected=f"at least {inches_text(CLOSEST)} apart",
-                     received=inches_text(spec.spacing), help="widen `spacing`")  # fmt: skip
+        return error(
+            "D350",
+            place,
+            "quilting lines are too close together",
+            expected=f"at least {inches_text(CLOSEST)} apart",
+            received=inches_text(spec.spacing),
+            help="widen `spacing`",
+        )
     return None
 
 
@@ -167,8 +178,14 @@ def _nowhere(spec: QuiltingSpec, top: Top, place: Place) -> Note:
     else:
         expected = f"a spacing smaller than the {spec.area} is wide"
         help_ = "write a smaller `spacing`, or `style: ditch`"
-    return warning("D351", place, f"no line of the quilting falls into the {spec.area}",
-                   expected=expected, received=spec.style, help=help_)  # fmt: skip
+    return warning(
+        "D351",
+        place,
+        f"no line of the quilting falls into the {spec.area}",
+        expected=expected,
+        received=spec.style,
+        help=help_,
+    )
 
 
 def _lines(spec: QuiltingSpec, top: Top, area: BaseGeometry) -> BaseGeometry:
@@ -179,10 +196,9 @@ def _lines(spec: QuiltingSpec, top: Top, area: BaseGeometry) -> BaseGeometry:
     if spec.style == "ditch":
         return area.boundary if spec.area == "motif" else _seams(top, spec.area, area)
     if spec.style == "grid":
-        return shapely.union_all([
-            MultiLineString(_rows(area, gap, turn + spec.angle))
-            for turn in (45, 135)
-        ])  # fmt: skip
+        return shapely.union_all(
+            [MultiLineString(_rows(area, gap, turn + spec.angle)) for turn in (45, 135)]
+        )
     if spec.area == "border":
         return _round(top, gap, spec.angle if spec.style == "parallel" else 0)
     if spec.style == "parallel":
@@ -215,9 +231,9 @@ def _inwards(top: Top, gap: float) -> BaseGeometry:
         while not (left := top.offset(key, whole, -distance)).is_empty:
             rings[key] += _as_lines(left.boundary).geoms
             distance += gap
-    return shapely.geometrycollections([
-        _at(MultiLineString(rings[p.motif]), p) for p in top.placements
-    ])  # fmt: skip
+    return shapely.geometrycollections(
+        [_at(MultiLineString(rings[p.motif]), p) for p in top.placements]
+    )
 
 
 def _seams(top: Top, area: str, region: BaseGeometry) -> BaseGeometry:
@@ -258,12 +274,14 @@ def _rows(
     (along_x, along_y), (off_x, off_y) = ray(angle), ray(angle + 90)
     count = math.ceil(reach / gap)
     rows = [
-        LineString([
-            (x + k * gap * off_x - reach * along_x, y + k * gap * off_y - reach * along_y),
-            (x + k * gap * off_x + reach * along_x, y + k * gap * off_y + reach * along_y),
-        ])
+        LineString(
+            [
+                (x + k * gap * off_x - reach * along_x, y + k * gap * off_y - reach * along_y),
+                (x + k * gap * off_x + reach * along_x, y + k * gap * off_y + reach * along_y),
+            ]
+        )
         for k in range(-count, count + 1)
-    ]  # fmt: skip
+    ]
     return [*_as_lines(shapely.intersection(rows, area)).geoms]
 
 

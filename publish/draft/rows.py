@@ -32,8 +32,12 @@ from publish.model.homes import BlockHome
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 
-NAMES = {"sashing": "sashing", "cornerstone": "cornerstone", "side": "setting triangle",
-         "corner": "corner"}  # fmt: skip
+NAMES = {
+    "sashing": "sashing",
+    "cornerstone": "cornerstone",
+    "side": "setting triangle",
+    "corner": "corner",
+}
 """By the first word of a patch's key."""
 
 
@@ -41,9 +45,13 @@ class Rows:
     """Sews what lies inside the borders, and any block where it lies."""
 
     def __init__(
-        self, pattern: Pattern, size: Size, places: tuple[Home, ...],
-        patches: tuple[Patch, ...], sections: Sections,
-    ) -> None:  # fmt: skip
+        self,
+        pattern: Pattern,
+        size: Size,
+        places: tuple[Home, ...],
+        patches: tuple[Patch, ...],
+        sections: Sections,
+    ) -> None:
         self.pattern, self.size, self.places, self.sections = pattern, size, places, sections
         self.kinds, self.pictures = Kinds(), Pictures(pattern)
         self.turn = 45 if size.on_point else 0
@@ -81,11 +89,16 @@ class Rows:
         ring = rectangle(inner_box(self.size))
         seams = [_below(band, self.turn) for band in rows[1:]]
         return Part(
-            name, name, box_of(ring, 0), ring, join="slant" if self.turn else "down",
-            parts=tuple(parts), seams=tuple(seams),
+            name,
+            name,
+            box_of(ring, 0),
+            ring,
+            join="slant" if self.turn else "down",
+            parts=tuple(parts),
+            seams=tuple(seams),
             settled=_to_sashing([b.sashing for b in rows]),
             press="sashing" if any(b.sashing for b in rows) else "",
-        )  # fmt: skip
+        )
 
     def strip(
         self, cells: list[tuple[Part, Placed]], family: str, side: str, join: str, ring: Ring
@@ -99,13 +112,15 @@ class Rows:
         seams = []
         for part in parts[1:]:
             left, top, right, bottom = part.box
-            start, end = ((left, bottom), (left, top)) if join == "across" else (
-                (left, top), (right, top))  # fmt: skip
+            start, end = (
+                ((left, bottom), (left, top)) if join == "across" else ((left, top), (right, top))
+            )
             seams.append(Stitched(start, heading, end, heading))
         title = f"{family} {side}"
         kind = self.kinds.name(family, look, first=title)
-        return Part(kind, title, box_of(ring, 0), ring, join=join, parts=tuple(parts),
-                    seams=tuple(seams))  # fmt: skip
+        return Part(
+            kind, title, box_of(ring, 0), ring, join=join, parts=tuple(parts), seams=tuple(seams)
+        )
 
     def _numbered(self, band: Band, series: str, number: int) -> Part:
         """Return a row with its number; a block or a corner that is all of one has none."""
@@ -120,12 +135,17 @@ class Rows:
         strips = [c.patch is not None and c.patch.role == "sashing" for c in band.cells]
         ring = _outline(band)
         return Part(
-            self.kinds.name(family or title, look), title,
-            box_of(ring, self.turn), ring, turn=self.turn, join="across",
+            self.kinds.name(family or title, look),
+            title,
+            box_of(ring, self.turn),
+            ring,
+            turn=self.turn,
+            join="across",
             parts=tuple(self._cell(cell) for cell in band.cells),
             seams=tuple(_beside(cell, self.turn) for cell in band.cells[1:]),
-            settled=_to_sashing(strips), press="sashing" if any(strips) else "",
-        )  # fmt: skip
+            settled=_to_sashing(strips),
+            press="sashing" if any(strips) else "",
+        )
 
     def _cell(self, cell: Cell, title: str = "") -> Part:
         if cell.home is not None:

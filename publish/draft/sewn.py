@@ -119,9 +119,15 @@ def _cut(outline: Outline, corners: Iterable[Point]) -> list[Side]:
         on = [p for p, x, y in points if p not in (side.start, side.end) and _on(side, p, x, y)]
         start = side.start
         while on:  # the nearest leaves no other between it and the start
-            near = next(p for p in on if not any(
-                _on(Side(start, p, side.bend), q, float(q[0]), float(q[1]))
-                for q in on if q != p))  # fmt: skip
+            near = next(
+                p
+                for p in on
+                if not any(
+                    _on(Side(start, p, side.bend), q, float(q[0]), float(q[1]))
+                    for q in on
+                    if q != p
+                )
+            )
             on.remove(near)
             found.append(Side(start, near, side.bend))
             start = near
@@ -136,8 +142,9 @@ def _on(side: Side, point: Point, x: float, y: float) -> bool:
     if side.bend is None:
         if abs((g - e) * (y - f) - (x - e) * (h - f)) > NEAR:
             return False
-        if not (min(e, g) - NEAR <= x <= max(e, g) + NEAR
-                and min(f, h) - NEAR <= y <= max(f, h) + NEAR):  # fmt: skip
+        if not (
+            min(e, g) - NEAR <= x <= max(e, g) + NEAR and min(f, h) - NEAR <= y <= max(f, h) + NEAR
+        ):
             return False
         return bool((c - a) * (point[1] - b) == (point[0] - a) * (d - b))
     u, v, right = side.bend

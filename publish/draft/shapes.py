@@ -25,17 +25,29 @@ from publish.svgfile import local
 DRAWN = ("path", "rect", "circle", "ellipse", "polygon", "polyline", "line")
 
 PIXELS = {
-    "": 1.0, "px": 1.0, "in": 96.0, "cm": 96 / 2.54, "mm": 96 / 25.4, "q": 96 / 101.6,
-    "pt": 96 / 72, "pc": 16.0,
-}  # fmt: skip
+    "": 1.0,
+    "px": 1.0,
+    "in": 96.0,
+    "cm": 96 / 2.54,
+    "mm": 96 / 25.4,
+    "q": 96 / 101.6,
+    "pt": 96 / 72,
+    "pc": 16.0,
+}
 """User units in one of each unit of length (CSS Values and Units, absolute lengths)."""
 
 _NUMBER = r"[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?"
 NUMBER = re.compile(_NUMBER)
 _LENGTH = re.compile(rf"({_NUMBER})\s*([A-Za-z]*|%)")
 _FUNCTION = re.compile(r"(matrix|translate|scale|rotate|skewX|skewY)\s*\(([^()]*)\)")
-_COUNTS = {"matrix": (6,), "translate": (1, 2), "scale": (1, 2), "rotate": (1, 3),
-           "skewX": (1,), "skewY": (1,)}  # fmt: skip
+_COUNTS = {
+    "matrix": (6,),
+    "translate": (1, 2),
+    "scale": (1, 2),
+    "rotate": (1, 3),
+    "skewX": (1,),
+    "skewY": (1,),
+}
 
 
 class DrawingError(Exception):
@@ -160,8 +172,11 @@ def _finish(found: list[Subpath], start: Points | None, curves: list[Curve], clo
 def _curve(segment: svgelements.PathSegment) -> Curve:
     ends = [segment.start, segment.end]
     if isinstance(segment, svgelements.Arc) and segment.sweep:
-        return Curve(_array([segment.center, segment.prx, segment.pry]),
-                     float(segment.get_start_t()), float(segment.sweep))  # fmt: skip
+        return Curve(
+            _array([segment.center, segment.prx, segment.pry]),
+            float(segment.get_start_t()),
+            float(segment.sweep),
+        )
     if isinstance(segment, svgelements.CubicBezier):
         ends = [segment.start, segment.control1, segment.control2, segment.end]
     elif isinstance(segment, svgelements.QuadraticBezier):
@@ -200,8 +215,9 @@ def _segments(element: Element, view: tuple[float, float]) -> list[svgelements.P
     ry = rx if name == "circle" else get("ry", down)
     if rx <= 0 or ry <= 0:
         return []
-    return list(svgelements.Ellipse(cx=get("cx", across), cy=get("cy", down), rx=rx, ry=ry)
-                .segments())  # fmt: skip
+    return list(
+        svgelements.Ellipse(cx=get("cx", across), cy=get("cy", down), rx=rx, ry=ry).segments()
+    )
 
 
 def _rect(

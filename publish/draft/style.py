@@ -22,9 +22,20 @@ from publish.notes import Note, error, warning
 from publish.svgfile import SvgFile, local
 
 _READ = {
-    "fill", "stroke", "stroke-width", "fill-rule", "stroke-linecap", "stroke-linejoin",
-    "stroke-miterlimit", "display", "visibility", "clip-path", "mask", "filter", "transform",
-}  # fmt: skip
+    "fill",
+    "stroke",
+    "stroke-width",
+    "fill-rule",
+    "stroke-linecap",
+    "stroke-linejoin",
+    "stroke-miterlimit",
+    "display",
+    "visibility",
+    "clip-path",
+    "mask",
+    "filter",
+    "transform",
+}
 _SELECTOR = re.compile(r"(\*|[A-Za-z][\w-]*)?((?:[.#][\w-]+)*)")
 
 
@@ -154,11 +165,15 @@ def style_rules(svg: SvgFile) -> tuple[Rules, tuple[Note, ...]]:
             if item.type != "qualified-rule":
                 continue
             if not _add(rules, _text(item.prelude), item.content):
-                notes.append(warning(
-                    "D312", place, "a style rule is not applied",
-                    received=_text(item.prelude)[:60],
-                    help="set fill and stroke on the shape itself",
-                ))  # fmt: skip
+                notes.append(
+                    warning(
+                        "D312",
+                        place,
+                        "a style rule is not applied",
+                        received=_text(item.prelude)[:60],
+                        help="set fill and stroke on the shape itself",
+                    )
+                )
     return rules, tuple(notes)
 
 

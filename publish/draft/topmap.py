@@ -88,8 +88,9 @@ def _cut_at(edge: Edge, corners: list[Point]) -> list[Point]:
     start = one
     ordered = [one]
     while found:  # the next corner is the one that leaves all others on the far side
-        start = next(p for p in found if all(
-            q == p or clockwise(start, p, q) == turn for q in found))  # fmt: skip
+        start = next(
+            p for p in found if all(q == p or clockwise(start, p, q) == turn for q in found)
+        )
         found.remove(start)
         ordered.append(start)
     return ordered
@@ -150,9 +151,11 @@ def _border_patches(border: BorderSpec, number: int, inner: Box, outer: Box) -> 
     (a, b, c, d), (e, f, g, h) = rectangle(inner), rectangle(outer)
     if border.corners == "mitred":
         rings: dict[str, Ring] = {
-            "left": (e, a, d, h), "right": (b, f, g, c),
-            "top": (e, f, b, a), "bottom": (d, c, g, h),
-        }  # fmt: skip
+            "left": (e, a, d, h),
+            "right": (b, f, g, c),
+            "top": (e, f, b, a),
+            "bottom": (d, c, g, h),
+        }
     else:
         rings = {
             "left": rectangle((outer[0], inner[1], inner[0], inner[3])),
@@ -175,8 +178,10 @@ def _unfilled(pattern: Pattern, blocks: Iterable[Block]) -> Iterable[Note]:
         inside = all(0 <= x <= block.columns and 0 <= y <= block.rows for x, y in corners)
         if total != whole or not inside:
             yield error(
-                "D341", pattern.place("blocks", block.key),
+                "D341",
+                pattern.place("blocks", block.key),
                 "the patches do not fill their block",
-                expected=f"{whole} squares of the block's grid", received=f"{total} squares",
+                expected=f"{whole} squares of the block's grid",
+                received=f"{total} squares",
                 help="let the patches meet edge to edge from side to side",
-            )  # fmt: skip
+            )

@@ -33,9 +33,21 @@ from publish.svgfile import MAX_DEPTH, MAX_ELEMENTS, SvgFile, href, local
 
 _GROUPS = ("g", "a", "svg", "switch")
 _SILENT = (
-    "defs", "symbol", "clipPath", "mask", "marker", "pattern", "linearGradient",
-    "radialGradient", "filter", "metadata", "title", "desc", "style", "",
-)  # fmt: skip
+    "defs",
+    "symbol",
+    "clipPath",
+    "mask",
+    "marker",
+    "pattern",
+    "linearGradient",
+    "radialGradient",
+    "filter",
+    "metadata",
+    "title",
+    "desc",
+    "style",
+    "",
+)
 
 
 @dataclass(frozen=True)
@@ -127,10 +139,14 @@ class Walk:
         elif name in DRAWN:
             self.shape(element, inside)
         else:
-            self.notes.append(warning(
-                "D307", self.svg.places[element], f"<{name}> is not a shape and is left out",
-                help="turn text into paths and trace pictures, or delete them",
-            ))  # fmt: skip
+            self.notes.append(
+                warning(
+                    "D307",
+                    self.svg.places[element],
+                    f"<{name}> is not a shape and is left out",
+                    help="turn text into paths and trace pictures, or delete them",
+                )
+            )
 
     def is_mark(self, element: Element) -> bool:
         return element.get("id") == "centre" and local(element) in DRAWN
@@ -138,21 +154,29 @@ class Walk:
     def effects(self, element: Element, style: Style) -> None:
         what = style.effect or ("transform as a style" if style.moved else "")
         if what:
-            self.notes.append(warning(
-                "D312", self.svg.places[element], f"{what} is not applied",
-                help="apply it to the shape in your drawing program, then save again",
-            ))  # fmt: skip
+            self.notes.append(
+                warning(
+                    "D312",
+                    self.svg.places[element],
+                    f"{what} is not applied",
+                    help="apply it to the shape in your drawing program, then save again",
+                )
+            )
 
     def use(self, element: Element, context: Context) -> None:
         """Draw the element that a <use> repeats."""
         target = self.svg.by_id.get(href(element)[1:]) if href(element) else None
         if target is None or target in context.uses or element in context.uses:
             why = "is not in the drawing" if target is None else "repeats itself"
-            self.notes.append(error(
-                "D308", self.svg.places[element], f"the element that <use> repeats {why}",
-                received=href(element)[:60] or "no href",
-                help="draw the shape itself instead of a reference to it",
-            ))  # fmt: skip
+            self.notes.append(
+                error(
+                    "D308",
+                    self.svg.places[element],
+                    f"the element that <use> repeats {why}",
+                    received=href(element)[:60] or "no href",
+                    help="draw the shape itself instead of a reference to it",
+                )
+            )
             return
         try:
             moved = np.eye(3)
@@ -194,11 +218,21 @@ class Walk:
             self.shapes.append(Shape(paths, context.matrix, style, stroke, place))
 
     def fault(self, element: Element, fault: DrawingError, code: str = "D309") -> None:
-        note = error(code, self.svg.places[element], str(fault),
-                     help="correct the value, or redraw and save the shape again")  # fmt: skip
+        note = error(
+            code,
+            self.svg.places[element],
+            str(fault),
+            help="correct the value, or redraw and save the shape again",
+        )
         if note not in self.notes:
             self.notes.append(note)
 
     def note_limit(self, element: Element, what: str) -> None:
-        self.notes.append(error("D302", self.svg.places[element], what,
-                                help="simplify the drawing, or save only the motif"))  # fmt: skip
+        self.notes.append(
+            error(
+                "D302",
+                self.svg.places[element],
+                what,
+                help="simplify the drawing, or save only the motif",
+            )
+        )

@@ -146,10 +146,13 @@ def _best_start(seen: _Seen, folds: int, turning: bool) -> Frame:
     spokes = [math.degrees(math.atan2(y, x)) for x, y in _spokes(seen)]
     tried = [i * step for i in range(folds)]
     tried += [s for way in spokes for s in (way, way - step)]
-    best = min(tried, key=lambda s: (
-        round(seen.outside(ray(s), ray(s + step)), 2),
-        -round(seen.along(ray(s))[0] + seen.along(ray(s + step))[0], 6),
-    ))  # fmt: skip
+    best = min(
+        tried,
+        key=lambda s: (
+            round(seen.outside(ray(s), ray(s + step)), 2),
+            -round(seen.along(ray(s))[0] + seen.along(ray(s + step))[0], 6),
+        ),
+    )
     return _settled(seen, ray(best), ray(best + step), folds, turning)
 
 

@@ -45,14 +45,18 @@ def symmetry_notes(
     if off <= UNEVEN:
         return ()
     say = error if off > UNLIKE else warning
-    return (say(
-        "D322", place, f"the drawing does not repeat on {motif.folds} folds",
-        expected=f"at most {UNEVEN:.3f} in off at size {size}",
-        received=f"{off:.3f} in off",
-        help="draw one wedge and set `covers: wedge`; or mark the centre (id \"centre\") and "
-        "the first fold (data-start)",
-        spot=Spot(size, motif.key, float(at[0]), float(at[1]), off, UNEVEN),
-    ),)  # fmt: skip
+    return (
+        say(
+            "D322",
+            place,
+            f"the drawing does not repeat on {motif.folds} folds",
+            expected=f"at most {UNEVEN:.3f} in off at size {size}",
+            received=f"{off:.3f} in off",
+            help='draw one wedge and set `covers: wedge`; or mark the centre (id "centre") and '
+            "the first fold (data-start)",
+            spot=Spot(size, motif.key, float(at[0]), float(at[1]), off, UNEVEN),
+        ),
+    )
 
 
 def _deviation(one: MultiPolygon, two: MultiPolygon) -> tuple[float, Points]:

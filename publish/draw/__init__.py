@@ -108,10 +108,15 @@ DRAWINGS: dict[str, Drawing] = {
 """The drawing of each kind of figure."""
 
 
-def draw(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft],
-         plans: Mapping[str, CutPlan], manual: Manual,
-         paper: Paper, pictures: Mapping[str, Picture] | None = None,
-         ) -> tuple[Artwork, tuple[Note, ...]]:  # fmt: skip
+def draw(
+    pattern: Pattern,
+    sizes: Mapping[str, Size],
+    drafts: Mapping[str, Draft],
+    plans: Mapping[str, CutPlan],
+    manual: Manual,
+    paper: Paper,
+    pictures: Mapping[str, Picture] | None = None,
+) -> tuple[Artwork, tuple[Note, ...]]:
     """Draw every figure of a manual for one paper, and its template sheets; those of a
     half-size paper are drawn for the whole one. `pictures` are shown in place of drawings."""
     pictures = pictures or {}
@@ -139,15 +144,25 @@ def barcode_figure(digits: str) -> Figure:
     return barcode.drawn(FigureSpec("barcode", "barcode"), digits)
 
 
-def described(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft],
-              plans: Mapping[str, CutPlan], manual: Manual) -> dict[str, str]:  # fmt: skip
+def described(
+    pattern: Pattern,
+    sizes: Mapping[str, Size],
+    drafts: Mapping[str, Draft],
+    plans: Mapping[str, CutPlan],
+    manual: Manual,
+) -> dict[str, str]:
     """Return what a computed picture of each size shows, for readers who cannot see it."""
     context = Context(pattern, sizes, drafts, plans, manual, LETTER, palette(pattern))
     return {key: f"{quilt.described(context, size)} {COMPUTED}" for key, size in sizes.items()}
 
 
-def colour_preview(pattern: Pattern, sizes: Mapping[str, Size], drafts: Mapping[str, Draft],
-                   plans: Mapping[str, CutPlan], manual: Manual) -> Figure:  # fmt: skip
+def colour_preview(
+    pattern: Pattern,
+    sizes: Mapping[str, Size],
+    drafts: Mapping[str, Draft],
+    plans: Mapping[str, CutPlan],
+    manual: Manual,
+) -> Figure:
     """Draw the first size in grey and as colour-vision deficiencies show it, for the
     designer: it does not depend on paper, and no booklet needs to ask for it."""
     context = Context(pattern, sizes, drafts, plans, manual, LETTER, palette(pattern))
@@ -158,9 +173,14 @@ def _figure(context: Context, spec: FigureSpec) -> Figure | Note:
     place = context.pattern.place("sizes", spec.size or "")
     drawing = DRAWINGS.get(spec.kind)
     if drawing is None:
-        return error("F601", place, f"there is no figure of kind {spec.kind!r}",
-                     expected=f"one of {', '.join(sorted(DRAWINGS))}", received=spec.kind,
-                     help=f"the figure {spec.key!r} in the manual needs another kind")  # fmt: skip
+        return error(
+            "F601",
+            place,
+            f"there is no figure of kind {spec.kind!r}",
+            expected=f"one of {', '.join(sorted(DRAWINGS))}",
+            received=spec.kind,
+            help=f"the figure {spec.key!r} in the manual needs another kind",
+        )
     try:
         return drawing(context, spec)
     except CannotDrawError as reason:

@@ -93,8 +93,13 @@ def finished(parts: Sequence[Unit]) -> Apart:
     return _apart(parts, shapes, 0, False, 0.0)
 
 
-def _apart(parts: Sequence[Unit], shapes: tuple[tuple[tuple[Patch, Polygon], ...], ...], turn: int,
-           set_in: bool, seam: float) -> Apart:  # fmt: skip
+def _apart(
+    parts: Sequence[Unit],
+    shapes: tuple[tuple[tuple[Patch, Polygon], ...], ...],
+    turn: int,
+    set_in: bool,
+    seam: float,
+) -> Apart:
     """Return which way each part goes: set-in parts, along the mean of all their seams."""
     seams = seams_between([laid(outline_of(part), turn) for part in parts])
     ways: dict[int, XY] = {0: (0.0, 0.0)}

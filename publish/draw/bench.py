@@ -47,8 +47,14 @@ def draw_piece(bench: Bench, piece: Laid, first: bool) -> Laid | None:
     cut = piece_of(bench.plan, piece.letter)
     template = bench.templates.get(cut.template) if cut is not None else None
     ground = bench.colour if template is None else mix(bench.colour, PAPER, 0.55)
-    bench.rect(piece.along, piece.across, piece.length, piece.width, ground,
-               Stroke(edge_of(bench.colour), 0.5))  # fmt: skip
+    bench.rect(
+        piece.along,
+        piece.across,
+        piece.length,
+        piece.width,
+        ground,
+        Stroke(edge_of(bench.colour), 0.5),
+    )
     if template is not None:
         return _shaped(bench, piece, shape_of(bench, piece, template), first)
     if cut is not None and cut.shape != "rectangle":
@@ -84,8 +90,9 @@ def _labelled(bench: Bench, piece: Laid, first: bool) -> Laid | None:
     type_size = HEAD if min(wide, high) >= 10 else SMALL
     ink = readable_on(bench.colour)
     halo = _halo(bench, piece.letter)
-    bench.frame.text(centre, piece.letter, type_size, "semibold", "middle", "middle", ink,
-                     halo=halo)  # fmt: skip
+    bench.frame.text(
+        centre, piece.letter, type_size, "semibold", "middle", "middle", ink, halo=halo
+    )
     return None
 
 
@@ -96,8 +103,9 @@ def _halo(bench: Bench, letter: str) -> str | None:
     return bench.colour if crossed else None
 
 
-def _stacked(bench: Bench, centre: tuple[float, float], words: tuple[str, str],
-             angle: float) -> None:  # fmt: skip
+def _stacked(
+    bench: Bench, centre: tuple[float, float], words: tuple[str, str], angle: float
+) -> None:
     """Set a piece's letter with its size beneath it."""
     page, (x, y) = bench.frame.page, bench.frame.point(centre)
     ink = readable_on(bench.colour)
@@ -109,8 +117,13 @@ def _stacked(bench: Bench, centre: tuple[float, float], words: tuple[str, str],
         page.text(at, text, size, face, "middle", "middle", ink, angle, _halo(bench, words[0]))
 
 
-def _run(bench: Bench, centre: tuple[float, float], words: tuple[str, str],
-         widths: tuple[float, float], angle: float) -> None:  # fmt: skip
+def _run(
+    bench: Bench,
+    centre: tuple[float, float],
+    words: tuple[str, str],
+    widths: tuple[float, float],
+    angle: float,
+) -> None:
     """Set a piece's letter and its size in one line, along the piece."""
     page, (x, y) = bench.frame.page, bench.frame.point(centre)
     ink = readable_on(bench.colour)

@@ -45,8 +45,10 @@ def _lines(piece: Piece, w: float, h: float) -> list[tuple[XY, XY]]:
         both: list[tuple[XY, XY]] = [((0.0, 0.0), (w, h)), ((w, 0.0), (0.0, h))]
         return both[: TRIANGLES[piece.shape]]
     if piece.shape in SLANTED:
-        return [((b, a), (d, c)) if h > w else ((a, b), (c, d))
-                for (a, b), (c, d) in _slanted(piece, max(w, h), min(w, h))]  # fmt: skip
+        return [
+            ((b, a), (d, c)) if h > w else ((a, b), (c, d))
+            for (a, b), (c, d) in _slanted(piece, max(w, h), min(w, h))
+        ]
     return []
 
 
@@ -59,8 +61,11 @@ def _slanted(piece: Piece, long: float, deep: float) -> list[tuple[XY, XY]]:
         step = float(piece.apart) / math.sin(angle)
     if piece.shape == "equilateral triangle":
         ends = [(lean * i, lean * (i + 1)) for i in range(piece.yields + 1)]
-        return [((a, deep), (b, 0.0)) if i % 2 == 0 else ((a, 0.0), (b, deep))
-                for i, (a, b) in enumerate(ends) if b <= long + 1e-6]  # fmt: skip
+        return [
+            ((a, deep), (b, 0.0)) if i % 2 == 0 else ((a, 0.0), (b, deep))
+            for i, (a, b) in enumerate(ends)
+            if b <= long + 1e-6
+        ]
     return [((step * i, deep), (step * i + lean, 0.0)) for i in range(piece.yields + 1)]
 
 

@@ -30,8 +30,15 @@ class Bench:
         a, b = float(along), float(across)
         return (b, a) if self.down else (a, b)
 
-    def rect(self, along: Fraction, across: Fraction, length: Fraction, width: Fraction,
-             fill: str | None, stroke: Stroke | None) -> None:  # fmt: skip
+    def rect(
+        self,
+        along: Fraction,
+        across: Fraction,
+        length: Fraction,
+        width: Fraction,
+        fill: str | None,
+        stroke: Stroke | None,
+    ) -> None:
         (x, y), (w, h) = self.at(along, across), self.at(length, width)
         self.frame.rect(x, y, w, h, fill, stroke)
 

@@ -27,8 +27,15 @@ from publish.draw.workbench import Workbench
 from publish.units import inches_text
 
 
-def _quilt(frame: Canvas, bench: Workbench, left: float, top: float, right: float, bottom: float,
-           back: bool = False) -> None:  # fmt: skip
+def _quilt(
+    frame: Canvas,
+    bench: Workbench,
+    left: float,
+    top: float,
+    right: float,
+    bottom: float,
+    back: bool = False,
+) -> None:
     """Draw part of the quilt, with its edges only where the quilt really ends."""
     colour = bench.back if back else bench.front
     frame.rect(left, top, right - left, bottom - top, colour)
@@ -57,11 +64,24 @@ def draw_start(bench: Workbench) -> str:
     dimension(frame, (start, 0), (sewn, 0), "loose tail", 9)
     leader(frame, (wide * 0.88, 0), (wide * 0.88, -frame.inches(12)), "", dot=True)
     frame.text((wide * 0.995, -frame.inches(15)), "raw edges level", anchor="end")
-    leader(frame, (start + wide * 0.06, half), (start + wide * 0.06, half * 1.75), "fold",
-           "middle", dot=False, halo=bench.front,
-           fill=readable_on(bench.front))  # fmt: skip
-    frame.text((sewn + wide * 0.14, half * 1.4), f"{set_inches(bench.seam)} seam", anchor="middle",
-               level="top", fill=readable_on(bench.front), shift=(0, 6))  # fmt: skip
+    leader(
+        frame,
+        (start + wide * 0.06, half),
+        (start + wide * 0.06, half * 1.75),
+        "fold",
+        "middle",
+        dot=False,
+        halo=bench.front,
+        fill=readable_on(bench.front),
+    )
+    frame.text(
+        (sewn + wide * 0.14, half * 1.4),
+        f"{set_inches(bench.seam)} seam",
+        anchor="middle",
+        level="top",
+        fill=readable_on(bench.front),
+        shift=(0, 6),
+    )
     return (
         "The folded binding lies on the front along one edge, raw edges level with the edge and "
         "fold inward. A tail at the start is left loose; the stitching beyond it lies "
@@ -88,8 +108,16 @@ def draw_close(bench: Workbench) -> str:
     dimension(frame, (left, 0), (right, 0), f"overlap {set_inches(bench.width)}", 9)
     on_quilt = readable_on(bench.front)
     for x, text, anchor in ((last, "last stitch", "middle"), (first, "first stitch", "middle")):
-        leader(frame, (x, seam), (x, half * 2.1), text, anchor, dot=False, halo=bench.front,
-               fill=on_quilt)  # fmt: skip
+        leader(
+            frame,
+            (x, seam),
+            (x, half * 2.1),
+            text,
+            anchor,
+            dot=False,
+            halo=bench.front,
+            fill=on_quilt,
+        )
     return (
         "The edge of the quilt between the last and the first stitch of the binding: the two tails "
         f"lie along it and overlap by {inches_text(bench.width)}, the width of the strip."
@@ -107,18 +135,20 @@ def draw_tuck(bench: Workbench) -> str:
     fold, first, seam = wide * 0.42, wide * 0.7, float(bench.seam)
     fabric(frame, sheet(0, half * 0.12, wide * 0.3, half * 0.76), bench.strip)
     fabric(frame, sheet(fold, 0, wide - fold, half), bench.strip)
-    frame.line((fold + seam, 0), (fold + seam, half), Stroke(readable_on(bench.strip), 0.5,
-                                                             (1.6, 1.4)))  # fmt: skip
+    frame.line(
+        (fold + seam, 0), (fold + seam, half), Stroke(readable_on(bench.strip), 0.5, (1.6, 1.4))
+    )
     frame.line((first, seam), (wide, seam), _light(bench))
     frame.circle((first, seam), 1.5, readable_on(bench.strip))
     arrow(frame, [(wide * 0.31, half / 2), (fold + wide * 0.06, half / 2)], ARROW)
     on_quilt = readable_on(bench.front)
-    for x, y, text, anchor in ((wide * 0.12, half * 0.8, "end", "middle"),
-                               (fold, half, "folded beginning", "middle"),
-                               (first, seam, "first stitch", "middle")):  # fmt: skip
+    for x, y, text, anchor in (
+        (wide * 0.12, half * 0.8, "end", "middle"),
+        (fold, half, "folded beginning", "middle"),
+        (first, seam, "first stitch", "middle"),
+    ):
         down = half * (2.6 if text == "folded beginning" else 1.8)
-        leader(frame, (x, y), (x, down), text, anchor, dot=False, halo=bench.front,
-               fill=on_quilt)  # fmt: skip
+        leader(frame, (x, y), (x, down), text, anchor, dot=False, halo=bench.front, fill=on_quilt)
     return (
         "The folded beginning of the binding lies on the edge of the quilt, its first part not "
         "sewn down; the other end is tucked into it."
@@ -153,8 +183,11 @@ def _stop(frame: Canvas, bench: Workbench, reach: float) -> None:
     half, seam = float(bench.width) / 2, float(bench.seam)
     fabric(frame, sheet(-reach, 0, reach + half * 0.45, half), bench.strip)
     frame.line((-reach, seam), (-seam, seam), _light(bench))
-    frame.line((-seam, seam - frame.inches(2.5)), (-seam, seam + frame.inches(2.5)),
-               Stroke(readable_on(bench.strip), 0.8))  # fmt: skip
+    frame.line(
+        (-seam, seam - frame.inches(2.5)),
+        (-seam, seam + frame.inches(2.5)),
+        Stroke(readable_on(bench.strip), 0.8),
+    )
 
 
 def _up(frame: Canvas, bench: Workbench, reach: float) -> None:
@@ -179,10 +212,18 @@ def draw_finish(bench: Workbench) -> str:
     wide = 0.2
     left, top, right, bottom = 0.06, 0.12, 1.6, 1.5
     _quilt(canvas, bench, left, top, right, bottom, back=True)
-    fabric(canvas, Polygon([(left, top), (right, top), (right - wide, top + wide),
-                            (left, top + wide)]), bench.strip)  # fmt: skip
-    fabric(canvas, Polygon([(right, top), (right, bottom), (right - wide, bottom),
-                            (right - wide, top + wide)]), bench.strip)  # fmt: skip
+    fabric(
+        canvas,
+        Polygon([(left, top), (right, top), (right - wide, top + wide), (left, top + wide)]),
+        bench.strip,
+    )
+    fabric(
+        canvas,
+        Polygon(
+            [(right, top), (right, bottom), (right - wide, bottom), (right - wide, top + wide)]
+        ),
+        bench.strip,
+    )
     stitch = Stroke(readable_on(bench.back), 0.7)
     count, step = 16, 0.085
     for i in range(1, count):

@@ -47,12 +47,28 @@ def draw_join(bench: Workbench) -> str:
     corner = Polygon([(gap, 0), (width, 0), (width, width - gap)])
     hatch(frame, corner, Stroke(PAPER, 0.8), 2.2)
     disc(frame, (-long + frame.inches(9), width / 2), "1")
-    leader(frame, (width * 0.82, width * 0.82 - gap), (width + frame.inches(13), width * 0.42),
-           f"trim to {set_inches(bench.seam)}", halo=PAPER)  # fmt: skip
-    leader(frame, (width * 0.5, width * 1.5), (width + frame.inches(13), width * 1.5),
-           "wrong side", halo=PAPER)  # fmt: skip
-    leader(frame, (-long * 0.55, width * 0.55), (-long * 0.55, width + frame.inches(13)),
-           "right side", "middle", halo=PAPER)  # fmt: skip
+    leader(
+        frame,
+        (width * 0.82, width * 0.82 - gap),
+        (width + frame.inches(13), width * 0.42),
+        f"trim to {set_inches(bench.seam)}",
+        halo=PAPER,
+    )
+    leader(
+        frame,
+        (width * 0.5, width * 1.5),
+        (width + frame.inches(13), width * 1.5),
+        "wrong side",
+        halo=PAPER,
+    )
+    leader(
+        frame,
+        (-long * 0.55, width * 0.55),
+        (-long * 0.55, width + frame.inches(13)),
+        "right side",
+        "middle",
+        halo=PAPER,
+    )
     _opened(bench, scale)
     return (
         f"1: two binding strips {inches_text(bench.width)} wide cross at a right angle, right "
@@ -86,8 +102,14 @@ def draw_press(bench: Workbench) -> str:
     x = (long - 0.12) / scale
     arrow(frame, bend((x, width * 0.08), (x, width * 0.92), -0.3), ARROW, "open")
     dimension(frame, (0, width), (0, 0), set_inches(bench.width), 10)
-    leader(frame, (long * 0.5 / scale, width / 2), ((long + 0.17) / scale, width / 2), "fold",
-           dot=False, halo=PAPER)  # fmt: skip
+    leader(
+        frame,
+        (long * 0.5 / scale, width / 2),
+        ((long + 0.17) / scale, width / 2),
+        "fold",
+        dot=False,
+        halo=PAPER,
+    )
     block_arrow(canvas, (0.34 + long / 2, 0.86), (0.34 + long / 2, 1.08), SOFT, 8.0)
     half = bench.width / 2
     low = canvas.frame(0.34, 1.16, scale)
@@ -130,8 +152,7 @@ def draw_bias(bench: Workbench) -> str:
     )
 
 
-def _slanting(bench: Workbench, upper: Polygon, lower: Polygon, side: float,
-              lines: int) -> None:  # fmt: skip
+def _slanting(bench: Workbench, upper: Polygon, lower: Polygon, side: float, lines: int) -> None:
     canvas, scale = bench.canvas, 0.96 / side
     frame = canvas.frame(0.3 + 0.96, 1.52, scale)
     for half in (upper, lower):
@@ -147,5 +168,11 @@ def _slanting(bench: Workbench, upper: Polygon, lower: Polygon, side: float,
     foot = (side * 0.55, side * 0.45)
     head = (foot[0] - across, foot[1] - across)
     arrow(frame, [head, foot], Stroke(INK, 0.7), both=True, size=3.0)
-    leader(frame, foot, (side * 0.66, side * 0.7), f"{set_inches(bench.width)} apart", dot=False,
-           halo=PAPER)  # fmt: skip
+    leader(
+        frame,
+        foot,
+        (side * 0.66, side * 0.7),
+        f"{set_inches(bench.width)} apart",
+        dot=False,
+        halo=PAPER,
+    )

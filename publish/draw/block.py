@@ -68,10 +68,17 @@ def patches_in(block: Block, side: Fraction) -> tuple[Patch, ...]:
         return point[0] * across, point[1] * down
 
     return tuple(
-        Patch(f"{block.key} {number}", tuple(at(p) for p in spec.ring), spec.fabric, "ground",
-              block.key, arcs=tuple((i, at(t)) for i, t in spec.arcs), spec=number)
+        Patch(
+            f"{block.key} {number}",
+            tuple(at(p) for p in spec.ring),
+            spec.fabric,
+            "ground",
+            block.key,
+            arcs=tuple((i, at(t)) for i, t in spec.arcs),
+            spec=number,
+        )
         for number, spec in enumerate(block.patches)
-    )  # fmt: skip
+    )
 
 
 def letters_in(context: Context, spec: FigureSpec, key: str) -> dict[int, str]:
@@ -161,34 +168,46 @@ def sections(context: Context, spec: FigureSpec) -> Figure:
     return canvas.figure(spec, alt)
 
 
-def _pulled_apart(canvas: Canvas, context: Context, held: list[FoundationSection],
-                  side: Fraction) -> float:  # fmt: skip
+def _pulled_apart(
+    canvas: Canvas, context: Context, held: list[FoundationSection], side: Fraction
+) -> float:
     """Draw sections away from each other, each with its letter; return where they end."""
     scale = 1.75 / float(side)
     units = [_as_unit(s) for s in held]
     apart = finished(units).at(0.1 / scale)
     left, top, right, bottom = bounds_of(apart.shapes())
     scale *= min(1.0, (STEP_WIDTH - 0.1) / ((right - left) * scale))
-    frame = canvas.frame((STEP_WIDTH - (right - left) * scale) / 2 - left * scale,
-                         0.05 - top * scale, scale)  # fmt: skip
+    frame = canvas.frame(
+        (STEP_WIDTH - (right - left) * scale) / 2 - left * scale, 0.05 - top * scale, scale
+    )
     for number, section in enumerate(held):
         for (patch, _), shape in zip(apart.parts[number], apart.part(number), strict=True):
             colour = context.colour(patch.fabric)
             frame.shape(shape, colour, Stroke(mix(colour, INK, 0.38), 0.35))
-        outline = translate(polygon_of(replace(section.patches[0], ring=section.ring, arcs=())),
-                            *apart.moves[number])  # fmt: skip
+        outline = translate(
+            polygon_of(replace(section.patches[0], ring=section.ring, arcs=())),
+            *apart.moves[number],
+        )
         frame.shape(outline, None, Stroke(INK, 0.8))
-        middle = outline.representative_point() if not outline.contains(outline.centroid) else (
-            outline.centroid
-        )  # fmt: skip
+        middle = (
+            outline.representative_point()
+            if not outline.contains(outline.centroid)
+            else (outline.centroid)
+        )
         disc(frame, (middle.x, middle.y), section.letter)
     return 0.05 + (bottom - top) * scale
 
 
 def _as_unit(section: FoundationSection) -> Unit:
     xs, ys = zip(*section.ring, strict=True)
-    return Unit(section.key, section.letter, (min(xs), min(ys), max(xs), max(ys)),
-                ring=section.ring, section=section.key, held=section.patches)  # fmt: skip
+    return Unit(
+        section.key,
+        section.letter,
+        (min(xs), min(ys), max(xs), max(ys)),
+        ring=section.ring,
+        section=section.key,
+        held=section.patches,
+    )
 
 
 def _steps(context: Context, spec: FigureSpec, key: str) -> list[str]:

@@ -92,8 +92,14 @@ def _side(patch: Patch, inner: tuple[Fraction, ...]) -> str:
 _AWAY = {"left": (-1, 0), "right": (1, 0), "top": (0, -1), "bottom": (0, 1)}
 
 
-def _strip(canvas: Canvas, context: Context, spec: FigureSpec, side: str, patch: Patch,
-           origin: tuple[float, float, float]) -> None:  # fmt: skip
+def _strip(
+    canvas: Canvas,
+    context: Context,
+    spec: FigureSpec,
+    side: str,
+    patch: Patch,
+    origin: tuple[float, float, float],
+) -> None:
     """Draw a strip moved outward, with its letter and cut size."""
     left, top, scale = origin
     dx, dy = _AWAY[side]
@@ -115,17 +121,27 @@ def _strip(canvas: Canvas, context: Context, spec: FigureSpec, side: str, patch:
     size = SMALL if len(words) > 2 else HEAD
     inside = thick >= size + 2 and max(c - a, d - b) * scale * 72 > text_width(words, size) + 24
     if inside:
-        frame.text(centre, words, size, "semibold", "middle", "middle",
-                   readable_on(context.colour(patch.fabric)), angle)  # fmt: skip
+        frame.text(
+            centre,
+            words,
+            size,
+            "semibold",
+            "middle",
+            "middle",
+            readable_on(context.colour(patch.fabric)),
+            angle,
+        )
         return
     away = thick / 2 + size * 0.5 + 3.5
     x, y = frame.point(centre)
-    canvas.page.text((x + dx * away, y + dy * away), words, size, "semibold", "middle", "middle",
-                     INK, angle)  # fmt: skip
+    canvas.page.text(
+        (x + dx * away, y + dy * away), words, size, "semibold", "middle", "middle", INK, angle
+    )
 
 
-def _numbers(canvas: Canvas, strips: dict[str, Patch], origin: tuple[float, float, float],
-             mitred: bool) -> None:  # fmt: skip
+def _numbers(
+    canvas: Canvas, strips: dict[str, Patch], origin: tuple[float, float, float], mitred: bool
+) -> None:
     """Number the strips in sewing order, and the mitres after them."""
     left, top, scale = origin
     frame = canvas.frame(left, top, scale)
@@ -138,8 +154,12 @@ def _numbers(canvas: Canvas, strips: dict[str, Patch], origin: tuple[float, floa
         first = mitred or side in ("left", "right")
         disc(frame, (x, y), "1" if first else "2")
     if mitred and len(strips) == 4:
-        box = [strips["left"].box[0], strips["top"].box[1], strips["right"].box[2],
-               strips["bottom"].box[3]]  # fmt: skip
+        box = [
+            strips["left"].box[0],
+            strips["top"].box[1],
+            strips["right"].box[2],
+            strips["bottom"].box[3],
+        ]
         a, b, c, d = (float(v) for v in box)
         wide = float(strips["left"].box[2] - strips["left"].box[0])
         out = APART / scale
@@ -150,8 +170,13 @@ def _numbers(canvas: Canvas, strips: dict[str, Patch], origin: tuple[float, floa
             disc(frame, ((inner[0] + outer[0]) / 2, (inner[1] + outer[1]) / 2), "2")
 
 
-def _alt(context: Context, spec: FigureSpec, strips: dict[str, Patch], index: int,
-         inner: tuple[Fraction, Fraction]) -> str:  # fmt: skip
+def _alt(
+    context: Context,
+    spec: FigureSpec,
+    strips: dict[str, Patch],
+    index: int,
+    inner: tuple[Fraction, Fraction],
+) -> str:
     border = context.size(spec).borders[index]
     pieces = {s: piece_for(context.plan(spec), p) for s, p in strips.items()}
     named = [

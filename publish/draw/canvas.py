@@ -18,16 +18,15 @@ from shapely.affinity import affine_transform
 from shapely.geometry.base import BaseGeometry
 
 from publish.draw.letters import CAP_HEIGHT, DESCENT, FACES, text_width
+from publish.draw.rings import Spot, corners, hundredths, rings_of, runs_of, turned
 from publish.draw.style import INK, LABEL, SMALL
 from publish.draw.svg import svg_of
 from publish.model.drawing import (
-    HUNDREDTHS,
     Circle,
     Drawing,
     Lettering,
     Path,
     Primitive,
-    Ring,
     Stroke,
 )
 from publish.model.figure import Figure
@@ -36,10 +35,6 @@ from publish.units import POINTS_PER_INCH
 
 SMOOTH = 0.1
 """Points: curves are thinned to this at the printed size unless told otherwise."""
-
-
-Spot = tuple[float, float]
-"""A point on the page in points."""
 
 
 @dataclass
@@ -69,8 +64,9 @@ class Canvas:
 
     # --- frames -----------------------------------------------------------------------
 
-    def frame(self, x: float, y: float, scale: float = 1.0, turn: float = 0.0,
-              mirror: bool = False) -> Canvas:  # fmt: skip
+    def frame(
+        self, x: float, y: float, scale: float = 1.0, turn: float = 0.0, mirror: bool = False
+    ) -> Canvas:
         """Return a frame whose origin lies at (x, y) here and whose unit is `scale` here.
 
         `turn` is in degrees clockwise on the page; `mirror` flips the frame left to right
@@ -139,48 +135,87 @@ class Canvas:
         """Draw every line of a line geometry as one path."""
         self._path(runs_of(self.to_page(geometry), smooth), None, stroke, close=False)
 
-    def polygon(self, points: Iterable[tuple[Any, Any]], fill: str | None = None,
-                stroke: Stroke | None = None, opacity: float = 1.0) -> None:  # fmt: skip
+    def polygon(
+        self,
+        points: Iterable[tuple[Any, Any]],
+        fill: str | None = None,
+        stroke: Stroke | None = None,
+        opacity: float = 1.0,
+    ) -> None:
         """Draw a closed polygon."""
         self._path([[self.point(p) for p in points]], fill, stroke, opacity=opacity)
 
-    def rect(self, x: Any, y: Any, width: Any, height: Any, fill: str | None = None,
-             stroke: Stroke | None = None, opacity: float = 1.0) -> None:  # fmt: skip
+    def rect(
+        self,
+        x: Any,
+        y: Any,
+        width: Any,
+        height: Any,
+        fill: str | None = None,
+        stroke: Stroke | None = None,
+        opacity: float = 1.0,
+    ) -> None:
         """Draw a rectangle by its top left corner and size."""
         x, y, right, bottom = float(x), float(y), float(x + width), float(y + height)
-        corners = ((x, y), (right, y), (right, bottom), (x, bottom))
-        self.polygon(corners, fill, stroke, opacity)
+        outline = ((x, y), (right, y), (right, bottom), (x, bottom))
+        self.polygon(outline, fill, stroke, opacity)
 
-    def shape(self, geometry: BaseGeometry, fill: str | None = None,
-              stroke: Stroke | None = None, opacity: float = 1.0,
-              smooth: float = SMOOTH) -> None:  # fmt: skip
+    def shape(
+        self,
+        geometry: BaseGeometry,
+        fill: str | None = None,
+        stroke: Stroke | None = None,
+        opacity: float = 1.0,
+        smooth: float = SMOOTH,
+    ) -> None:
         """Draw a polygon geometry, holes left open. `smooth` 0 keeps every corner."""
         rings = rings_of(self.to_page(geometry), smooth)
         self._path(rings, fill, stroke, opacity=opacity)
 
-    def circle(self, centre: tuple[Any, Any], radius: float, fill: str | None = None,
-               stroke: Stroke | None = None) -> None:  # fmt: skip
+    def circle(
+        self,
+        centre: tuple[Any, Any],
+        radius: float,
+        fill: str | None = None,
+        stroke: Stroke | None = None,
+    ) -> None:
         """Draw a circle; `radius` is in points of the page."""
         x, y = self.point(centre)
         weight = stroke.weight / 2 if stroke else 0.0
         self._record.reach([(x, y)], radius + weight)
         self._record.items.append(Circle((x, y), radius, fill, stroke))
 
-    def _path(self, rings: list[list[Spot]], fill: str | None, stroke: Stroke | None,
-              close: bool = True, opacity: float = 1.0) -> None:  # fmt: skip
+    def _path(
+        self,
+        rings: list[list[Spot]],
+        fill: str | None,
+        stroke: Stroke | None,
+        close: bool = True,
+        opacity: float = 1.0,
+    ) -> None:
         rings = [ring for ring in rings if len(ring) > 1]
         if not rings:
             return
         for ring in rings:
             self._record.reach(ring, stroke.weight / 2 if stroke else 0.0)
-        kept = tuple(_hundredths(ring, close) for ring in rings)
+        kept = tuple(hundredths(ring, close) for ring in rings)
         self._record.items.append(Path(kept, close, fill, stroke, opacity))
 
     # --- text -------------------------------------------------------------------------
 
-    def text(self, at: tuple[Any, Any], text: str, size: float = LABEL, face: str = "regular",
-             anchor: str = "start", level: str = "base", fill: str = INK, angle: float = 0.0,
-             halo: str | None = None, shift: Spot = (0.0, 0.0)) -> None:  # fmt: skip
+    def text(
+        self,
+        at: tuple[Any, Any],
+        text: str,
+        size: float = LABEL,
+        face: str = "regular",
+        anchor: str = "start",
+        level: str = "base",
+        fill: str = INK,
+        angle: float = 0.0,
+        halo: str | None = None,
+        shift: Spot = (0.0, 0.0),
+    ) -> None:
         """Set one line of text.
 
         `anchor` start, middle or end; `level` says which height of the letters lies at
@@ -195,11 +230,11 @@ class Canvas:
         x = px + shift[0] - {"start": 0.0, "middle": wide / 2, "end": wide}[anchor]
         y = py + shift[1] + {"base": 0.0, "middle": 0.5, "top": 1.0}[level] * size * CAP_HEIGHT
         box = (x, y - size * 0.74, x + wide, y + size * DESCENT)
-        corners = [_turned(p, (px, py), angle) for p in _corners(box)]
-        self._record.reach(corners)
+        extent = [turned(p, (px, py), angle) for p in corners(box)]
+        self._record.reach(extent)
         if halo is not None:
             loose = (box[0] - 1.5, y - size * CAP_HEIGHT - 1.4, box[2] + 1.5, y + size * 0.2 + 0.6)
-            self.page.polygon([_turned(p, (px, py), angle) for p in _corners(loose)], halo)
+            self.page.polygon([turned(p, (px, py), angle) for p in corners(loose)], halo)
         self._record.items.append(Lettering(text, (x, y), (px, py), angle, size, face, fill))
 
     # --- result -----------------------------------------------------------------------
@@ -215,8 +250,9 @@ class Canvas:
         """Return the drawing as SVG text."""
         return svg_of(self.drawing(window), alt)
 
-    def figure(self, spec: FigureSpec, alt: str, trim: bool = True, pad: float = 2.0,
-               scalable: bool = True) -> Figure:  # fmt: skip
+    def figure(
+        self, spec: FigureSpec, alt: str, trim: bool = True, pad: float = 2.0, scalable: bool = True
+    ) -> Figure:
         """Return the finished figure.
 
         With `trim` the height is cut or grown to what was drawn plus `pad` points, so
@@ -230,54 +266,3 @@ class Canvas:
         height = drawing.window[3] / POINTS_PER_INCH
         svg = svg_of(drawing, alt)
         return Figure(spec.key, svg, self.width, height, alt, spec.caption, scalable, drawing)
-
-
-def _corners(box: tuple[float, float, float, float]) -> list[Spot]:
-    left, top, right, bottom = box
-    return [(left, top), (right, top), (right, bottom), (left, bottom)]
-
-
-def _turned(point: Spot, about: Spot, angle: float) -> Spot:
-    if not angle:
-        return point
-    c, s = cos(radians(angle)), sin(radians(angle))
-    x, y = point[0] - about[0], point[1] - about[1]
-    return about[0] + c * x - s * y, about[1] + s * x + c * y
-
-
-def _hundredths(ring: Iterable[Spot], close: bool) -> Ring:
-    """Return a ring in hundredths of a point, no corner twice in a row.
-
-    Each corner is rounded by itself, so that rounding never adds up.
-    """
-    points = [(round(x * HUNDREDTHS), round(y * HUNDREDTHS)) for x, y in ring]
-    kept = [p for i, p in enumerate(points) if i == 0 or p != points[i - 1]]
-    if close and len(kept) > 1 and kept[0] == kept[-1]:
-        kept.pop()
-    return tuple(kept)
-
-
-def rings_of(geometry: BaseGeometry, smooth: float) -> list[list[Spot]]:
-    """Return every ring of the polygons in a geometry."""
-    if smooth:
-        geometry = geometry.simplify(smooth)
-    found = []
-    for part in getattr(geometry, "geoms", [geometry]):
-        if part.geom_type == "Polygon" and not part.is_empty:
-            found += [list(ring.coords) for ring in (part.exterior, *part.interiors)]
-        elif hasattr(part, "geoms"):
-            found += rings_of(part, 0)
-    return found
-
-
-def runs_of(geometry: BaseGeometry, smooth: float) -> list[list[Spot]]:
-    """Return every run of points of the lines in a geometry."""
-    if smooth:
-        geometry = geometry.simplify(smooth)
-    found = []
-    for part in getattr(geometry, "geoms", [geometry]):
-        if part.geom_type in ("LineString", "LinearRing") and not part.is_empty:
-            found.append(list(part.coords))
-        elif hasattr(part, "geoms"):
-            found += runs_of(part, 0)
-    return found

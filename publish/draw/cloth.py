@@ -26,8 +26,14 @@ from publish.draw.style import (
 )
 
 
-def fabric(canvas: Canvas, geometry: BaseGeometry, colour: str, side: str = "right",
-           outline: Stroke | None = None, spacing: float = 3.4) -> None:  # fmt: skip
+def fabric(
+    canvas: Canvas,
+    geometry: BaseGeometry,
+    colour: str,
+    side: str = "right",
+    outline: Stroke | None = None,
+    spacing: float = 3.4,
+) -> None:
     """Draw a piece of fabric, `right` or `wrong` side up.
 
     `outline` defaults to a thin edge that shows on the fabric and on the page.
@@ -47,8 +53,13 @@ def sheet(x: Any, y: Any, width: Any, height: Any) -> Polygon:
     return box(x, y, x + float(width), y + float(height))
 
 
-def hatch(canvas: Canvas, geometry: BaseGeometry, stroke: Stroke, spacing: float = 3.4,
-          angle: float = 45.0) -> None:  # fmt: skip
+def hatch(
+    canvas: Canvas,
+    geometry: BaseGeometry,
+    stroke: Stroke,
+    spacing: float = 3.4,
+    angle: float = 45.0,
+) -> None:
     """Hatch a shape: lines `spacing` points apart at `angle` degrees, cut to the shape.
 
     The lines of one angle lie on one grid over the whole page, so that neighbouring
@@ -60,8 +71,10 @@ def hatch(canvas: Canvas, geometry: BaseGeometry, stroke: Stroke, spacing: float
     level = rotate(shape, -angle, origin=(0, 0))
     left, top, right, bottom = level.bounds
     first = int(top // spacing)
-    rows = [LineString([(left - 1, i * spacing), (right + 1, i * spacing)])
-            for i in range(first, int(bottom // spacing) + 2)]  # fmt: skip
+    rows = [
+        LineString([(left - 1, i * spacing), (right + 1, i * spacing)])
+        for i in range(first, int(bottom // spacing) + 2)
+    ]
     lines = rotate(MultiLineString(rows), angle, origin=(0, 0)).intersection(shape)
     if not lines.is_empty:
         canvas.page.lines(lines, stroke, smooth=0)

@@ -24,8 +24,9 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     size, draft = context.size(spec), context.draft(spec)
     seam = float(context.pattern.sewing.seam)
     tall = context.paper.height - ABOVE_AND_BELOW
-    scale = fit(float(size.width) + 2 * seam, float(size.height) + 2 * seam,
-                (context.column - 0.04, tall))  # fmt: skip
+    scale = fit(
+        float(size.width) + 2 * seam, float(size.height) + 2 * seam, (context.column - 0.04, tall)
+    )
     wide = (float(size.width) + 2 * seam) * scale + 0.04
     canvas = Canvas(wide, tall)
     frame = canvas.frame(seam * scale + 0.02, seam * scale + 0.02, scale)

@@ -70,8 +70,9 @@ def _name(canvas: Canvas, fabric: Fabric, y: float) -> None:
         canvas.text((HEADS - 0.1, y), line, LABEL, "semibold", "end", "middle", shift=(0, shift))
 
 
-def _pair(canvas: Canvas, under: Fabric, over: Fabric, at: tuple[float, float],
-          side: float) -> None:  # fmt: skip
+def _pair(
+    canvas: Canvas, under: Fabric, over: Fabric, at: tuple[float, float], side: float
+) -> None:
     x, y = at
     inner = side - 0.05
     canvas.rect(x, y, inner, inner, under.colour, Stroke(edge_of(under.colour), FINE))
@@ -84,8 +85,16 @@ def _pair(canvas: Canvas, under: Fabric, over: Fabric, at: tuple[float, float],
     canvas.circle(middle, inner * 0.23 * POINTS_PER_INCH, seen, Stroke(edge_of(seen), FINE))
     step = lightness_step(under.colour, over.colour)
     words = f"{step.value:.0f}" + (" !" if step.close else "")
-    canvas.text((middle[0], y + inner), words, SMALL, "bold" if step.close else "regular",
-                "middle", fill=INK, halo="#ffffff", shift=(0, -5))  # fmt: skip
+    canvas.text(
+        (middle[0], y + inner),
+        words,
+        SMALL,
+        "bold" if step.close else "regular",
+        "middle",
+        fill=INK,
+        halo="#ffffff",
+        shift=(0, -5),
+    )
 
 
 def _close_pairs(order: list[Fabric]) -> list[str]:
@@ -141,8 +150,9 @@ def _pictured(context: Context, spec: FigureSpec) -> Figure:
     return with_pictures(canvas.figure(spec, alt), boxes)
 
 
-def _row(context: Context, spec: FigureSpec, looks: Mapping[str, Mapping[str, str]],
-         alt: str) -> Figure:  # fmt: skip
+def _row(
+    context: Context, spec: FigureSpec, looks: Mapping[str, Mapping[str, str]], alt: str
+) -> Figure:
     """Draw the same top once for each look, up to four in a row, names beneath."""
     size = context.size(spec)
     columns = min(len(looks), 4)

@@ -50,8 +50,14 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     _creases(frame, context, unit, corners, (upright, level))
     _labels(frame, corners, (upright, level))
     words = set_size(wide, high)
-    frame.text(((corners[0] + corners[2]) / 2, corners[3]), words, LABEL, anchor="middle",
-               fill=SOFT, shift=(0, 12))  # fmt: skip
+    frame.text(
+        ((corners[0] + corners[2]) / 2, corners[3]),
+        words,
+        LABEL,
+        anchor="middle",
+        fill=SOFT,
+        shift=(0, 12),
+    )
     lines = [name for name, there in (("upright", upright), ("level", level)) if not there]
     folds = [*(f"in half {name}" for name in lines), "on both diagonals"]
     seams = "" if len(lines) == 2 else " Seams stand for the other creases."
@@ -72,8 +78,9 @@ def seams_through(unit: Unit) -> tuple[bool, bool]:
     return upright, level
 
 
-def _creases(frame: Canvas, context: Context, unit: Unit, corners: Corners,
-             seams: tuple[bool, bool]) -> None:  # fmt: skip
+def _creases(
+    frame: Canvas, context: Context, unit: Unit, corners: Corners, seams: tuple[bool, bool]
+) -> None:
     left, top, right, bottom = corners
     x, y = (left + right) / 2, (top + bottom) / 2
     patch = unit.parts[0].patch
@@ -102,6 +109,13 @@ def _labels(frame: Canvas, corners: Corners, seams: tuple[bool, bool]) -> None:
     leader(frame, (right - frame.inches(20), y), (beside, y), half, dot=True, halo=None)
     corner = (right - frame.inches(14), top + frame.inches(14))
     leader(frame, corner, (beside, top + frame.inches(14)), "crease on the", halo=None)
-    frame.text((beside, top + frame.inches(23)), "diagonal", LABEL, "regular", "start", "middle",
-               shift=(2.5, 0))  # fmt: skip
+    frame.text(
+        (beside, top + frame.inches(23)),
+        "diagonal",
+        LABEL,
+        "regular",
+        "start",
+        "middle",
+        shift=(2.5, 0),
+    )
     leader(frame, (x, y), (beside, bottom - frame.inches(26)), "centre", halo=None, dot=False)

@@ -125,8 +125,9 @@ def _press(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
     paint_raw(frame, context, draft, unit, around, held)
     seam_arrows(frame, unit, context.palette.accent, 18.0)
     measured(frame, unit, around)
-    return canvas.figure(spec, f"The {unit.name} with its curved seam sewn and "
-                         f"{press_words(unit)}.")  # fmt: skip
+    return canvas.figure(
+        spec, f"The {unit.name} with its curved seam sewn and {press_words(unit)}."
+    )
 
 
 def set_in(context: Context, spec: FigureSpec) -> Figure:
@@ -140,8 +141,9 @@ def set_in(context: Context, spec: FigureSpec) -> Figure:
         parts.seam_line(seam, seam.first, STITCH)
         middle = seam.middle
         ends = parts.on(seam.first, middle), parts.on(last, middle)
-        disc(parts.frame, ((ends[0][0] + ends[1][0]) / 2, (ends[0][1] + ends[1][1]) / 2),
-             str(number))  # fmt: skip
+        disc(
+            parts.frame, ((ends[0][0] + ends[1][0]) / 2, (ends[0][1] + ends[1][1]) / 2), str(number)
+        )
     pivots = _pivots(seams)
     for point in pivots:
         for part in sorted({last, *(s.first for s in seams)}):
@@ -179,15 +181,22 @@ def _sides(seam: Seam) -> list[Seam]:
 
 def _pivots(seams: list[Seam]) -> list[XY]:
     """Return where two sides that a part is set in along meet."""
-    return [point for i, one in enumerate(seams) for other in seams[i + 1 :]
-            for point in _touching(one.line, other.line)]  # fmt: skip
+    return [
+        point
+        for i, one in enumerate(seams)
+        for other in seams[i + 1 :]
+        for point in _touching(one.line, other.line)
+    ]
 
 
 def _touching(one: LineString, other: LineString) -> list[XY]:
     ends = [one.coords[0], one.coords[-1]]
     others = [other.coords[0], other.coords[-1]]
-    return [(a[0], a[1]) for a in ends
-            if any(abs(a[0] - b[0]) + abs(a[1] - b[1]) < 0.02 for b in others)]  # fmt: skip
+    return [
+        (a[0], a[1])
+        for a in ends
+        if any(abs(a[0] - b[0]) + abs(a[1] - b[1]) < 0.02 for b in others)
+    ]
 
 
 def _pivot_words(context: Context, parts: _Parts, last: int, pivots: list[XY]) -> None:

@@ -78,8 +78,9 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     return canvas.figure(spec, _alt(context, spec, plan))
 
 
-def _set_out(room: tuple[float, float], plan: FabricPlan, bought: Fraction,
-             down: bool) -> tuple[Canvas, Canvas]:  # fmt: skip
+def _set_out(
+    room: tuple[float, float], plan: FabricPlan, bought: Fraction, down: bool
+) -> tuple[Canvas, Canvas]:
     if not down:
         scale = fit(bought, plan.usable_width, room)
         least = min(_named(plan) / POINTS_PER_INCH, room[0]) / float(bought)
@@ -154,21 +155,42 @@ def _number(bench: Bench, group: Group, place: float, words: tuple[str, str], nu
     at = frame.inches(place)
     middle = group.start + group.length / 2
     edge, near, far = frame.inches(-2), frame.inches(-9), frame.inches(-17)
-    frame.polyline([bench.at(middle, edge), bench.at(middle, near), bench.at(at, far)],
-                   Stroke(SOFT, 0.4))  # fmt: skip
+    frame.polyline(
+        [bench.at(middle, edge), bench.at(middle, near), bench.at(at, far)], Stroke(SOFT, 0.4)
+    )
     if group.strip.count > 1:  # a bracket holds strips that are cut alike
         first, last = group.start + _hair(frame), group.start + group.length - _hair(frame)
-        frame.polyline([bench.at(first, edge), bench.at(first, near), bench.at(last, near),
-                        bench.at(last, edge)], Stroke(SOFT, 0.4))  # fmt: skip
+        frame.polyline(
+            [
+                bench.at(first, edge),
+                bench.at(first, near),
+                bench.at(last, near),
+                bench.at(last, edge),
+            ],
+            Stroke(SOFT, 0.4),
+        )
     disc(frame, bench.at(at, frame.inches(-22)), str(number))
     for line, text in enumerate(words):
         if bench.down:
             shift = (0.0, (line - 0.5) * 8.4)
-            frame.text(bench.at(at, frame.inches(-30)), text, SMALL, "regular", "end", "middle",
-                       shift=shift)  # fmt: skip
+            frame.text(
+                bench.at(at, frame.inches(-30)),
+                text,
+                SMALL,
+                "regular",
+                "end",
+                "middle",
+                shift=shift,
+            )
         else:
-            frame.text(bench.at(at, frame.inches(-31)), text, SMALL, "regular", "middle",
-                       shift=(0.0, (line - 1) * 8.4))  # fmt: skip
+            frame.text(
+                bench.at(at, frame.inches(-31)),
+                text,
+                SMALL,
+                "regular",
+                "middle",
+                shift=(0.0, (line - 1) * 8.4),
+            )
 
 
 def _hair(frame: Canvas) -> Fraction:

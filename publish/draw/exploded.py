@@ -82,8 +82,9 @@ def _rows(unit: Unit) -> list[Unit]:
     return [row for part in unit.parts for row in _rows(part)]
 
 
-def _laid_out(context: Context, parts: Sequence[Unit], gap: float,
-              inside: bool) -> tuple[Canvas, Canvas, list[Moved]]:  # fmt: skip
+def _laid_out(
+    context: Context, parts: Sequence[Unit], gap: float, inside: bool
+) -> tuple[Canvas, Canvas, list[Moved]]:
     """Draw parts apart, as large as the figure allows; return where each has gone."""
     inner = tuple(finished(p.parts) if inside and len(p.parts) > 1 else None for p in parts)
     taken = _Taken(parts, finished(parts), inner)
@@ -153,9 +154,8 @@ def _numbered(frame: Canvas, part: Moved, number: int) -> None:
 
 def _setting_alt(size: Size, parts: Sequence[Unit]) -> str:
     rows = [
-        f"{unit.name} of {_held(unit.parts or (unit,))}"
-        for unit in parts if unit.series == ROW
-    ]  # fmt: skip
+        f"{unit.name} of {_held(unit.parts or (unit,))}" for unit in parts if unit.series == ROW
+    ]
     corners = sum(u.patch is not None and u.patch.role == "setting" for u in parts)
     more = f"; {counted(corners, 'corner triangle')} apart" if corners else ""
     how = "diagonal rows" if size.on_point else "rows"
@@ -166,10 +166,11 @@ def _held(parts: Sequence[Unit]) -> str:
     """Return what a row holds: `three blocks and two strips of sashing`."""
     kinds = ["block" if (role := p.patches[0].role) == "ground" else role for p in parts]
     named = {
-        "block": ("block", "blocks"), "sashing": ("strip of sashing", "strips of sashing"),
+        "block": ("block", "blocks"),
+        "sashing": ("strip of sashing", "strips of sashing"),
         "cornerstone": ("cornerstone", "cornerstones"),
         "setting": ("setting triangle", "setting triangles"),
-    }  # fmt: skip
+    }
     return listed([counted(kinds.count(k), *named[k]) for k in named if k in kinds])
 
 
@@ -192,8 +193,16 @@ def rounds(context: Context, spec: FigureSpec) -> Figure:
     for part in moved:
         if part.unit.side == "top":
             left, top, _, bottom = part.shape.bounds
-            frame.text((left, (top + bottom) / 2), str(part.unit.layer), SMALL, "semibold", "end",
-                       "middle", INK, shift=(-3.0, 0.0))  # fmt: skip
+            frame.text(
+                (left, (top + bottom) / 2),
+                str(part.unit.layer),
+                SMALL,
+                "semibold",
+                "end",
+                "middle",
+                INK,
+                shift=(-3.0, 0.0),
+            )
     return canvas.figure(spec, _rounds_alt(context, size, only))
 
 

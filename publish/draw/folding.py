@@ -209,8 +209,14 @@ def _sides(layers: tuple[Layer, ...], crease: Crease) -> tuple[Polygon, Polygon]
     whole = unary_union([layer.place for layer in layers])
     far = polar(4, crease.angle + 90 * crease.over)
     along = polar(4, crease.angle)
-    half = Polygon([along, (along[0] + far[0], along[1] + far[1]),
-                    (far[0] - along[0], far[1] - along[1]), (-along[0], -along[1])])  # fmt: skip
+    half = Polygon(
+        [
+            along,
+            (along[0] + far[0], along[1] + far[1]),
+            (far[0] - along[0], far[1] - along[1]),
+            (-along[0], -along[1]),
+        ]
+    )
     return whole.intersection(half), whole.difference(half)
 
 

@@ -70,8 +70,9 @@ class _Picture(Paper):
         super().__init__(context, section)
         self.canvas = canvas
 
-    def frame(self, *around: BaseGeometry, room: tuple[float, float] = ROOM,
-              left: float = LEFT) -> Canvas:  # fmt: skip
+    def frame(
+        self, *around: BaseGeometry, room: tuple[float, float] = ROOM, left: float = LEFT
+    ) -> Canvas:
         """Return a frame in inches of the paper, for it and the shapes round it."""
         a, b, c, d = bounds_of([self.cut, *around])
         scale = min(room[0] / (c - a), room[1] / (d - b), 0.62)
@@ -133,8 +134,11 @@ class _Picture(Paper):
         run = math.hypot(end[0] - start[0], end[1] - start[1])
         more = float(self.allowance) / run
         dx, dy = (end[0] - start[0]) * more, (end[1] - start[1]) * more
-        frame.line((start[0] - dx, start[1] - dy), (end[0] + dx, end[1] + dy),
-                   Stroke(STITCH.colour, 1.5, (2.4, 1.4)))  # fmt: skip
+        frame.line(
+            (start[0] - dx, start[1] - dy),
+            (end[0] + dx, end[1] + dy),
+            Stroke(STITCH.colour, 1.5, (2.4, 1.4)),
+        )
 
     def sew(self) -> str:
         """The second fabric laid on the first, and the first line sewn."""
@@ -174,8 +178,10 @@ class _Picture(Paper):
         frame.line(*edge, CUT)
         middle = tuple((a + b) / 2 for a, b in zip(*edge, strict=True))
         flap_at = flap.representative_point()
-        rows = [((middle[0], middle[1]), f"trim to {set_inches(self.allowance)}"),
-                ((flap_at.x, flap_at.y), "paper folded"), ]  # fmt: skip
+        rows = [
+            ((middle[0], middle[1]), f"trim to {set_inches(self.allowance)}"),
+            ((flap_at.x, flap_at.y), "paper folded"),
+        ]
         self.notes(frame, rows)
         self.canvas.text((LEFT + ROOM[0] + 0.22, TOP + 0.72), "back on the line", LABEL)
         return (
@@ -202,8 +208,11 @@ class _Picture(Paper):
         for number, shape in enumerate(self.shapes):
             colour = self.colours[number]
             grew = grown(mirrored(shape), outline, lambda _a, _b: allowance)
-            own.shape(grew.intersection(mirrored(self.cut)), colour,
-                      Stroke(mix(edge_of(colour), INK, 0.2), 0.4))  # fmt: skip
+            own.shape(
+                grew.intersection(mirrored(self.cut)),
+                colour,
+                Stroke(mix(edge_of(colour), INK, 0.2), 0.4),
+            )
             letter_inside(own, mirrored(shape), self.name(number), readable_on(colour))
         own.shape(outline, None, Stroke(PAPER, 0.7, (2.0, 1.6)))
         low = TOP + (d - b) * scale + 0.2

@@ -116,8 +116,7 @@ LINE = 0.17
 """Inches from line to line of the list of layers."""
 
 
-def _row(canvas: Canvas, y: float, word: str, note: str,
-         size: tuple[Fraction, Fraction]) -> float:  # fmt: skip
+def _row(canvas: Canvas, y: float, word: str, note: str, size: tuple[Fraction, Fraction]) -> float:
     """Set a layer's name, what it is and its size, and return the height that they take.
 
     What does not fit between name and size goes below them.

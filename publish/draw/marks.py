@@ -49,8 +49,14 @@ def bend(start: At, end: At, bulge: float, steps: int = 24) -> list[Spot]:
     return found
 
 
-def arrow(canvas: Canvas, points: Sequence[At], stroke: Stroke = ARROW, head: str = "filled",
-          both: bool = False, size: float = 5.0) -> None:  # fmt: skip
+def arrow(
+    canvas: Canvas,
+    points: Sequence[At],
+    stroke: Stroke = ARROW,
+    head: str = "filled",
+    both: bool = False,
+    size: float = 5.0,
+) -> None:
     """Draw an arrow along points; `head` is `filled` (cut, turn) or `open` (fold, slide)."""
     page = canvas.page
     track = [canvas.point(p) for p in points]
@@ -83,8 +89,10 @@ def _toward(start: Spot, goal: Spot, distance: float) -> Spot:
 
 def _head(page: Canvas, tip: Spot, behind: Spot, stroke: Stroke, head: str, size: float) -> None:
     angle = atan2(behind[1] - tip[1], behind[0] - tip[0])
-    wings = [(tip[0] + size * cos(angle + s * 0.42), tip[1] + size * sin(angle + s * 0.42))
-             for s in (1, -1)]  # fmt: skip
+    wings = [
+        (tip[0] + size * cos(angle + s * 0.42), tip[1] + size * sin(angle + s * 0.42))
+        for s in (1, -1)
+    ]
     solid = Stroke(stroke.colour, stroke.weight, (), "round")
     if head == "filled":
         page.polygon([wings[0], tip, wings[1]], stroke.colour)
@@ -92,8 +100,9 @@ def _head(page: Canvas, tip: Spot, behind: Spot, stroke: Stroke, head: str, size
         page.polyline([wings[0], tip, wings[1]], solid)
 
 
-def block_arrow(canvas: Canvas, start: At, end: At, fill: str, width: float = 6.0,
-                rim: str | None = None) -> None:  # fmt: skip
+def block_arrow(
+    canvas: Canvas, start: At, end: At, fill: str, width: float = 6.0, rim: str | None = None
+) -> None:
     """Draw a broad arrow: which way the allowances are pressed, or the next state.
 
     `rim` edges it with another colour, so that it shows on any fabric.
@@ -104,8 +113,15 @@ def block_arrow(canvas: Canvas, start: At, end: At, fill: str, width: float = 6.
     ux, uy = (b[0] - a[0]) / length, (b[1] - a[1]) / length
     neck = max(length - width * 0.95, length * 0.35)
     half, barb = width * 0.24, width * 0.62
-    outline = [(0, half), (neck, half), (neck, barb), (length, 0), (neck, -barb),
-               (neck, -half), (0, -half)]  # fmt: skip
+    outline = [
+        (0, half),
+        (neck, half),
+        (neck, barb),
+        (length, 0),
+        (neck, -barb),
+        (neck, -half),
+        (0, -half),
+    ]
     points = [(a[0] + ux * t - uy * n, a[1] + uy * t + ux * n) for t, n in outline]
     if rim is not None:
         page.polygon(points, rim, Stroke(rim, 2.2))
@@ -120,17 +136,27 @@ def plus(canvas: Canvas, at: At, size: float = 7.0, colour: str = SOFT) -> None:
     page.line((x, y - half), (x, y + half), stroke)
 
 
-def disc(canvas: Canvas, at: At, text: str, fill: str = INK, size: float = SMALL + 0.5,
-         ring: str = PAPER) -> None:  # fmt: skip
+def disc(
+    canvas: Canvas, at: At, text: str, fill: str = INK, size: float = SMALL + 0.5, ring: str = PAPER
+) -> None:
     """Draw a number or letter in a disc, with a rim that sets it off from any ground."""
     radius = max(size * 0.72, text_width(text, size, "semibold") / 2 + 2.2)
     canvas.circle(at, radius, fill, Stroke(ring, 0.8))
     canvas.text(at, text, size, "semibold", "middle", "middle", readable_on(fill))
 
 
-def leader(canvas: Canvas, target: At, label: At, text: str, anchor: str = "start",
-           size: float = LABEL, face: str = "regular", dot: bool = True,
-           halo: str | None = PAPER, fill: str = INK) -> None:  # fmt: skip
+def leader(
+    canvas: Canvas,
+    target: At,
+    label: At,
+    text: str,
+    anchor: str = "start",
+    size: float = LABEL,
+    face: str = "regular",
+    dot: bool = True,
+    halo: str | None = PAPER,
+    fill: str = INK,
+) -> None:
     """Name a place: a thin line from `target` to the words at `label`, dot on the target."""
     canvas.line(target, label, LEADER)
     if dot:
@@ -139,9 +165,17 @@ def leader(canvas: Canvas, target: At, label: At, text: str, anchor: str = "star
     canvas.text(label, text, size, face, anchor, "middle", fill, halo=halo, shift=(gap, 0))
 
 
-def dimension(canvas: Canvas, start: At, end: At, text: str, offset: float = 10.0,
-              size: float = LABEL, extend: bool = True, halo: str = PAPER,
-              face: str = "regular") -> None:  # fmt: skip
+def dimension(
+    canvas: Canvas,
+    start: At,
+    end: At,
+    text: str,
+    offset: float = 10.0,
+    size: float = LABEL,
+    extend: bool = True,
+    halo: str = PAPER,
+    face: str = "regular",
+) -> None:
     """Dimension the distance from `start` to `end`.
 
     The line runs `offset` points to the left of the way from start to end (on the page;

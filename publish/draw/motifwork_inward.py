@@ -84,8 +84,10 @@ def hole(close: Close) -> str:
     before.finished(finish.boundary)
     for step in range(12):
         angle = radians(30 * step + 15)
-        ray = [(centre.x + r * cos(angle), centre.y + r * sin(angle))
-               for r in (inner, (inner + radius) / 2)]  # fmt: skip
+        ray = [
+            (centre.x + r * cos(angle), centre.y + r * sin(angle))
+            for r in (inner, (inner + radius) / 2)
+        ]
         _clip(first, ray[0], ray[1])
     for step in range(4):
         angle = radians(90 * step)
@@ -113,6 +115,11 @@ def _panels(close: Close, names: tuple[str, str]) -> tuple[Canvas, Canvas]:
         disc(frame, (7, HIGH + 12), str(number), INK, SMALL)
         frame.text((16, HIGH + 12), words, LABEL, level="middle")
         frames.append(frame)
-    block_arrow(close.page, (LEFTS[0] + WIDE + 2.5, TOP + HIGH / 2),
-                (LEFTS[1] - 2.5, TOP + HIGH / 2), INK, 7)  # fmt: skip
+    block_arrow(
+        close.page,
+        (LEFTS[0] + WIDE + 2.5, TOP + HIGH / 2),
+        (LEFTS[1] - 2.5, TOP + HIGH / 2),
+        INK,
+        7,
+    )
     return frames[0], frames[1]

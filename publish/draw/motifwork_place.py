@@ -80,14 +80,21 @@ def unfold(context: Context, spec: FigureSpec) -> Figure:
 def _half_open(frame: Canvas, whole: BaseGeometry, angle: float, over: int, colour: str) -> None:
     """Draw the motif folded in half, the lower layer a hair beyond the upper."""
     along, away = polar(99, angle), polar(99, angle - 90 * over)
-    half = Polygon([along, (along[0] + away[0], along[1] + away[1]),
-                    (away[0] - along[0], away[1] - along[1]), (-along[0], -along[1])])  # fmt: skip
+    half = Polygon(
+        [
+            along,
+            (along[0] + away[0], along[1] + away[1]),
+            (away[0] - along[0], away[1] - along[1]),
+            (-along[0], -along[1]),
+        ]
+    )
     seen = whole.intersection(half)
     fabric(frame, seen, colour, "wrong")
     short = affinity.rotate(
         affinity.scale(affinity.rotate(seen, -angle, origin=(0, 0)), 1, 1 - 2 * SHY, origin=(0, 0)),
-        angle, origin=(0, 0),
-    )  # fmt: skip
+        angle,
+        origin=(0, 0),
+    )
     fabric(frame, short, colour)
     fold = LineString([polar(-99, angle), polar(99, angle)]).intersection(whole)
     frame.lines(fold, Stroke(edge_of(colour), 1.2))
@@ -159,9 +166,14 @@ def _ground(frame: Canvas, context: Context, block: Block, side: float) -> None:
 
 def _guides(side: float) -> MultiLineString:
     h = side / 2
-    return MultiLineString([
-        [(-h, 0), (h, 0)], [(0, -h), (0, h)], [(-h, -h), (h, h)], [(-h, h), (h, -h)],
-    ])  # fmt: skip
+    return MultiLineString(
+        [
+            [(-h, 0), (h, 0)],
+            [(0, -h), (0, h)],
+            [(-h, -h), (h, h)],
+            [(-h, h), (h, -h)],
+        ]
+    )
 
 
 def _rays(shape: MotifShape) -> list[float]:
@@ -178,8 +190,11 @@ def _shared(shape: MotifShape) -> list[float]:
 def _lined_up(shape: MotifShape) -> str:
     """Say which of the ground's creases the motif's lie on."""
     diagonal = [abs(a % 90 - 45) < 0.01 for a in _shared(shape)]
-    found = [words for words, there in (("in half", not all(diagonal)),
-                                        ("on the diagonals", any(diagonal))) if there]  # fmt: skip
+    found = [
+        words
+        for words, there in (("in half", not all(diagonal)), ("on the diagonals", any(diagonal)))
+        if there
+    ]
     if not found:
         return "evenly between the ground's creases"
     return f"its creases lined up with the ground's creases {' and '.join(found)}"
@@ -201,5 +216,10 @@ def _names(frame: Canvas, shape: MotifShape, rows: MultiLineString, side: float)
     angle = max(shared, key=lambda a: round(polar(1, a)[1] + 0.5 * polar(1, a)[0], 6))
     x, y = polar(1, angle)
     reach = side * 0.48 / max(abs(x), abs(y))
-    leader(page, frame.point((x * reach, y * reach)), (right - 22, foot + 12),
-           "creases together", "end")  # fmt: skip
+    leader(
+        page,
+        frame.point((x * reach, y * reach)),
+        (right - 22, foot + 12),
+        "creases together",
+        "end",
+    )

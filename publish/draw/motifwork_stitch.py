@@ -43,8 +43,14 @@ def stitch(context: Context, spec: FigureSpec) -> Figure:
         raise CannotDrawError(f"no block carries the motif {shape.key!r}")
     canvas = Canvas(STEP_WIDTH, 2.2)
     cloth = context.colour(motif.fabric)
-    close = Close(canvas, canvas.page, context.colour(grounds[0]), cloth, readable_on(cloth),
-                  motif.turn_under or USUAL)  # fmt: skip
+    close = Close(
+        canvas,
+        canvas.page,
+        context.colour(grounds[0]),
+        cloth,
+        readable_on(cloth),
+        motif.turn_under or USUAL,
+    )
     return canvas.figure(spec, DETAILS[detail](close))
 
 
@@ -99,8 +105,12 @@ def _needle(page: Canvas, eye: tuple[float, float], point: tuple[float, float]) 
     dx, dy = point[0] - eye[0], point[1] - eye[1]
     run = (dx * dx + dy * dy) ** 0.5
     nx, ny = -dy / run, dx / run
-    body = [(eye[0] + nx * 1.4, eye[1] + ny * 1.4), point, (eye[0] - nx * 1.4, eye[1] - ny * 1.4),
-            (eye[0] - dx / run * 3, eye[1] - dy / run * 3)]  # fmt: skip
+    body = [
+        (eye[0] + nx * 1.4, eye[1] + ny * 1.4),
+        point,
+        (eye[0] - nx * 1.4, eye[1] - ny * 1.4),
+        (eye[0] - dx / run * 3, eye[1] - dy / run * 3),
+    ]
     page.polygon(body, "#d9dadd", Stroke(INK, 0.6))
     hole = (eye[0] + dx / run * 1.5, eye[1] + dy / run * 1.5)
     page.line(hole, (hole[0] + dx / run * 4, hole[1] + dy / run * 4), Stroke(INK, 0.7))

@@ -65,8 +65,18 @@ def set_out(context: Context, spec: FigureSpec) -> Wedge:
     frame = canvas.frame(middle, 0.2 - scale * half * top, scale)
     cloth = unary_union([_scaled(layer.place, half) for layer in layers])
     colour = context.colour(motif.fabric)
-    return Wedge(canvas, frame, motif, shape, template_of(shape), layers, cloth, half, colour,
-                 readable_on(colour))  # fmt: skip
+    return Wedge(
+        canvas,
+        frame,
+        motif,
+        shape,
+        template_of(shape),
+        layers,
+        cloth,
+        half,
+        colour,
+        readable_on(colour),
+    )
 
 
 def _square(context: Context, spec: FigureSpec, shape: MotifShape) -> float:

@@ -59,8 +59,16 @@ def draw_stretches(bench: Bench) -> None:
             on_cloth = translate(placed.outline, 0.0, float(group.start))
             shown = on_cloth if bench.down else _along_the_page(on_cloth, bench.plan.usable_width)
             bench.frame.shape(shown, bench.colour, Stroke(edge_of(bench.colour), 0.5))
-            bench.frame.text(_middle(shown), placed.letter, HEAD, "semibold", "middle", "middle",
-                             readable_on(bench.colour), halo=bench.colour)  # fmt: skip
+            bench.frame.text(
+                _middle(shown),
+                placed.letter,
+                HEAD,
+                "semibold",
+                "middle",
+                "middle",
+                readable_on(bench.colour),
+                halo=bench.colour,
+            )
 
 
 def _along_the_page(geometry: BaseGeometry, width: Fraction) -> BaseGeometry:
@@ -102,8 +110,11 @@ def web(context: Context, spec: FigureSpec) -> Figure:
         _centre(frame, _middle(outline), placed.letter)
     dimension(frame, (0, 0), (sides[0], 0), set_inches(sides[0]), 12)
     dimension(frame, (sides[0], 0), sides, set_inches(sides[1]), 14)
-    return canvas.figure(spec, f"{_roll_words(plan.placements)}, on {inches_text(plan.length)} of "
-                         f"web {inches_text(plan.width)} wide, paper side up.")  # fmt: skip
+    return canvas.figure(
+        spec,
+        f"{_roll_words(plan.placements)}, on {inches_text(plan.length)} of "
+        f"web {inches_text(plan.width)} wide, paper side up.",
+    )
 
 
 def _centre(frame: Canvas, middle: tuple[float, float], letter: str) -> None:
@@ -111,8 +122,9 @@ def _centre(frame: Canvas, middle: tuple[float, float], letter: str) -> None:
     (x, y), arm = middle, frame.inches(CROSS)
     frame.line((x - arm, y), (x + arm, y), CREASE)
     frame.line((x, y - arm), (x, y + arm), CREASE)
-    frame.text((x, y), letter, SMALL, "semibold", "start", "base", INK, halo=PAPER,
-               shift=(2.5, -2.5))  # fmt: skip
+    frame.text(
+        (x, y), letter, SMALL, "semibold", "start", "base", INK, halo=PAPER, shift=(2.5, -2.5)
+    )
 
 
 def _roll_words(placements: Iterable[Placed]) -> str:

@@ -156,8 +156,14 @@ def _raw_shape(unit: Unit, patch: Patch, margin: Margins, outline: Polygon) -> P
     return grown(laid(polygon_of(patch), unit.turn), outline, by)
 
 
-def paint_raw(frame: Canvas, context: Context, draft: Draft, unit: Unit, margin: Margins,
-              places: Iterable[Placement] = ()) -> None:  # fmt: skip
+def paint_raw(
+    frame: Canvas,
+    context: Context,
+    draft: Draft,
+    unit: Unit,
+    margin: Margins,
+    places: Iterable[Placement] = (),
+) -> None:
     """Draw a unit with its raw edges; the patches inside meet at their finished seams."""
     shapes = []
     for patch, shape in raw_patches(unit, margin):
@@ -195,8 +201,9 @@ def piece_for(plan: CutPlan, patch: Patch) -> Piece | None:
     return role[0] if len(role) == 1 else None
 
 
-def letter_part(frame: Canvas, context: Context, plan: CutPlan, unit: Unit,
-                margin: Margins) -> None:  # fmt: skip
+def letter_part(
+    frame: Canvas, context: Context, plan: CutPlan, unit: Unit, margin: Margins
+) -> None:
     """Set the letter and cut size of a unit's patches in their middles, where they fit."""
     for patch, shape in raw_patches(unit, margin):
         piece = piece_for(plan, patch)
@@ -224,19 +231,18 @@ def _as_cut(piece: Piece, wide: float, high: float) -> bool:
     return all(abs(cut - drawn) <= 0.7 for cut, drawn in sides)
 
 
-def _rectangle_label(frame: Canvas, bounds: tuple[float, float, float, float], letter: str,
-                     words: str, ink: str) -> None:  # fmt: skip
+def _rectangle_label(
+    frame: Canvas, bounds: tuple[float, float, float, float], letter: str, words: str, ink: str
+) -> None:
     left, top, right, bottom = bounds
     centre = ((left + right) / 2, (top + bottom) / 2)
     wide, high = (right - left) * frame.unit, (bottom - top) * frame.unit
     roomy = bool(words) and wide > text_width(words, SMALL) + 3 and high > 24
     up = -5.0 if roomy else 0.0
     if min(wide, high) >= 9:
-        frame.text(centre, letter, HEAD, "semibold", "middle", "middle", ink,
-                   shift=(0, up))  # fmt: skip
+        frame.text(centre, letter, HEAD, "semibold", "middle", "middle", ink, shift=(0, up))
     if roomy:
-        frame.text(centre, words, SMALL, "regular", "middle", "middle", ink,
-                   shift=(0, up + 10.5))  # fmt: skip
+        frame.text(centre, words, SMALL, "regular", "middle", "middle", ink, shift=(0, up + 10.5))
 
 
 def letter_inside(frame: Canvas, shape: Polygon, letter: str, ink: str) -> bool:
@@ -270,8 +276,9 @@ def together(patches: Iterable[Patch], name: str, askew: bool = True) -> Unit:
     patches = tuple(patches)
     turns = {p.turn % 90 for p in patches}
     turn = turns.pop() if askew and len(turns) == 1 else 0
-    return Unit(name, name, box_of(patches, turn), None, tuple(single(p) for p in patches),
-                turn=turn)  # fmt: skip
+    return Unit(
+        name, name, box_of(patches, turn), None, tuple(single(p) for p in patches), turn=turn
+    )
 
 
 def ground_of(draft: Draft, block: str) -> Unit:

@@ -85,8 +85,7 @@ def draw_hem(pillow: Pillow) -> str:
     leader(frame, (wide * 0.96, middle), (beside, middle), "hem", halo=None)
     words = f"fold {set_inches(plan.hem / 2)}, then {set_inches(plan.hem / 2)} again"
     frame.text((wide / 2, high), words, anchor="middle", shift=(0, 12))
-    frame.text((wide / 2, high * 0.42), "wrong side", anchor="middle", level="middle",
-               halo=PAPER)  # fmt: skip
+    frame.text((wide / 2, high * 0.42), "wrong side", anchor="middle", level="middle", halo=PAPER)
     return (
         f"One of {counted(plan.count, 'back piece')}, cut {plain_size(long, short)}, wrong side "
         f"up: one long edge folded over {inches_text(plan.hem / 2)} twice and sewn along the inner "
@@ -148,8 +147,13 @@ def draw_sew(pillow: Pillow) -> str:
         beyond = x + frame.inches(1.8)
         frame.line((beyond, high - deep - seam), (beyond, deep + seam), thread)
     beside = wide + frame.inches(11)
-    leader(frame, (wide - seam, high * 0.16), (beside, high * 0.16),
-           f"{set_inches(pillow.spec.seam)} seam", halo=None)  # fmt: skip
+    leader(
+        frame,
+        (wide - seam, high * 0.16),
+        (beside, high * 0.16),
+        f"{set_inches(pillow.spec.seam)} seam",
+        halo=None,
+    )
     leader(frame, (wide - seam, high / 2), (beside, high / 2), "back-stitch", halo=None)
     frame.text((beside, high / 2), "at the hems", shift=(2.5, 11.5))
     frame.shape(box(0, 0, wide, high), None, Stroke(edge_of(bench.strip), 0.7))

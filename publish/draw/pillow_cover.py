@@ -65,9 +65,13 @@ def draw_turn(pillow: Pillow) -> str:
     low = 0.08 + high * scale + 0.19
     canvas.text((0.08 + SIDE / 2, low), "back", LABEL, anchor="middle")
     canvas.text((0.42 + SIDE * 1.5, low), "front", LABEL, anchor="middle")
-    canvas.text((1.3, low + 0.17), f"cover {set_inches(size.width)}, "
-                f"form {set_inches(pillow.plan.form)} square", LABEL, "semibold",
-                "middle")  # fmt: skip
+    canvas.text(
+        (1.3, low + 0.17),
+        f"cover {set_inches(size.width)}, form {set_inches(pillow.plan.form)} square",
+        LABEL,
+        "semibold",
+        "middle",
+    )
     return (
         f"The cover turned right side out, {plain_size(size.width, size.height)}: the back with "
         "its overlapping opening, and the front. The form inside is "
@@ -83,8 +87,10 @@ def _opening(frame: Canvas, pillow: Pillow, wide: float, high: float) -> None:
     inset = wide * FULLNESS
     shade = mix(colour, "#000000", 0.35)
     frame.polyline(bend((inset * 0.8, edge), (wide - inset * 0.8, edge), -0.02), Stroke(shade, 1.5))
-    frame.polyline(bend((inset, edge - fold), (wide - inset, edge - fold), -0.02),
-                   STITCH.but(readable_on(colour), 0.5))  # fmt: skip
+    frame.polyline(
+        bend((inset, edge - fold), (wide - inset, edge - fold), -0.02),
+        STITCH.but(readable_on(colour), 0.5),
+    )
 
 
 def draw_zip(pillow: Pillow) -> str:
@@ -108,8 +114,7 @@ def draw_zip(pillow: Pillow) -> str:
     beside = wide + frame.inches(12)
     dimension(frame, (wide, deep), (wide, deep + hem), set_inches(plan.hem), 8)
     leader(frame, (wide * 0.8, deep), (beside, deep * 0.62), "zip, face down", halo=PAPER)
-    leader(frame, (ends / 2, deep), (ends / 2, deep * 0.56), "short stitches", "start",
-           halo=PAPER)  # fmt: skip
+    leader(frame, (ends / 2, deep), (ends / 2, deep * 0.56), "short stitches", "start", halo=PAPER)
     frame.text((wide / 2, deep * 1.62), "wrong side", anchor="middle", halo=PAPER)
     return (
         f"The two back pieces, each {plain_size(long, short)}, joined {inches_text(plan.hem)} from "
@@ -126,5 +131,11 @@ def _teeth(frame: Canvas, wide: float, deep: float, hem: float) -> None:
     frame.line((start, deep), (end, deep), Stroke("#8b857b", 2.2, (0.9, 0.9)))
     for y in (deep - tape * 0.6, deep + tape * 0.6):
         frame.line((start, y), (end, y), STITCH.but(weight=0.6))
-    frame.rect(end - frame.inches(9), deep - frame.inches(2), frame.inches(6), frame.inches(4),
-               SOFT, Stroke(edge_of("#8b857b"), 0.4))  # fmt: skip
+    frame.rect(
+        end - frame.inches(9),
+        deep - frame.inches(2),
+        frame.inches(6),
+        frame.inches(4),
+        SOFT,
+        Stroke(edge_of("#8b857b"), 0.4),
+    )

@@ -32,8 +32,7 @@ TITLE, GAP = 0.24, 0.16
 LINE = Stroke(INK, 0.7, (3.0, 1.6))
 
 
-def draw_sheets(context: Context, spec: FigureSpec, plan: FabricPlan,
-                precut: PrecutPlan) -> Figure:  # fmt: skip
+def draw_sheets(context: Context, spec: FigureSpec, plan: FabricPlan, precut: PrecutPlan) -> Figure:
     """Draw every kind of sheet, one below the other."""
     sold = precut.sold_as
     scale = SIDE / float(sold.width)
@@ -70,8 +69,14 @@ def _one(bench: Bench, precut: PrecutPlan, kind: Sheet) -> None:
                 frame.line((0, start), (sold.width, start), LINE)
     letters = ", ".join(dict.fromkeys(laid.letter for laid in unnamed if laid is not None))
     if letters:
-        frame.text((sold.width, sold.length / 2), letters, HEAD, "semibold",
-                   level="middle", shift=(4.0, 0.0))  # fmt: skip
+        frame.text(
+            (sold.width, sold.length / 2),
+            letters,
+            HEAD,
+            "semibold",
+            level="middle",
+            shift=(4.0, 0.0),
+        )
 
 
 def _laid(kind: Sheet) -> Iterator[Laid]:
@@ -97,10 +102,13 @@ def _alt(name: str, title: str, precut: PrecutPlan) -> str:
         cuts = [
             f"{c.count * s.count} {c.letter} of {fraction_text(c.across)} × "
             f"{fraction_text(c.along)} in"
-            for s in kind.strips for c in s.cuts
-        ]  # fmt: skip
-        parts.append(f"{number}: {counted(kind.count, sold.kind)}, giving {listed(cuts)}"
-                     f"{' each' if kind.count > 1 else ''}")  # fmt: skip
+            for s in kind.strips
+            for c in s.cuts
+        ]
+        parts.append(
+            f"{number}: {counted(kind.count, sold.kind)}, giving {listed(cuts)}"
+            f"{' each' if kind.count > 1 else ''}"
+        )
     return (
         f"Cutting layout of {name} for the {title}, from {counted(precut.used, sold.kind)} of "
         f"{inches_text(sold.length)} × {inches_text(sold.width)}: {'; '.join(parts)}."

@@ -86,8 +86,9 @@ def seam_middles(unit: Unit) -> list[XY]:
     return [((left + right) / 2, float(p.box[3])) for p in unit.parts[:-1]]
 
 
-def press_arrows(frame: Canvas, unit: Unit, colour: str, at: list[XY],
-                 length: float = 15.0) -> None:  # fmt: skip
+def press_arrows(
+    frame: Canvas, unit: Unit, colour: str, at: list[XY], length: float = 15.0
+) -> None:
     """Draw an arrow at each place, the way the allowances of that seam are pressed."""
     for number, (x, y) in enumerate(at):
         for way in _ways(unit, number, len(at)):
@@ -130,10 +131,13 @@ def _sashing(unit: Unit) -> int:
 
 
 PRESSED = {
-    "open": "pressed open", "out": "pressed outward", "": "sewn",
-    "first": "pressed toward the first part", "last": "pressed toward the last part",
+    "open": "pressed open",
+    "out": "pressed outward",
+    "": "sewn",
+    "first": "pressed toward the first part",
+    "last": "pressed toward the last part",
     "sashing": "pressed toward the sashing",
-}  # fmt: skip
+}
 
 
 def press_words(unit: Unit) -> str:

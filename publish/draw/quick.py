@@ -65,9 +65,11 @@ def triangles(canvas: Canvas, job: Job, stage: str) -> str:
         _apart(canvas, job, crossed=False)
         return f"{both}, sewn {seam} from it on both sides and cut apart on it."
     _laid(canvas, job, crossed=False, sewn=stage == "sew")
-    return f"{both}." if stage == "mark" else (
-        f"{both} and stitching {seam} from it on both sides of it."
-    )  # fmt: skip
+    return (
+        f"{both}."
+        if stage == "mark"
+        else (f"{both} and stitching {seam} from it on both sides of it.")
+    )
 
 
 def hourglasses(canvas: Canvas, job: Job, stage: str) -> str:
@@ -134,8 +136,13 @@ def _apart(canvas: Canvas, job: Job, crossed: bool) -> Polygon:
         stitched(frame, *inner, half, -sign * job.seam)
     over = 0.12 / scale
     frame.line((-over, -over), (side + over, side + over), CUT)
-    notes(canvas, frame, [((side * 0.62, side * 0.62), "cut on the line")], LEFT + SIDE + 0.3,
-          TOP + 0.3)  # fmt: skip
+    notes(
+        canvas,
+        frame,
+        [((side * 0.62, side * 0.62), "cut on the line")],
+        LEFT + SIDE + 0.3,
+        TOP + 0.3,
+    )
     return shape
 
 

@@ -81,8 +81,7 @@ def _first(canvas: Canvas, job: Job, sewn: bool) -> None:
         rows.append(((whole * 0.6 + off, whole * 0.6 - off), words))
         rows.append(((whole * 0.74 - off, whole * 0.74 + off), "on both sides"))
     dimension(frame, (0, 0), (whole, 0), set_inches(job.pieces[large].width), 11)
-    dimension(frame, (whole, whole), (whole - part, whole),
-              set_inches(job.pieces[small].width), 9)  # fmt: skip
+    dimension(frame, (whole, whole), (whole - part, whole), set_inches(job.pieces[small].width), 9)
     notes(canvas, frame, rows, LEFT + SIDE + 0.14, TOP + 0.14)
 
 
@@ -114,8 +113,7 @@ def _second(canvas: Canvas, job: Job) -> None:
     rows = [((whole - part * 0.3, part * 0.3), f"one more {job.letter(small)}")]
     notes(canvas, frame, rows, LEFT + 1.72, TOP + 0.2)
     x, y = frame.point((whole * 0.5, whole))
-    canvas.page.text((x, y + 16), "sew on both sides, then cut on the line", LABEL,
-                     anchor="middle")  # fmt: skip
+    canvas.page.text((x, y + 16), "sew on both sides, then cut on the line", LABEL, anchor="middle")
 
 
 def _larger_x(parts: tuple[Polygon, Polygon]) -> Polygon:

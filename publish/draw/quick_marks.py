@@ -129,8 +129,14 @@ def _longer(start: XY, end: XY) -> list[XY]:
     return [(start[0] - ux, start[1] - uy), (end[0] + ux, end[1] + uy)]
 
 
-def notes(canvas: Canvas, frame: Canvas, rows: Sequence[tuple[XY, str]], x: float,
-          top: float, step: float = 0.2) -> None:  # fmt: skip
+def notes(
+    canvas: Canvas,
+    frame: Canvas,
+    rows: Sequence[tuple[XY, str]],
+    x: float,
+    top: float,
+    step: float = 0.2,
+) -> None:
     """Name places of a frame in a column of words at `x` inches of the canvas."""
     for number, (target, words) in enumerate(rows):
         at = (x * 72, (top + number * step) * 72)
@@ -154,9 +160,11 @@ def trimmed(canvas: Canvas, job: Job, at: XY, side: float, halo: bool = True) ->
     right, bottom = left + float(wide), top + float(high)
     over = frame.inches(6)
     for start, end in (
-        ((left, top - over), (left, bottom + over)), ((right, top - over), (right, bottom + over)),
-        ((left - over, top), (right + over, top)), ((left - over, bottom), (right + over, bottom)),
-    ):  # fmt: skip
+        ((left, top - over), (left, bottom + over)),
+        ((right, top - over), (right, bottom + over)),
+        ((left - over, top), (right + over, top)),
+        ((left - over, bottom), (right + over, bottom)),
+    ):
         frame.line(start, end, CUT)
     short = min(15.0, 0.3 * min(float(wide), float(high)) * scale * 72)
     for inner in unit.outermost_first():

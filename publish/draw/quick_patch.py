@@ -35,8 +35,13 @@ def corners(canvas: Canvas, job: Job, stage: str) -> str:
     """Draw squares sewn across the corners of a patch, and the unit they make."""
     base = _base(job)
     small = [i for i in range(len(job.pieces)) if i != base]
-    names = listed([f"{counted(job.making.each[i], 'square')} {job.name(i)} of "
-                    f"{inches_text(job.pieces[i].width)}" for i in small])  # fmt: skip
+    names = listed(
+        [
+            f"{counted(job.making.each[i], 'square')} {job.name(i)} of "
+            f"{inches_text(job.pieces[i].width)}"
+            for i in small
+        ]
+    )
     if stage == "trim":
         trimmed(canvas, job, (LEFT + 0.3, TOP), SIDE)
         wide, high = job.making.trim
@@ -55,8 +60,9 @@ def corners(canvas: Canvas, job: Job, stage: str) -> str:
 
 
 def _base(job: Job) -> int:
-    return max(range(len(job.pieces)),
-               key=lambda i: float(job.pieces[i].width * job.pieces[i].length))  # fmt: skip
+    return max(
+        range(len(job.pieces)), key=lambda i: float(job.pieces[i].width * job.pieces[i].length)
+    )
 
 
 def small_corners(job: Job) -> list[tuple[int, Patch]]:
@@ -69,8 +75,11 @@ def small_corners(job: Job) -> list[tuple[int, Patch]]:
     found = []
     for patch in job.unit.patches:
         ring = laid(polygon_of(patch), job.unit.turn).exterior.coords[:-1]
-        held = [i for i, (x, y) in enumerate(spots)
-                if any(abs(a - x) + abs(b - y) < 1e-6 for a, b in ring)]  # fmt: skip
+        held = [
+            i
+            for i, (x, y) in enumerate(spots)
+            if any(abs(a - x) + abs(b - y) < 1e-6 for a, b in ring)
+        ]
         if len(ring) == 3 and len(held) == 1:
             found.append((held[0], patch))
     return found
@@ -85,8 +94,9 @@ def _on_corners(canvas: Canvas, job: Job, base: int, stage: str) -> None:
     pieces = {p.fabric: p for i, p in enumerate(job.pieces) if i != base}
     note: list[tuple[XY, str]] = []
     held = small_corners(job)
-    crowded = any(2 * float(pieces[p.fabric].width) > min(wide, high) for _, p in held
-                  if p.fabric in pieces)  # fmt: skip
+    crowded = any(
+        2 * float(pieces[p.fabric].width) > min(wide, high) for _, p in held if p.fabric in pieces
+    )
     for corner, patch in held:
         if crowded and len(held) > 2 and corner % 2:
             continue  # one pair of opposite corners is sewn before the other
@@ -98,14 +108,23 @@ def _on_corners(canvas: Canvas, job: Job, base: int, stage: str) -> None:
         note = note or [(at, f"{piece.letter}: {words}")]
     dimension(frame, (0, 0), (wide, 0), set_inches(job.unit.width + 2 * seam), 11)
     middle = (wide * 0.75, high * 0.25) if crowded and len(held) > 2 else (wide / 2, high / 2)
-    frame.text(middle, job.letter(base), HEAD, "semibold", "middle", "middle",
-               readable_on(job.colour(base)), halo=job.colour(base))  # fmt: skip
+    frame.text(
+        middle,
+        job.letter(base),
+        HEAD,
+        "semibold",
+        "middle",
+        "middle",
+        readable_on(job.colour(base)),
+        halo=job.colour(base),
+    )
     rows = [(at, words) for at, words in note]
     notes(canvas, frame, rows, LEFT + SIDE * wide / max(wide, high) + 0.14, TOP + 0.2)
 
 
-def _one_corner(frame: Canvas, job: Job, sides: tuple[float, float], corner: int, piece: Piece,
-                stage: str) -> XY:  # fmt: skip
+def _one_corner(
+    frame: Canvas, job: Job, sides: tuple[float, float], corner: int, piece: Piece, stage: str
+) -> XY:
     """Draw a square on one corner; return a point on its line."""
     a, b = CORNERS[corner]
     s = float(piece.width)
@@ -146,8 +165,12 @@ def strips(canvas: Canvas, job: Job, stage: str) -> str:
         return f"A segment, {plain_size(*job.making.trim)}, cut from the strip set."
     seam = job.context.pattern.sewing.seam
     widths = [wide + 2 * seam for _, wide in run]
-    named = listed([f"{letter} of {inches_text(w)}" for (letter, _), w in
-                    zip([(_letter(job, p), w) for p, w in run], widths, strict=True)])  # fmt: skip
+    named = listed(
+        [
+            f"{letter} of {inches_text(w)}"
+            for (letter, _), w in zip([(_letter(job, p), w) for p, w in run], widths, strict=True)
+        ]
+    )
     if stage == "mark":
         _strips_apart(canvas, job, run)
         return f"Strips in the order they are sewn: {named}."
@@ -194,8 +217,15 @@ def _strip(canvas: Canvas, at: XY, high: float, colour: str, letter: str) -> Non
     _broken(canvas, (x + LONG, y), high)
     if high * 72 >= SMALL:
         size = HEAD if high * 72 > HEAD else SMALL
-        canvas.text((x + LONG / 2, y + high / 2), letter, size, "semibold", "middle", "middle",
-                    readable_on(colour))  # fmt: skip
+        canvas.text(
+            (x + LONG / 2, y + high / 2),
+            letter,
+            size,
+            "semibold",
+            "middle",
+            "middle",
+            readable_on(colour),
+        )
 
 
 def _broken(canvas: Canvas, at: XY, high: float) -> None:

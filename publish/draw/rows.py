@@ -64,13 +64,17 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         high = (float(row.height) + 2 * seam) * scale
         x = LEFT
         for part in row.parts:
-            frame = canvas.frame(x - (float(part.box[0]) - seam) * scale,
-                                 y - (float(part.box[1]) - seam) * scale, scale)  # fmt: skip
+            frame = canvas.frame(
+                x - (float(part.box[0]) - seam) * scale,
+                y - (float(part.box[1]) - seam) * scale,
+                scale,
+            )
             margin = margins(context, draft, part, trimmed=True)
             paint_raw(frame, context, draft, part, margin, holds(draft, (part,)))
             x += (float(part.width) + 2 * seam) * scale + BLOCKS_APART
-        ends = list(accumulate((float(p.width) + 2 * seam) * scale + BLOCKS_APART
-                               for p in row.parts[:-1]))  # fmt: skip
+        ends = list(
+            accumulate((float(p.width) + 2 * seam) * scale + BLOCKS_APART for p in row.parts[:-1])
+        )
         gaps = [(LEFT + end - BLOCKS_APART / 2, y + high / 2) for end in ends]
         press_arrows(canvas, row, context.palette.accent, gaps, 13.0)
         disc(canvas, (0.13, y + high / 2), str(number))

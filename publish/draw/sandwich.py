@@ -32,9 +32,14 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     wide, high = float(backing.width), float(backing.height)
     canvas = Canvas(STEP_WIDTH, 3.0)
     frame = canvas.frame(LEFT + wide * scale / 2, TOP + high * scale / 2, scale)
-    sheets = [(float(w), float(h)) for w, h in (
-        (backing.width, backing.height), (wadding.width, wadding.height),
-        top_size(context, spec))]  # fmt: skip
+    sheets = [
+        (float(w), float(h))
+        for w, h in (
+            (backing.width, backing.height),
+            (wadding.width, wadding.height),
+            top_size(context, spec),
+        )
+    ]
     boxes = [sheet(-w / 2, -h / 2, w, h) for w, h in sheets]
     fabric(frame, boxes[0], context.colour(backing.fabric), "wrong")
     batting(frame, boxes[1], 7.0)

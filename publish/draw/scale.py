@@ -30,8 +30,14 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     frame.rect(0, 0, INCH, INCH, TINT, FINISHED)
     frame.text((0.5, 0.5), set_inches(INCH), LABEL, "semibold", "middle", "middle")
     frame.text((side - 0.08, side - 0.1), "5 cm", LABEL, "semibold", "end")
-    frame.text((side / 2, side), "Measure both squares before cutting.", LABEL, anchor="middle",
-               fill=SOFT, shift=(0, 12))  # fmt: skip
+    frame.text(
+        (side / 2, side),
+        "Measure both squares before cutting.",
+        LABEL,
+        anchor="middle",
+        fill=SOFT,
+        shift=(0, 12),
+    )
     alt = (
         f"The scale-check square at full size: a square of {fraction_text(INCH)} in inside a "
         "square of 5 cm, with an inch ruler laid along the top edge and its zero on the corner."

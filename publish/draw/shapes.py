@@ -50,8 +50,7 @@ def laid(geometry: BaseGeometry, turn: int) -> BaseGeometry:
     return affinity.rotate(geometry, -turn, origin=(0, 0)) if turn else geometry
 
 
-def grown(polygon: Polygon, outline: BaseGeometry,
-          by: Callable[[XY, XY], float]) -> Polygon:  # fmt: skip
+def grown(polygon: Polygon, outline: BaseGeometry, by: Callable[[XY, XY], float]) -> Polygon:
     """Return a patch with its edges on `outline` moved outward by what `by` says.
 
     `by` is given the ends of an edge. Edges inside the outline stay where the seam is.
@@ -96,8 +95,10 @@ def _corner(before: XY, here: XY, after: XY, first: float, last: float) -> list[
     far = math.hypot(meet[0] - here[0], meet[1] - here[1])
     if far > limit > 0:
         share = min(limit, 4 * max(first, last))
-        return [(p[0] + u[0] * share, p[1] + u[1] * share),
-                (q[0] - v[0] * share, q[1] - v[1] * share)]  # fmt: skip
+        return [
+            (p[0] + u[0] * share, p[1] + u[1] * share),
+            (q[0] - v[0] * share, q[1] - v[1] * share),
+        ]
     return [meet]
 
 

@@ -60,9 +60,13 @@ class Room:
         self.taken = unary_union([self.taken, *shapes])
 
     def spot(
-        self, width: float, height: float, near: Spot | None = None, angle: float = 0.0,
+        self,
+        width: float,
+        height: float,
+        near: Spot | None = None,
+        angle: float = 0.0,
         within: BaseGeometry | None = None,
-    ) -> Spot | None:  # fmt: skip
+    ) -> Spot | None:
         """Return a free place for a box: the nearest to `near`, or the roomiest.
 
         A place further than `REACH` from `near` does not count: the words would not be
@@ -125,9 +129,15 @@ def beside(line: LineString, offset: float, share: float = 0.5) -> tuple[Spot, f
 
 
 def words(
-    canvas: Canvas, room: Room, at: Spot, text: str, size: float = LABEL, face: str = "regular",
-    angle: float = 0.0, fill: str = INK,
-) -> None:  # fmt: skip
+    canvas: Canvas,
+    room: Room,
+    at: Spot,
+    text: str,
+    size: float = LABEL,
+    face: str = "regular",
+    angle: float = 0.0,
+    fill: str = INK,
+) -> None:
     """Set words centred at a point of the page, and keep later words off them."""
     canvas.page.text(at, text, size, face, "middle", "middle", fill, angle)
     room.take(text_box(at, text_width(text, size, face), size * CAP_HEIGHT * 1.5, angle))

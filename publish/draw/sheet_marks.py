@@ -123,9 +123,11 @@ def _join_lines(
             continue
         frame.line(start, end, JOIN)
         before = side in ("left", "above")
-        text = f"Cut here and join to sheet {other.label}" if before else (
-            f"Join to sheet {other.label} here"
-        )  # fmt: skip
+        text = (
+            f"Cut here and join to sheet {other.label}"
+            if before
+            else (f"Join to sheet {other.label} here")
+        )
         line = LineString([frame.point(start), frame.point(end)])
         found.append((text, -1.0 if before else 1.0, line))
     return found
@@ -169,8 +171,9 @@ def _diamond(frame: Canvas, x: float, y: float, number: int) -> None:
     frame.line((x - MARK, y), (x + MARK, y), Stroke(INK, 0.4))
     frame.line((x, y - MARK), (x, y + MARK), Stroke(INK, 0.4))
     for dx, dy in ((-1, -1), (1, 1)):
-        frame.text((x, y), str(number), SMALL, "semibold", "middle", "middle",
-                   shift=(dx * 7.5, dy * 6.0))  # fmt: skip
+        frame.text(
+            (x, y), str(number), SMALL, "semibold", "middle", "middle", shift=(dx * 7.5, dy * 6.0)
+        )
 
 
 def _centre(frame: Canvas, room: Room, window: Window) -> None:

@@ -67,8 +67,9 @@ def _face(index: int) -> str:
     return "semibold" if index == 0 else "regular"
 
 
-def _place(room: Room, shape: Polygon, middle: Point, lines: tuple[str, ...],
-           size: float) -> Spot | None:  # fmt: skip
+def _place(
+    room: Room, shape: Polygon, middle: Point, lines: tuple[str, ...], size: float
+) -> Spot | None:
     """Return where a block of lines fits: the shape's own middle first."""
     wide, high = _block(lines, size)
     box = text_box((middle.x, middle.y), wide, high)

@@ -169,9 +169,14 @@ def _bar(canvas: Canvas, left: float, top: float) -> None:
 
 
 def key_map(
-    canvas: Canvas, at: tuple[float, float], room: float, template: Template, tiling: Tiling,
-    here: Window | None = None, label: float = SMALL,
-) -> None:  # fmt: skip
+    canvas: Canvas,
+    at: tuple[float, float],
+    room: float,
+    template: Template,
+    tiling: Tiling,
+    here: Window | None = None,
+    label: float = SMALL,
+) -> None:
     """Draw how the sheets join, `room` inches wide or high at `at`; `here` is tinted."""
     left, top, right, bottom = extent(tiling)
     scale = room / max(right - left, bottom - top)
@@ -188,17 +193,18 @@ def key_map(
     for window in tiling.windows:
         a, b, c, d = tiling.inner(window)
         face = "bold" if window == here else "regular"
-        frame.text((a, b), window.label, label, face, "start", "top",
-                   shift=(3.0, 3.5))  # fmt: skip
+        frame.text((a, b), window.label, label, face, "start", "top", shift=(3.0, 3.5))
 
 
 def extent(tiling: Tiling) -> tuple[float, float, float, float]:
     """Return left, top, right, bottom of all the sheets, joined."""
     boxes = [tiling.inner(w) for w in tiling.windows]
     return (
-        min(b[0] for b in boxes), min(b[1] for b in boxes),
-        max(b[2] for b in boxes), max(b[3] for b in boxes),
-    )  # fmt: skip
+        min(b[0] for b in boxes),
+        min(b[1] for b in boxes),
+        max(b[2] for b in boxes),
+        max(b[3] for b in boxes),
+    )
 
 
 def key(canvas: Canvas, paper: Paper, template: Template, tiling: Tiling, here: Window) -> None:

@@ -61,8 +61,9 @@ def _notch(finished: Polygon, cut: Polygon, at: XY) -> LineString:
     if finished.contains(Point(at[0] + nx * TICK, at[1] + ny * TICK)):
         nx, ny = -nx, -ny
     out = cut.exterior.distance(Point(at))
-    return LineString([(at[0] - nx * TICK, at[1] - ny * TICK), (at[0] + nx * out,
-                                                                at[1] + ny * out)])  # fmt: skip
+    return LineString(
+        [(at[0] - nx * TICK, at[1] - ny * TICK), (at[0] + nx * out, at[1] + ny * out)]
+    )
 
 
 def foundation_template(pattern: Pattern, section: FoundationSection) -> Template:
@@ -72,10 +73,12 @@ def foundation_template(pattern: Pattern, section: FoundationSection) -> Templat
     lines = [LineString([_floats(a), _floats(b)]) for a, b in section.seams]
     printed = _over(ring)
     names = tuple(
-        Name(_over(polygon_of(patch)), (f"{section.letter}{number}",
-                                        pattern.fabrics[patch.fabric].name))
+        Name(
+            _over(polygon_of(patch)),
+            (f"{section.letter}{number}", pattern.fabrics[patch.fabric].name),
+        )
         for number, patch in enumerate(section.patches, 1)
-    )  # fmt: skip
+    )
     grown = _over(ring.buffer(seam, join_style="mitre"))
     return Template(
         part="foundation",
@@ -90,7 +93,7 @@ def foundation_template(pattern: Pattern, section: FoundationSection) -> Templat
         turn=0.0,
         mirrored=True,
         names=names,
-    )  # fmt: skip
+    )
 
 
 def _over(shape: T) -> T:

@@ -78,9 +78,13 @@ def laid_out(shape: MotifShape, part: str, paper: Paper) -> tuple[Template, Tili
 
 
 def _sheet(
-    context: Context, asked: Asked, template: Template, tiling: Tiling, window: Window,
+    context: Context,
+    asked: Asked,
+    template: Template,
+    tiling: Tiling,
+    window: Window,
     paper: Paper,
-) -> Sheet:  # fmt: skip
+) -> Sheet:
     key_, size, _ = asked
     said = heading(context, asked, template, tiling, window)
     canvas = Canvas(paper.width, paper.height)

@@ -97,30 +97,46 @@ def _below(canvas: Canvas, size: Size, spot: Spot, box: Box) -> float:
     lines = [(line, HEAD, "semibold", INK) for line in title]
     lines += [(line, LABEL, "regular", SOFT) for line in label]
     for number, (line, type_size, face, fill) in enumerate(lines):
-        canvas.text((middle, top + high), line, type_size, face, "middle", fill=fill,
-                    shift=(0, 15 + LEAD * number))  # fmt: skip
+        canvas.text(
+            (middle, top + high),
+            line,
+            type_size,
+            face,
+            "middle",
+            fill=fill,
+            shift=(0, 15 + LEAD * number),
+        )
     return (LEAD * len(lines) + 12) / POINTS_PER_INCH
 
 
-def _shelf(canvas: Canvas, context: Context, sizes: list[Size], scale: float,
-           place: tuple[float, float], labels: bool) -> None:  # fmt: skip
+def _shelf(
+    canvas: Canvas,
+    context: Context,
+    sizes: list[Size],
+    scale: float,
+    place: tuple[float, float],
+    labels: bool,
+) -> None:
     """Draw sizes side by side in the middle of a column, on a base line."""
     columns = [_column(size, scale) for size in sizes]
     column, base = place
     left = (column - _wide(sizes, scale)) / 2
     for size, column in zip(sizes, columns, strict=True):
         centre = left + column / 2
-        frame = canvas.frame(centre - float(size.width) * scale / 2,
-                             base - float(size.height) * scale, scale)  # fmt: skip
+        frame = canvas.frame(
+            centre - float(size.width) * scale / 2, base - float(size.height) * scale, scale
+        )
         paint_top(frame, context, size.key)
         if labels:
             title = _title(size, scale)
             for number, line in enumerate(title):
-                canvas.text((centre, base), line, HEAD, "semibold", "middle",
-                            shift=(0, 17 + LEAD * number))  # fmt: skip
+                canvas.text(
+                    (centre, base), line, HEAD, "semibold", "middle", shift=(0, 17 + LEAD * number)
+                )
             low = 28 + LEAD * (len(title) - 1)
-            canvas.text((centre, base), _label(size), LABEL, "regular", "middle", fill=SOFT,
-                        shift=(0, low))  # fmt: skip
+            canvas.text(
+                (centre, base), _label(size), LABEL, "regular", "middle", fill=SOFT, shift=(0, low)
+            )
         left += column + GAP
 
 

@@ -91,13 +91,20 @@ def _tube(bench: Workbench, at: tuple[float, float, float], depth: Fraction) -> 
     high, lip = 0.42, 0.055
     fabric(canvas, sheet(left, top, wide, high), bench.strip)
     middle = top + high / 2
-    canvas.rect(left, middle - lip, wide, 2 * lip, wrong_side(bench.strip),
-                Stroke(edge_of(bench.strip), 0.4))  # fmt: skip
+    canvas.rect(
+        left,
+        middle - lip,
+        wide,
+        2 * lip,
+        wrong_side(bench.strip),
+        Stroke(edge_of(bench.strip), 0.4),
+    )
     canvas.line((left, middle), (left + wide, middle), Stroke(INK, 0.7))
     dimension(canvas, (left, top + high), (left, top), set_inches(depth), 9)
     spot = left + wide * 0.62
-    leader(canvas, (spot, middle), (spot, top + high + 0.16), "seam pressed open", "middle",
-           halo=PAPER)  # fmt: skip
+    leader(
+        canvas, (spot, middle), (spot, top + high + 0.16), "seam pressed open", "middle", halo=PAPER
+    )
 
 
 def _attach(bench: Workbench, piece: Piece, depth: Fraction) -> str:
@@ -109,9 +116,11 @@ def _attach(bench: Workbench, piece: Piece, depth: Fraction) -> str:
     show = 1.35 / scale
     frame.rect(0, 0, width, show, bench.back)
     rim = Stroke(edge_of(bench.edging), 0.4)
-    for x, y, w, h in ((-edge, -edge, 2 * edge, show + edge),
-                       (width - edge, -edge, 2 * edge, show + edge),
-                       (-edge, -edge, width + 2 * edge, 2 * edge)):  # fmt: skip
+    for x, y, w, h in (
+        (-edge, -edge, 2 * edge, show + edge),
+        (width - edge, -edge, 2 * edge, show + edge),
+        (-edge, -edge, width + 2 * edge, 2 * edge),
+    ):
         frame.rect(x, y, w, h, bench.edging, rim)
     length = float(hemmed(_sides(piece)[0], seam))
     left, top, deep = (width - length) / 2, edge * 1.6, float(depth)
@@ -126,8 +135,15 @@ def _attach(bench: Workbench, piece: Piece, depth: Fraction) -> str:
     below = top + deep
     spot = (left + length * 0.3, below)
     ink = readable_on(bench.back)
-    leader(frame, spot, (spot[0], below + frame.inches(17)), "sew both folds by hand", "middle",
-           halo=bench.back, fill=ink)  # fmt: skip
+    leader(
+        frame,
+        spot,
+        (spot[0], below + frame.inches(17)),
+        "sew both folds by hand",
+        "middle",
+        halo=bench.back,
+        fill=ink,
+    )
     frame.text((width / 2, show), "back of the quilt", anchor="middle", fill=ink, shift=(0, -7))
     return (
         "The back of the quilt: the sleeve, "

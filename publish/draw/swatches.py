@@ -26,9 +26,14 @@ EDGE = 0.01
 """Inches: between swatches, a swatch's height, a tooth of its pinked edge, the margin."""
 
 USES = (
-    ("ground", "ground"), ("motif", "motif"), ("border", "borders"), ("binding", "binding"),
-    ("backing", "backing"), ("pillow back", "pillow back"), ("sleeve", "sleeve"),
-)  # fmt: skip
+    ("ground", "ground"),
+    ("motif", "motif"),
+    ("border", "borders"),
+    ("binding", "binding"),
+    ("backing", "backing"),
+    ("pillow back", "pillow back"),
+    ("sleeve", "sleeve"),
+)
 """First word of a piece's purpose, and what a swatch calls it."""
 PIECED = (("ground", "blocks"), ("foundation", "blocks"))
 """The same where nothing is laid on the blocks."""
@@ -72,8 +77,9 @@ def _under_motif(context: Context, size: str, letter: str) -> bool:
 def _swatch(canvas: Canvas, context: Context, key: str, at: tuple[float, float, float]) -> None:
     x, y, wide = at
     fabric = context.pattern.fabrics[key]
-    canvas.shape(_pinked(x, y, wide, HIGH), fabric.colour, Stroke(edge_of(fabric.colour), 0.35),
-                 smooth=0)  # fmt: skip
+    canvas.shape(
+        _pinked(x, y, wide, HIGH), fabric.colour, Stroke(edge_of(fabric.colour), 0.35), smooth=0
+    )
     ink = readable_on(fabric.colour)
     room = wide * POINTS_PER_INCH - 14
     lines = wrap(fabric.name, HEAD, room, "semibold")

@@ -39,16 +39,18 @@ def placed(draft: Draft, place: Placement) -> MultiPolygon:
     return translate(whole, float(place.x), float(place.y))
 
 
-def paint_patches(frame: Canvas, context: Context, patches: Iterable[Patch],
-                  pale: float = 0.0) -> None:  # fmt: skip
+def paint_patches(
+    frame: Canvas, context: Context, patches: Iterable[Patch], pale: float = 0.0
+) -> None:
     """Draw patches with their seams; `pale` (0 to 1) fades them toward the page."""
     for patch in patches:
         colour = mix(context.colour(patch.fabric), PAPER, pale)
         frame.shape(polygon_of(patch), colour, Stroke(mix(colour, INK, 0.38), 0.35))
 
 
-def paint_motifs(frame: Canvas, context: Context, draft: Draft, places: Iterable[Placement],
-                 pale: float = 0.0) -> None:  # fmt: skip
+def paint_motifs(
+    frame: Canvas, context: Context, draft: Draft, places: Iterable[Placement], pale: float = 0.0
+) -> None:
     """Draw motifs where they lie, with a crisp fine edge."""
     for place in places:
         fabric = context.pattern.motifs[place.motif].fabric
@@ -56,8 +58,14 @@ def paint_motifs(frame: Canvas, context: Context, draft: Draft, places: Iterable
         frame.shape(placed(draft, place), colour, Stroke(edge_of(colour), CRISP))
 
 
-def paint_top(frame: Canvas, context: Context, key: str, quilting: bool = False,
-              finished: bool = True, pale: float = 0.0) -> None:  # fmt: skip
+def paint_top(
+    frame: Canvas,
+    context: Context,
+    key: str,
+    quilting: bool = False,
+    finished: bool = True,
+    pale: float = 0.0,
+) -> None:
     """Draw a size's whole top; `finished` adds the binding (or a pillow's edge)."""
     draft = context.drafts[key]
     if finished:

@@ -47,10 +47,14 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         centre = (float(place.x), float(place.y))
         reach = frame.inches(5)
         for dx, dy in ((reach, 0), (0, reach)):
-            frame.line((centre[0] - dx, centre[1] - dy), (centre[0] + dx, centre[1] + dy),
-                       Stroke(PAPER, 1.6))  # fmt: skip
-            frame.line((centre[0] - dx, centre[1] - dy), (centre[0] + dx, centre[1] + dy),
-                       Stroke(INK, 0.7))  # fmt: skip
+            frame.line(
+                (centre[0] - dx, centre[1] - dy),
+                (centre[0] + dx, centre[1] + dy),
+                Stroke(PAPER, 1.6),
+            )
+            frame.line(
+                (centre[0] - dx, centre[1] - dy), (centre[0] + dx, centre[1] + dy), Stroke(INK, 0.7)
+            )
     alt = (
         f"A block of {plain_size(wide, high)} with a trim line all round, centred on the motif: "
         f"trim to {plain_size(kept[2] - kept[0], kept[3] - kept[1])}."
@@ -58,8 +62,9 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     return canvas.figure(spec, alt)
 
 
-def _subject(context: Context, spec: FigureSpec, size: Size,
-             draft: Draft) -> tuple[Unit, Margins, Fraction]:  # fmt: skip
+def _subject(
+    context: Context, spec: FigureSpec, size: Size, draft: Draft
+) -> tuple[Unit, Margins, Fraction]:
     """Return what is trimmed, how far it reaches now, and the seam it is trimmed for."""
     unit = ground_of(draft, spec.get("block"))
     margin = margins(context, draft, unit, trimmed=False)
@@ -87,9 +92,11 @@ def _line(frame: Canvas, unit: Unit, margin: Margins, kept: tuple[Fraction, ...]
     frame.shape(whole, None, Stroke(HAIR, 0.5))
     over = frame.inches(5)
     for start, end in (
-        ((left, top - over), (left, bottom + over)), ((right, top - over), (right, bottom + over)),
-        ((left - over, top), (right + over, top)), ((left - over, bottom), (right + over, bottom)),
-    ):  # fmt: skip
+        ((left, top - over), (left, bottom + over)),
+        ((right, top - over), (right, bottom + over)),
+        ((left - over, top), (right + over, top)),
+        ((left - over, bottom), (right + over, bottom)),
+    ):
         frame.line(start, end, CUT)
     wide, high = kept[2] - kept[0], kept[3] - kept[1]
     dimension(frame, (right, bottom), (left, bottom), set_inches(wide), 17)

@@ -159,8 +159,12 @@ class _Bench:
         total = sum(_spans(p)[0 if self.across else 1] for p in parts)
         wide, high = _spans(whole)
         if self.across:
-            return min((STEP_WIDTH - gaps - 0.04) / total, 1.5 / high,
-                       (STEP_WIDTH - 2 * RIGHT) / wide, LARGEST)  # fmt: skip
+            return min(
+                (STEP_WIDTH - gaps - 0.04) / total,
+                1.5 / high,
+                (STEP_WIDTH - 2 * RIGHT) / wide,
+                LARGEST,
+            )
         return min((2.7 - gaps) / total, (STEP_WIDTH - RIGHT - 0.44) / 2 / wide, LARGEST)
 
     def parts(self, parts: list[Lay], scale: float) -> float:
@@ -179,8 +183,11 @@ class _Bench:
             x, y = (x + wide + gap, y) if self.across else (x, y + high + gap)
             if number + 1 < len(parts):
                 at = (x - gap / 2, 0.02 + high / 2)
-                plus(self.canvas, at if self.across else (0.02 + wide / 2, y - gap / 2),
-                     min(7.0, gap * 50))  # fmt: skip
+                plus(
+                    self.canvas,
+                    at if self.across else (0.02 + wide / 2, y - gap / 2),
+                    min(7.0, gap * 50),
+                )
         return low
 
     def whole(self, whole: Lay, scale: float, at: tuple[float, float]) -> None:

@@ -94,9 +94,13 @@ def _rectangle(unit: Unit) -> bool:
 
 
 KINDS = {
-    "curve": "curved seam", "set in": "set-in seam", "mitred": "seam with mitred corners",
-    "slant": "slanting seam", "across": "upright seam", "down": "level seam",
-}  # fmt: skip
+    "curve": "curved seam",
+    "set in": "set-in seam",
+    "mitred": "seam with mitred corners",
+    "slant": "slanting seam",
+    "across": "upright seam",
+    "down": "level seam",
+}
 
 
 def _alt(context: Context, plan: CutPlan, unit: Unit, around: Margins) -> str:

@@ -35,15 +35,22 @@ class Workbench:
     accent: str
 
     @classmethod
-    def of(cls, context: Context, spec: FigureSpec, canvas: Canvas, width: Fraction,
-           fabric: str) -> Workbench:  # fmt: skip
+    def of(
+        cls, context: Context, spec: FigureSpec, canvas: Canvas, width: Fraction, fabric: str
+    ) -> Workbench:
         """Return the bench for a figure's size."""
         size, draft = context.size(spec), context.draft(spec)
         front = size.borders[-1].fabric if size.borders else draft.patches[0].fabric
         backing = size.backing.fabric if size.backing is not None else front
         return cls(
-            canvas, size, context.plan(spec), context.pattern.sewing.seam, width,
-            context.colour(fabric), context.colour(front), context.colour(backing),
+            canvas,
+            size,
+            context.plan(spec),
+            context.pattern.sewing.seam,
+            width,
+            context.colour(fabric),
+            context.colour(front),
+            context.colour(backing),
             context.colour(size.binding.fabric if size.binding is not None else fabric),
             context.palette.accent,
-        )  # fmt: skip
+        )

@@ -71,8 +71,9 @@ def _over(shape: BaseGeometry) -> BaseGeometry:
     return scaled(shape, -1, 1, origin=(0, 0))
 
 
-def _allowances(frame: Canvas, context: Context, inner: Unit, seam: Seam,
-                within: tuple[int, BaseGeometry]) -> None:  # fmt: skip
+def _allowances(
+    frame: Canvas, context: Context, inner: Unit, seam: Seam, within: tuple[int, BaseGeometry]
+) -> None:
     """Draw a seam's allowances beside it, on the side that they are pressed to."""
     wide = float(context.pattern.sewing.seam)
     turn, whole = within
@@ -119,5 +120,6 @@ def _arrows(frame: Canvas, context: Context, unit: Unit, seam: Seam) -> None:
     x, y = -seam.middle[0], seam.middle[1]
     for dx, dy in ways_of(unit, seam):
         start = (x, y) if unit.press == "open" else (x + dx * half, y - dy * half)
-        block_arrow(frame, start, (x - dx * half, y + dy * half), context.palette.accent, 7.0,
-                    rim=PAPER)  # fmt: skip
+        block_arrow(
+            frame, start, (x - dx * half, y + dy * half), context.palette.accent, 7.0, rim=PAPER
+        )

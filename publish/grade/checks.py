@@ -207,8 +207,10 @@ def _quilting(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
 
 
 def _blocks(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
-    lists = (("block", spec.blocks, size.arrangement), ("alternate", spec.alternate,
-             size.alternates))  # fmt: skip
+    lists = (
+        ("block", spec.blocks, size.arrangement),
+        ("alternate", spec.alternate, size.alternates),
+    )
     for name, keys, arrangement in lists:
         between = size.alternates or (size.arrangement if spec.setting == "straight" else ())
         places_ = arrangement if name == "block" else between

@@ -28,15 +28,18 @@ def usual(size: Size) -> tuple[QuiltingSpec, ...]:
     get lines along them, or lines in their seams where they have no room for more.
     """
     if size.motif_span is not None:
-        found = [QuiltingSpec("motif", "ditch"),
-                 QuiltingSpec("ground", "echo", _within(size, ECHO))]  # fmt: skip
+        found = [
+            QuiltingSpec("motif", "ditch"),
+            QuiltingSpec("ground", "echo", _within(size, ECHO)),
+        ]
     else:
         found = [QuiltingSpec("ground", "grid", _within(size, GRID))]
     if size.borders:
         apart = _within(size, ALONG)
         roomy = all(width > apart for width in frames(size))
-        found.append(QuiltingSpec("border", "parallel", apart) if roomy else
-                     QuiltingSpec("border", "ditch"))  # fmt: skip
+        found.append(
+            QuiltingSpec("border", "parallel", apart) if roomy else QuiltingSpec("border", "ditch")
+        )
     return tuple(found)
 
 

@@ -28,8 +28,9 @@ def in_turn(items: Sequence[T], rows: int, columns: int) -> tuple[tuple[T, ...],
     )
 
 
-def checkered(items: Sequence[T], others: Sequence[T], rows: int,
-              columns: int) -> tuple[tuple[T, ...], ...]:  # fmt: skip
+def checkered(
+    items: Sequence[T], others: Sequence[T], rows: int, columns: int
+) -> tuple[tuple[T, ...], ...]:
     """Return items and others on a checkerboard, the first of the items at the top left, each
     used in turn along the rows and on through them."""
     mine, its = cycle(items), cycle(others)

@@ -51,8 +51,9 @@ def on_wedge(
     narrow = body.difference(inner.buffer(IN_WEDGE * 1.3))
     middle = [row for p in _parts(narrow) if (row := _along(p)) is not None]
     rest = cloth.buffer(-IN_WEDGE).difference(cut.buffer(IN_WEDGE))
-    return WedgeBasting(*map(MultiLineString, (_long(beside), _long(middle),
-                                               _long([_across(rest, angles)]))))  # fmt: skip
+    return WedgeBasting(
+        *map(MultiLineString, (_long(beside), _long(middle), _long([_across(rest, angles)])))
+    )
 
 
 def on_ground(shape: MotifShape) -> MultiLineString:
@@ -100,8 +101,9 @@ def _along(arm: Polygon) -> LineString | None:
     (a, b, c, d, *_) = box.exterior.coords
     if math.dist(a, b) > math.dist(b, c):
         a, b, c, d = b, c, d, a
-    line = LineString([((a[0] + b[0]) / 2, (a[1] + b[1]) / 2),
-                       ((c[0] + d[0]) / 2, (c[1] + d[1]) / 2)])  # fmt: skip
+    line = LineString(
+        [((a[0] + b[0]) / 2, (a[1] + b[1]) / 2), ((c[0] + d[0]) / 2, (c[1] + d[1]) / 2)]
+    )
     found = line.intersection(arm)
     return max(_lines(found), key=lambda row: row.length, default=None)
 

@@ -35,15 +35,20 @@ VALUES: tuple[ValueName, ...] = (
     ValueName(SIZE, "rows", "how many rows of blocks", "three"),
     ValueName(SIZE, "motif", "the finished width of the motif", "15 1/2 in (39.4 cm)"),
     ValueName(SIZE, "motifs", "how many motifs are laid down", "nine"),
-    ValueName(SIZE, "motif_square", "the square that a motif is cut from",
-              "17 in (43.2 cm) square"),
-    ValueName(SIZE, "border.NUMBER", "the finished width of a border, counted from the inside",
-              "1 in (2.5 cm)"),
-    ValueName(SIZE, "cut.LETTER", "the cut size of a piece, by its letter",
-              "10 in (25.4 cm) square"),
+    ValueName(
+        SIZE, "motif_square", "the square that a motif is cut from", "17 in (43.2 cm) square"
+    ),
+    ValueName(
+        SIZE,
+        "border.NUMBER",
+        "the finished width of a border, counted from the inside",
+        "1 in (2.5 cm)",
+    ),
+    ValueName(
+        SIZE, "cut.LETTER", "the cut size of a piece, by its letter", "10 in (25.4 cm) square"
+    ),
     ValueName(SIZE, "count.LETTER", "how many of a piece are cut", "18"),
-    ValueName(SIZE, "buy.FABRIC", "the length of a fabric to buy, by its key",
-              "2 1/2 yd (2.30 m)"),
+    ValueName(SIZE, "buy.FABRIC", "the length of a fabric to buy, by its key", "2 1/2 yd (2.30 m)"),
     ValueName(SIZE, "backing", "the backing as it is joined", "72 in (182.9 cm) square"),
     ValueName(SIZE, "batting", "the batting as it is cut", "70 in (177.8 cm) square"),
     ValueName(SIZE, "binding_strips", "how many binding strips", "seven"),
@@ -59,4 +64,4 @@ VALUES: tuple[ValueName, ...] = (
     ValueName(PATTERN, "seam", "the seam allowance", "1/4 in (6 mm)"),
     ValueName(PATTERN, "sizes", "how many sizes", "three"),
     ValueName(FABRIC, "FABRIC", "the name of a fabric, by its key", "Salt linen"),
-)  # fmt: skip
+)

@@ -33,7 +33,4 @@ def long_alone(strip: Strip, usable_width: Fraction) -> bool:
     if len(strip.held) != 1 or strip.placements:
         return False
     first = strip.held[0]
-    return (
-        first.count == 1
-        and first.along == strip.depth and first.across + ROOM <= usable_width
-    )  # fmt: skip
+    return first.count == 1 and first.along == strip.depth and first.across + ROOM <= usable_width

@@ -212,9 +212,10 @@ class Manual:
         kept = []
         for section in self.templates_only().sections:
             sheets = dict.fromkeys(
-                replace(b, part="whole") for b in section.blocks
+                replace(b, part="whole")
+                for b in section.blocks
                 if isinstance(b, TemplateSheets) and b.part in ("wedge", "whole")
-            )  # fmt: skip
+            )
             if sheets:
                 kept.append(replace(section, blocks=tuple(sheets)))
         return replace(self, sections=tuple(kept))

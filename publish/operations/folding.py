@@ -18,8 +18,13 @@ from publish.units import inches_text
 from publish.words.values import Count, Letter, Named, Rectangle, Value, Values, Word
 
 FLAT, CENTRED = "pressed flat", "its centre marked"
-FOLDS = {"half": (1, 2), "quarter": (2, 4), "diagonal": (4, 8), "third": (2, 4),
-         "last-third": (4, 6)}  # fmt: skip
+FOLDS = {
+    "half": (1, 2),
+    "quarter": (2, 4),
+    "diagonal": (4, 8),
+    "third": (2, 4),
+    "last-third": (4, 6),
+}
 """Layers before and after each fold; `again` doubles what there is."""
 SEQUENCE = {
     4: ("half", "quarter"),
@@ -120,8 +125,14 @@ class FoldSquare(Handwork):
     def worked(self, table: Table, part: Part) -> Part:
         have = layers_of(part)
         before, after = FOLDS.get(self.fold, (have, 2 * have))
-        table.need(have == before > 0, f"{before} layers", by=FoldSquare, part=part,
-                   expected=str(before), received=str(have))  # fmt: skip
+        table.need(
+            have == before > 0,
+            f"{before} layers",
+            by=FoldSquare,
+            part=part,
+            expected=str(before),
+            received=str(have),
+        )
         if self.fold == "third":
             paper = table.take(f"printed template {self.shown}", 2)
             table.put(paper, 2)
@@ -152,8 +163,14 @@ class MarkCentre(Handwork):
 
     def worked(self, table: Table, part: Part) -> Part:
         have = layers_of(part)
-        table.need(have == self.folds, f"{self.folds} layers", by=FoldSquare, part=part,
-                   expected=str(self.folds), received=str(have))  # fmt: skip
+        table.need(
+            have == self.folds,
+            f"{self.folds} layers",
+            by=FoldSquare,
+            part=part,
+            expected=str(self.folds),
+            received=str(have),
+        )
         return part.having(CENTRED)
 
     def values(self, moment: Moment) -> Values:

@@ -189,8 +189,14 @@ class CutWedge(Handwork):
         held = HELD in part.basting
         table.need(held, "every layer basted", by=BasteWedge, part=part)
         have = layers_of(part)
-        table.need(have == self.folds, f"{self.folds} layers", by=FoldSquare, part=part,
-                   expected=str(self.folds), received=str(have))  # fmt: skip
+        table.need(
+            have == self.folds,
+            f"{self.folds} layers",
+            by=FoldSquare,
+            part=part,
+            expected=str(self.folds),
+            received=str(have),
+        )
         keys = [key for key, _ in self.on]
         across = measured(self.across[keys.index(part.key)])
         return part.sized(across, across).without(DASHED, CENTRED).having(CUT)

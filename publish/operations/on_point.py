@@ -190,8 +190,11 @@ class JoinDiagonalRows(Operation):
             alike = {s for s in one.state & two.state if s.startswith("toward ")}
             table.need(not alike, "neighbours pressed opposite ways", by=PressDiagonalRow, part=two)
         side = next(r.height.exact for r in rows if r.key not in self.sash) - 2 * self.seam
-        strips = [r.width if r.height.told > r.width.told else r.height for r in rows
-                  if r.key in self.sash]  # fmt: skip
+        strips = [
+            r.width if r.height.told > r.width.told else r.height
+            for r in rows
+            if r.key in self.sash
+        ]
         pitch = side + (strips[0].exact - 2 * self.seam if strips else 0)
         wide, high = (
             measured(n * pitch * ROOT_2 + 2 * self.edge) for n in (self.columns, self.lines)

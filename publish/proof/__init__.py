@@ -209,17 +209,27 @@ _DECLARED: tuple[Mapping[str, Code], ...] = (
     press.CODES,
 )
 
-CODES: dict[str, str] = {
-    code: said.title for codes in _DECLARED for code, said in codes.items()
-}  # fmt: skip
+CODES: dict[str, str] = {code: said.title for codes in _DECLARED for code, said in codes.items()}
 REASONS: dict[str, str] = {code: said.why for codes in _DECLARED for code, said in codes.items()}
 """Why each finding matters to a maker."""
 EXPLAINED: dict[str, Code] = {code: said for codes in _DECLARED for code, said in codes.items()}
 """Title, reason and examples of each finding."""
 _MEASURING = (
-    pages, printed_fonts, edges, bookmarks, scale, outline, textlayer, printed_words, press,
-    barcode, crowding, folios, printed_pictures, type_size,
-)  # fmt: skip
+    pages,
+    printed_fonts,
+    edges,
+    bookmarks,
+    scale,
+    outline,
+    textlayer,
+    printed_words,
+    press,
+    barcode,
+    crowding,
+    folios,
+    printed_pictures,
+    type_size,
+)
 ON_PAPER: frozenset[str] = frozenset(code for part in _MEASURING for code in part.CODES)
 """Codes that only measuring a finished PDF can find."""
 

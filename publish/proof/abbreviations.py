@@ -50,11 +50,13 @@ def check(case: Case) -> Iterator[Note]:
         if word in explained or word in KNOWN or word in letters or _NUMERAL.fullmatch(word):
             continue
         yield warning(
-            "P863", said_at(case, passage),
+            "P863",
+            said_at(case, passage),
             f"the abbreviation {word} in {passage.where} is not explained",
-            expected=", ".join(sorted(explained)) or "a list of abbreviations", received=word,
+            expected=", ".join(sorted(explained)) or "a list of abbreviations",
+            received=word,
             help="write it out, or add it to the abbreviations",
-        )  # fmt: skip
+        )
 
 
 def _explained(manual: Manual) -> set[str]:

@@ -37,9 +37,10 @@ def check(case: Case) -> Iterator[Note]:
         bought = Counter((p.letter, _cut(p)) for f in plan.fabrics.values() for p in f.pieces)
         for letter in sorted({key for key, _ in (listed - bought) + (bought - listed)}):
             yield error(
-                "P815", case.size_place(size),
+                "P815",
+                case.size_place(size),
                 f"piece {letter} is not the same in the size's pieces and in its fabric's",
-            )  # fmt: skip
+            )
         yield from _finishing(case, size, plan)
 
 
@@ -53,11 +54,12 @@ def _finishing(case: Case, size: str, plan: CutPlan) -> Iterator[Note]:
         found = [_cut(p) for p in plan.pieces if p.purpose == purpose]
         if found != [wanted]:
             yield error(
-                "P815", case.size_place(size),
+                "P815",
+                case.size_place(size),
                 f"the pieces cut for the {purpose} are not what its plan asks for",
                 expected=_says(wanted),
                 received=" and ".join(map(_says, found)) or "none",
-            )  # fmt: skip
+            )
 
 
 def _wanted(plan: CutPlan) -> Iterator[tuple[str, Cut]]:

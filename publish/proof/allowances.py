@@ -33,21 +33,27 @@ def check(case: Case) -> Iterator[Note]:
     for key in case.keys:
         for piece in case.plans[key].pieces:
             for cut, exact in (
-                (piece.width, piece.exact_width), (piece.length, piece.exact_length),
-            ):  # fmt: skip
+                (piece.width, piece.exact_width),
+                (piece.length, piece.exact_length),
+            ):
                 if exact is not None and cut < exact:
                     yield error(
-                        "P819", case.size_place(key),
+                        "P819",
+                        case.size_place(key),
                         f"piece {piece.letter} of the {key} is cut smaller than it must be",
-                        expected=f"at least {inches_text(exact)}", received=inches_text(cut),
-                    )  # fmt: skip
+                        expected=f"at least {inches_text(exact)}",
+                        received=inches_text(cut),
+                    )
     for key, fabric, plan in case.fabric_plans():
         cloth = case.pattern.fabrics.get(fabric)
         if cloth is not None and plan.usable_width not in (
-            cloth.usable_width, cloth.sold_as.width if cloth.sold_as else cloth.usable_width,
-        ):  # fmt: skip
+            cloth.usable_width,
+            cloth.sold_as.width if cloth.sold_as else cloth.usable_width,
+        ):
             yield error(
-                "P839", case.pattern.place("fabrics", fabric, "usable_width"),
+                "P839",
+                case.pattern.place("fabrics", fabric, "usable_width"),
                 f"the {case.name(fabric)} plan of the {key} is made for another width",
-                expected=inches_text(cloth.usable_width), received=inches_text(plan.usable_width),
-            )  # fmt: skip
+                expected=inches_text(cloth.usable_width),
+                received=inches_text(plan.usable_width),
+            )

@@ -52,21 +52,24 @@ def check(case: Case) -> Iterator[Note]:
         slack = ROUGH if any(p.arcs for p in draft.patches) else 0
         if abs(covered - whole) > slack * whole:
             yield error(
-                "P821", case.size_place(size), "the patches do not add up to the top",
+                "P821",
+                case.size_place(size),
+                "the patches do not add up to the top",
                 expected=f"{decimal_text(whole, 3)} square inches",
                 received=decimal_text(covered, 3),
-            )  # fmt: skip
+            )
         for first, second in _clashes(draft.patches):
             yield error(
-                "P822", case.size_place(size),
+                "P822",
+                case.size_place(size),
                 f"the patches {first.key} and {second.key} lie on each other",
-            )  # fmt: skip
+            )
         for patch in draft.patches:
             left, top, right, bottom = patch.box
             if left < 0 or top < 0 or right > draft.width or bottom > draft.height:
                 yield error(
                     "P822", case.size_place(size), f"the patch {patch.key} lies beyond the edge"
-                )  # fmt: skip
+                )
 
 
 def area(ring: tuple[Point, ...]) -> Length:

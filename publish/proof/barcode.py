@@ -74,8 +74,9 @@ def measure(printed: Printed) -> Iterator[Note]:
     if found is None:
         yield _note(printed, f"the bars of {gtin.digits}", "nothing like them")
         return
-    for side, got, wanted in zip(("wide", "tall"), (found.width, found.height), NOMINAL,
-                                 strict=True):  # fmt: skip
+    for side, got, wanted in zip(
+        ("wide", "tall"), (found.width, found.height), NOMINAL, strict=True
+    ):
         if abs(got - wanted) > TOLERANCE * wanted:
             yield _note(printed, f"bars {wanted:.2f} mm {side}", f"{got:.2f} mm")
     before, after = QUIET.get(gtin.kind, EAN_QUIET)
@@ -125,21 +126,28 @@ def _measured(raster: Raster, row: int, first: int, count: int) -> Found:
     left, right = int(edges[first]), int(edges[first + count])
     module = (right - left) / MODULES
     before = left - (int(edges[first - 1]) if first else 0)
-    after = (int(edges[first + count + 1]) if first + count + 1 < len(edges)
-             else raster.ink.shape[1]) - right  # fmt: skip
+    after = (
+        int(edges[first + count + 1]) if first + count + 1 < len(edges) else raster.ink.shape[1]
+    ) - right
     bar = raster.ink[:, left + max(1, round(module / 2)) - 1]
     above, below = np.flatnonzero(~bar[:row]), np.flatnonzero(~bar[row:])
     top = int(above[-1]) + 1 if len(above) else 0
     bottom = row + (int(below[0]) if len(below) else len(bar) - row)
     inch = float(INCH_IN_MM)
-    return Found((right - left) / raster.x * inch, (bottom - top) / raster.y * inch,
-                 before / module, after / module)  # fmt: skip
+    return Found(
+        (right - left) / raster.x * inch,
+        (bottom - top) / raster.y * inch,
+        before / module,
+        after / module,
+    )
 
 
 def _note(printed: Printed, expected: str, received: str) -> Note:
     return error(
-        "P890", printed.pattern.place("publication", "barcode"),
+        "P890",
+        printed.pattern.place("publication", "barcode"),
         f"the barcode on the back cover of {printed.edition.name} is not as it should be",
-        expected=expected, received=received,
+        expected=expected,
+        received=received,
         help="the layout's back cover must print manual.back.barcode at its own size, on white",
-    )  # fmt: skip
+    )

@@ -64,6 +64,8 @@ def _as_drawn(block: Block, patches: list[Patch]) -> bool:
 
 def _note(case: Case, key: str, what: str, expected: str) -> Note:
     return error(
-        "P820", case.size_place(key, "block"), f"{what} of the {key} is not drafted as drawn",
+        "P820",
+        case.size_place(key, "block"),
+        f"{what} of the {key} is not drafted as drawn",
         expected=expected,
-    )  # fmt: skip
+    )

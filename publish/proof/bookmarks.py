@@ -44,18 +44,21 @@ def measure(printed: Printed) -> Iterator[Note]:
         page = None if target is None else target.get_index()
         if not title.strip() or page is None or not 0 <= page < len(printed.pages):
             yield warning(
-                "P875", printed.pattern.place("layout"),
-                f"a bookmark of {printed.edition.name} leads nowhere", received=title or "no name",
-            )  # fmt: skip
+                "P875",
+                printed.pattern.place("layout"),
+                f"a bookmark of {printed.edition.name} leads nowhere",
+                received=title or "no name",
+            )
         elif (
             booklet and page + 1 not in sheets and _plain(title) not in _plain(printed.texts[page])
         ):
             yield error(
-                "P896", printed.pattern.place("layout"),
+                "P896",
+                printed.pattern.place("layout"),
                 f"a bookmark of {printed.edition.name} leads to another page than it names",
                 expected=f"{title} on page {page + 1}",
                 help="the layout's headings must carry the bookmarks themselves",
-            )  # fmt: skip
+            )
 
 
 def _plain(words: str) -> str:

@@ -41,18 +41,20 @@ def check(case: Case) -> Iterator[Note]:
     for size, fabric, plan in case.fabric_plans():
         if not any(strip.held and strip.count for strip in plan.strips):
             yield error(
-                "P801", case.pattern.place("fabrics", fabric),
+                "P801",
+                case.pattern.place("fabrics", fabric),
                 f"{case.name(fabric)} is bought for the {size} and nothing is cut from it",
                 help="leave the fabric out, or find why its pieces were not planned",
-            )  # fmt: skip
+            )
     for size in case.keys:
         plan_of_size = case.plans[size]
         for fabric in _cut_from(plan_of_size):
             if fabric not in plan_of_size.fabrics:
                 yield error(
-                    "P802", case.pattern.place("fabrics", fabric),
+                    "P802",
+                    case.pattern.place("fabrics", fabric),
                     f"{case.name(fabric)} is cut for the {size} and is not bought",
-                )  # fmt: skip
+                )
     yield from _unlisted(case)
 
 
@@ -70,7 +72,8 @@ def _unlisted(case: Case) -> Iterator[Note]:
     for fabric in dict.fromkeys(fabric for _, fabric, _ in case.fabric_plans()):
         if fabric not in shown and case.name(fabric) not in words:
             yield warning(
-                "P803", case.pattern.place("fabrics", fabric),
+                "P803",
+                case.pattern.place("fabrics", fabric),
                 f"{case.name(fabric)} is bought and stands in no table of the booklet",
                 help="add a row for it to the materials table",
-            )  # fmt: skip
+            )

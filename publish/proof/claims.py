@@ -16,8 +16,21 @@ from publish.notes import Place
 from publish.proof.case import Case
 from publish.proof.words import Passage
 
-_WORDS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-          "eleven", "twelve")  # fmt: skip
+_WORDS = (
+    "no",
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+)
 COUNT = rf"(?:(?<![\w./])(?:{'|'.join(_WORDS)}|\d+)(?![\w/]|\.\d| in\b| cm\b| \d))"
 """A count in words or figures, not part of a length."""
 LETTER = re.compile(r"\*\*([A-Z]{1,2})\*\*")

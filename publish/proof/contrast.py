@@ -69,32 +69,53 @@ def _ordered(case: Case) -> Iterator[Note]:
             names = [n for n in re.split(r", | and ", listed) if n in colours]
             if names != sorted(names, key=lambda n: -lightness(colours[n])):
                 yield warning(
-                    "P850", case.pattern.place("fabrics"),
+                    "P850",
+                    case.pattern.place("fabrics"),
                     f"{passage.where} does not list the fabrics from light to dark",
                     expected=", ".join(sorted(names, key=lambda n: -lightness(colours[n]))),
                     received=", ".join(names),
-                )  # fmt: skip
+                )
 
 
-def _judged(case: Case, fabrics: Mapping[str, Fabric], place: Place, where: str,
-            laid: dict[Pair, None], sewn: dict[Pair, None]) -> Iterator[Note]:  # fmt: skip
+def _judged(
+    case: Case,
+    fabrics: Mapping[str, Fabric],
+    place: Place,
+    where: str,
+    laid: dict[Pair, None],
+    sewn: dict[Pair, None],
+) -> Iterator[Note]:
     for motif, ground in laid:
         one, other = fabrics[motif], fabrics[ground]
         step = lightness_step(one.colour, other.colour).value
         if step < CLOSE_STEP:
-            yield _note(place, f"{one.name} lies on {other.name} and is nearly as light{where}",
-                        f"a step of {CLOSE_STEP:g} or more", f"{step:.1f}")  # fmt: skip
+            yield _note(
+                place,
+                f"{one.name} lies on {other.name} and is nearly as light{where}",
+                f"a step of {CLOSE_STEP:g} or more",
+                f"{step:.1f}",
+            )
     for first, second in sewn:
         one, other = fabrics[first], fabrics[second]
         apart = difference(one.colour, other.colour)
         if apart < ALIKE:
-            yield _note(place, f"{one.name} and {other.name} touch and look like one{where}",
-                        f"a difference of {ALIKE:g} or more", f"{apart:.1f}")  # fmt: skip
+            yield _note(
+                place,
+                f"{one.name} and {other.name} touch and look like one{where}",
+                f"a difference of {ALIKE:g} or more",
+                f"{apart:.1f}",
+            )
 
 
 def _note(place: Place, what: str, expected: str, received: str) -> Note:
-    return warning("P848", place, what, expected=expected, received=received,
-                   help="choose a lighter or a darker fabric for one of them")  # fmt: skip
+    return warning(
+        "P848",
+        place,
+        what,
+        expected=expected,
+        received=received,
+        help="choose a lighter or a darker fabric for one of them",
+    )
 
 
 def _laid(case: Case, draft: Draft) -> Iterator[Pair]:
@@ -105,9 +126,11 @@ def _laid(case: Case, draft: Draft) -> Iterator[Pair]:
             left, top, right, bottom = patch.box
             reach = draft.motifs[placement.motif].span / 2
             near = (
-                left < placement.x + reach and right > placement.x - reach
-                and top < placement.y + reach and bottom > placement.y - reach
-            )  # fmt: skip
+                left < placement.x + reach
+                and right > placement.x - reach
+                and top < placement.y + reach
+                and bottom > placement.y - reach
+            )
             if near and patch.role == "ground":
                 yield motif, patch.fabric
 

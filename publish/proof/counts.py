@@ -66,10 +66,12 @@ def check(case: Case) -> Iterator[Note]:
             somewhere = taken[key] or unclear[key]
             if somewhere and piece.letter not in unclear[key] and told_ != wanted:
                 yield warning(
-                    "P808", case.size_place(key),
+                    "P808",
+                    case.size_place(key),
                     f"the cutting steps of the {key} cut another number of {piece.letter}",
-                    expected=str(wanted), received=str(told_),
-                )  # fmt: skip
+                    expected=str(wanted),
+                    received=str(told_),
+                )
 
 
 def _cut(one: Told, taken: Counter[str], unclear: set[str]) -> None:
@@ -99,9 +101,12 @@ def _deep(case: Case, one: Told) -> Iterator[Note]:
         known = {s.depth for s in strips if named & {c.letter for c in s.cuts}}
         if depth is not None and known and number_in_words(depth[1]) not in known:
             yield warning(
-                "P808", step_place(case, one), f"the strips in {one.where} are of another depth",
-                expected=" or ".join(map(inches_text, sorted(known))), received=f"{depth[1]} in",
-            )  # fmt: skip
+                "P808",
+                step_place(case, one),
+                f"the strips in {one.where} are of another depth",
+                expected=" or ".join(map(inches_text, sorted(known))),
+                received=f"{depth[1]} in",
+            )
 
 
 def _pieces(case: Case, one: Told) -> Iterator[Note]:
@@ -141,7 +146,10 @@ def _made(case: Case, one: Told) -> Iterator[Note]:
 
 def _note(case: Case, one: Told, what: str, wanted: set[int], count: str) -> Note:
     return warning(
-        "P808", step_place(case, one), f"the number of {what} in {one.where} is not what is needed",
-        expected=" or ".join(map(str, sorted(wanted))), received=count,
+        "P808",
+        step_place(case, one),
+        f"the number of {what} in {one.where} is not what is needed",
+        expected=" or ".join(map(str, sorted(wanted))),
+        received=count,
         help="use the computed value in the text instead of typing it",
-    )  # fmt: skip
+    )

@@ -52,9 +52,10 @@ def measure(printed: Printed) -> Iterator[Note]:
 def _outside(found: Sequence[Run], size: tuple[float, float]) -> list[Run]:
     edge = MARGIN * POINTS_PER_INCH
     return [
-        run for run in found
+        run
+        for run in found
         if min(run.left, run.bottom, size[0] - run.right, size[1] - run.top) < edge
-    ]  # fmt: skip
+    ]
 
 
 def _over(found: Sequence[Run]) -> list[tuple[str, str]]:
@@ -73,6 +74,9 @@ def _over(found: Sequence[Run]) -> list[tuple[str, str]]:
 
 def _note(printed: Printed, page: int, what: str, words: str) -> Note:
     return error(
-        "P894", printed.pattern.place("layout"), f"page {page} of {printed.edition.name} {what}",
-        received=words[:60], help="shorten the words, or give them more room in the layout",
-    )  # fmt: skip
+        "P894",
+        printed.pattern.place("layout"),
+        f"page {page} of {printed.edition.name} {what}",
+        received=words[:60],
+        help="shorten the words, or give them more room in the layout",
+    )

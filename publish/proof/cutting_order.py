@@ -51,11 +51,12 @@ def _order(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Not
         if _large(after, plan.usable_width) > _large(before, plan.usable_width):
             letters = [", ".join(c.letter for c in strip.held) for strip in (after, before)]
             yield error(
-                "P897", case.size_place(size),
+                "P897",
+                case.size_place(size),
                 f"{case.name(fabric)} is not cut large before small",
                 expected=f"the strip of {letters[0]} before that of {letters[1]}",
                 received=f"the strip of {letters[1]} first",
-            )  # fmt: skip
+            )
 
 
 def _large(strip: Strip, width: Fraction) -> Size:
@@ -73,10 +74,12 @@ def _left(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note
     if not there or sum(a * b for a, b in found) != largest:
         best = max(kept, key=lambda one: (one[0] * one[1], one), default=None)
         yield error(
-            "P898", case.size_place(size),
+            "P898",
+            case.size_place(size),
             f"what is left of {case.name(fabric)} is told wrong",
-            expected=_told(best), received=_told(plan.left),
-        )  # fmt: skip
+            expected=_told(best),
+            received=_told(plan.left),
+        )
 
 
 def _remainders(case: Case, fabric: str, plan: FabricPlan) -> Iterator[Size]:

@@ -42,8 +42,9 @@ def _parts(size: Size) -> Iterator[tuple[str, Length, Length]]:
     if size.on_point:
         return
     for name, count, inner in (
-        ("across", size.columns, size.inner_width), ("down", size.rows, size.inner_height),
-    ):  # fmt: skip
+        ("across", size.columns, size.inner_width),
+        ("down", size.rows, size.inner_height),
+    ):
         between = Fraction(0) if size.sashing is None else size.sashing.width
         strips = count - 1 + (2 if size.sashing is not None and size.sashing.outer else 0)
         yield f"the blocks {name}", count * size.block_side + strips * between, inner
@@ -62,6 +63,9 @@ def _layers(size: Size) -> Iterator[tuple[str, Length, Length]]:
 def _same(case: Case, key: str, what: str, expected: Length, received: Length) -> Iterator[Note]:
     if expected != received:
         yield error(
-            "P827", case.size_place(key), f"{what} of the {key} does not add up",
-            expected=inches_text(expected), received=inches_text(received),
-        )  # fmt: skip
+            "P827",
+            case.size_place(key),
+            f"{what} of the {key} does not add up",
+            expected=inches_text(expected),
+            received=inches_text(received),
+        )

@@ -31,14 +31,17 @@ def measure(printed: Printed) -> Iterator[Note]:
         for run in side.runs:
             left, bottom, right, top = run.left, run.bottom, run.right, run.top
             inside = (
-                left >= -SLACK and bottom >= -SLACK
-                and right <= width + SLACK and top <= height + SLACK
-            )  # fmt: skip
+                left >= -SLACK
+                and bottom >= -SLACK
+                and right <= width + SLACK
+                and top <= height + SLACK
+            )
             if not inside:
                 yield error(
-                    "P874", printed.place,
+                    "P874",
+                    printed.place,
                     f"text runs off page {number} of {printed.edition.name}",
                     received=run.words[:60],
                     help="shorten it, or let it break over two lines",
-                )  # fmt: skip
+                )
                 break

@@ -42,15 +42,18 @@ def check(case: Case) -> Iterator[Note]:
     for section, figure, alone in asked(case.manual):
         if first.setdefault(figure.key, figure) != figure:
             yield error(
-                "P851", case.pattern.place("title"),
+                "P851",
+                case.pattern.place("title"),
                 f"the key {figure.key!r} stands for two figures",
-                expected=_says(first[figure.key]), received=_says(figure),
-            )  # fmt: skip
+                expected=_says(first[figure.key]),
+                received=_says(figure),
+            )
         if alone and not figure.caption.strip() and len(section.blocks) > 1:
             yield warning(
-                "P852", case.pattern.place("title"),
+                "P852",
+                case.pattern.place("title"),
                 f"the figure {figure.key!r} in {section.title} has no caption",
-            )  # fmt: skip
+            )
         yield from _subject(case, figure)
 
 
@@ -81,10 +84,12 @@ def _subject(case: Case, figure: FigureSpec) -> Iterator[Note]:
     for name, value in (("size", figure.size or ""), *figure.values):
         if value and name in known and value not in known[name]:
             yield error(
-                "P853", case.pattern.place("title"),
+                "P853",
+                case.pattern.place("title"),
                 f"the figure {figure.key!r} shows a {name} that the pattern does not have",
-                expected=" or ".join(sorted(known[name])), received=value,
-            )  # fmt: skip
+                expected=" or ".join(sorted(known[name])),
+                received=value,
+            )
 
 
 def _templates(case: Case) -> set[str]:

@@ -37,11 +37,12 @@ def check(case: Case) -> Iterator[Note]:
             wanted = {maker_inches(size.width), maker_inches(size.height)}
             if {length.inches for length in said(words) if length.unit == "in"} != wanted:
                 yield error(
-                    "P809", case.size_place(key),
+                    "P809",
+                    case.size_place(key),
                     f"the {where} does not tell the finished size of the {key}",
                     expected=" × ".join(inches_text(v) for v in (size.width, size.height)),
                     received=words,
-                )  # fmt: skip
+                )
 
 
 def _tables(case: Case) -> list[tuple[str, tuple[tuple[str, str], ...]]]:

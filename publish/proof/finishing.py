@@ -93,9 +93,12 @@ def _sides(
 def _least(code: str, place: Place, what: str, given: Fraction, least: Fraction) -> Iterator[Note]:
     if given < least:
         yield error(
-            code, place, f"the {what} is too small",
-            expected=f"at least {inches_text(least)}", received=inches_text(given),
-        )  # fmt: skip
+            code,
+            place,
+            f"the {what} is too small",
+            expected=f"at least {inches_text(least)}",
+            received=inches_text(given),
+        )
 
 
 def _backing(case: Case, size: Size, plan: BackingPlan) -> Iterator[Note]:
@@ -125,9 +128,12 @@ def _binding(case: Case, size: Size, plan: BindingPlan) -> Iterator[Note]:
     joins = Fraction(plan.strips - 1)
     if plan.square is None and plan.joins != joins:
         yield error(
-            "P843", place, "the binding's joins are not one fewer than its strips",
-            expected=str(joins), received=str(plan.joins),
-        )  # fmt: skip
+            "P843",
+            place,
+            "the binding's joins are not one fewer than its strips",
+            expected=str(joins),
+            received=str(plan.joins),
+        )
     yield from _least("P843", place, "length of the binding", plan.length, least)
     given = plan.joined_length
     if plan.square is not None:
@@ -185,8 +191,10 @@ def _gaps(case: Case, size: Size) -> Iterator[Note]:
             continue
         if limit is not None and quilting.spacing is not None and quilting.spacing > limit:
             yield error(
-                "P845", case.size_place(size.key, "quilting", index, "spacing"),
+                "P845",
+                case.size_place(size.key, "quilting", index, "spacing"),
                 f"the quilting of the {quilting.area} lies further apart than the batting allows",
-                expected=f"at most {inches_text(limit)}", received=inches_text(quilting.spacing),
+                expected=f"at most {inches_text(limit)}",
+                received=inches_text(quilting.spacing),
                 help="quilt closer, or choose a batting whose label allows more",
-            )  # fmt: skip
+            )

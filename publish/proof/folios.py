@@ -37,9 +37,11 @@ def measure(printed: Printed) -> Iterator[Note]:
             said = [int(n) for n in _NUMBER.findall(link.words)]
             if said and link.page + 1 not in said:
                 yield _note(
-                    printed, f"page {number} of {printed.edition.name} refers to another page",
-                    f"{link.page + 1}", " ".join(link.words.split()),
-                )  # fmt: skip
+                    printed,
+                    f"page {number} of {printed.edition.name} refers to another page",
+                    f"{link.page + 1}",
+                    " ".join(link.words.split()),
+                )
     if printed.edition.is_booklet:
         yield from _folios(printed)
 
@@ -54,9 +56,11 @@ def _folios(printed: Printed) -> Iterator[Note]:
     for number, found in said.items():
         if number not in found:
             yield _note(
-                printed, f"page {number} of {printed.edition.name} has not its own number",
-                str(number), ", ".join(map(str, sorted(found))) or "none",
-            )  # fmt: skip
+                printed,
+                f"page {number} of {printed.edition.name} has not its own number",
+                str(number),
+                ", ".join(map(str, sorted(found))) or "none",
+            )
 
 
 def _numbers(found: Sequence[Run]) -> set[int]:
@@ -70,6 +74,10 @@ def _numbers(found: Sequence[Run]) -> set[int]:
 
 def _note(printed: Printed, what: str, expected: str, received: str) -> Note:
     return error(
-        "P895", printed.pattern.place("layout"), what, expected=expected, received=received,
+        "P895",
+        printed.pattern.place("layout"),
+        what,
+        expected=expected,
+        received=received,
         help="the layout must count pages with CSS's `page` counter and `target-counter`",
-    )  # fmt: skip
+    )

@@ -40,15 +40,18 @@ def check(case: Case) -> Iterator[Note]:
         empty = not section.blocks and section.key not in parents
         if not title or titles[title] > 1 or empty or section.parent not in known:
             yield warning(
-                "P856", case.pattern.place("title"),
+                "P856",
+                case.pattern.place("title"),
                 f"the section {section.key} has no heading of its own, or nothing under it",
                 received=title or "no heading",
-            )  # fmt: skip
+            )
         steps = [s for b in section.blocks if isinstance(b, Steps) for s in b.items]
         numbers = [s.number for s in steps]
         if numbers != list(range(1, len(steps) + 1)) or len({s.key for s in steps}) < len(steps):
             yield error(
-                "P858", case.pattern.place("steps"),
+                "P858",
+                case.pattern.place("steps"),
                 f"the steps of {title or section.key} are not numbered through",
-                expected=f"1 to {len(steps)}", received=", ".join(map(str, numbers)),
-            )  # fmt: skip
+                expected=f"1 to {len(steps)}",
+                received=", ".join(map(str, numbers)),
+            )

@@ -35,9 +35,12 @@ def check(case: Case) -> Iterator[Note]:
         if said.studio and not getattr(said, key).strip():
             name = key.replace("_", " ")
             yield warning(
-                "P854", case.pattern.place("publication", key), f"the pattern has no {name}",
-                expected=f"`{key}`", help=f"give it under `publication` as `{key}`",
-            )  # fmt: skip
+                "P854",
+                case.pattern.place("publication", key),
+                f"the pattern has no {name}",
+                expected=f"`{key}`",
+                help=f"give it under `publication` as `{key}`",
+            )
     printed = (
         ("title", case.pattern.title, cover.title),
         ("studio", said.studio, cover.studio),
@@ -53,7 +56,9 @@ def check(case: Case) -> Iterator[Note]:
         exact = name in ("title", "studio", "stock number")
         if (told != words) if exact else (words not in told):
             yield error(
-                "P855", case.pattern.place("publication"),
+                "P855",
+                case.pattern.place("publication"),
                 f"the covers do not print the {name} as the pattern has it",
-                expected=wanted, received=found or "nothing",
-            )  # fmt: skip
+                expected=wanted,
+                received=found or "nothing",
+            )

@@ -111,11 +111,13 @@ class _Names:
     def _named(self, unit: Unit) -> int | None:
         """Return the step without a figure of a unit that names all parts of this one."""
         fitting = [
-            at for at, step in enumerate(self._steps)
-            if at not in self._claimed and _JOINS.search(step.step.text)
+            at
+            for at, step in enumerate(self._steps)
+            if at not in self._claimed
+            and _JOINS.search(step.step.text)
             and not (step.step.figure and step.step.figure.get("unit"))
             and self._names_parts(step.step.text, unit)
-        ]  # fmt: skip
+        ]
         ending = "-".join(re.findall(r"[a-z0-9]+", unit.kind.lower()))
         fitting.sort(key=lambda at: not self._steps[at].step.key.endswith(f"-{ending}"))
         return fitting[0] if fitting else None
@@ -133,9 +135,10 @@ class _Names:
     def _names_parts(self, text: str, unit: Unit) -> bool:
         wanted = self._letters(unit)
         names = [
-            self._called.get(p.kind, p.name) for p in unit.parts
+            self._called.get(p.kind, p.name)
+            for p in unit.parts
             if p.parts and not unit.made and not self._on_paper(p)
-        ]  # fmt: skip
+        ]
         papers = {self._on_paper(p) for p in unit.parts} - {()}
         said = {tuple(re.findall(r"[A-Z]{1,2}", m[1])) for m in _SECTIONS.finditer(text)}
         known = [n for n in names if n != "unit"]

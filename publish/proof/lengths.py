@@ -53,9 +53,22 @@ PRACTICE = frozenset(Fraction(*map(int, n.split("/"))) for n in _PRACTICE)
 NEAR = Fraction(1, 16)
 """Inches: how far a rounded length of a curve may lie from the computed one."""
 _NO_LENGTHS = frozenset(
-    {"ring", "box", "placements", "outline", "area", "angle", "wedge_angle", "sharpest_tip",
-     "shrinkage", "waste", "ratio", "tension_ratio", "thread"}
-)  # fmt: skip
+    {
+        "ring",
+        "box",
+        "placements",
+        "outline",
+        "area",
+        "angle",
+        "wedge_angle",
+        "sharpest_tip",
+        "shrinkage",
+        "waste",
+        "ratio",
+        "tension_ratio",
+        "thread",
+    }
+)
 """Fields that hold places on the top, angles, areas and shares."""
 
 

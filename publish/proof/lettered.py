@@ -43,11 +43,12 @@ def check(case: Case) -> Iterator[Note]:
                     if length.unit == "in" and length.inches not in known | PRACTICE:
                         which = " and ".join(sorted(named))
                         yield warning(
-                            "P828", step_place(case, one),
+                            "P828",
+                            step_place(case, one),
                             f"{length.text} in {one.where} is no length of {which}",
                             expected=" or ".join(inches_text(v) for v in sorted(known)[-4:]),
                             received=length.text,
-                        )  # fmt: skip
+                        )
 
 
 def _turned(case: Case, one: Told) -> Iterator[Note]:
@@ -57,9 +58,12 @@ def _turned(case: Case, one: Told) -> Iterator[Note]:
         lengths = [length for length in said(text) if length.unit == "in"]
         if "turn-under" in text and lengths and widths.isdisjoint(v.inches for v in lengths):
             yield warning(
-                "P828", step_place(case, one), f"the turn-under in {one.where} is not the motif's",
-                expected=" or ".join(map(inches_text, sorted(widths))), received=lengths[0].text,
-            )  # fmt: skip
+                "P828",
+                step_place(case, one),
+                f"the turn-under in {one.where} is not the motif's",
+                expected=" or ".join(map(inches_text, sorted(widths))),
+                received=lengths[0].text,
+            )
 
 
 def _known(case: Case, size: str, named: set[str]) -> Iterator[Fraction]:

@@ -43,21 +43,33 @@ def check(case: Case) -> Iterator[Note]:
             wanted = (str(count), "")
             cell = _first_count(cell)
         if not all(text in cell for text in wanted):
-            yield _note(case.pattern.place("fabrics", fabric), f"{case.name(fabric)} for the {key}",
-                        " and ".join(filter(None, wanted)), cell)  # fmt: skip
+            yield _note(
+                case.pattern.place("fabrics", fabric),
+                f"{case.name(fabric)} for the {key}",
+                " and ".join(filter(None, wanted)),
+                cell,
+            )
     for key in case.keys:
         title, size, plan_ = case.sizes[key].title, case.sizes[key], case.plans[key]
         if plan_.batting is not None:
             sides = set(map(maker_inches, (plan_.batting.width, plan_.batting.height)))
             cell = cells.get(("batting", title), "")
             if _inches(cell.split(";")[0]) != sides or (plan_.batting.package or "") not in cell:
-                yield _note(case.size_place(key, "batting"), f"the batting of the {key}",
-                            " × ".join(map(inches_text, sorted(sides))), cell)  # fmt: skip
+                yield _note(
+                    case.size_place(key, "batting"),
+                    f"the batting of the {key}",
+                    " × ".join(map(inches_text, sorted(sides))),
+                    cell,
+                )
         if size.pillow is not None:
             cell = cells.get(("pillow form", title), "")
             if _inches(cell) != {maker_inches(size.pillow.form)}:
-                yield _note(case.size_place(key, "pillow", "form"), f"the form of the {key}",
-                            inches_text(size.pillow.form), cell)  # fmt: skip
+                yield _note(
+                    case.size_place(key, "pillow", "form"),
+                    f"the form of the {key}",
+                    inches_text(size.pillow.form),
+                    cell,
+                )
 
 
 def _first_count(cell: str) -> str:
@@ -77,9 +89,12 @@ def _precuts(case: Case) -> Iterator[Note]:
             for other, cell in zip(plan.alternatives if plan else (), row.cells[1:], strict=False):
                 told = cell.split(",")[0]
                 if other.count is not None and told != str(other.count):
-                    yield _note(case.pattern.place("fabrics", row.fabric or ""),
-                                f"{case.name(row.fabric or '')} for the {key}, cut from precuts",
-                                str(other.count), cell)  # fmt: skip
+                    yield _note(
+                        case.pattern.place("fabrics", row.fabric or ""),
+                        f"{case.name(row.fabric or '')} for the {key}, cut from precuts",
+                        str(other.count),
+                        cell,
+                    )
 
 
 def _cells(case: Case) -> Cells:
@@ -103,6 +118,9 @@ def _inches(text: str) -> set[Fraction]:
 
 def _note(place: Place, what: str, expected: str, cell: str) -> Note:
     return error(
-        "P807", place, f"the materials do not say what to buy: {what}",
-        expected=expected, received=cell or "no such cell",
-    )  # fmt: skip
+        "P807",
+        place,
+        f"the materials do not say what to buy: {what}",
+        expected=expected,
+        received=cell or "no such cell",
+    )

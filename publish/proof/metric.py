@@ -50,20 +50,22 @@ def check(case: Case) -> Iterator[Note]:
             right = _metric(inches, metric, unit)
             if metric != right and not (about and _rounded(inches, metric, unit)):
                 yield error(
-                    "P862", said_at(case, passage),
+                    "P862",
+                    said_at(case, passage),
                     f"a metric length in {passage.where} is not the inches beside it",
                     expected=f"{inches} in ({right} {unit})",
                     received=f"{inches} in ({metric} {unit})",
-                )  # fmt: skip
+                )
         for yards, metres, less in _PURCHASE.findall(passage.text):
             if None in (number_in_words(yards), number_in_words(metres)):
                 continue
             if not _same_need(case, yards, metres, saved=bool(less)):
                 yield error(
-                    "P862", said_at(case, passage),
+                    "P862",
+                    said_at(case, passage),
                     f"yards and metres in {passage.where} are not the same need",
                     received=f"{yards} yd ({metres} m)",
-                )  # fmt: skip
+                )
 
 
 def _pairs(text: str) -> Iterator[tuple[str, str, str, str]]:

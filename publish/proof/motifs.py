@@ -55,10 +55,12 @@ def check(case: Case) -> Iterator[Note]:
         for name, shape in case.drafts[key].motifs.items():
             for what, expected, received in _untrue(case, key, shape, case.pattern.motifs[name]):
                 yield error(
-                    "P817", case.size_place(key, "motif_size"),
+                    "P817",
+                    case.size_place(key, "motif_size"),
                     f"the motif {name} of the {key} is not true: {what}",
-                    expected=expected, received=received,
-                )  # fmt: skip
+                    expected=expected,
+                    received=received,
+                )
         yield from _cloth(case, key)
         yield from _places(case, key)
         yield from _pieced(case, key)
@@ -114,14 +116,17 @@ def _cloth(case: Case, key: str) -> Iterator[Note]:
     """The square to fold, and a whole ground that is trimmed later."""
     plan, size, sewing = case.plans[key], case.sizes[key], case.pattern.sewing
     laid = {p.motif for p in case.drafts[key].placements}
-    folded = {case.pattern.motifs[m].fabric for m in laid
-              if case.pattern.motifs[m].method != "fusible"}  # fmt: skip
+    folded = {
+        case.pattern.motifs[m].fabric for m in laid if case.pattern.motifs[m].method != "fusible"
+    }
     # The one patch of a block that carries a motif: that of a plain block has no margin.
     whole = {
-        plan.sources.get(patch.key) for patch in case.drafts[key].patches
-        if patch.block is not None and case.pattern.blocks[patch.block].motif in laid
+        plan.sources.get(patch.key)
+        for patch in case.drafts[key].patches
+        if patch.block is not None
+        and case.pattern.blocks[patch.block].motif in laid
         and len(case.pattern.blocks[patch.block].patches) == 1
-    }  # fmt: skip
+    }
     for piece in plan.pieces:
         kind = piece.purpose.split()[0]
         least = Fraction(0)
@@ -156,9 +161,12 @@ def _pieced(case: Case, key: str) -> Iterator[Note]:
 
 def _short(case: Case, key: str, what: str, least: Fraction, received: Fraction) -> Note:
     return error(
-        "P816", case.size_place(key), f"{what} of the {key} is cut without its margin",
-        expected=inches_text(least), received=inches_text(received),
-    )  # fmt: skip
+        "P816",
+        case.size_place(key),
+        f"{what} of the {key} is cut without its margin",
+        expected=inches_text(least),
+        received=inches_text(received),
+    )
 
 
 def _places(case: Case, key: str) -> Iterator[Note]:
@@ -166,25 +174,24 @@ def _places(case: Case, key: str) -> Iterator[Note]:
     draft = case.drafts[key]
     placed = any(p.place is not None for p in draft.patches)
     for one in draft.placements:
-        mine = [
-            p.box for p in draft.patches
-            if p.role == "ground" and p.place == one.place
-        ]  # fmt: skip
+        mine = [p.box for p in draft.patches if p.role == "ground" and p.place == one.place]
         if not mine and placed:
             yield error(
-                "P818", case.size_place(key),
+                "P818",
+                case.size_place(key),
                 f"a motif of the {key} belongs to a block that is not there",
                 expected="the row and column of the block that it lies on",
                 received=f"row {one.row + 1}, column {one.column + 1}",
-            )  # fmt: skip
+            )
         if not mine:
             continue
         lefts, tops, rights, bottoms = zip(*mine, strict=True)
         middle = (min(lefts) + max(rights)) / 2, (min(tops) + max(bottoms)) / 2
         if middle != (one.x, one.y):
             yield error(
-                "P818", case.size_place(key),
+                "P818",
+                case.size_place(key),
                 f"a motif of the {key} does not lie in the middle of its block",
                 expected=" and ".join(map(inches_text, middle)),
                 received=f"{inches_text(one.x)} and {inches_text(one.y)}",
-            )  # fmt: skip
+            )

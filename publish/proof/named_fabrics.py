@@ -65,10 +65,12 @@ def _pressed(case: Case, one: Told, fabrics: set[str]) -> Iterator[Note]:
     figure = one.step.figure
     kind = figure.get("unit") if figure is not None and figure.kind == "units" else ""
     held = {
-        p.fabric for k in one.sizes
-        for u in case.drafts[k].assembly.outermost_first() if u.kind == kind
+        p.fabric
+        for k in one.sizes
+        for u in case.drafts[k].assembly.outermost_first()
+        if u.kind == kind
         for p in u.patches
-    }  # fmt: skip
+    }
     for fabric in sorted(fabrics - held) if held else ():
         yield _note(case, one, "the side to press to", held, fabric)
 
@@ -90,6 +92,9 @@ def _border(case: Case, one: Told, fabric: str) -> Iterator[Note]:
 
 def _note(case: Case, one: Told, what: str, wanted: set[str], fabric: str) -> Note:
     return warning(
-        "P810", step_place(case, one), f"{one.where} names another fabric for {what}",
-        expected=" or ".join(case.name(f) for f in sorted(wanted)), received=case.name(fabric),
-    )  # fmt: skip
+        "P810",
+        step_place(case, one),
+        f"{one.where} names another fabric for {what}",
+        expected=" or ".join(case.name(f) for f in sorted(wanted)),
+        received=case.name(fabric),
+    )

@@ -48,14 +48,20 @@ def _paper_order(case: Case, key: str) -> bool:
 _OPERATIONS: tuple[tuple[str, Needed, str], ...] = (
     ("printing the foundations", _papered, r"\bprint the foundations?\b"),
     ("laying the first patch on a foundation", _papered, r"\bpatch 1 on (?:it|the)\b"),
-    ("sewing a patch to a foundation", _papered,
-     r"\bpatch 2 on patch 1\b[^.]*\..*\bsew on the (?:printed )?line\b"),
+    (
+        "sewing a patch to a foundation",
+        _papered,
+        r"\bpatch 2 on patch 1\b[^.]*\..*\bsew on the (?:printed )?line\b",
+    ),
     ("opening a patch on its foundation", _papered, r"\bopen patch 2\b"),
     ("sewing a foundation's other patches", _paper_order, r"\bin the order of the numbers\b"),
     ("trimming a foundation section", _papered, r"\bcut\b[^.]*\b(?:outer|dashed cut) line\b"),
-    ("taking the foundation's paper out", _papered,
-     r"\btear the paper away\b|\b(?:take|pull|tear) the paper out\b"),
-)  # fmt: skip
+    (
+        "taking the foundation's paper out",
+        _papered,
+        r"\btear the paper away\b|\b(?:take|pull|tear) the paper out\b",
+    ),
+)
 
 
 def check(case: Case) -> Iterator[Note]:
@@ -67,11 +73,15 @@ def check(case: Case) -> Iterator[Note]:
         for name, needed, form in _OPERATIONS:
             if needed(case, key) and not re.search(form, text, re.IGNORECASE | re.DOTALL):
                 yield warning(
-                    "P857", case.pattern.place("steps"), f"no step of the {key} is {name}",
+                    "P857",
+                    case.pattern.place("steps"),
+                    f"no step of the {key} is {name}",
                     help="reword the step that said so instead of removing it",
-                )  # fmt: skip
+                )
         for what in joining.untold(case, key, steps):
             yield warning(
-                "P857", case.pattern.place("steps"), f"no step of the {key} {what}",
+                "P857",
+                case.pattern.place("steps"),
+                f"no step of the {key} {what}",
                 help="reword the step that said so instead of removing it",
-            )  # fmt: skip
+            )

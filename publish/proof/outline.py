@@ -84,15 +84,20 @@ def measure(printed: Printed) -> Iterator[Note]:
         place = printed.sheet_place(sheet)
         if fit.found < FOUND:
             yield error(
-                "P877", place, f"the outline of {where} is not where it was drafted",
-                expected="ink along the whole of it", received=f"{fit.found:.0%} of it",
-            )  # fmt: skip
+                "P877",
+                place,
+                f"the outline of {where} is not where it was drafted",
+                expected="ink along the whole of it",
+                received=f"{fit.found:.0%} of it",
+            )
         elif abs(fit.size) > TOLERANCE or fit.shift > SHIFT:
             yield error(
-                "P877", place, f"the outline of {where} is off",
+                "P877",
+                place,
+                f"the outline of {where} is off",
                 expected="100.0 % of its size, in its place",
                 received=f"{100 * (1 + fit.size):.1f} %, {fit.shift:.3f} in beside it",
-            )  # fmt: skip
+            )
 
 
 def fit_along(printed: Printed, sheet: Sheet, page: int, lines: BaseGeometry) -> Fit | None:

@@ -53,27 +53,31 @@ def measure(printed: Printed) -> Iterator[Note]:
             found = (right - left, top - bottom)
             if any(abs(a - b) > SLACK for a, b in zip(found, wanted, strict=True)):
                 yield error(
-                    "P871", printed.place,
+                    "P871",
+                    printed.place,
                     f"page {number} of {printed.edition.name} is not the size of {paper.name}",
-                    expected=_points(*wanted), received=_points(*found),
-                )  # fmt: skip
+                    expected=_points(*wanted),
+                    received=_points(*found),
+                )
                 break
         if float(page.get("/UserUnit", 1)) != 1 or int(page.get("/Rotate", 0)) != 0:
             yield error(
-                "P871", printed.place,
+                "P871",
+                printed.place,
                 f"page {number} of {printed.edition.name} is rotated or has a unit of its own",
-            )  # fmt: skip
+            )
         whole = (0.0, 0.0, paper.width, paper.height)
         if printed.raster(number - 1, whole, GLANCE_DPI).dots.min(initial=255) >= WHITE:
-            yield error(
-                "P873", printed.place, f"page {number} of {printed.edition.name} is blank"
-            )  # fmt: skip
+            yield error("P873", printed.place, f"page {number} of {printed.edition.name} is blank")
     for key, number in printed.edition.sheet_pages.items():
         if not 1 <= number <= len(printed.pages):
             yield error(
-                "P879", printed.place, f"the template sheet {key} has no page",
-                expected=f"a page up to {len(printed.pages)}", received=str(number),
-            )  # fmt: skip
+                "P879",
+                printed.place,
+                f"the template sheet {key} has no page",
+                expected=f"a page up to {len(printed.pages)}",
+                received=str(number),
+            )
 
 
 def _points(width: float, height: float) -> str:

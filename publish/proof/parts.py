@@ -95,16 +95,18 @@ def check(case: Case) -> Iterator[Note]:
             for text, sizes in fragments(case, sentence, one.sizes):
                 known = {maker_inches(v) for k in sizes for v in lengths(case, k) if v is not None}
                 wrong = [
-                    v for v in said(text)
+                    v
+                    for v in said(text)
                     if v.unit == "in" and known and v.inches not in known | _aside(known)
-                ]  # fmt: skip
+                ]
                 for length in wrong:
                     yield warning(
-                        "P830", step_place(case, one),
+                        "P830",
+                        step_place(case, one),
                         f"{length.text} in {one.where} is not the size of what it tells",
                         expected=" or ".join(map(inches_text, sorted(known))),
                         received=length.text,
-                    )  # fmt: skip
+                    )
 
 
 def _aside(known: set[Fraction]) -> frozenset[Fraction]:

@@ -47,14 +47,19 @@ def check(case: Case) -> Iterator[Note]:
             needed = _asked(case, one) or ("" if one.step.generated else _needs(one))
             if needed:
                 yield warning(
-                    "P866", step_place(case, one), f"{one.where} has no figure",
+                    "P866",
+                    step_place(case, one),
+                    f"{one.where} has no figure",
                     expected=f"a figure of {needed}",
-                )  # fmt: skip
+                )
         elif figure.size and one.sizes and figure.size not in one.sizes:
             yield error(
-                "P867", step_place(case, one), f"the figure of {one.where} shows another size",
-                expected=" or ".join(one.sizes), received=figure.size,
-            )  # fmt: skip
+                "P867",
+                step_place(case, one),
+                f"the figure of {one.where} shows another size",
+                expected=" or ".join(one.sizes),
+                received=figure.size,
+            )
 
 
 def _asked(case: Case, one: Told) -> str:

@@ -96,9 +96,12 @@ def _counts(case: Case, size: str) -> Iterator[Note]:
         if piece is None or piece.fabric != patch.fabric:
             other = "none" if piece is None else f"{piece.letter}, of {case.name(piece.fabric)}"
             yield error(
-                "P811", case.size_place(size), f"the patch {patch.key} is cut from no piece",
-                expected=f"a piece of {case.name(patch.fabric)}", received=other,
-            )  # fmt: skip
+                "P811",
+                case.size_place(size),
+                f"the patch {patch.key} is cut from no piece",
+                expected=f"a piece of {case.name(patch.fabric)}",
+                received=other,
+            )
         else:
             sewn[piece.letter] += 1
             yield from _as_finished(case, size, patch, piece, at_once)
@@ -106,11 +109,13 @@ def _counts(case: Case, size: str) -> Iterator[Note]:
         needed = -(-sewn[piece.letter] // piece.yields)
         if piece.letter not in at_once and piece.count != needed:
             yield error(
-                "P811", case.size_place(size),
+                "P811",
+                case.size_place(size),
                 f"{case.name(piece.fabric)} pieces {piece.letter}, {piece.name}, are not cut as "
                 "often as they are sewn",
-                expected=f"{needed} sewn", received=f"{piece.count} cut",
-            )  # fmt: skip
+                expected=f"{needed} sewn",
+                received=f"{piece.count} cut",
+            )
     yield from _at_once(case, size, pieces)
 
 
@@ -129,15 +134,18 @@ def _covered(case: Case, size: str) -> Iterator[Note]:
         for needed, given in zip(least, cut, strict=True):
             if given < needed:
                 short[piece.letter] = error(
-                    "P814", case.size_place(size),
+                    "P814",
+                    case.size_place(size),
                     f"piece {piece.letter}, {piece.name}, is cut too small for its seams",
-                    expected=f"at least {inches_text(needed)}", received=inches_text(given),
-                )  # fmt: skip
+                    expected=f"at least {inches_text(needed)}",
+                    received=inches_text(given),
+                )
     yield from short.values()
 
 
-def _as_finished(case: Case, size: str, patch: Patch, piece: Piece,
-                 at_once: set[str]) -> Iterator[Note]:  # fmt: skip
+def _as_finished(
+    case: Case, size: str, patch: Patch, piece: Piece, at_once: set[str]
+) -> Iterator[Note]:
     """A rectangle that is one patch finishes as large as the patch."""
     told = piece.finished_width, piece.finished_length
     if piece.shape != "rectangle" or piece.letter in at_once or None in told:
@@ -145,11 +153,12 @@ def _as_finished(case: Case, size: str, patch: Patch, piece: Piece,
     sides = _sides(patch)
     if sorted(sides) != sorted(side for side in told if side is not None):
         yield error(
-            "P811", case.size_place(size),
+            "P811",
+            case.size_place(size),
             f"piece {piece.letter}, {piece.name}, does not finish as large as {patch.key}",
             expected=f"{inches_text(sides[0])} × {inches_text(sides[1])}",
             received=" × ".join(inches_text(side) for side in told if side is not None),
-        )  # fmt: skip
+        )
 
 
 def _sides(patch: Patch) -> list[Length]:
@@ -174,20 +183,23 @@ def _at_once(case: Case, size: str, pieces: Mapping[str, Piece]) -> Iterator[Not
         batches = -(-made[making.kind] // making.each_batch)
         if (making.count, making.batches) != (made[making.kind], batches):
             yield error(
-                "P811", case.size_place(size),
+                "P811",
+                case.size_place(size),
                 f"{making.method} are not made as often as they are sewn",
                 expected=f"{batches} batches for {made[making.kind]}",
                 received=f"{making.batches} batches for {making.count}",
-            )  # fmt: skip
+            )
         for letter, each in zip(making.letters, making.each, strict=True):
             wanted[letter] += making.batches * each
     for letter, count in wanted.items():
         if letter not in pieces or pieces[letter].count < count:
             yield error(
-                "P811", case.size_place(size), f"piece {letter} is not cut for every batch",
+                "P811",
+                case.size_place(size),
+                f"piece {letter} is not cut for every batch",
                 expected=f"at least {count}",
                 received=f"{pieces[letter].count if letter in pieces else 0}",
-            )  # fmt: skip
+            )
 
 
 def _squares(case: Case, size: str) -> Iterator[Note]:
@@ -199,10 +211,12 @@ def _squares(case: Case, size: str) -> Iterator[Note]:
     for fabric in sorted({*placed, *cut}):
         if placed[fabric] != cut[fabric]:
             yield error(
-                "P812", case.size_place(size),
+                "P812",
+                case.size_place(size),
                 f"{case.name(fabric)} squares for motifs are not cut as often as motifs are laid",
-                expected=f"{placed[fabric]} laid", received=f"{cut[fabric]} cut",
-            )  # fmt: skip
+                expected=f"{placed[fabric]} laid",
+                received=f"{cut[fabric]} cut",
+            )
 
 
 def _letters(case: Case) -> Iterator[Note]:
@@ -212,7 +226,9 @@ def _letters(case: Case) -> Iterator[Note]:
             first = meaning.setdefault(piece.letter, piece)
             if (first.purpose, first.fabric) != (piece.purpose, piece.fabric):
                 yield error(
-                    "P813", case.size_place(size), f"the letter {piece.letter} names two pieces",
+                    "P813",
+                    case.size_place(size),
+                    f"the letter {piece.letter} names two pieces",
                     expected=f"{first.name} in {case.name(first.fabric)}",
                     received=f"{piece.name} in {case.name(piece.fabric)}",
-                )  # fmt: skip
+                )

@@ -99,6 +99,8 @@ def _gaps(outer: Rect, inner: Rect) -> tuple[float, ...]:
 
 def _note(printed: Printed, code: str, page: int, what: str) -> Note:
     return error(
-        code, printed.pattern.place("layout"), f"page {page} of {printed.edition.name} {what}",
+        code,
+        printed.pattern.place("layout"),
+        f"page {page} of {printed.edition.name} {what}",
         help="the layout's pages must use `bleed`: see layouts/README.md",
-    )  # fmt: skip
+    )

@@ -126,10 +126,15 @@ def _shares(inks: tuple[float, ...]) -> str:
 
 def _note(printed: Printed, code: str, page: int, what: str, received: str) -> Note:
     expected = {
-        "P881": f"{CMYK} or {GREY}", "P882": f"at most {TOTAL * 100:.0f} %",
-        "P883": "black alone", "P884": "opaque areas",
-    }[code]  # fmt: skip
+        "P881": f"{CMYK} or {GREY}",
+        "P882": f"at most {TOTAL * 100:.0f} %",
+        "P883": "black alone",
+        "P884": "opaque areas",
+    }[code]
     return error(
-        code, printed.pattern.place("layout"), f"page {page} of {printed.edition.name}: {what}",
-        expected=expected, received=received,
-    )  # fmt: skip
+        code,
+        printed.pattern.place("layout"),
+        f"page {page} of {printed.edition.name}: {what}",
+        expected=expected,
+        received=received,
+    )

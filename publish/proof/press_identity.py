@@ -68,8 +68,9 @@ def measure(printed: Printed) -> Iterator[Note]:
 
 
 def _intents(book: pikepdf.Pdf) -> Iterator[tuple[str, str]]:
-    found = [i for i in book.Root.get("/OutputIntents", pikepdf.Array())
-             if i.get("/S") == "/GTS_PDFX"]  # fmt: skip
+    found = [
+        i for i in book.Root.get("/OutputIntents", pikepdf.Array()) if i.get("/S") == "/GTS_PDFX"
+    ]
     if len(found) != 1:
         yield "P887", f"has {len(found)} PDF/X output intents instead of one"
         return

@@ -34,10 +34,12 @@ def check(case: Case) -> Iterator[Note]:
             for one, other in zip(unit.parts, unit.parts[1:], strict=False):
                 if _meet(unit, one, other) and one.press == other.press:
                     yield warning(
-                        "P829", case.size_place(key),
+                        "P829",
+                        case.size_place(key),
                         f"{one.name} and {other.name} of the {key} are pressed the same way",
-                        expected="opposite ways", received=one.press,
-                    )  # fmt: skip
+                        expected="opposite ways",
+                        received=one.press,
+                    )
 
 
 def _meet(unit: Unit, one: Unit, other: Unit) -> bool:

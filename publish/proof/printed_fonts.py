@@ -36,10 +36,12 @@ def measure(printed: Printed) -> Iterator[Note]:
                 missing.setdefault(str(font.get("/BaseFont", "without a name")).lstrip("/"), number)
     for name, number in missing.items():
         yield error(
-            "P872", printed.pattern.place("layout"), f"the font {name} is not embedded",
+            "P872",
+            printed.pattern.place("layout"),
+            f"the font {name} is not embedded",
             received=f"first used on page {number} of {printed.edition.name}",
             help="use a font file in the layout instead of a font of this machine",
-        )  # fmt: skip
+        )
 
 
 def names(book: pikepdf.Pdf) -> set[str]:

@@ -61,10 +61,12 @@ def measure(printed: Printed) -> Iterator[Note]:
     for picture in printed.once(shown):
         if not picture.space:
             yield error(
-                "P893", printed.pattern.place("photos"),
+                "P893",
+                printed.pattern.place("photos"),
                 f"a picture on page {picture.page} of {printed.edition.name} is in colours for "
-                "a print shop", expected="grey, or red, green and blue",
-            )  # fmt: skip
+                "a print shop",
+                expected="grey, or red, green and blue",
+            )
 
 
 def coarse(printed: Printed) -> Iterator[Note]:
@@ -73,12 +75,14 @@ def coarse(printed: Printed) -> Iterator[Note]:
         least = min(picture.across, picture.down)
         if least < COARSE:
             yield warning(
-                "P892", printed.pattern.place("photos"),
+                "P892",
+                printed.pattern.place("photos"),
                 f"a picture on page {picture.page} of {printed.edition.name} has too few dots for "
                 "its printed size",
-                expected=f"at least {COARSE} to the inch", received=f"{least:.0f} to the inch",
+                expected=f"at least {COARSE} to the inch",
+                received=f"{least:.0f} to the inch",
                 help="use the picture as it came from the camera, or print it smaller",
-            )  # fmt: skip
+            )
 
 
 def shown(printed: Printed) -> tuple[Picture, ...]:
@@ -93,8 +97,13 @@ def pictures(book: pikepdf.Pdf) -> Iterator[Picture]:
         yield from _in(page, page.get("/Resources"), whole, number, 0)
 
 
-def _in(stream: pikepdf.Page | pikepdf.Object, resources: pikepdf.Object | None,
-        matrix: pikepdf.Matrix, page: int, depth: int) -> Iterator[Picture]:  # fmt: skip
+def _in(
+    stream: pikepdf.Page | pikepdf.Object,
+    resources: pikepdf.Object | None,
+    matrix: pikepdf.Matrix,
+    page: int,
+    depth: int,
+) -> Iterator[Picture]:
     """Yield the pictures that a page or a drawing shows."""
     held = resources.get("/XObject") if resources is not None else None
     if held is None or depth > DEEPEST:
@@ -127,8 +136,12 @@ def _picture(image: pikepdf.Object, matrix: pikepdf.Matrix, page: int) -> Pictur
     across = hypot(matrix.a, matrix.b) / POINTS_PER_INCH
     down = hypot(matrix.c, matrix.d) / POINTS_PER_INCH
     dots = int(image["/Width"]), int(image["/Height"])
-    return Picture(page, dots[0] / across if across else 0.0, dots[1] / down if down else 0.0,
-                   _space(image.get("/ColorSpace")))  # fmt: skip
+    return Picture(
+        page,
+        dots[0] / across if across else 0.0,
+        dots[1] / down if down else 0.0,
+        _space(image.get("/ColorSpace")),
+    )
 
 
 def _space(space: pikepdf.Object | None) -> str:

@@ -49,10 +49,11 @@ def measure(printed: Printed) -> Iterator[Note]:
         if lost and passage.where not in told:
             told.add(passage.where)
             yield error(
-                "P870", printed.pattern.place("steps", passage.section),
+                "P870",
+                printed.pattern.place("steps", passage.section),
                 f"words of {passage.where} are not in {printed.edition.name}",
                 expected=lost[0].strip()[:80],
-            )  # fmt: skip
+            )
     yield from _rows(printed, manual, pages)
     yield from _sheets(printed, manual)
 
@@ -119,10 +120,11 @@ def _rows(printed: Printed, manual: Manual, pages: Sequence[str]) -> Iterator[No
             lost = [row for row in table.rows if not stands(" ".join(row.cells), pages)]
             if lost:
                 yield error(
-                    "P870", printed.pattern.place("steps", section.key),
+                    "P870",
+                    printed.pattern.place("steps", section.key),
                     f"a row of {table.title or table.key} is not in {printed.edition.name}",
                     expected=", ".join(filter(None, lost[0].cells))[:80],
-                )  # fmt: skip
+                )
 
 
 def _sheets(printed: Printed, manual: Manual) -> Iterator[Note]:
@@ -134,6 +136,7 @@ def _sheets(printed: Printed, manual: Manual) -> Iterator[Note]:
             for sheet in group:
                 if sheet.key not in printed.edition.sheet_pages:
                     yield error(
-                        "P879", printed.sheet_place(sheet),
+                        "P879",
+                        printed.sheet_place(sheet),
                         f"the template sheet {sheet.key} has no page in {printed.edition.name}",
-                    )  # fmt: skip
+                    )

@@ -73,8 +73,9 @@ def _told(text: str) -> Iterator[tuple[str, Pair]]:
     for first, second in zip_longest(lengths, lengths[1:]):
         if second is not None and f"{first.text} × {second.text}" in text:
             yield f"{first.text} × {second.text}", (first.inches, second.inches)
-        elif re.search(rf"(?<![\d./×])(?<!\d )(?<!× ){re.escape(first.text)}(?: \([^)]*\))? square",
-                       text):  # fmt: skip
+        elif re.search(
+            rf"(?<![\d./×])(?<!\d )(?<!× ){re.escape(first.text)}(?: \([^)]*\))? square", text
+        ):
             yield f"{first.text} square", (first.inches, first.inches)
 
 

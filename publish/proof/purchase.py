@@ -52,10 +52,12 @@ def check(case: Case) -> Iterator[Note]:
         least = area(plan) / plan.usable_width
         if plan.length < least:
             yield error(
-                "P836", case.size_place(size),
+                "P836",
+                case.size_place(size),
                 f"the {case.name(fabric)} plan is shorter than the area of its pieces allows",
-                expected=f"at least {inches_text(least)}", received=inches_text(plan.length),
-            )  # fmt: skip
+                expected=f"at least {inches_text(least)}",
+                received=inches_text(plan.length),
+            )
 
 
 def area(plan: FabricPlan) -> Fraction:
@@ -73,11 +75,12 @@ def _allowed(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[N
     left -= sewing.squaring * strips
     if left != plan.length:
         yield error(
-            "P837", case.pattern.place("fabrics", fabric, "shrinkage"),
+            "P837",
+            case.pattern.place("fabrics", fabric, "shrinkage"),
             f"the {case.name(fabric)} needed for the {size} does not hold its allowances",
             expected=f"{inches_text(plan.length)} after shrinking, straightening and squaring up",
             received=inches_text(left),
-        )  # fmt: skip
+        )
 
 
 def _order(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note]:
@@ -90,10 +93,12 @@ def _order(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Not
     for lesser, low, greater, high in steps:
         if low > high:
             yield error(
-                "P834", case.size_place(size),
+                "P834",
+                case.size_place(size),
                 f"the {greater} of {case.name(fabric)} is below its {lesser}",
-                expected=f"at least {inches_text(low)}", received=inches_text(high),
-            )  # fmt: skip
+                expected=f"at least {inches_text(low)}",
+                received=inches_text(high),
+            )
 
 
 def _steps(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note]:
@@ -104,9 +109,10 @@ def _steps(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Not
     ):
         if bought % step or bought - plan.needed >= step:
             yield error(
-                "P835", case.pattern.place("sewing", key),
+                "P835",
+                case.pattern.place("sewing", key),
                 f"the {case.name(fabric)} to buy for the {size} is not the next whole step",
                 expected=f"the least multiple of {inches_text(step)} from "
                 f"{inches_text(plan.needed)}",
                 received=inches_text(bought),
-            )  # fmt: skip
+            )

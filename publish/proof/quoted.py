@@ -143,8 +143,10 @@ def _note(case: Case, passage: Passage, length: Said, exact: set[Exact]) -> Note
     nearest = min(exact, key=lambda v: (abs(v - length.inches), v))
     perhaps = f"{_number(nearest, length.unit)} {length.unit}"
     return warning(
-        "P861", said_at(case, passage),
+        "P861",
+        said_at(case, passage),
         f"{length.text} in {passage.where} matches no computed length",
-        expected=f"perhaps {perhaps}", received=length.text,
+        expected=f"perhaps {perhaps}",
+        received=length.text,
         help="use the computed value in the text instead of typing it",
-    )  # fmt: skip
+    )

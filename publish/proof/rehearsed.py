@@ -72,14 +72,16 @@ def _standing(sections: tuple[Section, ...], operation: Operation, key: str) -> 
     """Return which section tells a trusted operation; -1 for none."""
     chapter = operation.chapter
     found = [
-        at for at, s in enumerate(sections)
+        at
+        for at, s in enumerate(sections)
         if (s.key == chapter or s.parent == chapter) and key in (s.sizes or (key,))
-    ]  # fmt: skip
+    ]
     return found[-1] if found else -1
 
 
-def _rank(made: SizeMaking, places: list[tuple[int, float, Operation]], at: int,
-          number: int) -> float:  # fmt: skip
+def _rank(
+    made: SizeMaking, places: list[tuple[int, float, Operation]], at: int, number: int
+) -> float:
     """Return the place of a trusted operation in its section: after what it follows there."""
     before = {o.key for o in made.operations[:number]}
     ranks = [rank for where, rank, o in places if where == at and o.key in before]
@@ -103,9 +105,16 @@ def told_letters(case: Case, key: str) -> set[str]:
 
 def _note(case: Case, key: str, failing: Failing, missing: bool) -> Note:
     code = "P804" if failing.kind == "left" else "P857" if missing else "P859"
-    help_ = "reword the step that did it instead of removing it" if missing else (
-        "move the step to where it can be done")  # fmt: skip
+    help_ = (
+        "reword the step that did it instead of removing it"
+        if missing
+        else ("move the step to where it can be done")
+    )
     return warning(
-        code, case.pattern.place("steps"), failing.headline(key),
-        expected=failing.expected, received=failing.received, help=help_,
-    )  # fmt: skip
+        code,
+        case.pattern.place("steps"),
+        failing.headline(key),
+        expected=failing.expected,
+        received=failing.received,
+        help=help_,
+    )

@@ -42,20 +42,23 @@ def measure(printed: Printed) -> Iterator[Note]:
         for name, side in zip(("width", "height"), sides, strict=True):
             if side is None:
                 yield error(
-                    "P876", printed.sheet_place(sheet),
+                    "P876",
+                    printed.sheet_place(sheet),
                     f"the check square of {sheet.title} cannot be found on page {page + 1} "
                     f"of {printed.edition.name}",
                     expected=f"a square {wanted:g} in wide",
-                )  # fmt: skip
+                )
                 break
             if abs(side - wanted) > TOLERANCE * wanted:
                 yield error(
-                    "P876", printed.sheet_place(sheet),
+                    "P876",
+                    printed.sheet_place(sheet),
                     f"the {name} of the check square of {sheet.title} is off on page {page + 1} "
                     f"of {printed.edition.name}",
-                    expected=f"{wanted:.3f} in", received=f"{side:.3f} in",
+                    expected=f"{wanted:.3f} in",
+                    received=f"{side:.3f} in",
                     help="a template sheet must be placed at 100 %: see the layout",
-                )  # fmt: skip
+                )
 
 
 def sides_of(printed: Printed, sheet: Sheet, page: int) -> tuple[float | None, float | None]:

@@ -41,10 +41,11 @@ def _letters(case: Case, key: str, piece: Piece, alike: list[set[str]]) -> set[s
     if piece.finished_width is None:
         return {piece.letter}
     same = {
-        p.letter for p in case.plans[key].pieces
+        p.letter
+        for p in case.plans[key].pieces
         if (p.purpose, p.fabric) == (piece.purpose, piece.fabric)
         and (p.finished_width, p.finished_length) == (piece.finished_width, piece.finished_length)
-    }  # fmt: skip
+    }
     together = [letters for letters in alike if piece.letter in letters]
     return same & set().union(*together) if together else same
 
@@ -81,8 +82,9 @@ def _on_foundations(case: Case, key: str) -> set[str]:
     """Return the letters beside a patch of the size in the tables on foundation piecing."""
     if not any(key in s.sizes and _ON_PAPER.search(s.step.text) for s in told(case)):
         return set()
-    places = {f"{f.letter}{n}" for f in case.drafts[key].foundations
-              for n in range(1, len(f.patches) + 1)}  # fmt: skip
+    places = {
+        f"{f.letter}{n}" for f in case.drafts[key].foundations for n in range(1, len(f.patches) + 1)
+    }
     found: set[str] = set()
     for section in case.manual.sections:
         mine = section.key.startswith("foundation") and key in (section.sizes or case.keys)
@@ -106,18 +108,20 @@ def check(case: Case) -> Iterator[Note]:
                 sewn[key] |= set(letters(case, "\n".join(used)))
         for letter in sorted(named - set().union(*(cut[k] for k in one.sizes))):
             yield warning(
-                "P805", step_place(case, one),
+                "P805",
+                step_place(case, one),
                 f"{one.where} names piece {letter}, which is not cut for it",
                 expected="one of " + ", ".join(sorted(set().union(*(cut[k] for k in one.sizes)))),
                 received=letter,
-            )  # fmt: skip
+            )
     for key in case.keys:
         alike = _alike(case, key)
         for piece in case.plans[key].pieces:
             same = _letters(case, key, piece, alike)
             if not same & sewn[key] and not _is_block(case, key, piece):
                 yield warning(
-                    "P804", case.size_place(key),
+                    "P804",
+                    case.size_place(key),
                     f"piece {piece.letter}, {piece.name}, is cut for the {key} and no step sews it",
                     help="name it in the step that sews it, or bring back the step that did",
-                )  # fmt: skip
+                )

@@ -27,9 +27,7 @@ CODES = {
 
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each statement that is missing."""
-    stated = [
-        s for p in passages(case.manual) if p.kind == "text" for s in sentences(p.text)
-    ]  # fmt: skip
+    stated = [s for p in passages(case.manual) if p.kind == "text" for s in sentences(p.text)]
     seam = inches_text(case.seam)
     if not any(seam in s and "seam" in s.lower() for s in stated):
         yield _note(case, "sewing.seam", "the seam allowance is not stated", seam)
@@ -37,11 +35,12 @@ def check(case: Case) -> Iterator[Note]:
     for width, fabric in widths.items():
         said = inches_text(width)
         if not any(said in s and "usable width" in s.lower() for s in stated):
-            yield _note(case, f"fabrics.{fabric}.usable_width",
-                        "the usable width is not stated", said)  # fmt: skip
+            yield _note(
+                case, f"fabrics.{fabric}.usable_width", "the usable width is not stated", said
+            )
 
 
 def _note(case: Case, path: str, what: str, expected: str) -> Note:
     return warning(
         "P864", case.pattern.place(*path.split(".")), what, expected=f"a sentence with {expected}"
-    )  # fmt: skip
+    )

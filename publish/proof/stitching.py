@@ -53,9 +53,10 @@ def check(case: Case) -> Iterator[Note]:
         for lines in draft.quilting:
             if lines.lines and not reach.covers(lines.lines):
                 yield error(
-                    "P846", case.size_place(key, "quilting"),
+                    "P846",
+                    case.size_place(key, "quilting"),
                     f"the quilting of the {lines.area} runs off the {key}",
-                )  # fmt: skip
+                )
 
 
 def _cover(case: Case, key: str, ratio: float) -> float:
@@ -68,13 +69,17 @@ def _cover(case: Case, key: str, ratio: float) -> float:
     return ratio * 2 * high + (ratio + 7) * 2 * (wide + high)
 
 
-def _same(place: Place, key: str, what: str, thread: float, sewn: float,
-          slack: float) -> Iterator[Note]:  # fmt: skip
+def _same(
+    place: Place, key: str, what: str, thread: float, sewn: float, slack: float
+) -> Iterator[Note]:
     if abs(thread - sewn) > slack:
         yield error(
-            "P838", place, f"the thread for {what} the {key} does not follow from what is sewn",
-            expected=f"{sewn:.0f} in", received=f"{thread:.0f} in",
-        )  # fmt: skip
+            "P838",
+            place,
+            f"the thread for {what} the {key} does not follow from what is sewn",
+            expected=f"{sewn:.0f} in",
+            received=f"{thread:.0f} in",
+        )
 
 
 def _seams(case: Case, key: str) -> Iterator[Note]:
@@ -91,8 +96,9 @@ def _seams(case: Case, key: str) -> Iterator[Note]:
     joins = list(draft.assembly.outermost_first())
     if any(u.join not in (None, "across", "down") or u.turn or u.section for u in joins):
         return
-    each = ((len(u.parts) - 1) * (u.height if u.join == "across" else u.width)
-            for u in joins if u.parts)  # fmt: skip
+    each = (
+        (len(u.parts) - 1) * (u.height if u.join == "across" else u.width) for u in joins if u.parts
+    )
     sewn = sum(each, Fraction(0))
     if sewn != draft.seam_length:
         yield _counted(case, key, float(sewn))
@@ -107,6 +113,9 @@ def _long(edge: Edge) -> float:
 
 def _counted(case: Case, key: str, expected: float) -> Note:
     return error(
-        "P838", case.size_place(key), f"the seams of the {key} are counted wrongly",
-        expected=f"{expected:.3f} in", received=f"{float(case.drafts[key].seam_length):.3f} in",
-    )  # fmt: skip
+        "P838",
+        case.size_place(key),
+        f"the seams of the {key} are counted wrongly",
+        expected=f"{expected:.3f} in",
+        received=f"{float(case.drafts[key].seam_length):.3f} in",
+    )

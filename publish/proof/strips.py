@@ -47,10 +47,12 @@ def check(case: Case) -> Iterator[Note]:
         length = sum((s.depth * s.count for s in plan.strips), Fraction(0))
         if length != plan.length:
             yield error(
-                "P833", case.size_place(size),
+                "P833",
+                case.size_place(size),
                 f"the length of the {case.name(fabric)} plan is not the sum of its strips",
-                expected=inches_text(length), received=inches_text(plan.length),
-            )  # fmt: skip
+                expected=inches_text(length),
+                received=inches_text(plan.length),
+            )
 
 
 def _fits(case: Case, fabric: str, plan: FabricPlan, strip: Strip) -> Iterator[Note]:
@@ -58,10 +60,13 @@ def _fits(case: Case, fabric: str, plan: FabricPlan, strip: Strip) -> Iterator[N
     letters = ", ".join(c.letter for c in strip.held)
     if strip.used > plan.usable_width:
         yield error(
-            "P831", place, f"a strip of {case.name(fabric)} ({letters}) is wider than the fabric",
-            expected=f"at most {inches_text(plan.usable_width)}", received=inches_text(strip.used),
+            "P831",
+            place,
+            f"a strip of {case.name(fabric)} ({letters}) is wider than the fabric",
+            expected=f"at most {inches_text(plan.usable_width)}",
+            received=inches_text(strip.used),
             help="use a wider fabric, or correct usable_width",
-        )  # fmt: skip
+        )
     yield from _deep(case, fabric, strip)
     for section in strip.sections:
         taken = sum((s.depth * s.count for s in section.strips), Fraction(0))
@@ -87,10 +92,12 @@ def _deep(case: Case, fabric: str, strip: Strip) -> Iterator[Note]:
     for cut in strip.cuts:
         if cut.along > strip.depth:
             yield error(
-                "P831", place,
+                "P831",
+                place,
                 f"piece {cut.letter} is longer than its strip of {case.name(fabric)}",
-                expected=f"at most {inches_text(strip.depth)}", received=inches_text(cut.along),
-            )  # fmt: skip
+                expected=f"at most {inches_text(strip.depth)}",
+                received=inches_text(cut.along),
+            )
 
 
 def _holds(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note]:
@@ -102,19 +109,22 @@ def _holds(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Not
             piece = pieces.get(cut.letter)
             if piece is not None and not _makes(piece, cut, case.seam):
                 yield error(
-                    "P832", case.size_place(size),
+                    "P832",
+                    case.size_place(size),
                     f"piece {cut.letter} stands in the {case.name(fabric)} plan at another size",
                     expected=f"{inches_text(piece.width)} × {inches_text(piece.length)}",
                     received=f"{inches_text(cut.across)} × {inches_text(cut.along)}",
-                )  # fmt: skip
+                )
     wanted = {p.letter: p.count * p.joined_from for p in plan.pieces}
     for letter in sorted({*held, *wanted}):
         if held[letter] != wanted.get(letter, 0):
             yield error(
-                "P832", case.size_place(size),
+                "P832",
+                case.size_place(size),
                 f"the {case.name(fabric)} plan holds the wrong number of piece {letter}",
-                expected=str(wanted.get(letter, 0)), received=str(held[letter]),
-            )  # fmt: skip
+                expected=str(wanted.get(letter, 0)),
+                received=str(held[letter]),
+            )
 
 
 def _makes(piece: Piece, cut: Cut, seam: Fraction) -> bool:

@@ -55,8 +55,10 @@ def check(case: Case) -> Iterator[Note]:
 def _sizes_and_folds(case: Case) -> Iterator[Note]:
     """What the designer says on the covers."""
     folds = {m.folds for m in case.pattern.motifs.values()}
-    texts = ((("subtitle",), case.pattern.subtitle),
-             (("publication", "blurb"), case.pattern.publication.blurb))  # fmt: skip
+    texts = (
+        (("subtitle",), case.pattern.subtitle),
+        (("publication", "blurb"), case.pattern.publication.blurb),
+    )
     for way, text in texts:
         key, place = way[-1], case.pattern.place(*way)
         for count in _SIZES.findall(text):
@@ -120,6 +122,9 @@ def _note(
 ) -> Note:
     place = step_place(case, one) if isinstance(one, Told) else one or case.pattern.place("title")
     return warning(
-        "P840", place, f"the number of {what} in {where} is not the design's",
-        expected=str(right), received=count,
-    )  # fmt: skip
+        "P840",
+        place,
+        f"the number of {what} in {where} is not the design's",
+        expected=str(right),
+        received=count,
+    )

@@ -27,9 +27,7 @@ CODES = {
 
 def check(case: Case) -> Iterator[Note]:
     """Yield a note for each template that no sheet shows at its size."""
-    sheets = [
-        b for s in case.manual.sections for b in s.blocks if isinstance(b, TemplateSheets)
-    ]  # fmt: skip
+    sheets = [b for s in case.manual.sections for b in s.blocks if isinstance(b, TemplateSheets)]
     for key in case.keys:
         laid = {p.motif for p in case.drafts[key].placements}
         cut = {t.key for t in case.plans[key].templates}
@@ -39,10 +37,12 @@ def check(case: Case) -> Iterator[Note]:
             shown = [b for b in sheets if b.motif == name]
             if not any(b.size == key or _alike(shape, _shape(case, b.size, name)) for b in shown):
                 yield error(
-                    "P847", case.size_place(key), f"the {key} has no template of {name}",
+                    "P847",
+                    case.size_place(key),
+                    f"the {key} has no template of {name}",
                     expected=f"sheets of {name} at the size of the {key}",
                     received=", ".join(b.size for b in shown) or "none",
-                )  # fmt: skip
+                )
 
 
 def _shape(case: Case, size: str, name: str) -> BaseGeometry | tuple[object, ...] | None:

@@ -43,9 +43,10 @@ def measure(printed: Printed) -> Iterator[Note]:
                 continue
             told.add(said)
             yield error(
-                "P878", printed.pattern.place("sizes", size),
+                "P878",
+                printed.pattern.place("sizes", size),
                 f"{said}, {what}, is not in {printed.edition.name}",
-            )  # fmt: skip
+            )
 
 
 def _numbers(plan: CutPlan) -> Iterator[tuple[str, Fraction, str]]:
@@ -93,11 +94,12 @@ def _counts(printed: Printed, size: str, plan: CutPlan, text: str) -> Iterator[N
         counted = rf"{sides}{_GAP}\([^)]*\)(?:{_GAP}square)?{_GAP}{piece.count}(?!\d)"
         if not re.search(counted, text):
             yield error(
-                "P878", printed.pattern.place("sizes", size),
+                "P878",
+                printed.pattern.place("sizes", size),
                 f"how many of piece {piece.letter} are cut for the {size} is not in "
                 f"{printed.edition.name}",
                 expected=str(piece.count),
-            )  # fmt: skip
+            )
 
 
 def pattern_for(value: Fraction, unit: str) -> re.Pattern[str]:

@@ -44,10 +44,18 @@ class Tool:
 
 
 _TOOLS = (
-    Tool("rotary cutter", r"rotary cutter|\bcut (?:one|two|\w+) strips?\b", "rotary cutter",
-         "rotary cutter"),
-    Tool("iron", r"\bpress(?:ed|ing)?\b|\biron\b", r"\biron\b",
-         r"(?m)^iron$|stand the iron|unplug the iron"),
+    Tool(
+        "rotary cutter",
+        r"rotary cutter|\bcut (?:one|two|\w+) strips?\b",
+        "rotary cutter",
+        "rotary cutter",
+    ),
+    Tool(
+        "iron",
+        r"\bpress(?:ed|ing)?\b|\biron\b",
+        r"\biron\b",
+        r"(?m)^iron$|stand the iron|unplug the iron",
+    ),
     Tool("scissors", r"\bscissors\b", "scissors", "scissors"),
     Tool("small scissors", r"small scissors", "small scissors"),
     Tool("pins", r"\bpin(?:s|ned)?\b", r"\bpins\b", r"\bpins\b"),
@@ -62,14 +70,28 @@ _TOOLS = (
     Tool("freezer paper", "freezer paper", "freezer paper"),
     Tool("fusible web", "fusible web", "fusible web|web", "web|fus"),
     Tool("glue", r"\bglue\b", r"\bglue\b", r"\bglue|adhesive"),
-    Tool("spray adhesive", r"(?:basting|adhesive) spray|spray adhesive",
-         r"(?:basting|adhesive) spray|spray adhesive", "spray"),
-    *(Tool(f"{kind} foot", rf"{kind} foot", rf"{kind} foot")
-      for kind in ("open-toe", "quarter-inch", "darning", "free-motion")),
-    Tool("craft knife", r"(?:craft|hobby) knife|scalpel|razor blade", "knife|scalpel|razor",
-         "knife|scalpel|razor"),
-    Tool("flame", r"\bcandle\b|\blighter\b|\bflame\b|\bmatch(?:es)?\b(?= to)|\bmelt\b",
-         r"candle|lighter", r"(?:lighter|melt)[^.]*\b(?:finger|hold|water|never|aired)"),
+    Tool(
+        "spray adhesive",
+        r"(?:basting|adhesive) spray|spray adhesive",
+        r"(?:basting|adhesive) spray|spray adhesive",
+        "spray",
+    ),
+    *(
+        Tool(f"{kind} foot", rf"{kind} foot", rf"{kind} foot")
+        for kind in ("open-toe", "quarter-inch", "darning", "free-motion")
+    ),
+    Tool(
+        "craft knife",
+        r"(?:craft|hobby) knife|scalpel|razor blade",
+        "knife|scalpel|razor",
+        "knife|scalpel|razor",
+    ),
+    Tool(
+        "flame",
+        r"\bcandle\b|\blighter\b|\bflame\b|\bmatch(?:es)?\b(?= to)|\bmelt\b",
+        r"candle|lighter",
+        r"(?:lighter|melt)[^.]*\b(?:finger|hold|water|never|aired)",
+    ),
     Tool("hot tool", r"hot[- ]fix|heat gun|wood[- ]?burn\w*", "hot|heat", "hot[- ]fix|heat gun"),
     Tool("bleach", r"\bbleach\b", "bleach", "bleach"),
     Tool("dye", r"\bdye the\b", r"\bdye", r"\bdye"),
@@ -78,7 +100,7 @@ _TOOLS = (
     Tool("seam ripper", r"seam ripper|unpick", "seam ripper"),
     Tool("clips", r"\bclips\b (?:hold|the binding)", r"clips"),
     Tool("tape", r"\btape\b", "tape"),
-)  # fmt: skip
+)
 _PIECE = (
     ("a baby's bed", r"\bbab(?:y|ies)\b"),
     ("fire", r"\bflames?\b|\bfire\b"),
@@ -98,18 +120,30 @@ def check(case: Case) -> Iterator[Note]:
         if not users:
             continue
         if tool.listed and not re.search(tool.listed, ticked, re.IGNORECASE):
-            yield _note(case, "P868", users[0], f"{tool.name} is used and not listed",
-                        f"{tool.name} in the list of tools")  # fmt: skip
+            yield _note(
+                case,
+                "P868",
+                users[0],
+                f"{tool.name} is used and not listed",
+                f"{tool.name} in the list of tools",
+            )
         warned = "\n".join((careful, *(s.step.caution for s in users)))
         if tool.caution and not re.search(tool.caution, warned, re.IGNORECASE):
-            yield _note(case, "P869", users[0], f"there is no caution for {tool.name}",
-                        "a caution in the booklet or at the step")  # fmt: skip
+            yield _note(
+                case,
+                "P869",
+                users[0],
+                f"there is no caution for {tool.name}",
+                "a caution in the booklet or at the step",
+            )
     for name, form in _PIECE if steps else ():
         if not re.search(form, careful, re.IGNORECASE):
             yield warning(
-                "P869", case.pattern.place("steps"), f"no caution speaks of {name}",
+                "P869",
+                case.pattern.place("steps"),
+                f"no caution speaks of {name}",
                 expected="a caution in the booklet",
-            )  # fmt: skip
+            )
 
 
 def _uses(case: Case, one: Told, tool: Tool) -> bool:

@@ -109,9 +109,12 @@ def _around(unit: Unit, turn: int) -> Box:
 
 def _misfit(case: Case, size: str, unit: Unit, other: str, box: Box) -> Note:
     return error(
-        "P823", case.size_place(size), f"the {unit.name} and {other} do not fit together",
-        expected=_box(unit.box), received=_box(box),
-    )  # fmt: skip
+        "P823",
+        case.size_place(size),
+        f"the {unit.name} and {other} do not fit together",
+        expected=_box(unit.box),
+        received=_box(box),
+    )
 
 
 def _box(box: Box) -> str:
@@ -127,10 +130,12 @@ def _once(case: Case, size: str) -> Iterator[Note]:
     for key in sorted({*sewn, *known}):
         if sewn[key] != 1 or known[key] != 1:
             yield error(
-                "P824", case.size_place(size), f"the patch {key} is not sewn exactly once",
+                "P824",
+                case.size_place(size),
+                f"the patch {key} is not sewn exactly once",
                 expected="drafted once and sewn once",
                 received=f"drafted {known[key]} times and sewn {sewn[key]} times",
-            )  # fmt: skip
+            )
 
 
 def _kinds(case: Case, size: str) -> Iterator[Note]:
@@ -139,7 +144,9 @@ def _kinds(case: Case, size: str) -> Iterator[Note]:
         like = first.setdefault(unit.kind, unit)
         if sorted((like.width, like.height)) != sorted((unit.width, unit.height)):
             yield error(
-                "P825", case.size_place(size), f"units of the kind {unit.kind} differ in size",
+                "P825",
+                case.size_place(size),
+                f"units of the kind {unit.kind} differ in size",
                 expected=f"{inches_text(like.width)} × {inches_text(like.height)}",
                 received=f"{inches_text(unit.width)} × {inches_text(unit.height)}",
-            )  # fmt: skip
+            )

@@ -32,13 +32,14 @@ def measure(printed: Printed) -> Iterator[Note]:
         small = [(size, letter) for letter, size in side.letters if size < SMALLEST - SLACK]
         if small:
             yield warning(
-                "P891", printed.pattern.place("layout"),
+                "P891",
+                printed.pattern.place("layout"),
                 f"type on page {number} of {printed.edition.name} is too small to read",
                 expected=f"at least {SMALLEST:g} points",
                 received=f"{min(small)[0]:.1f} points: "
                 f"{''.join(letter for _, letter in small[:30])}",
                 help="let the layout make the figure wider, or its words fewer",
-            )  # fmt: skip
+            )
 
 
 def smallest(printed: Printed) -> float:

@@ -46,9 +46,12 @@ def _judged(case: Case, one: Told, sentence: str) -> Iterator[Note]:
         return
     for text in _wrong(case, sentence, lengths, pairs):
         yield warning(
-            "P826", step_place(case, one), f"{text} in {one.where} is not what is measured there",
-            expected=" or ".join(_told(pair) for pair in sorted(pairs)), received=text,
-        )  # fmt: skip
+            "P826",
+            step_place(case, one),
+            f"{text} in {one.where} is not what is measured there",
+            expected=" or ".join(_told(pair) for pair in sorted(pairs)),
+            received=text,
+        )
 
 
 def _told(pair: tuple[Fraction, Fraction]) -> str:
@@ -56,8 +59,9 @@ def _told(pair: tuple[Fraction, Fraction]) -> str:
     return f"{wide} square" if wide == high else f"{wide} × {high}"
 
 
-def _wrong(case: Case, sentence: str, lengths: list[Said],
-           pairs: set[tuple[Fraction, Fraction]]) -> Iterator[str]:  # fmt: skip
+def _wrong(
+    case: Case, sentence: str, lengths: list[Said], pairs: set[tuple[Fraction, Fraction]]
+) -> Iterator[str]:
     """Yield what a sentence says of none of these sizes: a side, or two sides together."""
     sides = {side for pair in pairs for side in pair}
     either = pairs | {pair[::-1] for pair in pairs}

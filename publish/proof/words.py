@@ -104,9 +104,15 @@ def _step(section: Section, step: Step) -> Iterator[Passage]:
     for text in (step.text, step.right, step.tip, step.caution):
         if text:
             yield Passage(
-                text, section.key, where, sizes, "step", str(step.number), step.key,
+                text,
+                section.key,
+                where,
+                sizes,
+                "step",
+                str(step.number),
+                step.key,
                 bool(step.covers),
-            )  # fmt: skip
+            )
     if step.figure is not None:
         yield from _caption(section, step.figure)
 

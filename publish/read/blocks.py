@@ -152,8 +152,14 @@ class Blocks:
         block = self.flat(item["block"])
         if block is None or "at" not in item:
             return None
-        setting = Setting(block.columns, block.rows, item.get("turn", 0),
-                          item.get("mirror", False), item["at"], item.get("size"))  # fmt: skip
+        setting = Setting(
+            block.columns,
+            block.rows,
+            item.get("turn", 0),
+            item.get("mirror", False),
+            item["at"],
+            item.get("size"),
+        )
         if not self._settable(block, setting, path):
             return None
         fabrics = item.get("fabrics", {})
@@ -189,8 +195,7 @@ class Blocks:
             )
             return False
         if block.curved and setting.stretched:
-            stretched_note(self.ledger, self.ledger.place(*path, "size"),
-                           at_text(*setting.extent))  # fmt: skip
+            stretched_note(self.ledger, self.ledger.place(*path, "size"), at_text(*setting.extent))
             return False
         if setting.stretched and setting.size is not None:
             self.ledger.note(
@@ -208,9 +213,13 @@ class Blocks:
         (left, top), (width, height) = setting.at, setting.extent
         if 0 <= left <= left + width <= grid[0] and 0 <= top <= top + height <= grid[1]:
             return True
-        outside_note(self.ledger, self.ledger.place(*path, "at"), "the block within the block",
-                     grid, f"from {at_text(left, top)} to "
-                     f"{at_text(left + width, top + height)}")  # fmt: skip
+        outside_note(
+            self.ledger,
+            self.ledger.place(*path, "at"),
+            "the block within the block",
+            grid,
+            f"from {at_text(left, top)} to {at_text(left + width, top + height)}",
+        )
         return False
 
 

@@ -21,8 +21,8 @@ from publish.read.defaults import fill
 from publish.read.ledger import Ledger
 from publish.read.schema import PUBLICATION
 from publish.read.schema_book import BOOK, BOOK_FILE, PART
-from publish.read.schema_cloth import SEWING
 from publish.read.schema_house import STYLE
+from publish.read.schema_sewing import SEWING
 from publish.read.source import Source, compose, open_beside
 from publish.read.studio import lay_under, shared
 
@@ -34,9 +34,14 @@ def load_book(path: Path) -> Read:
     """Return the book in a folder that holds `book.yaml`, or in that file."""
     target = path / BOOK_FILE if path.is_dir() else path
     if not target.is_file():
-        note = error("R101", Place(shown_path(target)), f"there is no {BOOK_FILE} here",
-                     expected=f"a folder holding {BOOK_FILE}, or that file",
-                     received=shown_path(path), help="write one beside the patterns")  # fmt: skip
+        note = error(
+            "R101",
+            Place(shown_path(target)),
+            f"there is no {BOOK_FILE} here",
+            expected=f"a folder holding {BOOK_FILE}, or that file",
+            received=shown_path(path),
+            help="write one beside the patterns",
+        )
         return None, (note,), {}
     source = open_beside(target)
     if isinstance(source, Note):
@@ -85,18 +90,27 @@ def _names(values: Mapping[str, Any], ledger: Ledger) -> None:
         other = first.setdefault(path.name.casefold(), path)
         if other is not path:
             ledger.note(
-                "R176", ledger.place(*way), "another pattern of the book has this name",
+                "R176",
+                ledger.place(*way),
+                "another pattern of the book has this name",
                 expected="each pattern once, in a folder of its own name",
-                received=path.name, help="leave it out, or rename its folder",
-            )  # fmt: skip
+                received=path.name,
+                help="leave it out, or rename its folder",
+            )
 
 
 def _volume(values: Mapping[str, Any], ledger: Ledger, path: Path, studio: Studio | None) -> Volume:
     top = fill(BOOK, values)
     said = fill(PUBLICATION, top["publication"] or {})
     style = fill(STYLE, top["style"] or {})
-    publication = {**said, "year": said["year"] or 0, "skill": "", "stock_number": "",
-                   "barcode": top["isbn"] or "", "blurb": top["blurb"]}  # fmt: skip
+    publication = {
+        **said,
+        "year": said["year"] or 0,
+        "skill": "",
+        "stock_number": "",
+        "barcode": top["isbn"] or "",
+        "blurb": top["blurb"],
+    }
     looks = Pattern(
         key=path.parent.name if path.name == BOOK_FILE else path.stem,
         folder=path.parent,

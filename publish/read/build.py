@@ -50,30 +50,11 @@ from publish.read.flat import FlatBlock
 from publish.read.ledger import Ledger
 from publish.read.schema import PATTERN, PUBLICATION
 from publish.read.schema_blocks import BLOCK, PIECING
-from publish.read.schema_cloth import (
-    BACKING,
-    BATTING,
-    BINDING,
-    COLOURWAY,
-    FABRIC,
-    HAVE,
-    PRECUT,
-    QUILTING,
-    SEWING,
-    SWAP,
-    SWATCH,
-)
-from publish.read.schema_design import (
-    BORDER,
-    LAY,
-    MOTIF,
-    PILLOW,
-    ROUND,
-    SASHING,
-    SIZE,
-    TURN_UNDER,
-)
+from publish.read.schema_cloth import COLOURWAY, FABRIC, HAVE, PRECUT, SWAP, SWATCH
+from publish.read.schema_design import BORDER, LAY, MOTIF, ROUND, SASHING, TURN_UNDER
 from publish.read.schema_house import CAUTION, PHOTO_SECTION, PICTURES, PRICE, STYLE
+from publish.read.schema_sewing import BACKING, BATTING, BINDING, QUILTING, SEWING
+from publish.read.schema_sizes import PILLOW, SIZE
 from publish.units import parse_length
 
 Values = Mapping[str, Any]

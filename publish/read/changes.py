@@ -28,8 +28,14 @@ def check_changes(values: Values, ledger: Ledger) -> None:
         written = {p for p in here if "." not in p}
         for key, what, expected, help_ in _faults(written):
             place = ledger.places.get(f"{path}.{key}", ledger.places[path])
-            ledger.note("R170", place, what, expected=expected,
-                        received=", ".join(sorted(written)), help=help_)  # fmt: skip
+            ledger.note(
+                "R170",
+                place,
+                what,
+                expected=expected,
+                received=", ".join(sorted(written)),
+                help=help_,
+            )
 
 
 def _faults(written: set[str]) -> Iterator[tuple[str, str, str, str]]:

@@ -127,9 +127,15 @@ class Checker(Lists):
             return FAULTY
         taken = form.taken(node.value)
         if taken is not None:
-            self.ledger.note(taken.code, place, f"{at.subject} {taken.says}",
-                             expected=taken.expected, received=node.value, help=taken.help,
-                             severity=Severity.INFO)  # fmt: skip
+            self.ledger.note(
+                taken.code,
+                place,
+                f"{at.subject} {taken.says}",
+                expected=taken.expected,
+                received=node.value,
+                help=taken.help,
+                severity=Severity.INFO,
+            )
         if isinstance(form, Ref):
             self.ledger.uses.append(Use(form, result, place))
         return result

@@ -17,8 +17,8 @@ from publish.read.defaults import defaults
 from publish.read.forms import key_of, listed, nearest
 from publish.read.ledger import Ledger
 from publish.read.prices import check_prices
-from publish.read.schema_cloth import SEWING
 from publish.read.schema_design import TURN_UNDER
+from publish.read.schema_sewing import SEWING
 from publish.units import inches_text, parse_length
 
 Values = Mapping[str, Any]

@@ -141,8 +141,13 @@ def stays_inside(around: list[Edge], grid: tuple[int, int], place: Place, ledger
     out = next((e for e in around if leaves(e, *grid)), None)
     if out is None:
         return True
-    outside_note(ledger, place, "the patch", grid, f"an edge from {at_text(*out.start)} to "
-                 f"{at_text(*out.end)}")  # fmt: skip
+    outside_note(
+        ledger,
+        place,
+        "the patch",
+        grid,
+        f"an edge from {at_text(*out.start)} to {at_text(*out.end)}",
+    )
     return False
 
 

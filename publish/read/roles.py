@@ -52,9 +52,12 @@ def roles_filled(
 
 
 def check_swaps(
-    fabrics: Fabrics, patches: tuple[PatchSpec, ...], block: str, path: tuple[str, ...],
+    fabrics: Fabrics,
+    patches: tuple[PatchSpec, ...],
+    block: str,
+    path: tuple[str, ...],
     ledger: Ledger,
-) -> None:  # fmt: skip
+) -> None:
     """Note each fabric that a block is to lose although it has none of it."""
     own = list(dict.fromkeys(p.fabric for p in patches))
     for fabric in fabrics:

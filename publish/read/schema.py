@@ -11,18 +11,8 @@ from __future__ import annotations
 from publish.model.book import PAPERS
 from publish.read.forms import Choice, Name, Whole
 from publish.read.schema_blocks import BLOCK, PIECING
-from publish.read.schema_cloth import (
-    BACKING,
-    BATTING,
-    BINDING,
-    CLOTH,
-    COLOURWAY,
-    FABRIC,
-    HAVE,
-    QUILTING,
-    SEWING,
-)
-from publish.read.schema_design import MOTIF, SIZE
+from publish.read.schema_cloth import CLOTH, COLOURWAY, FABRIC, HAVE
+from publish.read.schema_design import MOTIF
 from publish.read.schema_house import (
     ACCEPT,
     CAUTION,
@@ -32,6 +22,8 @@ from publish.read.schema_house import (
     STEP,
     STYLE,
 )
+from publish.read.schema_sewing import BACKING, BATTING, BINDING, QUILTING, SEWING
+from publish.read.schema_sizes import SIZE
 from publish.read.sections import Key, Many, Named, Section
 from publish.read.special import Barcode, Length
 from publish.read.texts import Text
@@ -42,103 +34,264 @@ PUBLICATION = Section(
     (
         Key("studio", Text(60, name=True), "The studio's name.", "Hollow Fen Studio", default='""'),
         Key("stock_number", Text(30), "The number that shops order by.", "HF-101", default='""'),
-        Key("edition", Text(40), "Which edition this is.", "Second edition",
-            default="First edition"),
+        Key(
+            "edition", Text(40), "Which edition this is.", "Second edition", default="First edition"
+        ),
         Key("year", Whole(1900, 2199), "The year of publication.", "2026", default="none"),
-        Key("licence", Text(1200, lines=True), "What makers may do with what they sew and with "
-            "the pattern.", "For personal use and for gifts.", default='""'),
-        Key("contact", Text(120), "Where to report a mistake.", "patterns@hollowfen.example",
-            default='""'),
-        Key("skill", Text(40), "How much experience the pattern asks for.",
-            "Confident beginner", default='""'),
-        Key("blurb", Text(1200, lines=True), "A paragraph for the back cover.",
-            "Samphire grows where the tide comes in twice a day.", default='""'),
-        Key("barcode", Barcode(), "The number of the barcode on the back cover, from whoever "
+        Key(
+            "licence",
+            Text(1200, lines=True),
+            "What makers may do with what they sew and with the pattern.",
+            "For personal use and for gifts.",
+            default='""',
+        ),
+        Key(
+            "contact",
+            Text(120),
+            "Where to report a mistake.",
+            "patterns@hollowfen.example",
+            default='""',
+        ),
+        Key(
+            "skill",
+            Text(40),
+            "How much experience the pattern asks for.",
+            "Confident beginner",
+            default='""',
+        ),
+        Key(
+            "blurb",
+            Text(1200, lines=True),
+            "A paragraph for the back cover.",
+            "Samphire grows where the tide comes in twice a day.",
+            default='""',
+        ),
+        Key(
+            "barcode",
+            Barcode(),
+            "The number of the barcode on the back cover, from whoever "
             "gives out your numbers. It is printed at its nominal size, 37.3 mm wide.",
-            "6291041500213", default="none"),
-        Key("paper_thickness", Length("0 in", "0.05 in"), "Of the paper that the booklet is "
+            "6291041500213",
+            default="none",
+        ),
+        Key(
+            "paper_thickness",
+            Length("0 in", "0.05 in"),
+            "Of the paper that the booklet is "
             "printed on: inner sheets of a folded booklet push out at the fold by as much, and "
-            "their pages move inwards. The default is a common text paper's.", "0.1 mm",
-            default="0.005 in"),
+            "their pages move inwards. The default is a common text paper's.",
+            "0.1 mm",
+            default="0.005 in",
+        ),
     ),
-)  # fmt: skip
+)
 
 PATTERN = Section(
     "pattern",
     "Everything that one pattern says: its names, its cloth, its motifs and blocks, its sizes.",
     (
-        Key("title", Text(60, blank=False, name=True), "The pattern's name.", "Bulrush",
-            required=True),
+        Key(
+            "title",
+            Text(60, blank=False, name=True),
+            "The pattern's name.",
+            "Bulrush",
+            required=True,
+        ),
         Key("subtitle", Text(120), "A line under the title.", "A quiet mini quilt", default='""'),
-        Key("layout", Name(), "The layout that the booklet is set in.", "tideline",
-            default="tideline"),
-        Key("papers", Many(Choice(tuple(PAPERS)), 1, 4, distinct=True),
+        Key(
+            "layout",
+            Name(),
+            "The layout that the booklet is set in.",
+            "tideline",
+            default="tideline",
+        ),
+        Key(
+            "papers",
+            Many(Choice(tuple(PAPERS)), 1, 4, distinct=True),
             "The papers that it is printed on. `half-letter` (5.5 x 8.5 in) and `a5` are for a "
-            "small booklet; its template sheets are on the whole paper.", "[a4]",
-            default="[letter, a4]"),
-        Key("booklets", Choice(("whole", "by size")), "Which booklets are made: one for all sizes, "
+            "small booklet; its template sheets are on the whole paper.",
+            "[a4]",
+            default="[letter, a4]",
+        ),
+        Key(
+            "booklets",
+            Choice(("whole", "by size")),
+            "Which booklets are made: one for all sizes, "
             "or beside it one for each size, with only its own numbers, steps and sheets.",
-            "by size", default="whole"),
-        Key("style", STYLE, "Your own colour, logo and fonts.", '{accent: "#2f6152"}',
-            derived="the layout's"),
-        Key("photos", Many(PHOTO_SECTION, 1, 12), "Photographs, for the cover and the opening "
-            "pages.", "[{file: throw.jpg, place: cover}]", derived="no photographs"),
-        Key("cover", Choice(("rendered", "drawn", "photo")), "What the cover shows: the quilt as "
+            "by size",
+            default="whole",
+        ),
+        Key(
+            "style",
+            STYLE,
+            "Your own colour, logo and fonts.",
+            '{accent: "#2f6152"}',
+            derived="the layout's",
+        ),
+        Key(
+            "photos",
+            Many(PHOTO_SECTION, 1, 12),
+            "Photographs, for the cover and the opening pages.",
+            "[{file: throw.jpg, place: cover}]",
+            derived="no photographs",
+        ),
+        Key(
+            "cover",
+            Choice(("rendered", "drawn", "photo")),
+            "What the cover shows: the quilt as "
             "it will look, computed from the pattern; a diagram; or your photograph, which is used "
             "in any case where `photos` has one for the cover. With `drawn` the colourways are "
-            "diagrams too.", "drawn", default="rendered"),
-        Key("scene", Choice(("wall", "flat")), "Where computed pictures show a quilt: hanging on a "
-            "wall or lying flat. Pillows stand on a bench; all sizes together lie flat.", "flat",
-            default="wall"),
-        Key("publication", PUBLICATION, "Who publishes it, and what the covers say.",
-            "{studio: Hollow Fen Studio, year: 2026}", derived="its keys' defaults"),
-        Key("shop", SHOP, "What the shop's page shows.", "{pictures: {cover: [2000]}}",
-            derived="its keys' defaults"),
-        Key("prices", Many(PRICE, 1, 12), "What it costs, by currency.",
-            "[{currency: EUR, retail: 14.00, wholesale: 7.00}]", derived="no price is said"),
-        Key("fabrics", Named(FABRIC, "fabric"), "The fabrics.",
-            '{linen: {name: Pale linen, colour: "#f4efe6"}}', required=True),
-        Key("cloth", CLOTH, "What holds for every fabric.", "{usable_width: 42 in}",
-            derived="its keys' defaults"),
-        Key("colourways", Named(COLOURWAY, "colourway", 12), "Other palettes over the same "
-            "design, shown side by side.", "{dusk: {title: Dusk, swaps: [{fabric: linen, "
-            'name: Night water, colour: "#26343c"}]}}', derived="no colourways"),
-        Key("motifs", Named(MOTIF, "motif"), "The motifs.",
+            "diagrams too.",
+            "drawn",
+            default="rendered",
+        ),
+        Key(
+            "scene",
+            Choice(("wall", "flat")),
+            "Where computed pictures show a quilt: hanging on a "
+            "wall or lying flat. Pillows stand on a bench; all sizes together lie flat.",
+            "flat",
+            default="wall",
+        ),
+        Key(
+            "publication",
+            PUBLICATION,
+            "Who publishes it, and what the covers say.",
+            "{studio: Hollow Fen Studio, year: 2026}",
+            derived="its keys' defaults",
+        ),
+        Key(
+            "shop",
+            SHOP,
+            "What the shop's page shows.",
+            "{pictures: {cover: [2000]}}",
+            derived="its keys' defaults",
+        ),
+        Key(
+            "prices",
+            Many(PRICE, 1, 12),
+            "What it costs, by currency.",
+            "[{currency: EUR, retail: 14.00, wholesale: 7.00}]",
+            derived="no price is said",
+        ),
+        Key(
+            "fabrics",
+            Named(FABRIC, "fabric"),
+            "The fabrics.",
+            '{linen: {name: Pale linen, colour: "#f4efe6"}}',
+            required=True,
+        ),
+        Key(
+            "cloth",
+            CLOTH,
+            "What holds for every fabric.",
+            "{usable_width: 42 in}",
+            derived="its keys' defaults",
+        ),
+        Key(
+            "colourways",
+            Named(COLOURWAY, "colourway", 12),
+            "Other palettes over the same design, shown side by side.",
+            '{dusk: {title: Dusk, swaps: [{fabric: linen, name: Night water, colour: "#26343c"}]}}',
+            derived="no colourways",
+        ),
+        Key(
+            "motifs",
+            Named(MOTIF, "motif"),
+            "The motifs.",
             "{bulrush: {outline: [[0, 0], [60, 0], [40, 40]], folds: 8, fabric: moss}}",
-            derived="no motifs"),
-        Key("blocks", Named(BLOCK, "block"), "The blocks.",
-            "{bulrush: {ground: linen, motif: bulrush}}", required=True),
-        Key("piecing", PIECING, "How units that repeat are cut and sewn, in every block.",
-            "{triangles: two at once}", derived="its keys' defaults"),
-        Key("sewing", SEWING, "Allowances and purchases.", "{seam: 1/4 in}",
-            derived="its keys' defaults"),
-        Key("backing", BACKING, "The back of every size.", "{fabric: mist, overhang: 4 in}",
-            derived="its keys' defaults"),
-        Key("batting", BATTING, "The batting of every size.", "{name: Wool, largest_gap: 3 in}",
-            derived="its keys' defaults"),
-        Key("binding", BINDING, "The binding of every quilt.", "{fabric: moss, cut: bias}",
-            derived="its keys' defaults"),
-        Key("quilting", Many(QUILTING, 1, 12), "How each area of every size is quilted.",
+            derived="no motifs",
+        ),
+        Key(
+            "blocks",
+            Named(BLOCK, "block"),
+            "The blocks.",
+            "{bulrush: {ground: linen, motif: bulrush}}",
+            required=True,
+        ),
+        Key(
+            "piecing",
+            PIECING,
+            "How units that repeat are cut and sewn, in every block.",
+            "{triangles: two at once}",
+            derived="its keys' defaults",
+        ),
+        Key(
+            "sewing",
+            SEWING,
+            "Allowances and purchases.",
+            "{seam: 1/4 in}",
+            derived="its keys' defaults",
+        ),
+        Key(
+            "backing",
+            BACKING,
+            "The back of every size.",
+            "{fabric: mist, overhang: 4 in}",
+            derived="its keys' defaults",
+        ),
+        Key(
+            "batting",
+            BATTING,
+            "The batting of every size.",
+            "{name: Wool, largest_gap: 3 in}",
+            derived="its keys' defaults",
+        ),
+        Key(
+            "binding",
+            BINDING,
+            "The binding of every quilt.",
+            "{fabric: moss, cut: bias}",
+            derived="its keys' defaults",
+        ),
+        Key(
+            "quilting",
+            Many(QUILTING, 1, 12),
+            "How each area of every size is quilted.",
             "[{area: ground, style: echo, spacing: 1/2 in}]",
             derived="the motif in the ditch, echo lines 1/2 in apart round it; patchwork without "
             "a motif in a diagonal grid of 2 in; borders with lines 1 in apart, or in the ditch "
-            "where they are too narrow"),
-        Key("have", Many(HAVE, 1, 60), "Pieces of cloth that you have. The report and the table "
+            "where they are too narrow",
+        ),
+        Key(
+            "have",
+            Many(HAVE, 1, 60),
+            "Pieces of cloth that you have. The report and the table "
             "of materials say what they suffice for, and a plan cuts them before anything that "
-            "is bought.", "[{fabric: linen, width: 22 in, length: 18 in, count: 3}]",
-            derived="nothing"),
-        Key("sizes", Named(SIZE, "size"), "The sizes.",
-            "{mini: {block_size: 16 in, motif_size: 14 in}}", required=True),
-        Key("cautions", Many(CAUTION, 1, 12), "Further cautions.",
+            "is bought.",
+            "[{fabric: linen, width: 22 in, length: 18 in, count: 3}]",
+            derived="nothing",
+        ),
+        Key(
+            "sizes",
+            Named(SIZE, "size"),
+            "The sizes.",
+            "{mini: {block_size: 16 in, motif_size: 14 in}}",
+            required=True,
+        ),
+        Key(
+            "cautions",
+            Many(CAUTION, 1, 12),
+            "Further cautions.",
             "[{title: Magnets, text: Keep magnets away from pacemakers.}]",
-            derived="the usual cautions alone"),
-        Key("steps", Many(STEP, 1, 200), "Changes to the steps, in your own words.",
-            "[{remove: quilting-unpin}]", derived="the steps as they are written"),
-        Key("accept", Many(ACCEPT, 1, 100), "Warnings that you keep, with the reason.",
+            derived="the usual cautions alone",
+        ),
+        Key(
+            "steps",
+            Many(STEP, 1, 200),
+            "Changes to the steps, in your own words.",
+            "[{remove: quilting-unpin}]",
+            derived="the steps as they are written",
+        ),
+        Key(
+            "accept",
+            Many(ACCEPT, 1, 100),
+            "Warnings that you keep, with the reason.",
             "[{code: D332, at: sizes.mini, reason: The stem is meant to be thin.}]",
-            derived="nothing is accepted"),
+            derived="nothing is accepted",
+        ),
     ),
-)  # fmt: skip
+)
 
 SMALLEST = """\
 title: Bulrush

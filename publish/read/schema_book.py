@@ -72,14 +72,19 @@ PART = Section(
     "part",
     "A part of the book.",
     (
-        Key("title", Text(60, blank=False, name=True), "Its heading.", "Quiet water",
-            required=True),
-        Key("lead", Text(400), "A sentence under it.", "Two patterns for a first winter.",
-            default='""'),
-        Key("patterns", _PATTERNS, "Its patterns, in order.", "[samphire, towpath]",
-            required=True),
+        Key(
+            "title", Text(60, blank=False, name=True), "Its heading.", "Quiet water", required=True
+        ),
+        Key(
+            "lead",
+            Text(400),
+            "A sentence under it.",
+            "Two patterns for a first winter.",
+            default='""',
+        ),
+        Key("patterns", _PATTERNS, "Its patterns, in order.", "[samphire, towpath]", required=True),
     ),
-)  # fmt: skip
+)
 
 
 def _publication() -> Section:
@@ -93,25 +98,59 @@ BOOK = Section(
     "book",
     "Several patterns as one book. What their booklets tell alike is told once.",
     (
-        Key("title", Text(60, blank=False, name=True), "The book's title.", "A Year of Fens",
-            required=True),
+        Key(
+            "title",
+            Text(60, blank=False, name=True),
+            "The book's title.",
+            "A Year of Fens",
+            required=True,
+        ),
         Key("subtitle", Text(120), "A line under it.", "Four quilts by water", default='""'),
-        Key("isbn", Isbn(), "The book's number, printed as a barcode on the back cover.",
-            '"978-0-306-40615-7"', default="none"),
-        Key("foreword", Text(8000, lines=True), "What stands before the patterns, as Markdown.",
-            "These quilts were made in one winter.", default='""'),
-        Key("blurb", Text(1200, lines=True), "A paragraph for the back cover.",
-            "Four walks along still water.", default='""'),
+        Key(
+            "isbn",
+            Isbn(),
+            "The book's number, printed as a barcode on the back cover.",
+            '"978-0-306-40615-7"',
+            default="none",
+        ),
+        Key(
+            "foreword",
+            Text(8000, lines=True),
+            "What stands before the patterns, as Markdown.",
+            "These quilts were made in one winter.",
+            default='""',
+        ),
+        Key(
+            "blurb",
+            Text(1200, lines=True),
+            "A paragraph for the back cover.",
+            "Four walks along still water.",
+            default='""',
+        ),
         Key("patterns", _PATTERNS, "The patterns, in order.", "[samphire, towpath]"),
-        Key("parts", Many(PART, 1, 20), "The patterns by parts, in order.",
-            "[{title: Quiet water, patterns: [samphire, towpath]}]"),
+        Key(
+            "parts",
+            Many(PART, 1, 20),
+            "The patterns by parts, in order.",
+            "[{title: Quiet water, patterns: [samphire, towpath]}]",
+        ),
         PATTERN.key("layout"),
-        Key("papers", Many(Choice(("letter", "a4")), 1, 2, distinct=True),
-            "The papers that it is printed on.", "[a4]", default="[letter, a4]"),
+        Key(
+            "papers",
+            Many(Choice(("letter", "a4")), 1, 2, distinct=True),
+            "The papers that it is printed on.",
+            "[a4]",
+            default="[letter, a4]",
+        ),
         PATTERN.key("style"),
-        Key("publication", _publication(), "Who publishes it.", "{edition: First edition}",
-            derived="the studio's"),
+        Key(
+            "publication",
+            _publication(),
+            "Who publishes it.",
+            "{edition: First edition}",
+            derived="the studio's",
+        ),
     ),
     one_of=("patterns", "parts"),
-)  # fmt: skip
+)
 assert "blurb" in OWN["publication"]

@@ -1,4 +1,4 @@
-"""The schema of cloth and sewing: fabrics, allowances, backing, batting, binding, quilting.
+"""The schema of cloth: fabrics, what there is of them, colourways.
 
 In: forms and shapes. Out: sections for `schema`.
 Invariant: declarations only.
@@ -7,7 +7,7 @@ Invariant: declarations only.
 from __future__ import annotations
 
 from publish.read.files import PHOTO
-from publish.read.forms import Choice, Number, Percent, Whole, YesNo
+from publish.read.forms import Choice, Percent, Whole, YesNo
 from publish.read.sections import Either, Idle, Key, Many, Needs, Section
 from publish.read.special import Colour, Length, Ref
 from publish.read.texts import Text
@@ -19,12 +19,16 @@ PRECUT = Section(
     "A fabric sold ready cut, in packets of one size. It is not washed before it is cut.",
     (
         Key("squares", Length("2 in", "36 in"), "The side of the squares.", "10 in"),
-        Key("strips", Length("1 in", "12 in"), "The width of the strips, which are as long as "
-            "the fabric's usable width.", "2 1/2 in"),
+        Key(
+            "strips",
+            Length("1 in", "12 in"),
+            "The width of the strips, which are as long as the fabric's usable width.",
+            "2 1/2 in",
+        ),
         Key("count", Whole(1, 1000), "How many are sold together.", "42", default="1"),
     ),
     one_of=("squares", "strips"),
-)  # fmt: skip
+)
 
 HAVE = Section(
     "have",
@@ -32,19 +36,37 @@ HAVE = Section(
     "once it is washed and its edges are straight, or fat quarters, squares or strips.",
     (
         Key("fabric", FABRIC_KEY, "The fabric.", "linen", required=True),
-        Key("width", Length("1 in", "130 in"), "What there is across the fabric, in the "
-            "direction from selvage to selvage.", "22 in"),
-        Key("length", Length("1 in", "100 yd"), "What there is along the fabric.", "18 in",
-            derived="beside `width`, as that; nothing beside `precut`"),
-        Key("precut", Either(Choice(("fat quarter", "fat eighth")), PRECUT), "What it was sold "
-            "as, instead of its size.", "fat quarter"),
-        Key("count", Whole(1, 1000), "How many of them there are; with the `count` of a packet, "
-            "how many packets.", "3", default="1"),
+        Key(
+            "width",
+            Length("1 in", "130 in"),
+            "What there is across the fabric, in the direction from selvage to selvage.",
+            "22 in",
+        ),
+        Key(
+            "length",
+            Length("1 in", "100 yd"),
+            "What there is along the fabric.",
+            "18 in",
+            derived="beside `width`, as that; nothing beside `precut`",
+        ),
+        Key(
+            "precut",
+            Either(Choice(("fat quarter", "fat eighth")), PRECUT),
+            "What it was sold as, instead of its size.",
+            "fat quarter",
+        ),
+        Key(
+            "count",
+            Whole(1, 1000),
+            "How many of them there are; with the `count` of a packet, how many packets.",
+            "3",
+            default="1",
+        ),
     ),
     one_of=("width", "precut"),
     needs=(Needs("width", (), "length"),),
     apart=("length", "precut"),
-)  # fmt: skip
+)
 
 SWATCH = Section(
     "swatch",
@@ -52,163 +74,143 @@ SWATCH = Section(
     "computed pictures and turned with each patch; the fabric keeps its `colour`.",
     (
         Key("file", PHOTO, "The picture, in the pattern's folder.", "reeds.jpg", required=True),
-        Key("width", Length("1/4 in", "130 in"), "How wide the cloth is that it shows.", "6 in",
-            required=True),
+        Key(
+            "width",
+            Length("1/4 in", "130 in"),
+            "How wide the cloth is that it shows.",
+            "6 in",
+            required=True,
+        ),
     ),
-)  # fmt: skip
+)
 
 FABRIC = Section(
     "fabric",
     "A fabric of the quilt. Its key is your own short name for it, used throughout the file.",
     (
-        Key("name", Text(60, blank=False, name=True), "What the booklet calls the fabric.",
-            "Pale linen", required=True),
-        Key("colour", Colour(), "The colour it has in every figure, in quotes because a bare # "
-            "begins a comment.", '"#f4efe6"', required=True),
-        Key("usable_width", Length("6 in", "130 in"),
-            "The width left between the selvages; left out, that of `cloth`.", "42 in",
-            default="40 in"),
-        Key("directional", YesNo(), "Whether the print has an up and a down, so that no piece "
-            "may be turned.", "yes", default="no"),
-        Key("shrinkage", Percent(25), "The share of its length that the fabric loses in the "
-            "wash; more is bought to make up for it. Left out, that of `cloth`.", "3%",
-            default="0%"),
-        Key("owned", Length("0 in", "100 yd", above=True),
-            "The length you have already; a warning says when it is too little.", "1 1/2 yd",
-            default="none"),
-        Key("sold_as", Either(Choice(("yardage", "fat quarter", "fat eighth")), PRECUT),
+        Key(
+            "name",
+            Text(60, blank=False, name=True),
+            "What the booklet calls the fabric.",
+            "Pale linen",
+            required=True,
+        ),
+        Key(
+            "colour",
+            Colour(),
+            "The colour it has in every figure, in quotes because a bare # begins a comment.",
+            '"#f4efe6"',
+            required=True,
+        ),
+        Key(
+            "usable_width",
+            Length("6 in", "130 in"),
+            "The width left between the selvages; left out, that of `cloth`.",
+            "42 in",
+            default="40 in",
+        ),
+        Key(
+            "directional",
+            YesNo(),
+            "Whether the print has an up and a down, so that no piece may be turned.",
+            "yes",
+            default="no",
+        ),
+        Key(
+            "shrinkage",
+            Percent(25),
+            "The share of its length that the fabric loses in the "
+            "wash; more is bought to make up for it. Left out, that of `cloth`.",
+            "3%",
+            default="0%",
+        ),
+        Key(
+            "owned",
+            Length("0 in", "100 yd", above=True),
+            "The length you have already; a warning says when it is too little.",
+            "1 1/2 yd",
+            default="none",
+        ),
+        Key(
+            "sold_as",
+            Either(Choice(("yardage", "fat quarter", "fat eighth")), PRECUT),
             "How the fabric is bought: by length, as fat quarters (18 × 22 in), as fat eighths "
             "(9 × 22 in), or in squares or strips of a given size. Long strips are then joined "
-            "from what fits.", "fat quarter", default="yardage"),
-        Key("swatch", SWATCH, "A photograph of the fabric, if it is printed.",
-            "{file: reeds.jpg, width: 6 in}", derived="plain cloth of its colour"),
+            "from what fits.",
+            "fat quarter",
+            default="yardage",
+        ),
+        Key(
+            "swatch",
+            SWATCH,
+            "A photograph of the fabric, if it is printed.",
+            "{file: reeds.jpg, width: 6 in}",
+            derived="plain cloth of its colour",
+        ),
     ),
     idle=(Idle("sold_as", ("fat quarter", "fat eighth"), "owned"),),
-)  # fmt: skip
+)
 
 CLOTH = Section(
     "cloth",
     "What holds for every fabric that does not say otherwise.",
     (
-        Key("usable_width", FABRIC.key("usable_width").shape, "The width left between the "
-            "selvages.", "42 in", default="40 in"),
-        Key("shrinkage", FABRIC.key("shrinkage").shape, "The share of its length that a fabric "
-            "loses in the wash.", "3%", default="0%"),
+        Key(
+            "usable_width",
+            FABRIC.key("usable_width").shape,
+            "The width left between the selvages.",
+            "42 in",
+            default="40 in",
+        ),
+        Key(
+            "shrinkage",
+            FABRIC.key("shrinkage").shape,
+            "The share of its length that a fabric loses in the wash.",
+            "3%",
+            default="0%",
+        ),
     ),
-)  # fmt: skip
+)
 
 SWAP = Section(
     "swap",
     "One fabric of a colourway: which of the pattern's fabrics it replaces, and its look.",
     (
         Key("fabric", FABRIC_KEY, "The fabric it stands in for.", "linen", required=True),
-        Key("name", Text(60, blank=False, name=True), "What the booklet calls the fabric.",
-            "Night water", required=True),
-        Key("colour", Colour(), "The colour it has in the figure, in quotes.", '"#26343c"',
-            required=True),
+        Key(
+            "name",
+            Text(60, blank=False, name=True),
+            "What the booklet calls the fabric.",
+            "Night water",
+            required=True,
+        ),
+        Key(
+            "colour",
+            Colour(),
+            "The colour it has in the figure, in quotes.",
+            '"#26343c"',
+            required=True,
+        ),
     ),
-)  # fmt: skip
+)
 
 COLOURWAY = Section(
     "colourway",
     "Another palette over the same design. Its key is your own short name for it.",
     (
-        Key("title", Text(40, blank=False, name=True), "What the booklet calls the colourway.",
-            "Dusk", required=True),
-        Key("swaps", Many(SWAP, 1, 40), "The fabrics that differ; the others stay.",
-            '[{fabric: linen, name: Night water, colour: "#26343c"}]', required=True),
+        Key(
+            "title",
+            Text(40, blank=False, name=True),
+            "What the booklet calls the colourway.",
+            "Dusk",
+            required=True,
+        ),
+        Key(
+            "swaps",
+            Many(SWAP, 1, 40),
+            "The fabrics that differ; the others stay.",
+            '[{fabric: linen, name: Night water, colour: "#26343c"}]',
+            required=True,
+        ),
     ),
-)  # fmt: skip
-
-SEWING = Section(
-    "sewing",
-    "What holds for every seam and every purchase of the pattern.",
-    (
-        Key("seam", Length("1/16 in", "1 in"), "The seam allowance.", "1/4 in",
-            default="1/4 in"),
-        Key("motif_margin", Length("0 in", "12 in"), "How much larger than the motif its square "
-            "of cloth is cut, in each direction.", "2 in", default="1 1/2 in"),
-        Key("ground_margin", Length("0 in", "6 in"), "How much larger than finished size and "
-            "seams a ground is cut, in each direction, to be trimmed after appliqué.", "1 in",
-            default="1 in"),
-        Key("straightening", Length("0 in", "18 in"), "The length added to every purchase for "
-            "straightening the end that the shop cut.", "2 in", default="1 in"),
-        Key("squaring", Length("0 in", "1 in"), "The length added for each strip, for squaring "
-            "up the edge every few cuts (common practice, no source).", "1/4 in",
-            default="1/8 in"),
-        Key("mis_cut", Length("0 in", "36 in"), "The length added to every purchase for a strip "
-            "that goes wrong.", "2 1/2 in", default="0 in"),
-        Key("purchase_step", Length("0 in", "1 yd", above=True), "What lengths to buy in yards "
-            "are rounded up to.", "1/4 yd", default="1/8 yd"),
-        Key("metric_step", Length("0 in", "1 m", above=True), "What lengths to buy in metres "
-            "are rounded up to.", "25 cm", default="10 cm"),
-        Key("tension_ratio", Number(1, 6), "The thread used for each length of seam sewn in "
-            "lockstitch.", "3", default="2.5"),
-        Key("web_width", Length("5 in", "130 in"), "The width of the fusible web that raw-edge "
-            "motifs are traced on.", "20 in", default="17 in"),
-        Key("stabiliser_width", Length("5 in", "130 in"), "The width of the stabiliser that "
-            "motifs ask for.", "12 in", default="20 in"),
-    ),
-)  # fmt: skip
-
-BACKING = Section(
-    "backing",
-    "The back of the quilt.",
-    (
-        Key("fabric", FABRIC_KEY, "The fabric of the back.", "mist",
-            derived="the ground of the size's first block (its first patch)"),
-        Key("overhang", Length("0 in", "24 in"), "How far the backing reaches past each edge of "
-            "the top.", "4 in", default="4 in"),
-    ),
-)  # fmt: skip
-
-BATTING = Section(
-    "batting",
-    "The layer between the top and the back.",
-    (
-        Key("name", Text(60, blank=False, name=True), "What the booklet calls the batting.",
-            "Needle-punched cotton", default="Cotton"),
-        Key("overhang", Length("0 in", "24 in"), "How far the batting reaches past each edge of "
-            "the top; not more than the backing does.", "2 in", default="3 in"),
-        Key("largest_gap", Length("0 in", "24 in", above=True), "The widest distance between "
-            "lines of quilting that the batting's label allows.", "8 in", default="none"),
-    ),
-)  # fmt: skip
-
-BINDING = Section(
-    "binding",
-    "The double-fold binding round a quilt.",
-    (
-        Key("fabric", FABRIC_KEY, "The fabric of the binding.", "moss",
-            derived="the fabric of the size's first motif, or else the backing's"),
-        Key("width", Length("1 in", "6 in"), "The cut width of the strips.", "2 1/2 in",
-            default="2 1/4 in"),
-        Key("cut", Choice(("straight", "bias")), "Whether the strips are cut on the straight "
-            "grain or on the bias.", "bias", default="straight"),
-        Key("allowance", Length("0 in", "60 in"), "The length beyond the perimeter, for corners "
-            "and the closing join.", "12 in", default="10 in"),
-    ),
-)  # fmt: skip
-
-STYLES = ("echo", "parallel", "grid", "ditch", "as desired")
-
-QUILTING = Section(
-    "quilting",
-    "How one area is quilted; the list has an item for each area.",
-    (
-        Key("area", Choice(("motif", "ground", "border")), "What is quilted.", "ground",
-            required=True),
-        Key("style", Choice(STYLES), "Lines that echo the motif, parallel lines, a grid, lines "
-            "in the ditch, or whatever the maker likes.", "echo", required=True),
-        Key("spacing", Length("1/16 in", "24 in"), "The distance between lines.", "1/2 in",
-            default="none"),
-        Key("angle", Whole(-90, 90, unit="degrees"), "The turn of parallel lines, clockwise "
-            "from the horizontal (in a border, from its own length); a grid is diagonal and is "
-            "turned by as much.", "45", default="0"),
-    ),
-    needs=(Needs("style", ("echo", "parallel", "grid"), "spacing"),),
-    idle=(
-        Idle("style", ("ditch", "as desired"), "spacing"),
-        Idle("style", ("ditch", "as desired", "echo"), "angle"),
-    ),
-)  # fmt: skip
+)

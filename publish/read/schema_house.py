@@ -19,35 +19,64 @@ FONTS = Section(
     "Font files of your own, in the folder of the file that names them. Where one has no bold "
     "or italic beside it, the layout's own stands in for those words.",
     (
-        Key("titles", FONT, "For the pattern's title and headings.", "fen-display.ttf",
-            derived="the font of `text`, where the layout sets both alike"),
+        Key(
+            "titles",
+            FONT,
+            "For the pattern's title and headings.",
+            "fen-display.ttf",
+            derived="the font of `text`, where the layout sets both alike",
+        ),
         Key("text", FONT, "For what is read.", "fen-text.ttf", derived="the layout's"),
-        Key("text_bold", FONT, "For bold words in it.", "fen-text-bold.ttf",
-            derived="the layout's"),
-        Key("text_italic", FONT, "For italic words in it.", "fen-text-italic.ttf",
-            derived="the layout's"),
-        Key("labels", FONT, "For what is looked up: labels, tables, captions.", "fen-sans.ttf",
-            derived="the layout's"),
-        Key("labels_bold", FONT, "For bold labels.", "fen-sans-bold.ttf",
-            derived="the layout's"),
-        Key("labels_italic", FONT, "For italic labels.", "fen-sans-italic.ttf",
-            derived="the layout's"),
+        Key(
+            "text_bold", FONT, "For bold words in it.", "fen-text-bold.ttf", derived="the layout's"
+        ),
+        Key(
+            "text_italic",
+            FONT,
+            "For italic words in it.",
+            "fen-text-italic.ttf",
+            derived="the layout's",
+        ),
+        Key(
+            "labels",
+            FONT,
+            "For what is looked up: labels, tables, captions.",
+            "fen-sans.ttf",
+            derived="the layout's",
+        ),
+        Key("labels_bold", FONT, "For bold labels.", "fen-sans-bold.ttf", derived="the layout's"),
+        Key(
+            "labels_italic",
+            FONT,
+            "For italic labels.",
+            "fen-sans-italic.ttf",
+            derived="the layout's",
+        ),
     ),
-)  # fmt: skip
+)
 
 STYLE = Section(
     "style",
     "Your own colour, logo and fonts over those of the layout.",
     (
-        Key("accent", Colour(), "The colour of headings, numerals and covers. One too pale to "
-            "read is printed darker, with a note.", '"#2f6152"',
-            derived="the darkest fabric's"),
-        Key("logo", LOGO, "Your logo, for the covers.", "logo.svg",
-            derived="the studio's name in words"),
-        Key("fonts", FONTS, "Your own fonts.", "{titles: fen-display.ttf}",
-            derived="the layout's"),
+        Key(
+            "accent",
+            Colour(),
+            "The colour of headings, numerals and covers. One too pale to "
+            "read is printed darker, with a note.",
+            '"#2f6152"',
+            derived="the darkest fabric's",
+        ),
+        Key(
+            "logo",
+            LOGO,
+            "Your logo, for the covers.",
+            "logo.svg",
+            derived="the studio's name in words",
+        ),
+        Key("fonts", FONTS, "Your own fonts.", "{titles: fen-display.ttf}", derived="the layout's"),
     ),
-)  # fmt: skip
+)
 
 PHOTO_SECTION = Section(
     "photo",
@@ -55,14 +84,29 @@ PHOTO_SECTION = Section(
     "the printed inch; fewer than 200 are a finding.",
     (
         Key("file", PHOTO, "The picture, in the pattern's folder.", "throw.jpg", required=True),
-        Key("caption", Text(200), "A line under it; on the cover there is none.",
-            "The throw on the saltmarsh.", default='""'),
-        Key("place", Choice(("cover", "page")), "On the cover in place of the drawing, or after "
-            "the opening section.", "cover", default="page"),
-        Key("alt", Text(400), "What it shows, for a reader who cannot see it.",
-            "The throw over a gate, reeds behind it.", derived="the caption"),
+        Key(
+            "caption",
+            Text(200),
+            "A line under it; on the cover there is none.",
+            "The throw on the saltmarsh.",
+            default='""',
+        ),
+        Key(
+            "place",
+            Choice(("cover", "page")),
+            "On the cover in place of the drawing, or after the opening section.",
+            "cover",
+            default="page",
+        ),
+        Key(
+            "alt",
+            Text(400),
+            "What it shows, for a reader who cannot see it.",
+            "The throw over a gate, reeds behind it.",
+            derived="the caption",
+        ),
     ),
-)  # fmt: skip
+)
 
 _SIDE = Whole(200, 6000, unit="pixels on the longer side")
 
@@ -128,54 +172,103 @@ STEP = Section(
     "lists the key of every step. Texts are Markdown, and may name "
     "[computed values](#values-for-steps) in double braces: `{{ mini.block }}`.",
     (
-        Key("step", _STEP, "The step to rewrite; what is left out stays as it is.",
-            "folding-half-8", derived=_OTHER),
-        Key("before", _STEP, "The step that a new or moved one comes before.",
-            "folding-half-8", derived=_OTHER),
-        Key("after", _STEP, "The step that a new or moved one comes after.",
-            "folding-half-8", derived=_OTHER),
+        Key(
+            "step",
+            _STEP,
+            "The step to rewrite; what is left out stays as it is.",
+            "folding-half-8",
+            derived=_OTHER,
+        ),
+        Key(
+            "before",
+            _STEP,
+            "The step that a new or moved one comes before.",
+            "folding-half-8",
+            derived=_OTHER,
+        ),
+        Key(
+            "after",
+            _STEP,
+            "The step that a new or moved one comes after.",
+            "folding-half-8",
+            derived=_OTHER,
+        ),
         Key("remove", _STEP, "The step to take out.", "quilting-unpin", derived=_OTHER),
-        Key("move", _STEP, "The step to move before or after another.", "sleeve-hem",
-            derived=_OTHER),
-        Key("text", _WORDS, "What to do.",
+        Key(
+            "move", _STEP, "The step to move before or after another.", "sleeve-hem", derived=_OTHER
+        ),
+        Key(
+            "text",
+            _WORDS,
+            "What to do.",
             "Fold the square in half and press it with your thumbnail.",
-            derived="the step's own; a new step needs one"),
-        Key("right", _WORDS, "How it looks when it is right; `none` to leave it out.",
-            "The edges meet.", default="none"),
-        Key("tip", _WORDS, "A tip; `none` to leave it out.", "Use a cold iron.",
-            default="none"),
-        Key("caution", _WORDS, "A caution; `none` to leave it out.", "Mind the pins.",
-            default="none"),
-        Key("figure", Choice(("none",)), "Only `none`, which takes the picture out.", "none",
-            derived="the step's own"),
-        Key("sizes", Many(Ref("sizes", "size"), 1, 20, distinct=True), "The sizes that the "
-            "change is for.", "[mini]", derived="all that the step is for"),
+            derived="the step's own; a new step needs one",
+        ),
+        Key(
+            "right",
+            _WORDS,
+            "How it looks when it is right; `none` to leave it out.",
+            "The edges meet.",
+            default="none",
+        ),
+        Key("tip", _WORDS, "A tip; `none` to leave it out.", "Use a cold iron.", default="none"),
+        Key(
+            "caution",
+            _WORDS,
+            "A caution; `none` to leave it out.",
+            "Mind the pins.",
+            default="none",
+        ),
+        Key(
+            "figure",
+            Choice(("none",)),
+            "Only `none`, which takes the picture out.",
+            "none",
+            derived="the step's own",
+        ),
+        Key(
+            "sizes",
+            Many(Ref("sizes", "size"), 1, 20, distinct=True),
+            "The sizes that the change is for.",
+            "[mini]",
+            derived="all that the step is for",
+        ),
     ),
-)  # fmt: skip
+)
 
 CAUTION = Section(
     "caution",
     "A caution of your own, on the page about working safely, after the usual ones.",
     (
-        Key("title", Text(60, blank=False, name=True), "What it is about.", "Magnets",
-            required=True),
-        Key("text", Text(1200, blank=False, lines=True), "What to mind, as Markdown.",
-            "Keep magnets away from pacemakers.", required=True),
+        Key(
+            "title", Text(60, blank=False, name=True), "What it is about.", "Magnets", required=True
+        ),
+        Key(
+            "text",
+            Text(1200, blank=False, lines=True),
+            "What to mind, as Markdown.",
+            "Keep magnets away from pacemakers.",
+            required=True,
+        ),
     ),
-)  # fmt: skip
+)
 
 PRICE = Section(
     "price",
     "The pattern's price in one currency, for the line sheet that shops order from and the "
     "pattern's page.",
     (
-        Key("currency", Currency(), "The code of the currency (ISO 4217).", "EUR",
-            required=True),
+        Key("currency", Currency(), "The code of the currency (ISO 4217).", "EUR", required=True),
         Key("retail", Money(), "What a maker pays.", "14.00", required=True),
-        Key("wholesale", Money(), "What a shop pays; it stands on the line sheet alone.",
-            "7.00", default="none"),
+        Key(
+            "wholesale",
+            Money(),
+            "What a shop pays; it stands on the line sheet alone.",
+            "7.00",
+            default="none",
+        ),
     ),
-)  # fmt: skip
+)
 
 ACCEPT = Section(
     "acceptance",
@@ -185,10 +278,20 @@ ACCEPT = Section(
     "cause.",
     (
         Key("code", Code(), "The warning's code.", "D332", required=True),
-        Key("at", Way(), "Where it is accepted: the way to a value, through the keys that it "
+        Key(
+            "at",
+            Way(),
+            "Where it is accepted: the way to a value, through the keys that it "
             "stands under and, in lists, its number from 0. What stands below it counts.",
-            "sizes.mini", derived="everywhere"),
-        Key("reason", Text(400, blank=False), "Why you keep it.",
-            "The stem is meant to be thin.", required=True),
+            "sizes.mini",
+            derived="everywhere",
+        ),
+        Key(
+            "reason",
+            Text(400, blank=False),
+            "Why you keep it.",
+            "The stem is meant to be thin.",
+            required=True,
+        ),
     ),
-)  # fmt: skip
+)

@@ -36,8 +36,9 @@ def _shared(shape: Shape) -> Shape:
     if isinstance(shape, Section):
         own = OWN.get(shape.name, frozenset())
         kept = (replace(k, shape=_shared(k.shape)) for k in shape.keys if k.name not in own)
-        return replace(shape, keys=tuple(replace(k, required=False) if shape is PATTERN else k
-                                         for k in kept))  # fmt: skip
+        return replace(
+            shape, keys=tuple(replace(k, required=False) if shape is PATTERN else k for k in kept)
+        )
     if isinstance(shape, Many):
         return replace(shape, item=_shared(shape.item))
     if isinstance(shape, Either) and isinstance(shape.other, Section):

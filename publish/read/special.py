@@ -156,8 +156,9 @@ class Barcode(Form):
         try:
             found = parse_gtin(text)
         except ValueError as reason:
-            return Unfit("R134", "is not a number for a barcode", f"{reason}; such as "
-                         f"`{hint.example}`")  # fmt: skip
+            return Unfit(
+                "R134", "is not a number for a barcode", f"{reason}; such as `{hint.example}`"
+            )
         return f"{found.kind} {found.digits}"
 
     def taken(self, text: str) -> Unfit | None:
@@ -167,9 +168,11 @@ class Barcode(Form):
             return None
         whole = parse_gtin(f"EAN {digits}").digits
         return Unfit(
-            "R137", "is taken for a complete UPC", "write `UPC` before it; if it is an EAN that "
-            f"lacks its check digit, write `{whole}`", f"`UPC {digits}`",
-        )  # fmt: skip
+            "R137",
+            "is taken for a complete UPC",
+            f"write `UPC` before it; if it is an EAN that lacks its check digit, write `{whole}`",
+            f"`UPC {digits}`",
+        )
 
 
 @dataclass(frozen=True)

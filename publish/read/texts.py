@@ -49,9 +49,10 @@ class Text(Form):
             )
         if self.name and value and not _as_written(value):
             return Unfit(
-                "R136", "holds marks that would be set as a link, code or bold type",
+                "R136",
+                "holds marks that would be set as a link, code or bold type",
                 "write the name without `*`, `_`, backticks, brackets and backslashes",
-            )  # fmt: skip
+            )
         return value
 
 

@@ -90,8 +90,9 @@ def blocks_on(blocks: Sequence[BlockAt]) -> Heaps:
 
 def edges(motifs: Sequence[MotifAt]) -> Fraction:
     """Return how long all edges of some motifs are, in inches."""
-    return sum((Fraction(m.shape.perimeter).limit_denominator(8) * m.count for m in motifs),
-               Fraction(0))  # fmt: skip
+    return sum(
+        (Fraction(m.shape.perimeter).limit_denominator(8) * m.count for m in motifs), Fraction(0)
+    )
 
 
 def _needle_turn(bench: Bench, motifs: list[MotifAt]) -> None:

@@ -60,5 +60,6 @@ def start_of(width: Length, height: Length) -> Start:
         if long >= opening + 2 * RUN:
             return Start("corner", "joined", RUN, opening, TAIL, long != short)
     loose = min(RUN, Fraction(int(float(long)), 4))
-    return Start("middle", "tucked", long / 2, Fraction(0), loose, long != short,
-                 min(TUCKED, loose))  # fmt: skip
+    return Start(
+        "middle", "tucked", long / 2, Fraction(0), loose, long != short, min(TUCKED, loose)
+    )

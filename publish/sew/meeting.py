@@ -25,8 +25,12 @@ def _meet(unit: Unit, one: Unit, two: Unit) -> bool:
     on_first = {along for off, along in first if off == line}
     on_second = {along for off, along in second if off == line}
     shared = on_first & on_second
-    ends = {min(on_first), max(on_first), min(on_second, default=line),
-            max(on_second, default=line)}  # fmt: skip
+    ends = {
+        min(on_first),
+        max(on_first),
+        min(on_second, default=line),
+        max(on_second, default=line),
+    }
     return bool(shared - ends)
 
 

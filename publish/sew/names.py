@@ -47,8 +47,12 @@ class Names(Heaps):
 
     def marked(self, unit: Unit) -> bool:
         """Return whether a unit's name ends in a number or a letter and takes no article."""
-        return self.called(unit).message in ("name-unit", "name-numbered", "name-row",
-                                             "name-sections")  # fmt: skip
+        return self.called(unit).message in (
+            "name-unit",
+            "name-numbered",
+            "name-row",
+            "name-sections",
+        )
 
     def the(self, unit: Unit) -> Said:
         """Return a unit's name with its article: `unit 3`, `the half ground`."""

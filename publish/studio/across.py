@@ -49,11 +49,17 @@ def _folders(glances: Iterable[Glance]) -> Iterator[tuple[Path, Note]]:
         other = first.setdefault(key, glance)
         if key == LINE_SHEET or other is not glance:
             received = LINE_SHEET if other is glance else f"also for {_at(other)}"
-            yield glance.path, error(
-                "R186", Place(place.file), "the pattern's folder of results is another's",
-                expected=f"a folder of its own beside {LINE_SHEET}", received=received,
-                help="rename the pattern's folder, or build it with another --out",
-            )  # fmt: skip
+            yield (
+                glance.path,
+                error(
+                    "R186",
+                    Place(place.file),
+                    "the pattern's folder of results is another's",
+                    expected=f"a folder of its own beside {LINE_SHEET}",
+                    received=received,
+                    help="rename the pattern's folder, or build it with another --out",
+                ),
+            )
 
 
 def _at(glance: Glance) -> str:
@@ -77,11 +83,17 @@ def _once(
         whose = "" if noun == "barcode" else glance.studio
         other = first.setdefault((whose, _plain(named.text)), named)
         if other is not named:
-            yield glance.path, grave(
-                code, named.place, f"another pattern has this {noun} already",
-                expected=f"a {noun} of its own", received=f"{named.text}, also at {other.place}",
-                help=f"give one of the two another {noun}",
-            )  # fmt: skip
+            yield (
+                glance.path,
+                grave(
+                    code,
+                    named.place,
+                    f"another pattern has this {noun} already",
+                    expected=f"a {noun} of its own",
+                    received=f"{named.text}, also at {other.place}",
+                    help=f"give one of the two another {noun}",
+                ),
+            )
 
 
 def _fabrics(glances: Iterable[Glance]) -> Iterator[tuple[Path, Note]]:
@@ -96,17 +108,29 @@ def _fabrics(glances: Iterable[Glance]) -> Iterator[tuple[Path, Note]]:
             if other is None:
                 continue
             if other.more != named.more:
-                yield glance.path, warning(
-                    "R184", named.place, f"{named.text} has another colour in another pattern",
-                    expected=f"{other.more}, as at {other.place}", received=named.more,
-                    help="give both the colour of the cloth, or one of them another name",
-                )  # fmt: skip
+                yield (
+                    glance.path,
+                    warning(
+                        "R184",
+                        named.place,
+                        f"{named.text} has another colour in another pattern",
+                        expected=f"{other.more}, as at {other.place}",
+                        received=named.more,
+                        help="give both the colour of the cloth, or one of them another name",
+                    ),
+                )
             elif other.text != named.text:
-                yield glance.path, warning(
-                    "R185", named.place, "the fabric's name is written in two ways",
-                    expected=f"{other.text}, as at {other.place}", received=named.text,
-                    help="write it alike, so that shops see one fabric",
-                )  # fmt: skip
+                yield (
+                    glance.path,
+                    warning(
+                        "R185",
+                        named.place,
+                        "the fabric's name is written in two ways",
+                        expected=f"{other.text}, as at {other.place}",
+                        received=named.text,
+                        help="write it alike, so that shops see one fabric",
+                    ),
+                )
         for name, named in own.items():
             first.setdefault(name, named)
 
@@ -125,10 +149,13 @@ def unused_wording(told: Sequence[tuple[str, Iterable[Note]]]) -> tuple[Note, ..
                 counts[note.place].append(note)
     return tuple(
         warning(
-            "R187", place, "no pattern has the step that this wording is for",
-            expected="the key of a step", received=notes[0].received,
+            "R187",
+            place,
+            "no pattern has the step that this wording is for",
+            expected="the key of a step",
+            received=notes[0].received,
             help="`foldwork steps PATTERN` lists the key of every step; or remove the change",
         )
         for place, notes in sorted(counts.items())
         if len(notes) == homes[place.file]
-    )  # fmt: skip
+    )

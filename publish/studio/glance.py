@@ -85,5 +85,12 @@ def _note(told: dict[str, Any], glanced: Glance) -> Note:
         home = glanced.path if glanced.path.is_dir() else glanced.path.parent
         file = shown_path(home / told["file"])
     place = Place(file, told["line"], told["column"], told["path"])
-    return Note(told["code"], Severity(told["severity"]), place, told["what"], told["expected"],
-                told["received"], told["help"])  # fmt: skip
+    return Note(
+        told["code"],
+        Severity(told["severity"]),
+        place,
+        told["what"],
+        told["expected"],
+        told["received"],
+        told["help"],
+    )

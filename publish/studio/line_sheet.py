@@ -67,17 +67,25 @@ def make(outcomes: Sequence[Outcome], out: Path) -> Outcome:
         return replace(done, report=stopped.report.plus(report))
     pdfs = [data for name, data in made.items() if name.endswith(".pdf")]
     return replace(
-        done, state=State.BUILT, target=target, pdfs=len(pdfs),
-        pages=sum(map(deliver.page_count, pdfs)), seconds=time.monotonic() - started,
-    )  # fmt: skip
+        done,
+        state=State.BUILT,
+        target=target,
+        pdfs=len(pdfs),
+        pages=sum(map(deliver.page_count, pdfs)),
+        seconds=time.monotonic() - started,
+    )
 
 
 def _left_out(outcome: Outcome) -> Note:
     return Note(
-        "X907", Severity.INFO, Place(shown_path(outcome.path)),
-        "the pattern is not on the line sheet", expected="a finished set with a booklet",
-        received=outcome.state.value, help="mend what stops it, and build again",
-    )  # fmt: skip
+        "X907",
+        Severity.INFO,
+        Place(shown_path(outcome.path)),
+        "the pattern is not on the line sheet",
+        expected="a finished set with a booklet",
+        received=outcome.state.value,
+        help="mend what stops it, and build again",
+    )
 
 
 def _order(entry: Entry) -> tuple[str, str, str]:
@@ -129,9 +137,11 @@ def page(entries: Sequence[Entry], paper: Paper) -> str:
         size=f"{paper.width:.4f}in {paper.height:.4f}in",
         count=len(entries),
         contact=next(iter(contacts)) if len(contacts) == 1 else "",
-        groups=[(studio, [_shown(e) for e in entries if e.trade["studio"] == studio])
-                for studio in studios],
-    )  # fmt: skip
+        groups=[
+            (studio, [_shown(e) for e in entries if e.trade["studio"] == studio])
+            for studio in studios
+        ],
+    )
 
 
 def _shown(entry: Entry) -> Json:

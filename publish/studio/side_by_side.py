@@ -89,8 +89,9 @@ def _before(glanced: Glance, notes: tuple[Note, ...], asked: Asked) -> Outcome |
     return same and Outcome(glanced.path, State.UNCHANGED, same[0], glanced.key, same[1])
 
 
-def check(paths: Sequence[Path], asked: Asked, jobs: int, ended: Ended = silent
-          ) -> tuple[Outcome, ...]:  # fmt: skip
+def check(
+    paths: Sequence[Path], asked: Asked, jobs: int, ended: Ended = silent
+) -> tuple[Outcome, ...]:
     """Check patterns, at most `jobs` at a time, and compare them with one another."""
     with Workers(min(jobs, len(paths))) as pool:
         glances = _glances(pool, paths, replace(asked, changed=False))
@@ -110,8 +111,7 @@ def _glances(pool: Workers, paths: Sequence[Path], asked: Asked) -> list[Glance]
 def _together(glances: Sequence[Glance], ends: Sequence[Outcome]) -> tuple[Outcome, ...]:
     """Return the outcomes with what comparing the patterns has found."""
     between = compared(glances)
-    found = [o.plus(between.get(g.path, ()), g.sources)
-             for g, o in zip(glances, ends, strict=True)]  # fmt: skip
+    found = [o.plus(between.get(g.path, ()), g.sources) for g, o in zip(glances, ends, strict=True)]
     if any(o.state in (State.ERRORS, State.FAILED) for o in found):
         return tuple(found)
     told = [(g.house, o.report) for g, o in zip(glances, found, strict=True)]
@@ -156,8 +156,9 @@ def _alone(call: Callable[..., Outcome], path: Path, values: tuple[Any, ...]) ->
             return pool.submit(call, path, *values).result()
         except BrokenProcessPool:
             said = "the process that made it was ended from outside, as when memory runs out"
-            return Outcome(path, State.FAILED, Report(), failure=said,
-                           seconds=time.monotonic() - started)  # fmt: skip
+            return Outcome(
+                path, State.FAILED, Report(), failure=said, seconds=time.monotonic() - started
+            )
 
 
 def build_one(path: Path, asked: Asked, jobs: int = 1) -> Outcome:
@@ -166,20 +167,29 @@ def build_one(path: Path, asked: Asked, jobs: int = 1) -> Outcome:
     tell = _telling(path)
     try:
         work, target = pipeline.build(
-            path, asked.out, asked.papers, asked.only, tell, asked.strict, jobs, asked.store,
+            path,
+            asked.out,
+            asked.papers,
+            asked.only,
+            tell,
+            asked.strict,
+            jobs,
+            asked.store,
             asked.size,
-        )  # fmt: skip
+        )
     except PublishError as stopped:
         return Outcome(path, State.ERRORS, stopped.report, seconds=time.monotonic() - started)
     except pipeline.NoSizeError as wrong:
-        return Outcome(path, State.FAILED, Report(), failure=str(wrong),
-                       seconds=time.monotonic() - started)  # fmt: skip
+        return Outcome(
+            path, State.FAILED, Report(), failure=str(wrong), seconds=time.monotonic() - started
+        )
     except Exception:  # a mistake of ours, which must not stop the other patterns
         return _failed(path, started)
     pages = sum(deliver.page_count(e.pdf) for e in work.editions)
     seconds = time.monotonic() - started
-    return Outcome(path, State.BUILT, work.report, work.pattern.key, target, len(work.editions),
-                   pages, seconds)  # fmt: skip
+    return Outcome(
+        path, State.BUILT, work.report, work.pattern.key, target, len(work.editions), pages, seconds
+    )
 
 
 def check_one(path: Path, asked: Asked) -> Outcome:
@@ -193,13 +203,19 @@ def check_one(path: Path, asked: Asked) -> Outcome:
     except Exception:  # as above
         return _failed(path, started)
     key = examined.work.pattern.key if examined.work is not None else path.stem
-    return Outcome(path, State.CHECKED, examined.report, key, files=files,
-                   seconds=time.monotonic() - started)  # fmt: skip
+    return Outcome(
+        path, State.CHECKED, examined.report, key, files=files, seconds=time.monotonic() - started
+    )
 
 
 def _failed(path: Path, started: float) -> Outcome:
-    return Outcome(path, State.FAILED, Report(), failure=traceback.format_exc(),
-                   seconds=time.monotonic() - started)  # fmt: skip
+    return Outcome(
+        path,
+        State.FAILED,
+        Report(),
+        failure=traceback.format_exc(),
+        seconds=time.monotonic() - started,
+    )
 
 
 _HEARD: list[Any] = []

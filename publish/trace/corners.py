@@ -171,8 +171,10 @@ def _found(
     every = np.concatenate([at, *others])
     found = []
     for k in map(int, places):
-        sides = [int(np.abs(every[side] - k).min(initial=room)) for side in
-                (every < k - gap, every > k + gap)]  # fmt: skip
+        sides = [
+            int(np.abs(every[side] - k).min(initial=room))
+            for side in (every < k - gap, every > k + gap)
+        ]
         met = _sharpened(line, k + first, (sides[0], sides[1]), blur)
         if met is not None:
             found.append(Corner(k, *met))

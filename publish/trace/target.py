@@ -27,8 +27,10 @@ MARKERS = cv2.aruco.getPredefinedDictionary(cv2.aruco.DICT_4X4_50)
 CELLS = 6
 """Of a marker's side: four, and its black border."""
 
-NOTE = ("Print at 100 %: a black square is 2 in (50.8 mm) wide. Cut apart on the lines.",
-        "Lay one or more beside the cut paper, flat and not on it.")  # fmt: skip
+NOTE = (
+    "Print at 100 %: a black square is 2 in (50.8 mm) wide. Cut apart on the lines.",
+    "Lay one or more beside the cut paper, flat and not on it.",
+)
 
 
 def target(paper: Paper) -> bytes:

@@ -61,9 +61,14 @@ def _own(pattern: Pattern) -> tuple[Note, ...]:
 
 
 def typeset(
-    pattern: Pattern, manual: Manual, artwork: Artwork, paper: Paper, name: str = "booklet",
-    trimmed: bool = False, size: str = "",
-) -> tuple[Edition | None, tuple[Note, ...]]:  # fmt: skip
+    pattern: Pattern,
+    manual: Manual,
+    artwork: Artwork,
+    paper: Paper,
+    name: str = "booklet",
+    trimmed: bool = False,
+    size: str = "",
+) -> tuple[Edition | None, tuple[Note, ...]]:
     """Return one edition for one paper.
 
     `name` is the edition, `booklet` or `templates`; the file is called `booklet-letter`, of one
@@ -142,8 +147,13 @@ def _homeless(
     """Return a note for each sheet that the layout has not put on a page."""
     keys = [s.key for block in plates.wanted(manual) for s in plates.sheets(artwork, block)]
     return tuple(
-        error("T708", pattern.place("layout"), "the layout gives a template sheet no page",
-              received=key, help="give it an element whose id is sheet_anchor(sheet)")
+        error(
+            "T708",
+            pattern.place("layout"),
+            "the layout gives a template sheet no page",
+            received=key,
+            help="give it an element whose id is sheet_anchor(sheet)",
+        )
         for key in keys
         if key not in printed.sheet_pages
-    )  # fmt: skip
+    )

@@ -59,26 +59,40 @@ def _font(key: str, path: Path, place: Place) -> list[Note]:
     except Exception as problem:  # a damaged font can make the library raise almost anything
         said = str(problem).splitlines()[0] if str(problem) else type(problem).__name__
         return [
-            error("T712", place, f"the file of `{key}` is not a font that can be read",
-                  expected="a TrueType or OpenType font", received=said[:80],
-                  help="export the font again as .ttf or .otf")
-        ]  # fmt: skip
+            error(
+                "T712",
+                place,
+                f"the file of `{key}` is not a font that can be read",
+                expected="a TrueType or OpenType font",
+                received=said[:80],
+                help="export the font again as .ttf or .otf",
+            )
+        ]
     found = []
     lacking = "".join(c for c in _BASIC if ord(c) not in letters)
     if lacking:
         found.append(
-            warning("T713", place, f"the font of `{key}` lacks letters of everyday words",
-                    expected="the Latin letters, digits and stops", received=lacking,
-                    help="the layout's own font stands in, for those letters or for all of "
-                    "the words; choose a font that has them")
-        )  # fmt: skip
+            warning(
+                "T713",
+                place,
+                f"the font of `{key}` lacks letters of everyday words",
+                expected="the Latin letters, digits and stops",
+                received=lacking,
+                help="the layout's own font stands in, for those letters or for all of "
+                "the words; choose a font that has them",
+            )
+        )
     if rights & _RESTRICTED:
         found.append(
-            warning("T714", place, f"the font of `{key}` does not allow to be put into a file",
-                    expected="a licence that allows embedding",
-                    received=f"fsType {rights:#06x} in the font's OS/2 table",
-                    help="ask the font's maker, or choose another font")
-        )  # fmt: skip
+            warning(
+                "T714",
+                place,
+                f"the font of `{key}` does not allow to be put into a file",
+                expected="a licence that allows embedding",
+                received=f"fsType {rights:#06x} in the font's OS/2 table",
+                help="ask the font's maker, or choose another font",
+            )
+        )
     return found
 
 
@@ -102,10 +116,15 @@ def _accent(colour: str, place: Place) -> list[Note]:
         return []
     reached = palette.weakest(colour)
     return [
-        warning("T715", place, "the accent is too pale to be read as text, and is printed darker",
-                expected=f"a contrast of at least {palette.READABLE:g} : 1 (WCAG 2.0, AA)",
-                received=f"{colour}, {reached:.2f} : 1", help=f'write `"{printed}"`')
-    ]  # fmt: skip
+        warning(
+            "T715",
+            place,
+            "the accent is too pale to be read as text, and is printed darker",
+            expected=f"a contrast of at least {palette.READABLE:g} : 1 (WCAG 2.0, AA)",
+            received=f"{colour}, {reached:.2f} : 1",
+            help=f'write `"{printed}"`',
+        )
+    ]
 
 
 def dressed(layout: Layout, pattern: Pattern) -> Layout:

@@ -121,16 +121,26 @@ def origin(pattern: Pattern, layout: Layout) -> Iterator[Note]:
         if folder == beside:
             whose = "pattern's own" if own.parent == pattern.folder else "studio's"
             what = f"the booklet is set in a layout from the {whose} folder"
-            yield Note("T720", Severity.INFO, place, what, received=name,
-                       help="it can arrange what the booklet says and nothing else")  # fmt: skip
+            yield Note(
+                "T720",
+                Severity.INFO,
+                place,
+                what,
+                received=name,
+                help="it can arrange what the booklet says and nothing else",
+            )
         elif folder.parent in designers:
             continue
         elif (beside / FILE).is_file() and not beside.samefile(folder):
-            yield warning("T719", place, "a layout of a name that Foldwork has is not used",
-                          expected="another name for a layout of your own",
-                          received=name,
-                          help=f"rename its folder, and write that name at `layout`; "
-                          f"`{folder.name}` is always Foldwork's")  # fmt: skip
+            yield warning(
+                "T719",
+                place,
+                "a layout of a name that Foldwork has is not used",
+                expected="another name for a layout of your own",
+                received=name,
+                help=f"rename its folder, and write that name at `layout`; "
+                f"`{folder.name}` is always Foldwork's",
+            )
 
 
 def _chain(pattern: Pattern, folder: Path) -> tuple[tuple[Written, ...], tuple[Note, ...]]:
@@ -207,8 +217,12 @@ def _unlisted(own: Written, families: Mapping[str, str], fonts: tuple[FontFace, 
     """Return a note for each role whose family has no font file."""
     listed = {f.family for f in fonts}
     return [
-        fault(own.path, f"families.{role} has no font file", expected=" or ".join(sorted(listed)),
-              received=family)
+        fault(
+            own.path,
+            f"families.{role} has no font file",
+            expected=" or ".join(sorted(listed)),
+            received=family,
+        )
         for role, family in families.items()
         if family not in listed
-    ]  # fmt: skip
+    ]

@@ -23,8 +23,15 @@ DEFAULT_STYLE = "style.css"
 ROLES = ("titles", "text", "labels")
 """What a layout sets type for, each in a family that a pattern may replace."""
 _KEYS = {
-    "about", "extends", "template", "style", "fonts", "families", "settings", "papers",
-}  # fmt: skip
+    "about",
+    "extends",
+    "template",
+    "style",
+    "fonts",
+    "families",
+    "settings",
+    "papers",
+}
 _WORDS = ("extends", "template", "style")
 
 

@@ -37,8 +37,15 @@ from publish.words import language
 _UNREAD = (OSError, UnicodeDecodeError, RecursionError, MemoryError)
 """What a template can raise without a line of its own: it cannot be read, or is nested or
 grows beyond what can be held."""
-_FAULTS = (TemplateError, ArithmeticError, AttributeError, LookupError, TypeError, ValueError,
-           *_UNREAD)  # fmt: skip
+_FAULTS = (
+    TemplateError,
+    ArithmeticError,
+    AttributeError,
+    LookupError,
+    TypeError,
+    ValueError,
+    *_UNREAD,
+)
 """What a template can raise: its own errors, and those of the values it works with."""
 
 
@@ -61,9 +68,14 @@ class Composed:
 
 
 def compose(
-    layout: Layout, pattern: Pattern, manual: Manual, artwork: Artwork, paper: Paper, edition: str,
+    layout: Layout,
+    pattern: Pattern,
+    manual: Manual,
+    artwork: Artwork,
+    paper: Paper,
+    edition: str,
     bleed: float = 0.0,
-) -> tuple[Composed | None, tuple[Note, ...]]:  # fmt: skip
+) -> tuple[Composed | None, tuple[Note, ...]]:
     """Return the edition as HTML and CSS.
 
     `edition` is `booklet` or `templates`; a layout may leave the covers out of the latter.

@@ -75,10 +75,15 @@ def check(pattern: Pattern) -> tuple[Note, ...]:
             found.append(large.note(place, "photograph"))
         elif pictures.size(file) is None:
             found.append(
-                error("T716", place, "the photograph is not a picture that can be read",
-                      expected="a JPEG, PNG or TIFF", received=file.name,
-                      help="save it again from the camera or your picture program")
-            )  # fmt: skip
+                error(
+                    "T716",
+                    place,
+                    "the photograph is not a picture that can be read",
+                    expected="a JPEG, PNG or TIFF",
+                    received=file.name,
+                    help="save it again from the camera or your picture program",
+                )
+            )
     return tuple(found)
 
 
@@ -105,11 +110,14 @@ def coarse(pattern: Pattern, html: str) -> tuple[Note, ...]:
         if size is not None and size[0] < pictures.COARSE * inches:
             least = round(pictures.COARSE * inches)
             notes.append(
-                warning("T718", pattern.place("photos", number, "file"),
-                        "the photograph has too few pixels for its printed size",
-                        expected=f"at least {least} pixels across for {inches:.1f} in, "
-                        f"{pictures.COARSE} to the inch",
-                        received=f"{size[0]} across, {size[0] / inches:.0f} to the inch",
-                        help="use the picture as it came from the camera, not one made smaller")
-            )  # fmt: skip
+                warning(
+                    "T718",
+                    pattern.place("photos", number, "file"),
+                    "the photograph has too few pixels for its printed size",
+                    expected=f"at least {least} pixels across for {inches:.1f} in, "
+                    f"{pictures.COARSE} to the inch",
+                    received=f"{size[0]} across, {size[0] / inches:.0f} to the inch",
+                    help="use the picture as it came from the camera, not one made smaller",
+                )
+            )
     return tuple(notes)

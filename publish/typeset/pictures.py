@@ -48,9 +48,19 @@ A JPEG is made smaller while it is read; cameras take up to 61 million (common k
 _QUALITY = 90
 _PROFILED = ("RGB", "CMYK", "L", "LAB")
 """Kinds of pixels that a colour profile can speak of."""
-_UNREADABLE = (UnidentifiedImageError, OSError, ValueError, SyntaxError, LookupError,
-               EOFError, OverflowError, MemoryError, struct.error, zlib.error,
-               Image.DecompressionBombError)  # fmt: skip
+_UNREADABLE = (
+    UnidentifiedImageError,
+    OSError,
+    ValueError,
+    SyntaxError,
+    LookupError,
+    EOFError,
+    OverflowError,
+    MemoryError,
+    struct.error,
+    zlib.error,
+    Image.DecompressionBombError,
+)
 """What Pillow raises over damaged files."""
 _ORIENTATION = 0x0112
 """Exif 2.3; 5 to 8 mean that the picture lies on its side."""
@@ -112,26 +122,39 @@ def check_logo(path: Path, place: Place) -> list[Note]:
     refused = _refused(path)
     if refused is not None:
         return [
-            error("T716", place, f"the logo cannot be used: {refused.what}",
-                  expected=refused.expected,
-                  received=f"{path.name}:{refused.place.line}, {refused.received}".rstrip(", "),
-                  help=refused.help)
-        ]  # fmt: skip
+            error(
+                "T716",
+                place,
+                f"the logo cannot be used: {refused.what}",
+                expected=refused.expected,
+                received=f"{path.name}:{refused.place.line}, {refused.received}".rstrip(", "),
+                help=refused.help,
+            )
+        ]
     found = logo(path)
     if found is None:
         return [
-            error("T716", place, "the logo is not a picture that can be read",
-                  expected="an SVG with a size or a viewBox, a PNG or a JPEG", received=path.name,
-                  help="save it again from your drawing program")
-        ]  # fmt: skip
+            error(
+                "T716",
+                place,
+                "the logo is not a picture that can be read",
+                expected="an SVG with a size or a viewBox, a PNG or a JPEG",
+                received=path.name,
+                help="save it again from your drawing program",
+            )
+        ]
     if found.kind == _SVG or max(found.width, found.height) >= LOGO_LEAST:
         return []
     return [
-        warning("T717", place, "the logo has few pixels and may print coarsely",
-                expected=f"at least {LOGO_LEAST} pixels along its longer side",
-                received=f"{found.width:.0f} x {found.height:.0f}",
-                help="save it larger, or as SVG")
-    ]  # fmt: skip
+        warning(
+            "T717",
+            place,
+            "the logo has few pixels and may print coarsely",
+            expected=f"at least {LOGO_LEAST} pixels along its longer side",
+            received=f"{found.width:.0f} x {found.height:.0f}",
+            help="save it larger, or as SVG",
+        )
+    ]
 
 
 _SVG = "image/svg+xml"
@@ -272,8 +295,9 @@ def _upright(image: Image.Image) -> Image.Image:
 def _printed(image: Image.Image, width: int) -> Print:
     """Return a picture as a file of at most `width` pixels across."""
     if image.width > width > 0:
-        image = image.resize((width, max(1, round(image.height * width / image.width))),
-                             Image.Resampling.LANCZOS)  # fmt: skip
+        image = image.resize(
+            (width, max(1, round(image.height * width / image.width))), Image.Resampling.LANCZOS
+        )
     stream = io.BytesIO()
     if image.mode == "RGBA":
         image.save(stream, "PNG", optimize=True)

@@ -56,9 +56,11 @@ def print_pages(
         css, said_by = _parse(composed, shelf, configuration, records)
         html = HTML(string=composed.html, base_url=f"{LAYOUT}:", url_fetcher=shelf)
         document = html.render(
-            font_config=configuration, stylesheets=css, pdf_variant=variant,
+            font_config=configuration,
+            stylesheets=css,
+            pdf_variant=variant,
             cache=drawn(artwork, configuration),
-        )  # fmt: skip
+        )
         identifier = _identifier(composed, svgs)
         pdf = document.write_pdf(
             finisher=tagging.finish if variant else None,
@@ -71,16 +73,22 @@ def print_pages(
 
 
 def _parse(
-    composed: Composed, shelf: Shelf, configuration: FontConfiguration,
+    composed: Composed,
+    shelf: Shelf,
+    configuration: FontConfiguration,
     records: list[logging.LogRecord],
-) -> tuple[list[CSS], list[Path | None]]:  # fmt: skip
+) -> tuple[list[CSS], list[Path | None]]:
     """Return the style sheets, and the file of each thing that was logged on the way."""
     sheets, said_by = [], list[Path | None]()
     for style in composed.styles:
         sheets.append(
-            CSS(string=style.css, base_url=f"{LAYOUT}:", url_fetcher=shelf,
-                font_config=configuration)
-        )  # fmt: skip
+            CSS(
+                string=style.css,
+                base_url=f"{LAYOUT}:",
+                url_fetcher=shelf,
+                font_config=configuration,
+            )
+        )
         said_by += [style.path] * (len(records) - len(said_by))
     return sheets, said_by
 

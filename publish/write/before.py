@@ -40,10 +40,17 @@ def section(book: Book, others: str) -> Section:
     blocks.append(Box("note", "Usable width", _width()))
     blocks.append(Box("note", "Pressing", _pressing()))
     blocks.append(Box("note", "Washing first", _washing(book)))
-    blocks.append(Box("note", "Sides of the cloth", (
-        "The **right side** is the side that shows in the finished piece; the **wrong side** is "
-        "its back. *Right sides together* means that two right sides touch.",
-    )))  # fmt: skip
+    blocks.append(
+        Box(
+            "note",
+            "Sides of the cloth",
+            (
+                "The **right side** is the side that shows in the finished piece; the **wrong "
+                "side** is "
+                "its back. *Right sides together* means that two right sides touch.",
+            ),
+        )
+    )
     blocks.append(_abbreviations(others + text_of(blocks)))
     lead = f"Read the steps{book.your_size} once through before you cut."
     return Section("before-you-start", "Before you start", tuple(blocks), lead)
@@ -115,6 +122,7 @@ def _washing(book: Book) -> tuple[str, ...]:
 
 
 def _abbreviations(text: str) -> Table:
-    rows = tuple(Row((f"**{short}**", long)) for short, long, mark in _ABBREVIATIONS
-                 if mark.search(text))  # fmt: skip
+    rows = tuple(
+        Row((f"**{short}**", long)) for short, long, mark in _ABBREVIATIONS if mark.search(text)
+    )
     return Table("abbreviations", "Abbreviations and signs", ("Sign", "Meaning"), rows)

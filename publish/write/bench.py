@@ -86,8 +86,9 @@ class Bench:
         names = own if plain else {kind: f"unit {at}" for at, kind in enumerate(own, 1)}
         sections = {
             g.unit.kind: listed(_letters(self.book, self.key, g.unit))
-            for g in self.inner if _on_foundations(g.unit)
-        }  # fmt: skip
+            for g in self.inner
+            if _on_foundations(g.unit)
+        }
         return {**names, **{kind: f"{_JOINED} {letters}" for kind, letters in sections.items()}}
 
     def called(self, unit: Unit) -> str:
@@ -123,9 +124,10 @@ class Bench:
                 found.setdefault(self._whole_name(group.unit), []).append(group.unit.kind)
         return {
             kind: f"{name} {number_}"
-            for name, kinds in found.items() if len(kinds) > 1
+            for name, kinds in found.items()
+            if len(kinds) > 1
             for number_, kind in enumerate(kinds, 1)
-        }  # fmt: skip
+        }
 
     def trade(self, unit: Unit) -> str:
         """Return the trade's noun for a unit inside a block, where it has one."""

@@ -31,8 +31,10 @@ def asked(book: Book) -> Asked:
         )
     if book.pillows:
         care.append("Take the form out of the cover before washing.")
-    care.append("Store it rolled or loosely folded, out of the sun and not in plastic. Refold it "
-                "now and then.")  # fmt: skip
+    care.append(
+        "Store it rolled or loosely folded, out of the sun and not in plastic. Refold it "
+        "now and then."
+    )
     return Asked(closing=(Bullets(tuple(care)),))
 
 

@@ -57,56 +57,99 @@ def _sprays(book: Book) -> Box | None:
         title, what = "Fusible web and adhesives", "Fusible web and spray adhesives"
     else:
         title, what = "Starch and adhesives", "Starch and spray adhesives"
-    return Box("caution", title, (
-        f"{what} give off fumes or mist. Use them in a well-ventilated room and do not breathe "
-        "them in.",
-        "Keep sprays away from flames, heaters and a hot iron. Put the can down and let the mist "
-        "settle before you pick up the iron.",
-    ))  # fmt: skip
+    return Box(
+        "caution",
+        title,
+        (
+            f"{what} give off fumes or mist. Use them in a well-ventilated room and do not breathe "
+            "them in.",
+            "Keep sprays away from flames, heaters and a hot iron. Put the can down and let "
+            "the mist "
+            "settle before you pick up the iron.",
+        ),
+    )
 
 
 def _glue(book: Book) -> Box | None:
     if not any(book.plans[k].templates for k in book.keys):
         return None
-    return Box("caution", "Glue", (
-        "Keep glue away from eyes and out of children's reach, and follow what its packet says.",
-    ))  # fmt: skip
+    return Box(
+        "caution",
+        "Glue",
+        ("Keep glue away from eyes and out of children's reach, and follow what its packet says.",),
+    )
 
 
-_ROTARY = Box("caution", "Rotary cutter", (
-    "Close and lock the blade every time you put the cutter down. Wear closed shoes.",
-    "Cut away from your body, standing up, with your fingers clear of the edge of the ruler.",
-    "Wrap old blades before you throw them away, and keep the cutter out of children's reach.",
-))  # fmt: skip
-_IRON = Box("caution", "Iron", (
-    "Stand the iron on a steady surface, on its heel or its rest, with the cord out of the way.",
-    "Steam burns: keep your fingers clear of folds you are pressing.",
-    "Unplug the iron when you leave the room.",
-))  # fmt: skip
-_MACHINE = Box("caution", "Sewing machine", (
-    "Keep your fingers clear of the needle and the presser foot while the machine runs.",
-    "Switch the machine off to change the needle or the foot.",
-))  # fmt: skip
-_PINS = Box("caution", "Pins, needles and scissors", (
-    "Count pins and needles before and after each sitting, and run a magnet over the finished "
-    "piece before it is used.",
-    "Close scissors when they are out of your hand. Take breaks when you cut many layers.",
-))  # fmt: skip
-_BABIES = Box("caution", "Babies", (
-    "Keep quilts, pillows and all other loose or soft bedding out of the place where a baby under "
-    "one year old sleeps. Hang a baby's quilt on the wall until then.",
-))  # fmt: skip
-_SMALL = Box("caution", "Small parts", (
-    "This pattern has no buttons or beads. Do not add any to a piece that a child under three may "
-    "handle: small parts can choke.",
-))  # fmt: skip
-_FIRE = Box("caution", "Fire", (
-    "Cloth and batting burn. Keep the finished piece away from flames, candles and heaters.",
-    "If you sell what you make, ask which rules on flammability, fibre labels and children's "
-    "goods hold where you live.",
-))  # fmt: skip
-_MAKERS = Box("caution", "Before all of this", (
-    "The instructions that come with your tools, machine, fabrics, batting and sprays come first, "
-    "and so do the laws and codes where you live. Where this booklet says something different, "
-    "follow them. If you are unsure of a tool or a cord, ask someone qualified.",
-))  # fmt: skip
+_ROTARY = Box(
+    "caution",
+    "Rotary cutter",
+    (
+        "Close and lock the blade every time you put the cutter down. Wear closed shoes.",
+        "Cut away from your body, standing up, with your fingers clear of the edge of the ruler.",
+        "Wrap old blades before you throw them away, and keep the cutter out of children's reach.",
+    ),
+)
+_IRON = Box(
+    "caution",
+    "Iron",
+    (
+        "Stand the iron on a steady surface, on its heel or its rest, with the cord out of the "
+        "way.",
+        "Steam burns: keep your fingers clear of folds you are pressing.",
+        "Unplug the iron when you leave the room.",
+    ),
+)
+_MACHINE = Box(
+    "caution",
+    "Sewing machine",
+    (
+        "Keep your fingers clear of the needle and the presser foot while the machine runs.",
+        "Switch the machine off to change the needle or the foot.",
+    ),
+)
+_PINS = Box(
+    "caution",
+    "Pins, needles and scissors",
+    (
+        "Count pins and needles before and after each sitting, and run a magnet over the finished "
+        "piece before it is used.",
+        "Close scissors when they are out of your hand. Take breaks when you cut many layers.",
+    ),
+)
+_BABIES = Box(
+    "caution",
+    "Babies",
+    (
+        "Keep quilts, pillows and all other loose or soft bedding out of the place where a "
+        "baby under "
+        "one year old sleeps. Hang a baby's quilt on the wall until then.",
+    ),
+)
+_SMALL = Box(
+    "caution",
+    "Small parts",
+    (
+        "This pattern has no buttons or beads. Do not add any to a piece that a child under "
+        "three may "
+        "handle: small parts can choke.",
+    ),
+)
+_FIRE = Box(
+    "caution",
+    "Fire",
+    (
+        "Cloth and batting burn. Keep the finished piece away from flames, candles and heaters.",
+        "If you sell what you make, ask which rules on flammability, fibre labels and children's "
+        "goods hold where you live.",
+    ),
+)
+_MAKERS = Box(
+    "caution",
+    "Before all of this",
+    (
+        "The instructions that come with your tools, machine, fabrics, batting and sprays come "
+        "first, "
+        "and so do the laws and codes where you live. Where this booklet says something different, "
+        "follow them. If you are unsure of a tool or a cord, ask someone qualified.",
+    ),
+)

@@ -30,10 +30,14 @@ def notes_on(book: Book) -> tuple[Note, ...]:
     """Return the notes of this stage."""
     if not book.keys:
         return (
-            error("W501", book.pattern.place("sizes"), CODES["W501"],
-                  expected="at least one size that can be graded, drafted and cut",
-                  help="mend what the earlier notes say"),
-        )  # fmt: skip
+            error(
+                "W501",
+                book.pattern.place("sizes"),
+                CODES["W501"],
+                expected="at least one size that can be graded, drafted and cut",
+                help="mend what the earlier notes say",
+            ),
+        )
     return (*_titles(book), *_fabrics(book), *_publication(book))
 
 
@@ -50,29 +54,41 @@ def _repeats(named: Iterable[tuple[str, str]]) -> list[tuple[str, str, str]]:
 
 def _titles(book: Book) -> list[Note]:
     return [
-        error("W502", book.pattern.place("sizes", key, "title"),
-                "two sizes carry one title, so that tables and steps cannot tell them apart",
-                expected=f"a title other than that of `{other}`", received=name,
-                help="give one of them its own `title`")
+        error(
+            "W502",
+            book.pattern.place("sizes", key, "title"),
+            "two sizes carry one title, so that tables and steps cannot tell them apart",
+            expected=f"a title other than that of `{other}`",
+            received=name,
+            help="give one of them its own `title`",
+        )
         for key, other, name in _repeats((k, book.title(k)) for k in book.keys)
     ] + [
-        warning("W510", book.pattern.place("sizes", key, "title"),
-                f"the title {book.title(key)} is a piece's letter as well",
-                expected="a title of more than a letter", received=book.title(key),
-                help="write it out, so that nobody takes the size for a piece")
+        warning(
+            "W510",
+            book.pattern.place("sizes", key, "title"),
+            f"the title {book.title(key)} is a piece's letter as well",
+            expected="a title of more than a letter",
+            received=book.title(key),
+            help="write it out, so that nobody takes the size for a piece",
+        )
         for key in book.keys
         if book.title(key) in {p.letter for k in book.keys for p in book.plans[k].pieces}
-    ]  # fmt: skip
+    ]
 
 
 def _fabrics(book: Book) -> list[Note]:
     return [
-        warning("W503", book.pattern.place("fabrics", key, "name"),
-                "two fabrics carry one name, so that the materials cannot tell them apart",
-                expected=f"a name other than that of `{other}`", received=name,
-                help="give one of them its own `name`")
+        warning(
+            "W503",
+            book.pattern.place("fabrics", key, "name"),
+            "two fabrics carry one name, so that the materials cannot tell them apart",
+            expected=f"a name other than that of `{other}`",
+            received=name,
+            help="give one of them its own `name`",
+        )
         for key, other, name in _repeats((f, book.fabric(f)) for f in book.fabrics)
-    ]  # fmt: skip
+    ]
 
 
 def _publication(book: Book) -> list[Note]:
@@ -80,14 +96,22 @@ def _publication(book: Book) -> list[Note]:
     found = []
     if out.studio and not out.licence:
         found.append(
-            warning("W504", book.pattern.place("publication"),
-                    "a published pattern says nothing of what may be made from it",
-                    expected="`licence`", help="say in one sentence what a maker may make and sell")
-        )  # fmt: skip
+            warning(
+                "W504",
+                book.pattern.place("publication"),
+                "a published pattern says nothing of what may be made from it",
+                expected="`licence`",
+                help="say in one sentence what a maker may make and sell",
+            )
+        )
     if out.studio and not out.contact:
         found.append(
-            warning("W505", book.pattern.place("publication"),
-                    "a published pattern gives no address for mistakes", expected="`contact`",
-                    help="give an address that makers can write to")
-        )  # fmt: skip
+            warning(
+                "W505",
+                book.pattern.place("publication"),
+                "a published pattern gives no address for mistakes",
+                expected="`contact`",
+                help="give an address that makers can write to",
+            )
+        )
     return found

@@ -77,9 +77,8 @@ def _pairs(book: Book) -> tuple[str, ...]:
     )
     hints = [_pair(book, motif, ground) for motif, ground in pairs]
     grounds = {
-        patch.fabric
-        for k in book.keys for b in book.blocks(k) for patch in book.block(b).patches
-    }  # fmt: skip
+        patch.fabric for k in book.keys for b in book.blocks(k) for patch in book.block(b).patches
+    }
     hints += [
         f"{book.fabric(f)} has a direction: keep the top of its print to the top of the quilt."
         for f in book.fabrics

@@ -73,8 +73,9 @@ class Book:
     @property
     def largest(self) -> str | None:
         """Return the size with the greatest area; the first of equals."""
-        return max(self.keys, key=lambda k: self.sizes[k].width * self.sizes[k].height,
-                   default=None)  # fmt: skip
+        return max(
+            self.keys, key=lambda k: self.sizes[k].width * self.sizes[k].height, default=None
+        )
 
     def raw(self, finished: Length) -> Length:
         """Return a finished length with a seam allowance at both ends."""

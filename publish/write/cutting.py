@@ -38,9 +38,14 @@ def sections(book: Book) -> tuple[Section, ...]:
     for key in book.keys:
         steps = StepList(book, f"cutting-{key}", [key])
         found.append(
-            Section(f"cutting-{key}", f"Cutting: {book.title(key)}",
-                    tuple(_size(book, key, steps)), sizes=(key,), parent="cutting")
-        )  # fmt: skip
+            Section(
+                f"cutting-{key}",
+                f"Cutting: {book.title(key)}",
+                tuple(_size(book, key, steps)),
+                sizes=(key,),
+                parent="cutting",
+            )
+        )
     return tuple(found)
 
 
@@ -123,11 +128,16 @@ def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList
     )
     steps.add(
         fabric,
-        "\n\n".join([f"**{book.fabric(fabric)}.** {strips[0]}", *strips[1:],
-                     *afterwards(book.plans[key], plan)]),
+        "\n\n".join(
+            [
+                f"**{book.fabric(fabric)}.** {strips[0]}",
+                *strips[1:],
+                *afterwards(book.plans[key], plan),
+            ]
+        ),
         sizes=[key],
         figure=figure("cutting-layout", key, caption, fabric=fabric),
-    )  # fmt: skip
+    )
 
 
 def _left(plan: FabricPlan) -> str:
@@ -144,11 +154,15 @@ def _ready_cut(book: Book, key: str, fabric: str, plan: PrecutPlan, steps: StepL
     more = afterwards(book.plans[key], book.plans[key].fabrics[fabric])
     steps.add(
         fabric,
-        "\n\n".join([f"**{book.fabric(fabric)}.** {first}" if at == 0 else first
-                     for at, first in enumerate([*sheet_steps(plan), *more])]),
+        "\n\n".join(
+            [
+                f"**{book.fabric(fabric)}.** {first}" if at == 0 else first
+                for at, first in enumerate([*sheet_steps(plan), *more])
+            ]
+        ),
         sizes=[key],
         figure=figure("cutting-layout", key, caption, fabric=fabric),
-    )  # fmt: skip
+    )
 
 
 def _table(book: Book, key: str) -> Table:
@@ -159,8 +173,14 @@ def _table(book: Book, key: str) -> Table:
         rows += [Row(_row(book, key, piece, plan)) for piece in plan.pieces]
         notes += [f"{book.fabric(fabric)}: {choice}." for choice in plan.choices]
     rounded = exact_notes(book.plans[key].pieces)
-    return Table(f"cutting-{key}", f"Pieces for the {book.title(key)}", _HEAD, tuple(rows),
-                 "lllrl", (*notes, *rounded))  # fmt: skip
+    return Table(
+        f"cutting-{key}",
+        f"Pieces for the {book.title(key)}",
+        _HEAD,
+        tuple(rows),
+        "lllrl",
+        (*notes, *rounded),
+    )
 
 
 def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...]:

@@ -77,8 +77,9 @@ def _with_template(piece: Piece, template: PieceTemplate) -> str:
     made = counted(piece.count * piece.yields, "piece")
     over = (
         f", {number(template.mirrored)} of them with the template turned over"
-        if template.mirrored else ""
-    )  # fmt: skip
+        if template.mirrored
+        else ""
+    )
     return f"Cut each **{piece.letter}** to shape with template {template.letter}: {made}{over}."
 
 
@@ -100,8 +101,9 @@ def _from_strip(piece: Piece) -> str:
         )
     lean = (
         " Lay it right side up in a single layer, since they all lean one way."
-        if piece.shape == "parallelogram" else ""
-    )  # fmt: skip
+        if piece.shape == "parallelogram"
+        else ""
+    )
     return (
         f"Trim one end of {each} **{piece.letter}** at {piece.angle} degrees, then cut it at the "
         f"same slant every {measure(piece.apart)}, measured square to the cut: {made}.{lean}"
@@ -114,9 +116,7 @@ def exact_notes(pieces: Sequence[Piece]) -> list[str]:
     if not told:
         return []
     which = plural(len(told), "This size was", "These sizes were")
-    return [
-        f"{which} rounded up to the next eighth of an inch. Exact, in inches: {listed(told)}."
-    ]  # fmt: skip
+    return [f"{which} rounded up to the next eighth of an inch. Exact, in inches: {listed(told)}."]
 
 
 def _exact(piece: Piece) -> str:
@@ -150,7 +150,8 @@ def add_steps(book: Book, steps: StepList) -> None:
             f"Cut a square into two triangles with one cut{both}"
             + (
                 "; cut it into four with a second cut across the first, before you move the parts"
-                if TWICE in shapes else ""
+                if TWICE in shapes
+                else ""
             )
             + ". The tables say which squares are cut, and how.",
             sizes=cut,
@@ -158,7 +159,7 @@ def add_steps(book: Book, steps: StepList) -> None:
             tip="The long side of a triangle cut once, and the short sides of one cut twice, are "
             "bias edges and stretch. Press the square with starch before you cut it, and handle "
             "the triangles little.",
-        )  # fmt: skip
+        )
     with_template = [k for k in book.keys if book.plans[k].templates]
     if with_template:
         _template_steps(book, steps, with_template)
@@ -177,10 +178,12 @@ def _template_steps(book: Book, steps: StepList, keys: list[str]) -> None:
         "use-templates",
         "Lay a template on the wrong side of the cloth, its grain line along the threads, draw "
         "round it and cut on the line. Mark every notch in the allowance with a short pencil "
-        "line." + (
+        "line."
+        + (
             " Where the table says so, turn the template over: those pieces are mirror images."
-            if over else ""
+            if over
+            else ""
         ),
         sizes=keys,
         right="The pieces lie on each other edge to edge.",
-    )  # fmt: skip
+    )

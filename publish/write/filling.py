@@ -22,8 +22,16 @@ from publish.model.names import EACH
 from publish.words.en.phrase import capital, listed
 from publish.write.values import Values, flat
 
-_ALLOWED = (nodes.Template, nodes.Output, nodes.TemplateData, nodes.Name, nodes.Getattr,
-            nodes.Getitem, nodes.Const, nodes.Filter)  # fmt: skip
+_ALLOWED = (
+    nodes.Template,
+    nodes.Output,
+    nodes.TemplateData,
+    nodes.Name,
+    nodes.Getattr,
+    nodes.Getitem,
+    nodes.Const,
+    nodes.Filter,
+)
 FILTERS = {"capital": capital}
 
 

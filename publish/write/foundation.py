@@ -7,14 +7,13 @@ draft's; the size of each piece of cloth is the plan's.
 
 from __future__ import annotations
 
-from collections import Counter
-
 from publish.model.draft import FoundationSection, Unit
 from publish.model.tree import BLOCK, Group, every
 from publish.model.words import Block, Box, FigureBlock, Paragraph, Row, Section, Table
-from publish.words.en.phrase import capital, counted, listed, measure, number, rectangle, stitch
+from publish.words.en.phrase import capital, counted, measure, number, rectangle, stitch
 from publish.write.bench import Bench
 from publish.write.context import Book
+from publish.write.foundation_counts import counts
 from publish.write.practice import FOUNDATION_SPARE, FOUNDATION_STITCH, PIECING_STITCH
 from publish.write.pressing import press_text
 from publish.write.sewn import piece_of, sewn_size
@@ -44,8 +43,9 @@ def sections(book: Book) -> tuple[Section, ...]:
     for key in keys:
         child = f"foundation-{key}"
         own = _size(Bench(book, key), StepList(book, child, [key]))
-        found.append(Section(child, f"{_TITLE}: {book.title(key)}", own, sizes=(key,),
-                             parent="foundation"))  # fmt: skip
+        found.append(
+            Section(child, f"{_TITLE}: {book.title(key)}", own, sizes=(key,), parent="foundation")
+        )
     return tuple(found)
 
 
@@ -53,13 +53,18 @@ _TITLE = "Foundation piecing"
 
 
 def _mirror() -> Box:
-    return Box("note", "The printed side is a mirror image", (
-        "The lines are printed on the side that you sew on. The cloth lies on the other, blank "
-        "side, so the finished block is the mirror image of the print: what is on the left of "
-        "the paper comes out on the right of the block.",
-        "The number of a patch says when it is sewn. The letter before it is its section's; the "
-        "letters in bold are those of the pieces that you cut.",
-    ))  # fmt: skip
+    return Box(
+        "note",
+        "The printed side is a mirror image",
+        (
+            "The lines are printed on the side that you sew on. The cloth lies on the other, blank "
+            "side, so the finished block is the mirror image of the print: what is on the left of "
+            "the paper comes out on the right of the block.",
+            "The number of a patch says when it is sewn. The letter before it is its "
+            "section's; the "
+            "letters in bold are those of the pieces that you cut.",
+        ),
+    )
 
 
 def _first(book: Book, keys: tuple[str, ...]) -> tuple[str, FoundationSection]:
@@ -86,9 +91,14 @@ def _how(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
         "Lay the section printed side up. With ruler and rotary cutter cut through paper and cloth "
         f"on the dashed cut line. It lies {seam} outside the outer sewing line.",
         right="The edges are straight and every edge has its allowance.",
-        figure=figure("foundation", key, f"Section {shown.letter}, trimmed and from its right "
-                      "side.", section=shown.key, stage="done"),
-    )  # fmt: skip
+        figure=figure(
+            "foundation",
+            key,
+            f"Section {shown.letter}, trimmed and from its right side.",
+            section=shown.key,
+            stage="done",
+        ),
+    )
 
 
 def _prepare(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
@@ -120,9 +130,15 @@ def _sew(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
         f"patch 1 on it, wrong side on the paper, so that it covers area 1 and reaches at least "
         f"{spare} past its lines on every side. Pin it flat.",
         right="Against the light, area 1 lies within its cloth.",
-        figure=figure("foundation", key, f"Section {name}: the fabric of patch 1 under the paper, "
-                      "seen through it from the printed side.", section=shown.key, stage="place"),
-    )  # fmt: skip
+        figure=figure(
+            "foundation",
+            key,
+            f"Section {name}: the fabric of patch 1 under the paper, "
+            "seen through it from the printed side.",
+            section=shown.key,
+            stage="place",
+        ),
+    )
     steps.add(
         "sew",
         f"Lay the cloth of patch 2 on patch 1, right sides together, its edge about {seam} past "
@@ -130,9 +146,20 @@ def _sew(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
         "area 2 with an allowance all round. Lay it back, turn everything over, and sew on the "
         "printed line, from a few stitches before it to a few stitches past it.",
         right="The stitches lie on the line and hold both patches.",
-        figure=figure("foundation", key, f"Section {name}: sewn on the line, from the printed "
-                      "side.", section=shown.key, stage="sew"),
-    )  # fmt: skip
+        figure=figure(
+            "foundation",
+            key,
+            f"Section {name}: sewn on the line, from the printed side.",
+            section=shown.key,
+            stage="sew",
+        ),
+    )
+    _flip(book, keys, steps)
+
+
+def _flip(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
+    key, shown = _first(book, keys)
+    name, seam = shown.letter, measure(book.pattern.sewing.seam)
     steps.add(
         "flip",
         f"Crease the paper back along the line over the edge of a card, and trim both allowances "
@@ -141,16 +168,21 @@ def _sew(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
         right="Patch 2 covers area 2, and there is no pleat in the seam.",
         caution="Keep the iron off the print: hot toner or ink can smear. Keep your fingers behind "
         "the ruler when you trim.",
-        figure=figure("foundation", key, f"Section {name}: the paper folded back and the "
-                      "allowances trimmed.", section=shown.key, stage="trim"),
-    )  # fmt: skip
+        figure=figure(
+            "foundation",
+            key,
+            f"Section {name}: the paper folded back and the allowances trimmed.",
+            section=shown.key,
+            stage="trim",
+        ),
+    )
 
 
 def _size(bench: Bench, steps: StepList) -> tuple[Block, ...]:
     """Return what one size needs: how many, from what, and how sections are joined, in
     steps whose numbers run on from those that `steps` holds already."""
     book, key = bench.book, bench.key
-    blocks: list[Block] = [Paragraph(_counts(bench))]
+    blocks: list[Block] = [Paragraph(counts(bench))]
     by_block: dict[str, list[FoundationSection]] = {}
     for found in book.drafts[key].foundations:
         by_block.setdefault(found.block, []).append(found)
@@ -171,31 +203,6 @@ def _size(bench: Bench, steps: StepList) -> tuple[Block, ...]:
     return (*blocks, steps.block())
 
 
-def _counts(bench: Bench) -> str:
-    book, key = bench.book, bench.key
-    made: dict[tuple[str, int], list[str]] = {}
-    for found in book.drafts[key].foundations:
-        made.setdefault((found.block, found.count), []).append(found.letter)
-    sole = Counter(f.block for f in book.drafts[key].foundations)
-    told = [
-        f"{_each(letters, count)} for the {book.block_name(block)}{'s' if count > 1 else ''}"
-        f"{', whole on one foundation' if sole[block] == 1 else ''}"
-        for (block, count), letters in made.items()
-    ]
-    return f"Sew {listed(told)}."
-
-
-def _each(letters: list[str], count: int) -> str:
-    """Return `section A three times`, `sections A to G once each`."""
-    often = {1: "once", 2: "twice"}.get(count, f"{number(count)} times")
-    if len(letters) == 1:
-        return f"section {letters[0]} {often}"
-    run = [chr(ord(letters[0]) + n) for n in range(len(letters))] if len(letters[0]) == 1 else []
-    named = f"{letters[0]} to {letters[-1]}" if len(letters) > 2 and letters == run else (
-        listed(letters))  # fmt: skip
-    return f"sections {named} {often} each"
-
-
 def _table(bench: Bench, block: str, those: list[FoundationSection]) -> Table:
     book, key = bench.book, bench.key
     rows: list[Row] = []
@@ -207,9 +214,14 @@ def _table(bench: Bench, block: str, those: list[FoundationSection]) -> Table:
             for at, patch in enumerate(found.patches, 1)
         ]
     notes = ("Cloth for a foundation is cut larger than its patch and is trimmed as it is sewn.",)
-    return Table(f"foundation-{key}-{block}",
-                 f"Cloth for the {book.block_name(block)} of the {book.title(key)}", _HEAD,
-                 tuple(rows), "llll", notes)  # fmt: skip
+    return Table(
+        f"foundation-{key}-{block}",
+        f"Cloth for the {book.block_name(block)} of the {book.title(key)}",
+        _HEAD,
+        tuple(rows),
+        "llll",
+        notes,
+    )
 
 
 def _cloth(bench: Bench, found: FoundationSection, at: int) -> tuple[str, str, str]:
@@ -241,7 +253,8 @@ def _joined(bench: Bench, group: Group, steps: StepList, again: bool) -> None:
     whole = f"This is the {bench.called(unit)}. " if bench.is_block(unit) else ""
     size = sewn_size(unit) if unit.is_box else None
     measures = f"{capital(name)} {'measure' if 'sections' in name else 'measures'} " + (
-        f"{rectangle(*size)}." if size is not None else "")  # fmt: skip
+        f"{rectangle(*size)}." if size is not None else ""
+    )
     steps.add(
         unit.kind,
         f"{_together(bench, unit, again)} {whole}Tear the paper off the allowances of "

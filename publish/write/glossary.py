@@ -59,7 +59,14 @@ def _metric(found: list[Fraction]) -> Table:
             cells += ["", ""] if length is None else [fraction_text(length), metric(length)]
         rows.append(Row(tuple(cells)))
     return Table(
-        "metric", "Inches and centimetres", ("in", "metric") * _PAIRS, tuple(rows), "rl" * _PAIRS,
-        ("Metric lengths are rounded to the nearest millimetre, or to a tenth of one when they are "
-         "very short. Work in inches or in centimetres, not in both.",),
-    )  # fmt: skip
+        "metric",
+        "Inches and centimetres",
+        ("in", "metric") * _PAIRS,
+        tuple(rows),
+        "rl" * _PAIRS,
+        (
+            "Metric lengths are rounded to the nearest millimetre, or to a tenth of one when "
+            "they are "
+            "very short. Work in inches or in centimetres, not in both.",
+        ),
+    )

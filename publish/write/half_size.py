@@ -20,20 +20,36 @@ def half_size(manual: Manual, paper: Paper) -> Manual:
     if not paper.parent:
         return manual
     whole = full_size(paper)
-    return _sheetless(manual, Box("note", TITLE, (
-        "The template sheets are at full size and too large for this booklet. They are in the "
-        f"file **templates-{whole.key}**, for {whole.name} paper. Print them from there at "
-        "100 %.",
-    )))  # fmt: skip
+    return _sheetless(
+        manual,
+        Box(
+            "note",
+            TITLE,
+            (
+                "The template sheets are at full size and too large for this booklet. They are "
+                "in the "
+                f"file **templates-{whole.key}**, for {whole.name} paper. Print them from there at "
+                "100 %.",
+            ),
+        ),
+    )
 
 
 def for_print_shop(manual: Manual) -> Manual:
     """Return the manual of a booklet that a print shop folds and trims, which would spoil
     template sheets: they are printed beside it."""
-    return _sheetless(manual, Box("note", TITLE, (
-        "The template sheets lie loose beside this booklet, printed at full size. Measure the "
-        "check square on each before you cut.",
-    )))  # fmt: skip
+    return _sheetless(
+        manual,
+        Box(
+            "note",
+            TITLE,
+            (
+                "The template sheets lie loose beside this booklet, printed at full size. "
+                "Measure the "
+                "check square on each before you cut.",
+            ),
+        ),
+    )
 
 
 def _sheetless(manual: Manual, where: Box) -> Manual:

@@ -44,9 +44,15 @@ def tables(book: Book) -> list[Table]:
     ]
     if cuts:
         found.append(
-            Table("cutting-at-hand", "Cutting the fabric at hand first", ("From", "Cut"),
-                  tuple(cuts), "ll", ("The tables of pieces give the size of each letter.",))
-        )  # fmt: skip
+            Table(
+                "cutting-at-hand",
+                "Cutting the fabric at hand first",
+                ("From", "Cut"),
+                tuple(cuts),
+                "ll",
+                ("The tables of pieces give the size of each letter.",),
+            )
+        )
     return found
 
 

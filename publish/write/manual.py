@@ -113,17 +113,25 @@ def _sizes(book: Book) -> tuple[tuple[str, str], ...]:
 def _cover(book: Book) -> Cover:
     out = book.pattern.publication
     spec = figure("quilt", book.largest, "", "cover")
-    return Cover(book.pattern.title, book.pattern.subtitle, out.studio, out.skill, _sizes(book),
-                 spec)  # fmt: skip
+    return Cover(
+        book.pattern.title, book.pattern.subtitle, out.studio, out.skill, _sizes(book), spec
+    )
 
 
 def _back(book: Book) -> BackCover:
     out = book.pattern.publication
     named = ", ".join(t for t in (out.edition, str(out.year or "")) if t)
-    return BackCover(out.blurb, _sizes(book), out.stock_number, named, out.licence, out.contact,
-                     figure("sizes", None, "", labels="no"), materials.short_list(book),
-                     figure("barcode", None, "", digits=out.barcode) if out.barcode else None,
-                     )  # fmt: skip
+    return BackCover(
+        out.blurb,
+        _sizes(book),
+        out.stock_number,
+        named,
+        out.licence,
+        out.contact,
+        figure("sizes", None, "", labels="no"),
+        materials.short_list(book),
+        figure("barcode", None, "", digits=out.barcode) if out.barcode else None,
+    )
 
 
 def _foot(pattern: Pattern) -> str:

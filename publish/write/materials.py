@@ -86,15 +86,28 @@ def uses_of(book: Book, size: str, piece: Piece) -> tuple[str, ...]:
         return (use_of(book, size, piece.purpose),)
     plan = book.plans[size]
     blocks = {
-        p.block for p in book.drafts[size].patches
+        p.block
+        for p in book.drafts[size].patches
         if p.block is not None and plan.sources.get(p.key) == piece.letter
-    } or set(book.blocks(size))  # fmt: skip
+    } or set(book.blocks(size))
     carried = sorted({book.carries(b) for b in blocks}, reverse=True)
     return tuple("ground" if one else "blocks" for one in carried)
 
 
-_ORDER = ("ground", "blocks", "foundation", "motif", "sashing", "cornerstone", "triangle",
-          "border", "backing", "binding", "pillow back", "sleeve")  # fmt: skip
+_ORDER = (
+    "ground",
+    "blocks",
+    "foundation",
+    "motif",
+    "sashing",
+    "cornerstone",
+    "triangle",
+    "border",
+    "backing",
+    "binding",
+    "pillow back",
+    "sleeve",
+)
 
 
 def use_of(book: Book, size: str, purpose: str) -> str:
@@ -124,8 +137,13 @@ def _fabrics(book: Book) -> Table:
         use = listed(list(uses(book, key)))
         rows.append(Row((f"**{book.fabric(key)}**: {use}", *cells), fabric=key))
         rows += _shares(book, key)
-    return Table("fabric", "Fabric", ("", *(book.title(k) for k in book.keys)), tuple(rows),
-                 "l" + "r" * len(book.keys))  # fmt: skip
+    return Table(
+        "fabric",
+        "Fabric",
+        ("", *(book.title(k) for k in book.keys)),
+        tuple(rows),
+        "l" + "r" * len(book.keys),
+    )
 
 
 def _shares(book: Book, key: str) -> list[Row]:
@@ -152,15 +170,19 @@ def _rest(book: Book) -> Table:
         cells = [value(book.plans[k]) for k in book.keys]
         if any(c != NONE for c in cells):
             rows.append(Row((name, *cells)))
-    return Table("other-materials", "Batting and the rest",
-                 ("", *(book.title(k) for k in book.keys)), tuple(rows),
-                 "l" + "r" * len(book.keys))  # fmt: skip
+    return Table(
+        "other-materials",
+        "Batting and the rest",
+        ("", *(book.title(k) for k in book.keys)),
+        tuple(rows),
+        "l" + "r" * len(book.keys),
+    )
 
 
 def _other(book: Book) -> list[tuple[str, Callable[[CutPlan], str]]]:
-    names = list(dict.fromkeys(
-        b.name for k in book.keys if (b := book.plans[k].batting) is not None
-    ))  # fmt: skip
+    names = list(
+        dict.fromkeys(b.name for k in book.keys if (b := book.plans[k].batting) is not None)
+    )
     return [
         *((f"**Batting**: {name}", partial(_batting, name)) for name in names),
         ("**Fusible web**", lambda p: _roll(p.web, "web")),
@@ -196,11 +218,13 @@ def thread_rows(book: Book) -> list[tuple[str, Callable[[CutPlan], Fraction]]]:
             f"Piecing{' and making up' if book.pillows else ''}, in a quiet neutral",
             lambda p: p.thread.piecing,
         ),
-        *((f"Appliqué, to match {book.fabric(f)}", partial(_sewn_on, f, len(motifs) == 1))
-          for f in motifs),
+        *(
+            (f"Appliqué, to match {book.fabric(f)}", partial(_sewn_on, f, len(motifs) == 1))
+            for f in motifs
+        ),
         (f"Quilting, to match the {around} or to stand out", lambda p: p.thread.quilting),
         *((f"Binding, to match {book.fabric(f)}", partial(_bound, f)) for f in bindings),
-    ]  # fmt: skip
+    ]
 
 
 def _sewn_on(fabric: str, alone: bool, plan: CutPlan) -> Fraction:
@@ -230,8 +254,14 @@ def _threads(book: Book) -> Table:
             f"{thread(BOBBIN.value)} of 50 wt thread, a full class 15 bobbin; yours may hold "
             f"more or less."
         )
-    return Table("thread", "Thread", ("", *(book.title(k) for k in book.keys)), tuple(rows),
-                 "l" + "r" * len(book.keys), tuple(notes))  # fmt: skip
+    return Table(
+        "thread",
+        "Thread",
+        ("", *(book.title(k) for k in book.keys)),
+        tuple(rows),
+        "l" + "r" * len(book.keys),
+        tuple(notes),
+    )
 
 
 def bobbins(length: Fraction) -> int:
@@ -265,23 +295,23 @@ def short_list(book: Book) -> tuple[str, ...]:
     items = []
     for key in book.fabrics:
         bought = {
-            k: plan for k in book.keys
+            k: plan
+            for k in book.keys
             if (plan := book.plans[k].fabrics.get(key)) is not None and plan.buy > 0
-        }  # fmt: skip
+        }
         if bought:
             each = [
                 (f"{book.title(k)} " if len(book.keys) > 1 else "") + purchase(plan)
                 for k, plan in bought.items()
             ]
             items.append(f"{book.fabric(key)}: {'; '.join(each)}")
-    battings = dict.fromkeys(
-        b.name for k in book.keys if (b := book.plans[k].batting) is not None
-    )  # fmt: skip
+    battings = dict.fromkeys(b.name for k in book.keys if (b := book.plans[k].batting) is not None)
     items += [f"{name} batting" if "batting" not in name.lower() else name for name in battings]
     items += [
         f"{capital(inches_text(p.form))} pillow form"
-        for k in book.keys if (p := book.plans[k].pillow) is not None
-    ]  # fmt: skip
+        for k in book.keys
+        if (p := book.plans[k].pillow) is not None
+    ]
     if any(book.plans[k].web is not None for k in book.keys):
         items.append("Fusible web")
     if any(book.plans[k].stabiliser is not None for k in book.keys):

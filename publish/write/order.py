@@ -61,9 +61,10 @@ def without_empty(sections: Sections, before: Sequence[Section]) -> Sections:
     parents = {s.parent for s in kept}
     had_children = {s.parent for s in before}
     return tuple(
-        s for s in kept
+        s
+        for s in kept
         if s.key in parents or s.key not in had_children or not _thin(s) or any(steps_of(s))
-    )  # fmt: skip
+    )
 
 
 def _bare(block: Block) -> bool:

@@ -82,22 +82,26 @@ def _pieced_grounds(book: Book) -> list[str]:
         return []
     if pieced == with_motif:
         return ["The grounds are pieced by machine before the motif goes on."]
-    return [f"The ground of the {book.titles(pieced)} is pieced by machine before the motif goes "
-            "on; the other grounds are one piece."]  # fmt: skip
+    return [
+        f"The ground of the {book.titles(pieced)} is pieced by machine before the motif goes "
+        "on; the other grounds are one piece."
+    ]
 
 
 def _patchwork(book: Book) -> list[str]:
     """Return sentences on how blocks without motifs are made and set."""
-    mine = [(k, b) for k in book.keys for b in book.blocks(k)
-            if book.pieced(b) and not book.carries(b)]  # fmt: skip
+    mine = [
+        (k, b) for k in book.keys for b in book.blocks(k) if book.pieced(b) and not book.carries(b)
+    ]
     sewn = [b for k, b in mine if not book.on_foundations(k, b)]
     said = []
     paper = on_foundations(book)
     if paper:
         names = list(dict.fromkeys(f.block for k in paper for f in book.drafts[k].foundations))
         which = listed([f"the {book.block_name(b)}" for b in names])
-        said.append(f"{capital(which)} {'is' if len(names) == 1 else 'are'} sewn on printed "
-                    "foundations.")  # fmt: skip
+        said.append(
+            f"{capital(which)} {'is' if len(names) == 1 else 'are'} sewn on printed foundations."
+        )
     if sewn:
         said.append(f"The {'other ' if paper or book.motifs else ''}blocks are pieced by machine.")
     pointed = [k for k in book.keys if book.sizes[k].on_point]
@@ -116,8 +120,10 @@ def _finishes(book: Book) -> list[str]:
     if book.pillows:
         many = len(book.pillows) > 1
         which = "The pillows have" if many else "The pillow has"
-        said.append(f"{which} a quilted front and a plain back that opens, so that the cover comes "
-                    "off for washing.")  # fmt: skip
+        said.append(
+            f"{which} a quilted front and a plain back that opens, so that the cover comes "
+            "off for washing."
+        )
     return said
 
 
@@ -139,8 +145,12 @@ def table(book: Book) -> Table:
             ("Inside corners on each motif", [_count(book, k, _INSIDE) for k in book.keys]),
         ]
     head = ("", *(book.title(k) for k in book.keys))
-    return Table("sizes", "The sizes" if len(book.keys) > 1 else "The size", head,
-                 tuple(Row((name, *cells)) for name, cells in rows))  # fmt: skip
+    return Table(
+        "sizes",
+        "The sizes" if len(book.keys) > 1 else "The size",
+        head,
+        tuple(Row((name, *cells)) for name, cells in rows),
+    )
 
 
 def _blocks(book: Book, key: str) -> str:
@@ -148,9 +158,11 @@ def _blocks(book: Book, key: str) -> str:
     side = measure(size.block_side)
     sides = [(b, *one) for b in book.blocks(key) for one in book.sides(key, b).items()]
     if len(sides) > 1:
-        return capital("; ".join(
-            f"{counted(n, book.sized_name(key, b, s))}, {measure(s)}" for b, s, n in sides
-        ))  # fmt: skip
+        return capital(
+            "; ".join(
+                f"{counted(n, book.sized_name(key, b, s))}, {measure(s)}" for b, s, n in sides
+            )
+        )
     if size.block_count == 1:
         return f"One, {side}"
     if size.on_point:

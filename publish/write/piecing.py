@@ -74,8 +74,13 @@ def _section(book: Book, key: str, blocks: Blocks, block: str, title: str) -> Se
     if many:
         title = words.text("piecing-block", {"block": Named(book.block_name(block))})
     of = {"title": Named(title), "size": Named(book.title(key))}
-    return Section(name, words.text("piecing-of", of), _block(book, key, blocks, block, name),
-                   sizes=(key,), parent=CHAPTER)  # fmt: skip
+    return Section(
+        name,
+        words.text("piecing-of", of),
+        _block(book, key, blocks, block, name),
+        sizes=(key,),
+        parent=CHAPTER,
+    )
 
 
 def _intro(works: Sequence[Work]) -> tuple[Block, ...]:

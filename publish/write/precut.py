@@ -71,8 +71,14 @@ def alternatives(book: Book) -> Table | None:
             Row((f"**{book.fabric(f)}**", *map(_answer, plan.alternatives)), fabric=f)
             for f, plan in mine.items()
         ]
-    return Table("precuts", "Can it be cut from precuts?", ("", *kinds), tuple(rows),
-                 "l" + "r" * len(kinds), _notes(first))  # fmt: skip
+    return Table(
+        "precuts",
+        "Can it be cut from precuts?",
+        ("", *kinds),
+        tuple(rows),
+        "l" + "r" * len(kinds),
+        _notes(first),
+    )
 
 
 def _head(kind: SoldAs) -> str:
@@ -98,8 +104,10 @@ def _notes(plans: list[FabricPlan]) -> tuple[str, ...]:
     if any(a.larger for a in found):
         notes.append("**No** names the piece that is larger than what is sold.")
     if any(a.count is None and not a.larger for a in found):
-        notes.append(f"**{NOBODY_LOOKED}**: more pieces of different sizes than anyone cuts from "
-                     "these. Buy it by length.")  # fmt: skip
+        notes.append(
+            f"**{NOBODY_LOOKED}**: more pieces of different sizes than anyone cuts from "
+            "these. Buy it by length."
+        )
     if any(a.joined for a in found):
         notes.append("**Joined**: those strips are then sewn together from more, shorter lengths.")
     return tuple(notes)
@@ -147,7 +155,8 @@ def _pieces(strip: Strip) -> list[str]:
 def source(plan: PrecutPlan, letter: str) -> str:
     """Return how many sheets a piece is cut from."""
     count = sum(
-        sheet.count for sheet in plan.sheets
+        sheet.count
+        for sheet in plan.sheets
         if any(c.letter == letter for s in sheet.strips for c in s.cuts)
-    )  # fmt: skip
+    )
     return sold(count, plan.sold_as, sizes=False)

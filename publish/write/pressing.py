@@ -112,8 +112,13 @@ def _mark(unit: Unit) -> Hashable:
     found = unit.patches
     if any(p.spec is None for p in found):
         return id(unit)
-    return (found[0].block, found[0].turn, unit.press, tuple(p.spec for p in found),
-            len({p.home for p in found}) == 1 or id(unit))  # fmt: skip
+    return (
+        found[0].block,
+        found[0].turn,
+        unit.press,
+        tuple(p.spec for p in found),
+        len({p.home for p in found}) == 1 or id(unit),
+    )
 
 
 def way_text(bench: Bench, unit: Unit, way: str) -> str:
@@ -142,8 +147,11 @@ def way_text(bench: Bench, unit: Unit, way: str) -> str:
         return _WAYS.get(way, "to one side")
     if toward.patch is not None:
         piece = bench.piece(toward)
-        return f"toward **{piece.letter}**" if piece is not None else (
-            f"toward {bench.book.fabric(toward.patch.fabric)}")  # fmt: skip
+        return (
+            f"toward **{piece.letter}**"
+            if piece is not None
+            else (f"toward {bench.book.fabric(toward.patch.fabric)}")
+        )
     return f"toward {bench.the(toward)}"
 
 
@@ -158,8 +166,12 @@ def _towards(unit: Unit, way: str) -> Unit | None:
         return None
     if way.startswith("kind "):
         return next(p for p in unit.parts if p.kind == way.removeprefix("kind "))
-    return {"left": unit.parts[0], "up": unit.parts[0], "right": unit.parts[1],
-            "down": unit.parts[1]}.get(way)  # fmt: skip
+    return {
+        "left": unit.parts[0],
+        "up": unit.parts[0],
+        "right": unit.parts[1],
+        "down": unit.parts[1],
+    }.get(way)
 
 
 def where_of(bench: Bench, unit: Unit) -> str:

@@ -40,8 +40,12 @@ def sections(book: Book) -> tuple[Section, ...]:
 def _groups(bench: Bench) -> list[Group]:
     """Return what has seams of its own that are pressed one way or the other."""
     strips = [g for g in bench.at(BORDER) if g.unit.name.startswith("round ")]
-    found = [*bench.inner, *(g for g in bench.at(BLOCK) if bench.is_block(g.unit)),
-             *bench.at(TOP), *strips]  # fmt: skip
+    found = [
+        *bench.inner,
+        *(g for g in bench.at(BLOCK) if bench.is_block(g.unit)),
+        *bench.at(TOP),
+        *strips,
+    ]
     return [g for g in found if g.unit.press]
 
 
@@ -50,20 +54,28 @@ def _table(bench: Bench) -> Table:
     loose = [_name(bench, g) for g in _groups(bench) if not all(u.nests for u in g.units)]
     notes = (
         (f"Some seams of {listed(loose)} meet others that are pressed the same way: pin them.",)
-        if loose else ()
-    )  # fmt: skip
-    return Table(f"pressing-{bench.key}", f"Pressing the {bench.book.title(bench.key)}", _HEAD,
-                 tuple(rows), "lrl", notes)  # fmt: skip
+        if loose
+        else ()
+    )
+    return Table(
+        f"pressing-{bench.key}",
+        f"Pressing the {bench.book.title(bench.key)}",
+        _HEAD,
+        tuple(rows),
+        "lrl",
+        notes,
+    )
 
 
 def _row(bench: Bench, group: Group) -> tuple[str, str, str]:
     found = told(bench, group)
     by_name = len(group.names) == len(group.units)
     phrases = [
-        text if len(found) == 1 else
-        f"{text} in {listed([u.name for u in units]) if by_name else number(len(units))}"
+        text
+        if len(found) == 1
+        else f"{text} in {listed([u.name for u in units]) if by_name else number(len(units))}"
         for text, units in found.items()
-    ]  # fmt: skip
+    ]
     return capital(_name(bench, group)), str(len(group.units)), listed(phrases)
 
 
@@ -81,8 +93,12 @@ def _pictures(bench: Bench) -> FigureGrid:
     blocks = [g.unit for g in bench.at(BLOCK) if bench.is_block(g.unit) and g.unit.parts]
     shown = [u for u in blocks if all(p.section == "" for p in u.parts)][:_PICTURES]
     specs = tuple(
-        figure("press", bench.key, f"{bench.book.title(bench.key)}, "
-               f"{bench.called(u)}: the wrong side.", unit=u.kind)
+        figure(
+            "press",
+            bench.key,
+            f"{bench.book.title(bench.key)}, {bench.called(u)}: the wrong side.",
+            unit=u.kind,
+        )
         for u in shown
-    )  # fmt: skip
+    )
     return FigureGrid(specs, 2)

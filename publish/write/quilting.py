@@ -62,17 +62,24 @@ def _table(book: Book) -> Table:
             rows.append(Row((book.title(key),), "group"))
         for lines in drafted:
             length = run(lines.length) if lines.length > 0 else "–"
-            cells = (capital(area_name(book, lines.area)), capital(style_text(lines)),
-                     _spacing(lines), length)  # fmt: skip
+            cells = (
+                capital(area_name(book, lines.area)),
+                capital(style_text(lines)),
+                _spacing(lines),
+                length,
+            )
             rows.append(Row(cells))
         told = [q.length for q in drafted if q.length > 0]
         if len(told) > 1:
             rows.append(Row(("Together", "", "", run(*told)), "total"))
     return Table(
-        "quilting-plan", "The quilting plan", ("Where", "How", "Apart", "Length of the lines"),
-        tuple(rows), "lllr",
+        "quilting-plan",
+        "The quilting plan",
+        ("Where", "How", "Apart", "Length of the lines"),
+        tuple(rows),
+        "lllr",
         ("Lengths are of the lines themselves, each to the nearest quarter yard.",),
-    )  # fmt: skip
+    )
 
 
 def _plans(book: Book) -> list[Block]:

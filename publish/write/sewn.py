@@ -43,8 +43,14 @@ def piece_of(book: Book, key: str, patch: Patch) -> Piece | None:
     return next(iter([*best, *like]), None)
 
 
-def around(book: Book, key: str, box: Box, block: str | None = None, home: BlockHome | None = None,
-           turn: int = 0) -> Box:  # fmt: skip
+def around(
+    book: Book,
+    key: str,
+    box: Box,
+    block: str | None = None,
+    home: BlockHome | None = None,
+    turn: int = 0,
+) -> Box:
     """Return what lies beyond each finished edge of a box: left, top, right, bottom.
 
     A seam; the pillow's own seam on the outside of a pillow; and, for a patch of a block

@@ -35,17 +35,39 @@ class StepList:
         self._count = 0
         self._waiting: list[Step] = []
 
-    def add(self, key: str, text: str, *, sizes: Sequence[str] | None = None, right: str = "",
-            tip: str = "", caution: str = "", figure: FigureSpec | None = None,
-            covers: tuple[str, ...] = (),
-            aliases: tuple[tuple[str, str], ...] = ()) -> None:  # fmt: skip
+    def add(
+        self,
+        key: str,
+        text: str,
+        *,
+        sizes: Sequence[str] | None = None,
+        right: str = "",
+        tip: str = "",
+        caution: str = "",
+        figure: FigureSpec | None = None,
+        covers: tuple[str, ...] = (),
+        aliases: tuple[tuple[str, str], ...] = (),
+    ) -> None:
         """Add a step; one for some sizes only says so in its first words."""
         only = () if sizes is None else self._book.only(sizes, self._scope)
         if only:
             text = f"{self._book.titles(only)} only: {text}"
         self._count += 1
-        self._waiting.append(Step(slug(self._section, key), self._count, text, right, tip,
-                                  caution, figure, only, covers, False, aliases))  # fmt: skip
+        self._waiting.append(
+            Step(
+                slug(self._section, key),
+                self._count,
+                text,
+                right,
+                tip,
+                caution,
+                figure,
+                only,
+                covers,
+                False,
+                aliases,
+            )
+        )
 
     def block(self) -> Steps:
         """Return the steps added since the last call; their numbers run on."""

@@ -141,9 +141,17 @@ class Teller:
                     self.trusted(self.book, told.sizes[0], steps, told.trusted)
                 continue
             said = {part: text(spans).strip() for part, spans in told.words.items()}
-            steps.add(told.key, said["text"], sizes=told.sizes, right=said["right"],
-                      tip=said["tip"], caution=said["caution"], figure=told.figure,
-                      covers=told.covers, aliases=self._aliases(section, told))  # fmt: skip
+            steps.add(
+                told.key,
+                said["text"],
+                sizes=told.sizes,
+                right=said["right"],
+                tip=said["tip"],
+                caution=said["caution"],
+                figure=told.figure,
+                covers=told.covers,
+                aliases=self._aliases(section, told),
+            )
         return (*found, steps.block())
 
     def _aliases(self, section: str, told: Told) -> tuple[tuple[str, str], ...]:
@@ -222,8 +230,9 @@ class Teller:
         said = moment.operation.says
         values = {**values, "size": Named(self.book.title(size))}
         caption = self.speak.text(said, values, "caption")
-        return figure(asked.kind, size if asked.sized else None, caption, asked.name,
-                      **dict(asked.values))  # fmt: skip
+        return figure(
+            asked.kind, size if asked.sized else None, caption, asked.name, **dict(asked.values)
+        )
 
 
 def _steps_of(moments: Sequence[Moment]) -> list[str]:

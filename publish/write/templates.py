@@ -74,15 +74,24 @@ def sections(book: Book) -> tuple[Section, ...]:
     lead = "Full size. Print at 100 % and check the square on every sheet before you cut the paper."
     intro: list[Block] = [Paragraph(" ".join(_how_to_read(book)))]
     if len(book.keys) == 1:
-        return (Section("templates", "Templates", (*intro, *_size(book, book.keys[0])), lead,
-                        new_page=True),)  # fmt: skip
+        return (
+            Section(
+                "templates", "Templates", (*intro, *_size(book, book.keys[0])), lead, new_page=True
+            ),
+        )
     found = [Section("templates", "Templates", tuple(intro), lead, new_page=True)]
     laid = book.with_motif(*(m.key for m in book.motifs))
     found += [
-        Section(f"templates-{key}", f"Templates: {book.title(key)}", tuple(_size(book, key)),
-                sizes=(key,), parent="templates")
-        for key in book.keys if key in laid or _patchwork(book, key)
-    ]  # fmt: skip
+        Section(
+            f"templates-{key}",
+            f"Templates: {book.title(key)}",
+            tuple(_size(book, key)),
+            sizes=(key,),
+            parent="templates",
+        )
+        for key in book.keys
+        if key in laid or _patchwork(book, key)
+    ]
     return tuple(found)
 
 
@@ -121,12 +130,24 @@ def _size(book: Book, key: str) -> list[Block]:
         span = book.shape(key, motif.key).span
         name = capital(f"the {part} template of the {book.motif_name(motif.key)}")
         twice = " Print it twice." if motif in folded(book) else ""
-        blocks.append(Paragraph(f"{name} for the **{book.title(key)}**: the finished motif is "
-                                f"{measure(span)} across.{twice}"))  # fmt: skip
-        blocks.append(FigureBlock(
-            figure("tile-map", key, "How the sheets of the template join.", motif=motif.key,
-                   part=part), "half",
-        ))  # fmt: skip
+        blocks.append(
+            Paragraph(
+                f"{name} for the **{book.title(key)}**: the finished motif is "
+                f"{measure(span)} across.{twice}"
+            )
+        )
+        blocks.append(
+            FigureBlock(
+                figure(
+                    "tile-map",
+                    key,
+                    "How the sheets of the template join.",
+                    motif=motif.key,
+                    part=part,
+                ),
+                "half",
+            )
+        )
         blocks.append(TemplateSheets(motif.key, key, part))
     return [*blocks, *_pieces(book, key), *_foundations(book, key)]
 
@@ -139,13 +160,16 @@ def _pieces(book: Book, key: str) -> list[Block]:
         over = f" and {number(template.mirrored)} turned over" if template.mirrored else ""
         first = next(iter(with_template(book.plans, template)))
         same = (
-            "" if first == key
+            ""
+            if first == key
             else f" It is the same as that of the {book.title(first)}: use its sheets."
-        )  # fmt: skip
-        blocks.append(Paragraph(
-            f"Template **{template.letter}** for the **{book.title(key)}**: cut "
-            f"{number(template.count)}{over} from {book.fabric(template.fabric)}.{same}"
-        ))  # fmt: skip
+        )
+        blocks.append(
+            Paragraph(
+                f"Template **{template.letter}** for the **{book.title(key)}**: cut "
+                f"{number(template.count)}{over} from {book.fabric(template.fabric)}.{same}"
+            )
+        )
         if first == key:
             left, top, right, bottom = template.cut.bounds
             blocks += _map(key, template.key, "piece", (right - left, bottom - top))
@@ -171,10 +195,13 @@ def _foundations(book: Book, key: str) -> list[Block]:
             again.setdefault(first, []).append(found)
             continue
         name = book.block_name(found.block)
-        blocks.append(Paragraph(
-            f"Foundation of section {found.letter} of the {name} for the **{book.title(key)}**: "
-            f"print {counted(found.count, 'copy', 'copies')}."
-        ))  # fmt: skip
+        blocks.append(
+            Paragraph(
+                f"Foundation of section {found.letter} of the {name} for the "
+                f"**{book.title(key)}**: "
+                f"print {counted(found.count, 'copy', 'copies')}."
+            )
+        )
         xs, ys = zip(*((float(x), float(y)) for x, y in found.ring), strict=True)
         blocks += _map(key, found.key, "foundation", (max(xs) - min(xs), max(ys) - min(ys)))
         blocks.append(TemplateSheets(found.key, key, "foundation"))
@@ -186,11 +213,13 @@ def _again(book: Book, key: str, first: str, those: Sequence[FoundationSection])
     by_count: dict[tuple[str, int], list[str]] = {}
     for found in those:
         by_count.setdefault((found.block, found.count), []).append(found.letter)
-    each = listed([
-        f"{counted(count, 'copy', 'copies')} of {plural(len(letters), 'section')} "
-        f"{listed(letters)} of the {book.block_name(block)}"
-        for (block, count), letters in by_count.items()
-    ])  # fmt: skip
+    each = listed(
+        [
+            f"{counted(count, 'copy', 'copies')} of {plural(len(letters), 'section')} "
+            f"{listed(letters)} of the {book.block_name(block)}"
+            for (block, count), letters in by_count.items()
+        ]
+    )
     return Paragraph(
         f"Foundations for the **{book.title(key)}** are the same as those of the "
         f"{book.title(first)}: print {each} from its sheets."

@@ -34,8 +34,9 @@ def _machine(book: Book) -> tuple[str, ...]:
     marked = (
         ("A fine pencil or a removable marker for lines on the wrong side",)
         if "marker" in _used(book)
-        or any(book.plans[k].makings or book.plans[k].templates for k in book.keys) else ()
-    )  # fmt: skip
+        or any(book.plans[k].makings or book.plans[k].templates for k in book.keys)
+        else ()
+    )
     angled = any(p.shape != "rectangle" for k in book.keys for p in book.plans[k].pieces)
     line = " with a line at 45 degrees" if angled else ""
     starch = ("Spray or liquid starch",) if with_triangles(book) and not _turned(book) else ()

@@ -66,8 +66,12 @@ class _Hand:
     def make(self, root: tuple[str, ...], number: int, change: StepChange) -> None:
         self._root = root
         change = self._renamed(change)
-        made = {"replace": self._replace, "insert": self._insert, "remove": self._remove,
-                "move": self._move}[change.action]  # fmt: skip
+        made = {
+            "replace": self._replace,
+            "insert": self._insert,
+            "remove": self._remove,
+            "move": self._move,
+        }[change.action]
         made(number, change)
 
     def _renamed(self, change: StepChange) -> StepChange:
@@ -94,17 +98,29 @@ class _Hand:
         if spot is None and self._root != _OWN:
             what = f"the studio's wording of `{key}` is not used: this pattern has no such step"
             self.notes.append(
-                Note("W511", Severity.INFO, self._place(number, *names), what, received=key,
-                     help="nothing, if another pattern has it")
-            )  # fmt: skip
+                Note(
+                    "W511",
+                    Severity.INFO,
+                    self._place(number, *names),
+                    what,
+                    received=key,
+                    help="nothing, if another pattern has it",
+                )
+            )
         elif spot is None:
             known = [s.key for section in self.sections for s in order.steps_of(section)]
             near = nearest(key, known)
             help_ = f"write `{near}`" if near else "`foldwork steps` lists the key of every step"
             self.notes.append(
-                error("W506", self._place(number, *names), f"there is no step `{key}`",
-                      expected="the key of a step", received=key, help=help_)
-            )  # fmt: skip
+                error(
+                    "W506",
+                    self._place(number, *names),
+                    f"there is no step `{key}`",
+                    expected="the key of a step",
+                    received=key,
+                    help=help_,
+                )
+            )
         return spot
 
     def _scope(self, spot: Spot) -> tuple[str, ...]:
@@ -122,10 +138,15 @@ class _Hand:
         if not strange:
             return tuple(k for k in whole if k in change.sizes) if change.sizes else whole
         self.notes.append(
-            error("W509", self._place(number, "sizes"), "the step is not for this size",
-                  expected=" or ".join(f"`{k}`" for k in whole), received=strange[0],
-                  help="name only sizes that the step is for, or leave `sizes` out")
-        )  # fmt: skip
+            error(
+                "W509",
+                self._place(number, "sizes"),
+                "the step is not for this size",
+                expected=" or ".join(f"`{k}`" for k in whole),
+                received=strange[0],
+                help="name only sizes that the step is for, or leave `sizes` out",
+            )
+        )
         return None
 
     def _fill(self, number: int, change: StepChange, sizes: tuple[str, ...]) -> dict[str, str]:
@@ -139,13 +160,21 @@ class _Hand:
             found[word], slips = filled(text, known)
             for slip in slips:
                 code = "W507" if slip.kind == "name" else "W508"
-                what = "the text names a value that there is not" if slip.kind == "name" else (
-                    "the text's braces cannot be read")  # fmt: skip
+                what = (
+                    "the text names a value that there is not"
+                    if slip.kind == "name"
+                    else ("the text's braces cannot be read")
+                )
                 self.notes.append(
-                    error(code, self._place(number, word), what,
-                          expected="a value of the pattern's by its name",
-                          received=slip.received, help=slip.help)
-                )  # fmt: skip
+                    error(
+                        code,
+                        self._place(number, word),
+                        what,
+                        expected="a value of the pattern's by its name",
+                        received=slip.received,
+                        help=slip.help,
+                    )
+                )
         return found
 
     def _only(self, step: Step, sizes: tuple[str, ...], scope: tuple[str, ...]) -> Step:

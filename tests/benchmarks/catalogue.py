@@ -88,16 +88,33 @@ def pattern(number: int) -> dict:
 
 def command(home: Path, jobs: int, asked: argparse.Namespace, out: str, *more: str) -> list[str]:
     return [
-        sys.executable, "-m", "publish", "build", str(home / "patterns"), "--jobs", str(jobs),
-        "--only", asked.only, "--paper", asked.paper, "--out", str(home / out), *more,
-    ]  # fmt: skip
+        sys.executable,
+        "-m",
+        "publish",
+        "build",
+        str(home / "patterns"),
+        "--jobs",
+        str(jobs),
+        "--only",
+        asked.only,
+        "--paper",
+        asked.paper,
+        "--out",
+        str(home / out),
+        *more,
+    ]
 
 
 def measured(home: Path, jobs: int, asked: argparse.Namespace) -> float:
     """Build everything and print what it took; return the seconds."""
     started = time.monotonic()
-    run = subprocess.Popen(command(home, jobs, asked, f"out-{jobs}"), cwd=ROOT, text=True,
-                           stdout=subprocess.PIPE, stderr=subprocess.DEVNULL)  # fmt: skip
+    run = subprocess.Popen(
+        command(home, jobs, asked, f"out-{jobs}"),
+        cwd=ROOT,
+        text=True,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.DEVNULL,
+    )
     watch = Memory(run.pid)
     said, _ = run.communicate()
     seconds = time.monotonic() - started
@@ -179,8 +196,9 @@ def edited(home: Path, asked: argparse.Namespace) -> None:
     path = home / "studio.yaml"
     path.write_text(path.read_text(encoding="utf-8").replace("patterns@", "mistakes@"), "utf-8")
     started = time.monotonic()
-    run = subprocess.run(command(home, 2, asked, "out-2", "--changed"), cwd=ROOT, text=True,
-                         capture_output=True)  # fmt: skip
+    run = subprocess.run(
+        command(home, 2, asked, "out-2", "--changed"), cwd=ROOT, text=True, capture_output=True
+    )
     lines = run.stdout.splitlines()
     built, same = (sum(f" {w} " in line for line in lines) for w in ("built", "unchanged"))
     seconds = time.monotonic() - started

@@ -134,9 +134,14 @@ def tried(name: str, text: str, folder: Path, setting: Setting, pieces: int) -> 
     (folder / "bulrush.svg").write_text(text, encoding="utf-8")
     pattern_file = folder / "pattern.yaml"
     pattern_file.write_text(
-        PATTERN.format(folds=setting.folds, span=setting.span, block=setting.span + 2,
-                       method=setting.method, pieces=pieces)
-    )  # fmt: skip
+        PATTERN.format(
+            folds=setting.folds,
+            span=setting.span,
+            block=setting.span + 2,
+            method=setting.method,
+            pieces=pieces,
+        )
+    )
     started = time.process_time()
     notes: tuple[Note, ...] = ()
     made = None
@@ -176,17 +181,18 @@ def told(trials: list[Trial]) -> Iterable[str]:
     seconds = [t.seconds for t in trials]
     slowest = max(trials, key=lambda t: t.seconds)
     errors = Counter(
-        code for t in trials
-        for code in {n.code for n in t.notes if n.severity is Severity.ERROR}
-    )  # fmt: skip
+        code for t in trials for code in {n.code for n in t.notes if n.severity is Severity.ERROR}
+    )
     yield f"drawings              {total}"
     yield f"import and draft      {len(drafted)} ({100 * len(drafted) / total:.1f} %)"
     yield f"  and build           {len(clean)} ({100 * len(clean) / total:.1f} %)"
     yield f"  with a positioned error on the motif    {len(drafted) - len(clean)}"
     yield f"refused, with a place {sum(t.positioned for t in refused)} of {len(refused)}"
     yield f"tracebacks            {sum(bool(t.broke) for t in trials)}"
-    yield f"processor seconds     {statistics.median(seconds):.2f} median, " \
-          f"{slowest.seconds:.2f} worst ({slowest.name})"  # fmt: skip
+    yield (
+        f"processor seconds     {statistics.median(seconds):.2f} median, "
+        f"{slowest.seconds:.2f} worst ({slowest.name})"
+    )
     yield "errors by code        " + (", ".join(f"{c} {n}" for c, n in errors.most_common()) or "-")
 
 

@@ -53,8 +53,10 @@ def main() -> int:
     for path in (p for p in paths if p.stem in wanted):
         rows, ratio, seconds = solved(path)
         ratios.append(ratio)
-        print(f"{path.stem:10} rows {rows - 1:6.1%}  nested {ratio - 1:6.1%}  {seconds:5.1f} s",
-              flush=True)  # fmt: skip
+        print(
+            f"{path.stem:10} rows {rows - 1:6.1%}  nested {ratio - 1:6.1%}  {seconds:5.1f} s",
+            flush=True,
+        )
     good = sum(ratio <= GOAL for ratio in ratios)
     print(f"{good} of {len(ratios)} sets within {GOAL - 1:.0%} of the best known length")
     return 0 if good >= min(ENOUGH, len(ratios)) else 1

@@ -31,11 +31,19 @@ def main() -> None:
     for side in (3, 5, 10):
         timed(f"sawtooth star, {side} x {side}", star, columns=side, rows=side)
     for side in (2, 4, 8):
-        timed(f"sawtooth star on point, {side} x {side}", star, columns=side, rows=side,
-              setting="on point", setting_fabric="moss")  # fmt: skip
+        timed(
+            f"sawtooth star on point, {side} x {side}",
+            star,
+            columns=side,
+            rows=side,
+            setting="on point",
+            setting_fabric="moss",
+        )
     for side in (10, 20, 40):
-        cells = [[("linen", "moss", "sand")[(x * x + 3 * y * y + x * y) % 3] for x in range(side)]
-                 for y in range(side)]  # fmt: skip
+        cells = [
+            [("linen", "moss", "sand")[(x * x + 3 * y * y + x * y) % 3] for x in range(side)]
+            for y in range(side)
+        ]
         timed(f"one block of {side} x {side} squares", grid("plain", cells))
     print(f"\n{'block':28} {'patches':>7} {'units':>6} {'set in':>6} {'seconds':>8}")
     for name, block in library().items():

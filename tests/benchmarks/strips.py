@@ -114,10 +114,12 @@ def made_up(count: int) -> bool:
     ]
     spent = [sum(r.spent) for r in runs]
     median, worst = statistics.median(spent), max(spent)
-    print(f"{count} cut lists: {close / count:.1%} in whole strips proven or within one step; "
-          f"{float(bought[0]):g} yd in whole strips, {float(bought[1]):g} yd in sections; "
-          f"{least / count:.1%} buy what the bound for every layout buys; "
-          f"median {median:.3f} s, worst {worst:.2f} s")  # fmt: skip
+    print(
+        f"{count} cut lists: {close / count:.1%} in whole strips proven or within one step; "
+        f"{float(bought[0]):g} yd in whole strips, {float(bought[1]):g} yd in sections; "
+        f"{least / count:.1%} buy what the bound for every layout buys; "
+        f"median {median:.3f} s, worst {worst:.2f} s"
+    )
     return close >= 0.95 * count and median < 0.5 and worst < 2
 
 

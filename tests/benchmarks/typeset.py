@@ -78,8 +78,10 @@ def measured(pattern: Pattern, manual: Manual, artwork: Artwork) -> float:
     ours, theirs = shortest(whole, alone(pattern, manual, artwork))
     share = ours / theirs
     verdict = "ok" if share <= MOST else f"more than {MOST}"
-    print(f"{pattern.layout:10} typeset {ours:6.2f} s  WeasyPrint {theirs:6.2f} s  "
-          f"{share:.2f} times  {verdict}")  # fmt: skip
+    print(
+        f"{pattern.layout:10} typeset {ours:6.2f} s  WeasyPrint {theirs:6.2f} s  "
+        f"{share:.2f} times  {verdict}"
+    )
     return share
 
 

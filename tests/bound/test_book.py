@@ -59,8 +59,9 @@ def test_a_book_has_its_patterns_in_order_and_the_rest_from_the_studio(tmp_path)
     assert [p.name for p in volume.patterns] == ["reedmace", "sedge"]
     looks = volume.looks
     assert (looks.publication.studio, looks.publication.barcode) == (
-        "Hollow Fen Studio", "ISBN-13 9780306406157",
-    )  # fmt: skip
+        "Hollow Fen Studio",
+        "ISBN-13 9780306406157",
+    )
     assert looks.papers == ("letter",)
     assert looks.place("publication", "contact").file.endswith("studio.yaml")
 
@@ -82,10 +83,13 @@ def test_patterns_may_stand_without_parts(tmp_path):
         ("title: T\npatterns: [sedge]\nparts: []\n", "R128", 3),
         ("title: T\npaterns: [sedge]\n", "R110", 2),
         ("title: T\npatterns: [sedge]\npapers: [a5]\n", "R125", 3),
-        ("title: T\nparts:\n- {title: P, patterns: [sedge]}\n- {title: Q, patterns: [sedge]}\n",
-         "R176", 4),
+        (
+            "title: T\nparts:\n- {title: P, patterns: [sedge]}\n- {title: Q, patterns: [sedge]}\n",
+            "R176",
+            4,
+        ),
     ],
-)  # fmt: skip
+)
 def test_slips_have_their_place(tmp_path, text, code, line):
     found = [(n.code, n.place.line) for n in findings(tmp_path, text)]
     assert (code, line) in found
@@ -135,15 +139,29 @@ def marks(made):
 
 def test_its_files(made):
     assert {p.name for p in made.iterdir()} == {
-        "book-letter.pdf", "press-book-letter.pdf", "press-cover-letter.pdf", "manifest.json",
-    }  # fmt: skip
+        "book-letter.pdf",
+        "press-book-letter.pdf",
+        "press-cover-letter.pdf",
+        "manifest.json",
+    }
 
 
 def test_each_thing_stands_once_and_in_its_place(marks):
     outer = [title for level, title, _ in marks if level == 0]
-    wanted = ["Foreword", "Tools", "Working safely", "Before you start", "Techniques",
-              "Quiet water", "Reedmace", "Sedge", "Templates", "Glossary and metric table",
-              "Index", "This edition"]  # fmt: skip
+    wanted = [
+        "Foreword",
+        "Tools",
+        "Working safely",
+        "Before you start",
+        "Techniques",
+        "Quiet water",
+        "Reedmace",
+        "Sedge",
+        "Templates",
+        "Glossary and metric table",
+        "Index",
+        "This edition",
+    ]
     assert [title for title in outer if title in wanted] == wanted
     for title in ("Tools", "Working safely", "Index"):
         assert sum(t == title for _, t, _ in marks) == 1
@@ -175,8 +193,9 @@ def test_templates_are_at_the_back_and_true(pages, marks):
     assert len(sheets) == 2  # a wedge for each pattern; preflight has measured the squares
     assert all(start < n < end for n in sheets)
     assert [name for n in sheets for name in ("Reedmace", "Sedge") if name in pages[n - 1]] == [
-        "Reedmace", "Sedge",
-    ]  # fmt: skip
+        "Reedmace",
+        "Sedge",
+    ]
 
 
 def test_the_index_names_pages_that_use_the_term(pages, marks):

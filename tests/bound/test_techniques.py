@@ -80,8 +80,15 @@ def test_an_order_of_its_own_is_not_told_by_numbers_that_jump():
     assert one == [REFERENCE.format("1 to 4")]
 
 
-@pytest.mark.parametrize("change", [{"right": "Flat."}, {"tip": "Slow."}, {"caution": "Hot."},
-                                    {"figure": FigureSpec("f", "fold")}])  # fmt: skip
+@pytest.mark.parametrize(
+    "change",
+    [
+        {"right": "Flat."},
+        {"tip": "Slow."},
+        {"caution": "Hot."},
+        {"figure": FigureSpec("f", "fold")},
+    ],
+)
 def test_steps_that_differ_in_anything_are_not_alike(change):
     other = Section(
         "binding", "Binding", (Steps((Step("a", 1, "A.", **change), Step("b", 2, "B."))),)
@@ -103,11 +110,13 @@ def tools(*items):
 
 
 def test_a_tool_says_who_asks_for_it_unless_all_do():
-    made = once.tools([("Sedge", {"tools": tools("Iron", "Ruler")}),
-                       ("Rush", {"tools": tools("Iron", "Hoop")})])  # fmt: skip
+    made = once.tools(
+        [("Sedge", {"tools": tools("Iron", "Ruler")}), ("Rush", {"tools": tools("Iron", "Hoop")})]
+    )
     assert made.blocks == (
-        Paragraph("**To cut**"), Bullets(("Iron", "Ruler (*Sedge*)", "Hoop (*Rush*)"), check=True),
-    )  # fmt: skip
+        Paragraph("**To cut**"),
+        Bullets(("Iron", "Ruler (*Sedge*)", "Hoop (*Rush*)"), check=True),
+    )
 
 
 def test_cautions_are_there_once_and_the_last_word_stays_last():

@@ -20,8 +20,11 @@ from publish.surd import Surd
 WIDER = ("{width: 4 in, fabric: linen}", "{width: 4 1/2 in, fabric: linen}")
 NAMED = ("    name: Salt linen", "    name: Tide linen")
 PALER = ('colour: "#2f6152"\n  glasswort', 'colour: "#3f7162"\n  glasswort')
-REWORDED = ("sizes:\n  mini", "steps:\n  - {step: folding-quarter-8, text: Fold the half into a "
-            "quarter and press it with a warm iron.}\nsizes:\n  mini")  # fmt: skip
+REWORDED = (
+    "sizes:\n  mini",
+    "steps:\n  - {step: folding-quarter-8, text: Fold the half into a "
+    "quarter and press it with a warm iron.}\nsizes:\n  mini",
+)
 
 
 def only(found, subject, size="throw"):
@@ -132,9 +135,12 @@ def test_keys_that_a_maker_never_sees_change_nothing():
         replace(s, key=s.key.replace("throw", "lap").replace("linen", "flax")) for s in new.steps
     )
     renamed = replace(
-        new, sizes={k: rekeyed(s) for k, s in sizes.items()}, fabrics=fabrics, steps=steps,
+        new,
+        sizes={k: rekeyed(s) for k, s in sizes.items()},
+        fabrics=fabrics,
+        steps=steps,
         colourways=colourways,
-    )  # fmt: skip
+    )
     assert compare(old, renamed) == ()
 
 
@@ -176,7 +182,9 @@ def test_a_new_caution_comes_first():
     cautions = {**demo().cautions, "Steam": "Steam burns."}
     found = compare(demo(), replace(edited(WIDER), cautions=cautions))
     assert (found[0].consequence, found[0].sentence) == (
-        "safety", "There is a new caution, “Steam”:")  # fmt: skip
+        "safety",
+        "There is a new caution, “Steam”:",
+    )
     gone = compare(replace(demo(), cautions=cautions), demo())
     assert said(gone) == ["The caution “Steam” is no longer given:"]
 
@@ -216,11 +224,14 @@ def test_the_data_is_json_with_exact_numbers():
     ("old", "new", "runs"),
     [
         ("Sew the strip", "Sew the long strip", ["same", "new", "same"]),
-        ("Cut 2 1/2 in (6.4 cm) deep.", "Cut 3 1/2 in (8.9 cm) deep.",
-         ["same", "gone", "new", "same"]),
+        (
+            "Cut 2 1/2 in (6.4 cm) deep.",
+            "Cut 3 1/2 in (8.9 cm) deep.",
+            ["same", "gone", "new", "same"],
+        ),
         ("**Press** it", "Press it", ["same"]),
     ],
-)  # fmt: skip
+)
 def test_word_differences(old, new, runs):
     found = difference(old, new)
     assert [kind for kind, _ in found] == runs
@@ -238,10 +249,16 @@ def test_the_longest_rising_run():
     assert _longest_rising([]) == frozenset()
 
 
-@pytest.mark.parametrize("value", [
-    Surd(Fraction(3), Fraction(4)), Surd(Fraction(-7, 2), Fraction(1)), Fraction(5, 2),
-    Surd(Fraction(0), Fraction(-9, 4)), Surd(Fraction(1, 3), Fraction(-1)),
-])  # fmt: skip
+@pytest.mark.parametrize(
+    "value",
+    [
+        Surd(Fraction(3), Fraction(4)),
+        Surd(Fraction(-7, 2), Fraction(1)),
+        Fraction(5, 2),
+        Surd(Fraction(0), Fraction(-9, 4)),
+        Surd(Fraction(1, 3), Fraction(-1)),
+    ],
+)
 def test_lengths_on_the_diagonal_are_read_back(value):
     text = "2 1/2" if value == Fraction(5, 2) else str(value)
     assert exact_of(text) == value

@@ -65,7 +65,8 @@ def test_the_errata_are_written(build, tmp_path, capsys):
     assert "Tide linen" in capsys.readouterr().out
     assert {p.name for p in out.iterdir()} == {"errata.html", "errata.pdf", "errata.json"}
     assert json.loads((out / "errata.json").read_text("utf-8"))["new"]["edition"] == (
-        "Second edition")  # fmt: skip
+        "Second edition"
+    )
     document = pypdfium2.PdfDocument(io.BytesIO((out / "errata.pdf").read_bytes()))
     words = document[0].get_textpage().get_text_bounded()
     assert "Samphire: corrections" in words and "Tide linen" in words
@@ -129,10 +130,18 @@ def test_a_value_of_another_kind_is_refused_or_harmless(build, value):
         compare(edition, demo())
 
 
-@pytest.mark.parametrize("text", [
-    "", "POLYGON ((0 0, 1", "POLYGON EMPTY", "POINT (1 1)", "POLYGON ((0 0, 1 0, nan 1, 0 0))",
-    "LINESTRING (0 0, 1 1)", "hello",
-])  # fmt: skip
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "POLYGON ((0 0, 1",
+        "POLYGON EMPTY",
+        "POINT (1 1)",
+        "POLYGON ((0 0, 1 0, nan 1, 0 0))",
+        "LINESTRING (0 0, 1 1)",
+        "hello",
+    ],
+)
 def test_an_outline_that_is_none_is_refused(build, text):
     numbers = json.loads((build / "numbers.json").read_text("utf-8"))
     record = json.loads((build / "edition.json").read_text("utf-8"))

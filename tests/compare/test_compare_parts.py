@@ -30,9 +30,10 @@ def sized(key="throw"):
 
 def piece(which, /, key="throw", **values):
     """Return the demo with one piece of a size changed."""
-    return changed(key, pieces=tuple(
-        replace(p, **values) if p.letter == which else p for p in sized(key).pieces
-    ))  # fmt: skip
+    return changed(
+        key,
+        pieces=tuple(replace(p, **values) if p.letter == which else p for p in sized(key).pieces),
+    )
 
 
 def sentence(old, new=None):
@@ -45,25 +46,48 @@ def sentence(old, new=None):
     ("letter", "values", "said", "advice"),
     [
         ("B", {"count": 20}, "Throw: cut 20 of B (ground), not 18.", "Cut two more."),
-        ("B", {"count": 15}, "Throw: cut 15 of B (ground), not 18.",
-         "Three of those you have cut are over."),
-        ("B", {"width": Fraction(21, 2)},
-         "Throw: cut B (ground) 10 1/2 in × 10 in (26.7 cm × 25.4 cm), not 10 in (25.4 cm) square.",
-         "Those you have cut are too small: cut them again."),
-        ("B", {"length": Fraction(19, 2)},
-         "Throw: cut B (ground) 10 in × 9 1/2 in (25.4 cm × 24.1 cm), not 10 in (25.4 cm) square.",
-         "Those you have cut can be trimmed."),
-        ("H", {"fabric": "sandbar"},
-         "Throw: cut H (outer side border) from Sandbar, not from Salt linen.",
-         "Those you have cut are of the other fabric: cut them again."),
-        ("H", {"joined_from": 3}, "Throw: join H (outer side border) from three lengths, not two.",
-         ""),
+        (
+            "B",
+            {"count": 15},
+            "Throw: cut 15 of B (ground), not 18.",
+            "Three of those you have cut are over.",
+        ),
+        (
+            "B",
+            {"width": Fraction(21, 2)},
+            "Throw: cut B (ground) 10 1/2 in × 10 in (26.7 cm × 25.4 cm), not 10 in (25.4 cm) "
+            "square.",
+            "Those you have cut are too small: cut them again.",
+        ),
+        (
+            "B",
+            {"length": Fraction(19, 2)},
+            "Throw: cut B (ground) 10 in × 9 1/2 in (25.4 cm × 24.1 cm), not 10 in (25.4 cm) "
+            "square.",
+            "Those you have cut can be trimmed.",
+        ),
+        (
+            "H",
+            {"fabric": "sandbar"},
+            "Throw: cut H (outer side border) from Sandbar, not from Salt linen.",
+            "Those you have cut are of the other fabric: cut them again.",
+        ),
+        (
+            "H",
+            {"joined_from": 3},
+            "Throw: join H (outer side border) from three lengths, not two.",
+            "",
+        ),
         ("H", {"joined_from": 1}, "Throw: H (outer side border) is no longer joined.", ""),
         ("H", {"letter": "Q"}, "Throw: piece H (outer side border) is now called Q.", ""),
-        ("H", {"note": "trim to fit"},
-         "Throw: of H (outer side border) the table now says “trim to fit”.", ""),
+        (
+            "H",
+            {"note": "trim to fit"},
+            "Throw: of H (outer side border) the table now says “trim to fit”.",
+            "",
+        ),
     ],
-)  # fmt: skip
+)
 def test_a_piece(letter, values, said, advice):
     assert sentence(piece(letter, **values)) == ("cut", said, advice)
 
@@ -102,43 +126,88 @@ def part(key, name, **values):
 @pytest.mark.parametrize(
     ("new", "consequence", "said"),
     [
-        (lambda: part("throw", "backing", panels=3), "cut",
-         "Throw: the backing takes three panels, not two."),
-        (lambda: part("throw", "backing", seams="horizontal"), "cut",
-         "Throw: the backing's seams run from side to side."),
-        (lambda: part("throw", "binding", length=Fraction(300)), "cut",
-         "Throw: the binding is 300 in (762.0 cm) long, not 266 in (675.6 cm)."),
-        (lambda: part("throw", "binding", cut="bias"), "cut",
-         "Throw: the binding is cut bias, not straight."),
+        (
+            lambda: part("throw", "backing", panels=3),
+            "cut",
+            "Throw: the backing takes three panels, not two.",
+        ),
+        (
+            lambda: part("throw", "backing", seams="horizontal"),
+            "cut",
+            "Throw: the backing's seams run from side to side.",
+        ),
+        (
+            lambda: part("throw", "binding", length=Fraction(300)),
+            "cut",
+            "Throw: the binding is 300 in (762.0 cm) long, not 266 in (675.6 cm).",
+        ),
+        (
+            lambda: part("throw", "binding", cut="bias"),
+            "cut",
+            "Throw: the binding is cut bias, not straight.",
+        ),
         (lambda: changed(binding=None), "cut", "Throw: this size is no longer bound."),
-        (lambda: changed(block_side=Fraction(19)), "sewn",
-         "Throw: a finished block is 19 in (48.3 cm), not 18 in (45.7 cm)."),
-        (lambda: changed(grid=(3, 4)), "sewn",
-         "Throw: lay out twelve blocks, three by four, not three by three."),
-        (lambda: changed(arrangement=((0, 1, 0),) * 3), "sewn",
-         "Throw: the blocks stand in another order."),
-        (lambda: changed(motif_span=Fraction(16)), "sewn",
-         "Throw: the finished motif is 16 in (40.6 cm) across, not 15 1/2 in (39.4 cm)."),
-        (lambda: changed(borders=sized().borders[:1]), "sewn",
-         "Throw: the top has one border, not two."),
-        (lambda: changed(borders=(sized().borders[0], MITRED)), "sewn",
-         "Throw: the outer border is Creek mist, not Salt linen and has mitred corners, not "
-         "butted ones."),
-        (lambda: changed(quilting=(*sized().quilting[:2], ("border", "grid", "2"))), "sewn",
-         "Throw: quilt the borders with a grid 2 in (5.1 cm) apart, not with parallel lines "
-         "1 in (2.5 cm) apart."),
-        (lambda: changed(quilting=sized().quilting[1:]), "sewn",
-         "Throw: the motif is no longer quilted (in the ditch)."),
-        (lambda: part("pillow", "pillow", overlap="5"), "sewn",
-         "Pillow: the pillow's backs overlap by 5 in (12.7 cm), not 4 in (10.2 cm)."),
-        (lambda: part("pillow", "pillow", back="zip"), "sewn",
-         "Pillow: the pillow's back is made with a zip, not two backs that overlap."),
-        (lambda: changed("pillow", other={**sized("pillow").other, "Zip": "One"}), "bought",
-         "Pillow: you also need zip: One."),
+        (
+            lambda: changed(block_side=Fraction(19)),
+            "sewn",
+            "Throw: a finished block is 19 in (48.3 cm), not 18 in (45.7 cm).",
+        ),
+        (
+            lambda: changed(grid=(3, 4)),
+            "sewn",
+            "Throw: lay out twelve blocks, three by four, not three by three.",
+        ),
+        (
+            lambda: changed(arrangement=((0, 1, 0),) * 3),
+            "sewn",
+            "Throw: the blocks stand in another order.",
+        ),
+        (
+            lambda: changed(motif_span=Fraction(16)),
+            "sewn",
+            "Throw: the finished motif is 16 in (40.6 cm) across, not 15 1/2 in (39.4 cm).",
+        ),
+        (
+            lambda: changed(borders=sized().borders[:1]),
+            "sewn",
+            "Throw: the top has one border, not two.",
+        ),
+        (
+            lambda: changed(borders=(sized().borders[0], MITRED)),
+            "sewn",
+            "Throw: the outer border is Creek mist, not Salt linen and has mitred corners, not "
+            "butted ones.",
+        ),
+        (
+            lambda: changed(quilting=(*sized().quilting[:2], ("border", "grid", "2"))),
+            "sewn",
+            "Throw: quilt the borders with a grid 2 in (5.1 cm) apart, not with parallel lines "
+            "1 in (2.5 cm) apart.",
+        ),
+        (
+            lambda: changed(quilting=sized().quilting[1:]),
+            "sewn",
+            "Throw: the motif is no longer quilted (in the ditch).",
+        ),
+        (
+            lambda: part("pillow", "pillow", overlap="5"),
+            "sewn",
+            "Pillow: the pillow's backs overlap by 5 in (12.7 cm), not 4 in (10.2 cm).",
+        ),
+        (
+            lambda: part("pillow", "pillow", back="zip"),
+            "sewn",
+            "Pillow: the pillow's back is made with a zip, not two backs that overlap.",
+        ),
+        (
+            lambda: changed("pillow", other={**sized("pillow").other, "Zip": "One"}),
+            "bought",
+            "Pillow: you also need zip: One.",
+        ),
         (lambda: changed("pillow", other={}), "bought", None),
         (lambda: replace(demo(), licence="Ask first."), "safety", "The licence now reads:"),
     ],
-)  # fmt: skip
+)
 def test_one_value(new, consequence, said):
     found = compare(demo(), new())
     assert consequence in {c.consequence for c in found}
@@ -152,8 +221,13 @@ def test_a_title():
 
 def test_batting_that_the_package_still_holds_is_cut_and_not_bought():
     larger = part("throw", "batting", width=Fraction(72), height=Fraction(72))
-    larger = replace(larger, sizes={**larger.sizes, "throw": replace(
-        larger.sizes["throw"], other={**sized().other, "Batting": "72 in"})})  # fmt: skip
+    larger = replace(
+        larger,
+        sizes={
+            **larger.sizes,
+            "throw": replace(larger.sizes["throw"], other={**sized().other, "Batting": "72 in"}),
+        },
+    )
     assert sentence(larger) == (
         "cut",
         "Throw: cut the batting 72 in (182.9 cm) square, not 70 in (177.8 cm) square.",
@@ -179,8 +253,9 @@ def test_another_layout_of_the_same_pieces_is_cosmetic():
     assert found[0] == "cosmetic" and found[2].endswith("what you have cut is right.")
 
 
-WING = PieceTemplate("wing", "K", "linen", 4, 0, box(0, 0, 3, 2), box(-0.25, -0.25, 3.25, 2.25),
-                     (), 0.0)  # fmt: skip
+WING = PieceTemplate(
+    "wing", "K", "linen", 4, 0, box(0, 0, 3, 2), box(-0.25, -0.25, 3.25, 2.25), (), 0.0
+)
 
 
 def template(kind, cut, lines=None):

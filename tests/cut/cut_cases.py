@@ -29,9 +29,14 @@ def framed(width: int, height: int, border: int = 4, fabric: str = "sandbar", **
     """Return a size whose border makes it `width` by `height` in."""
     spec = BorderSpec(F(border), fabric)
     return replace(
-        reedmace.size(), borders=(spec,), inner_width=F(width - 2 * border),
-        inner_height=F(height - 2 * border), width=F(width), height=F(height), **changes,
-    )  # fmt: skip
+        reedmace.size(),
+        borders=(spec,),
+        inner_width=F(width - 2 * border),
+        inner_height=F(height - 2 * border),
+        width=F(width),
+        height=F(height),
+        **changes,
+    )
 
 
 def planned(made: Pattern, size: Size) -> CutPlan:
@@ -45,6 +50,8 @@ def cuts(plan: CutPlan, purpose: str):
     """Return every cut of a purpose's piece, with its strip."""
     piece = plan.piece(purpose)
     return [
-        (c, s) for s in plan.fabrics[piece.fabric].strips for c in s.cuts
+        (c, s)
+        for s in plan.fabrics[piece.fabric].strips
+        for c in s.cuts
         if c.letter == piece.letter
-    ]  # fmt: skip
+    ]

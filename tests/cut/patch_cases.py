@@ -70,9 +70,16 @@ def size(side, **changes) -> Size:
     """Return a size of one block without borders, backing, batting or binding."""
     bare = {"borders": (), "backing": None, "batting": None, "binding": None, "quilting": ()}
     made = replace(
-        reedmace.size(), arrangement=(("plume",),), block_side=F(side), motif_span=None,
-        inner_width=F(side), inner_height=F(side), width=F(side), height=F(side), **bare,
-    )  # fmt: skip
+        reedmace.size(),
+        arrangement=(("plume",),),
+        block_side=F(side),
+        motif_span=None,
+        inner_width=F(side),
+        inner_height=F(side),
+        width=F(side),
+        height=F(side),
+        **bare,
+    )
     return replace(made, **changes)
 
 
@@ -80,13 +87,21 @@ def top(assembly: Unit, patches=None, **more) -> Draft:
     """Return a draft of one seam tree, without motifs."""
     wide, high = assembly.box[2], assembly.box[3]
     return Draft(
-        "mini", wide, high, patches or assembly.patches, assembly, {}, (), (), F(0),
-        box(0, 0, float(wide), float(high)), **more,
-    )  # fmt: skip
+        "mini",
+        wide,
+        high,
+        patches or assembly.patches,
+        assembly,
+        {},
+        (),
+        (),
+        F(0),
+        box(0, 0, float(wide), float(high)),
+        **more,
+    )
 
 
-def planned(assembly: Unit, made: Pattern | None = None, of: Size | None = None,
-            **more) -> CutPlan:  # fmt: skip
+def planned(assembly: Unit, made: Pattern | None = None, of: Size | None = None, **more) -> CutPlan:
     """Return the plan of a seam tree, which must be cut without a note."""
     draft = top(assembly, **more)
     of = of or size(assembly.box[2])

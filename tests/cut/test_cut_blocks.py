@@ -24,10 +24,13 @@ def block(folder, name, side="12 in"):
     """Return draft and plan of one traditional block, each role in a fabric of its own."""
     roles = ", ".join(f"{role}: {CLOTH[n]}" for n, role in enumerate(trade_roles(name)))
     used = CLOTH[: len(trade_roles(name))]
-    fabrics = "".join(f'  {key}: {{name: {key}, colour: "#{n}0{n}0{n}0"}}\n'
-                      for n, key in enumerate(used, 1))  # fmt: skip
-    text = (f'title: Osier\nfabrics:\n{fabrics}blocks:\n  one: {{traditional: "{name}", '
-            f"fabrics: {{{roles}}}}}\nsizes:\n  mini: {{block_size: {side}}}\n")  # fmt: skip
+    fabrics = "".join(
+        f'  {key}: {{name: {key}, colour: "#{n}0{n}0{n}0"}}\n' for n, key in enumerate(used, 1)
+    )
+    text = (
+        f'title: Osier\nfabrics:\n{fabrics}blocks:\n  one: {{traditional: "{name}", '
+        f"fabrics: {{{roles}}}}}\nsizes:\n  mini: {{block_size: {side}}}\n"
+    )
     made = loaded(folder, text, drawings=())
     size, _ = grade.grade(made, "mini")
     drafted, _ = draft.draft(made, size)
@@ -40,8 +43,9 @@ def cut_sizes(plan):
     """Return shape, sides and count of each ground piece."""
     return {
         (p.shape, *sorted((p.width, p.length)), p.count)
-        for p in plan.pieces if p.purpose == "ground"
-    }  # fmt: skip
+        for p in plan.pieces
+        if p.purpose == "ground"
+    }
 
 
 @pytest.mark.parametrize("name", NAMES)
@@ -60,22 +64,35 @@ ONCE, TWICE, PLAIN = "once-cut triangle", "twice-cut triangle", "rectangle"
 
 BY_HAND = {
     # Squares of 4 in; four hourglasses of 4 in, two fabrics, long sides outside.
-    "ohio star": {(PLAIN, F(9, 2), F(9, 2), 4), (PLAIN, F(9, 2), F(9, 2), 1),
-                  (TWICE, F(21, 4), F(21, 4), 2)},
+    "ohio star": {
+        (PLAIN, F(9, 2), F(9, 2), 4),
+        (PLAIN, F(9, 2), F(9, 2), 1),
+        (TWICE, F(21, 4), F(21, 4), 2),
+    },
     # Geese 6 x 3 in: 6 + 1 1/4 cut twice, 3 + 7/8 cut once.
-    "sawtooth star": {(PLAIN, F(13, 2), F(13, 2), 1), (PLAIN, F(7, 2), F(7, 2), 4),
-                      (TWICE, F(29, 4), F(29, 4), 1), (ONCE, F(31, 8), F(31, 8), 4)},
+    "sawtooth star": {
+        (PLAIN, F(13, 2), F(13, 2), 1),
+        (PLAIN, F(7, 2), F(7, 2), 4),
+        (TWICE, F(29, 4), F(29, 4), 1),
+        (ONCE, F(31, 8), F(31, 8), 4),
+    },
     "pinwheel": {(ONCE, F(55, 8), F(55, 8), 2)},
     # Four quarters with long sides of 12 in.
     "hourglass": {(TWICE, F(53, 4), F(53, 4), 1)},
     # A 6 in square; round it legs of 3√2 = 4.243 in, sewn by their long side: 4.243 + 0.854
     # = 5.096, and outside legs of 6 in.
-    "economy patch": {(PLAIN, F(13, 2), F(13, 2), 1), (ONCE, F(41, 8), F(41, 8), 2),
-                      (ONCE, F(55, 8), F(55, 8), 2)},
-    "churn dash": {(PLAIN, F(9, 2), F(9, 2), 1), (PLAIN, F(5, 2), F(9, 2), 4),
-                   (ONCE, F(39, 8), F(39, 8), 2)},
+    "economy patch": {
+        (PLAIN, F(13, 2), F(13, 2), 1),
+        (ONCE, F(41, 8), F(41, 8), 2),
+        (ONCE, F(55, 8), F(55, 8), 2),
+    },
+    "churn dash": {
+        (PLAIN, F(9, 2), F(9, 2), 1),
+        (PLAIN, F(5, 2), F(9, 2), 4),
+        (ONCE, F(39, 8), F(39, 8), 2),
+    },
     "rail fence": {(PLAIN, F(9, 2), F(25, 2), 1)},
-}  # fmt: skip
+}
 
 
 @pytest.mark.parametrize("name", BY_HAND)

@@ -25,10 +25,12 @@ def plan(pieces, width, **changes):
     sewing = replace(base.sewing, straightening=F(0), **changes)
     fabric = replace(base.fabrics["linen"], usable_width=F(width))
     needs = [
-        Lettered(chr(65 + i), Need("piece", "ground", "linen", F(w), F(h), n,
-                                   plain(F(w), F(h), n, False)))
+        Lettered(
+            chr(65 + i),
+            Need("piece", "ground", "linen", F(w), F(h), n, plain(F(w), F(h), n, False)),
+        )
         for i, (w, h, n) in enumerate(pieces)
-    ]  # fmt: skip
+    ]
     return checked(plan_fabric(fabric, needs, sewing))
 
 
@@ -37,11 +39,18 @@ def plan(pieces, width, **changes):
 @pytest.mark.parametrize(
     ("side", "yards", "squares"),
     [
-        (F(5, 2), F(1, 8), 17), (F(5, 2), F(1, 2), 119), (F(5, 2), F(1), 238),
-        (F(7, 2), F(1, 4), 24), (F(7, 2), F(1), 120), (F(5), F(1), 56), (F(11, 2), F(1, 2), 21),
-        (F(13, 2), F(1, 4), 6), (F(8), F(1), 20), (F(10), F(1), 12),
+        (F(5, 2), F(1, 8), 17),
+        (F(5, 2), F(1, 2), 119),
+        (F(5, 2), F(1), 238),
+        (F(7, 2), F(1, 4), 24),
+        (F(7, 2), F(1), 120),
+        (F(5), F(1), 56),
+        (F(11, 2), F(1, 2), 21),
+        (F(13, 2), F(1, 4), 6),
+        (F(8), F(1), 20),
+        (F(10), F(1), 12),
     ],
-)  # fmt: skip
+)
 def test_squares_from_a_length(side, yards, squares):
     assert plan([(side, side, squares)], "43.5").length <= yards * YARD
     assert plan([(side, side, squares + 1)], "43.5").length > yards * YARD

@@ -30,8 +30,14 @@ F = Fraction
 
 def quilt(width, height, **changes):
     """Return a size of plain finished dimensions."""
-    base = replace(reedmace.size(), borders=(), inner_width=F(width), inner_height=F(height),
-                   width=F(width), height=F(height))  # fmt: skip
+    base = replace(
+        reedmace.size(),
+        borders=(),
+        inner_width=F(width),
+        inner_height=F(height),
+        width=F(width),
+        height=F(height),
+    )
     return replace(base, **changes)
 
 
@@ -92,9 +98,11 @@ def spiral(side, strip, seam=0.25):
     whole = [
         at / 32
         for at in range(32 * int(side))
-        if slant.intersection(LineString([(at / 32 + side, -side), (at / 32 - 2 * side, 2 * side)]))
-        .length > round_ - 0.01
-    ]  # fmt: skip
+        if slant.intersection(
+            LineString([(at / 32 + side, -side), (at / 32 - 2 * side, 2 * side)])
+        ).length
+        > round_ - 0.01
+    ]
     return int((max(whole) - min(whole)) / (2**0.5 * float(strip))) * round_
 
 

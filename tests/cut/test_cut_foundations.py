@@ -31,9 +31,14 @@ PATCHES = (
     patch("s2", (3, 0), (6, 0), (6, 6), (5, 6), spec=2),
 )
 SECTION = FoundationSection(
-    "plume A", "A", "plume", PATCHES, SQUARE,
-    (points((1, 0), (3, 6)), points((3, 0), (5, 6))), 2,
-)  # fmt: skip
+    "plume A",
+    "A",
+    "plume",
+    PATCHES,
+    SQUARE,
+    (points((1, 0), (3, 6)), points((3, 0), (5, 6))),
+    2,
+)
 
 
 def sewn(column, dx):
@@ -54,8 +59,7 @@ def sewn(column, dx):
 
 
 def made():
-    whole = Unit("top", "top", (F(0), F(0), F(12), F(6)), "across",
-                 (sewn(0, 0), sewn(1, 6)))  # fmt: skip
+    whole = Unit("top", "top", (F(0), F(0), F(12), F(6)), "across", (sewn(0, 0), sewn(1, 6)))
     of = replace(size(6), width=F(12), inner_width=F(12), columns=2)
     return planned(whole, of=of, foundations=(SECTION,))
 
@@ -79,8 +83,9 @@ def test_every_held_patch_has_its_piece():
     plan = made()
     stripe = next(p for p in plan.pieces if p.fabric == "moss")
     assert {k for k, letter in plan.sources.items() if letter == stripe.letter} == {
-        "r1c1 s0", "r1c2 s0",
-    }  # fmt: skip
+        "r1c1 s0",
+        "r1c2 s0",
+    }
     assert len(plan.sources) == 6
 
 

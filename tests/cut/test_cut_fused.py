@@ -25,8 +25,26 @@ from publish.model.draft import Placement
 from publish.model.trade import WEB_APART
 
 F = Fraction
-CROSS = MultiPolygon([Polygon([(-5, -1), (-1, -1), (-1, -5), (1, -5), (1, -1), (5, -1), (5, 1),
-                               (1, 1), (1, 5), (-1, 5), (-1, 1), (-5, 1)])])  # fmt: skip
+CROSS = MultiPolygon(
+    [
+        Polygon(
+            [
+                (-5, -1),
+                (-1, -1),
+                (-1, -5),
+                (1, -5),
+                (1, -1),
+                (5, -1),
+                (5, 1),
+                (1, 1),
+                (1, 5),
+                (-1, 5),
+                (-1, 1),
+                (-5, 1),
+            ]
+        )
+    ]
+)
 """A cross 10 in wide: four in a box each take 4 x 11 1/2 in square, interlocked much less."""
 
 
@@ -36,8 +54,11 @@ def fused(count=1, whole=CROSS, span=10, motif=None, **fabrics):
     changes = {"method": "fusible", "turn_under": F(0), "folds": 4, **(motif or {})}
     made = replace(made, motifs={"reedmace": replace(made.motifs["reedmace"], **changes)})
     shape = replace(reedmace.shape(), whole=whole, cut_line=whole, span=F(span), folds=4)
-    draft = replace(reedmace.draft(), motifs={"reedmace": shape},
-                    placements=(Placement("reedmace", F(0), F(0), 0, 0),) * count)  # fmt: skip
+    draft = replace(
+        reedmace.draft(),
+        motifs={"reedmace": shape},
+        placements=(Placement("reedmace", F(0), F(0), 0, 0),) * count,
+    )
     size = framed(20, 20, border=2, binding=None)
     plans, notes = cut.cut(made, {"mini": size}, {"mini": draft})
     assert not notes
@@ -133,12 +154,15 @@ def test_squares_side_by_side_on_a_roll():
 @pytest.mark.parametrize(
     ("spare", "said"),
     [
-        (F(9), "enough, with 1/4 yd (0.20 m) left"), (F(10), "enough, with 1/4 yd (0.20 m) left"),
-        (F(3), "enough, with less than 1/8 yd (0.10 m) left"), (F(0), "enough, to the inch"),
-        (F(-1, 8), "short by 1/8 yd (0.10 m)"), (F(-9), "short by 1/4 yd (0.30 m)"),
+        (F(9), "enough, with 1/4 yd (0.20 m) left"),
+        (F(10), "enough, with 1/4 yd (0.20 m) left"),
+        (F(3), "enough, with less than 1/8 yd (0.10 m) left"),
+        (F(0), "enough, to the inch"),
+        (F(-1, 8), "short by 1/8 yd (0.10 m)"),
+        (F(-9), "short by 1/4 yd (0.30 m)"),
         (F(-10), "short by 3/8 yd (0.30 m)"),
     ],
-)  # fmt: skip
+)
 def test_what_is_left_rounds_down_and_what_is_short_rounds_up(spare, said):
     """9 in are 22.86 cm, so 0.20 m when left and 0.30 m when short."""
     assert words(spare, pattern().sewing) == said

@@ -32,10 +32,12 @@ def planned(pieces, there, width=40, directional=False):
     fabric = replace(made.fabrics["linen"], usable_width=F(width), directional=directional)
     made = replace(made, have=tuple(Have("linen", F(w), F(h), n) for w, h, n in there))
     needs = [
-        Lettered(chr(65 + i), Need("piece", "ground", "linen", F(w), F(h), n,
-                                   plain(F(w), F(h), n, directional)))
+        Lettered(
+            chr(65 + i),
+            Need("piece", "ground", "linen", F(w), F(h), n, plain(F(w), F(h), n, directional)),
+        )
         for i, (w, h, n) in enumerate(pieces)
-    ]  # fmt: skip
+    ]
     plan = plan_fabric(fabric, needs, made.sewing)
     return with_have(made, fabric, plan, needs)
 
@@ -93,10 +95,12 @@ def test_cloth_with_a_direction_is_not_turned():
 def test_every_piece_is_cut_once_and_no_cloth_more_often_than_it_is_there(seed):
     rng = random.Random(seed)
     pieces, there = [
-        [(F(rng.randint(4, 40), 2), F(rng.randint(4, 40), 2), rng.randint(1, most))
-         for _ in range(rng.randint(1, kinds))]
+        [
+            (F(rng.randint(4, 40), 2), F(rng.randint(4, 40), 2), rng.randint(1, most))
+            for _ in range(rng.randint(1, kinds))
+        ]
         for kinds, most in ((5, 9), (3, 3))
-    ]  # fmt: skip
+    ]
     plan = planned(pieces, there)
     told = fabric_numbers(plan)["have"]
     held = sum(map(cut_from, told["pieces"]), Counter())
@@ -175,8 +179,10 @@ def test_the_booklet_and_the_numbers_tell_the_plan(tmp_path):
     (section,) = [s for s in work.manual.sections if s.key == "materials"]
     (table,) = [b for b in section.blocks if getattr(b, "key", "") == "at-hand"]
     assert table.rows[0].cells == (
-        "**Pale linen**", "One piece of 40 in × 72 in (101.6 cm × 182.9 cm)", "Nothing",
-    )  # fmt: skip
+        "**Pale linen**",
+        "One piece of 40 in × 72 in (101.6 cm × 182.9 cm)",
+        "Nothing",
+    )
     (cuts,) = [b for b in section.blocks if getattr(b, "key", "") == "cutting-at-hand"]
     group, row = cuts.rows
     assert group.cells == ("Pale linen",)

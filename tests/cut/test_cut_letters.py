@@ -10,8 +10,13 @@ from publish.cut.needs import Need, plain
 def strip(name: str, rank: str, width: int, place: int) -> Need:
     cut = Fraction(width), Fraction(10)
     made = Need(name, "sashing", "oat", *cut, 2, plain(*cut, 2, False))
-    return replace(made, serves=frozenset({("a", place)}), key=f"sashing {place}",
-                   rank=rank, sized=f"strip, {width} in × 10 in")  # fmt: skip
+    return replace(
+        made,
+        serves=frozenset({("a", place)}),
+        key=f"sashing {place}",
+        rank=rank,
+        sized=f"strip, {width} in × 10 in",
+    )
 
 
 def named(one, other):

@@ -30,13 +30,19 @@ NONE = F(0)
 
 def plan(pieces, sold=FAT_QUARTER, directional=False, shrinkage=NONE):
     """Return how pieces (width, length, count) are cut from what is sold ready cut."""
-    fabric = replace(reedmace.pattern().fabrics["linen"], sold_as=sold, directional=directional,
-                     shrinkage=shrinkage)  # fmt: skip
+    fabric = replace(
+        reedmace.pattern().fabrics["linen"],
+        sold_as=sold,
+        directional=directional,
+        shrinkage=shrinkage,
+    )
     needs = [
-        Lettered(chr(65 + i), Need("piece", "ground", "linen", F(w), F(h), n,
-                                   plain(F(w), F(h), n, directional)))
+        Lettered(
+            chr(65 + i),
+            Need("piece", "ground", "linen", F(w), F(h), n, plain(F(w), F(h), n, directional)),
+        )
         for i, (w, h, n) in enumerate(pieces)
-    ]  # fmt: skip
+    ]
     return ready_cut(fabric, needs).plan
 
 
@@ -112,13 +118,16 @@ def every_sheet(problem):
     for side in problem.sides:
         strips = []
         for d, depth in enumerate(side.depths):
-            ranges = [range(min(k.count, side.long // run) + 1) if run else range(1)
-                      for k, run in zip(problem.kinds, side.run[d], strict=True)]  # fmt: skip
+            ranges = [
+                range(min(k.count, side.long // run) + 1) if run else range(1)
+                for k, run in zip(problem.kinds, side.run[d], strict=True)
+            ]
             strips += [
-                (depth, counts) for counts in product(*ranges)
-                if any(counts) and sum(n * r for n, r in zip(counts, side.run[d], strict=True))
-                <= side.long
-            ]  # fmt: skip
+                (depth, counts)
+                for counts in product(*ranges)
+                if any(counts)
+                and sum(n * r for n, r in zip(counts, side.run[d], strict=True)) <= side.long
+            ]
         open_ = [(0, (0,) * len(problem.kinds))]
         while open_:
             used, held = open_.pop()
@@ -132,18 +141,23 @@ def every_sheet(problem):
 def least(problem):
     """Return the fewest sheets by searching over what is still to be cut."""
     counts = tuple(k.count for k in problem.kinds)
-    sheets = {tuple(min(n, c) for n, c in zip(held, counts, strict=True))
-              for held in every_sheet(problem)}  # fmt: skip
+    sheets = {
+        tuple(min(n, c) for n, c in zip(held, counts, strict=True)) for held in every_sheet(problem)
+    }
     front, done = {counts}, 0
     while not any(not any(left) for left in front):
-        front = {tuple(max(0, a - b) for a, b in zip(left, held, strict=True))
-                 for left in front for held in sheets}  # fmt: skip
+        front = {
+            tuple(max(0, a - b) for a, b in zip(left, held, strict=True))
+            for left in front
+            for held in sheets
+        }
         done += 1
     return done
 
 
-SMALL = st.lists(st.tuples(st.integers(2, 6), st.integers(2, 6), st.integers(1, 3)), min_size=1,
-                 max_size=2)  # fmt: skip
+SMALL = st.lists(
+    st.tuples(st.integers(2, 6), st.integers(2, 6), st.integers(1, 3)), min_size=1, max_size=2
+)
 
 
 @settings(max_examples=30, deadline=None)
@@ -178,8 +192,13 @@ def test_long_borders_are_joined_from_what_a_fat_quarter_holds():
     side, top = made.piece("border 1 side"), made.piece("border 1 top")
     assert (side.joined_from, top.joined_from) == (3, 3)  # 52 1/2 and 44 1/2 in, 22 at most
     for piece, parts in ((side, 3), (top, 3)):
-        each = {c.across for s in made.fabrics["sandbar"].precut.sheets for x in s.strips
-                for c in x.cuts if c.letter == piece.letter}  # fmt: skip
+        each = {
+            c.across
+            for s in made.fabrics["sandbar"].precut.sheets
+            for x in s.strips
+            for c in x.cuts
+            if c.letter == piece.letter
+        }
         assert max(each) * parts - (parts - 1) * F(1, 2) >= piece.length
 
 
@@ -207,10 +226,11 @@ def test_a_piece_larger_than_what_is_sold_is_a_note():
 def test_alternatives_answer_for_every_fabric_sold_by_length():
     made = planned(pattern(), framed(20, 20, border=2))
     answers = {
-        key: {a.sold_as.kind: a.count if a.count is not None else a.larger
-              for a in plan.alternatives}
+        key: {
+            a.sold_as.kind: a.count if a.count is not None else a.larger for a in plan.alternatives
+        }
         for key, plan in made.fabrics.items()
-    }  # fmt: skip
+    }
     backing = made.piece("backing").letter
     motif = made.piece("motif").letter
     ground = made.piece("ground").letter

@@ -27,7 +27,7 @@ def unit_of(kind, made, shapes, at, number):
     parts = [
         leaf(patch(f"u{number}p{i}", *moved(corners, *at), fabric=fabric, spec=i))
         for i, (fabric, corners) in enumerate(shapes)
-    ]  # fmt: skip
+    ]
     return joined(kind, "slant", *parts, made=made)
 
 
@@ -39,18 +39,24 @@ def row(kind, made, shapes, count, wide):
 
 def geese(side):
     half = F(side, 2)
-    return [("moss", [(0, half), (half, 0), (side, half)]),
-            ("linen", [(0, 0), (half, 0), (0, half)]),
-            ("linen", [(side, 0), (side, half), (half, 0)])]  # fmt: skip
+    return [
+        ("moss", [(0, half), (half, 0), (side, half)]),
+        ("linen", [(0, 0), (half, 0), (0, half)]),
+        ("linen", [(side, 0), (side, half), (half, 0)]),
+    ]
 
 
 # Fast flying geese size table, Beverly's quilting page: finished size, large square, four
 # small squares, four geese.
 @pytest.mark.parametrize(
     ("side", "large", "small"),
-    [(8, F(37, 4), F(39, 8)), (6, F(29, 4), F(31, 8)), (4, F(21, 4), F(23, 8)),
-     (3, F(17, 4), F(19, 8))],
-)  # fmt: skip
+    [
+        (8, F(37, 4), F(39, 8)),
+        (6, F(29, 4), F(31, 8)),
+        (4, F(21, 4), F(23, 8)),
+        (3, F(17, 4), F(19, 8)),
+    ],
+)
 def test_four_geese_at_once(side, large, small):
     plan = planned(row("goose", "geese", geese(side), 4, side))
     found = pieces(plan)
@@ -154,10 +160,19 @@ def segment(number, flip=False):
     """Return two squares of 2 in, one above the other, made from strip sets."""
     x, fabrics = F(2 * number), ("moss", "linen") if flip else ("linen", "moss")
     parts = [
-        leaf(patch(f"s{number}p{i}", (x, 2 * i), (x + 2, 2 * i), (x + 2, 2 * i + 2), (x, 2 * i + 2),
-                   fabric=fabric, spec=i))
+        leaf(
+            patch(
+                f"s{number}p{i}",
+                (x, 2 * i),
+                (x + 2, 2 * i),
+                (x + 2, 2 * i + 2),
+                (x, 2 * i + 2),
+                fabric=fabric,
+                spec=i,
+            )
+        )
         for i, fabric in enumerate(fabrics)
-    ]  # fmt: skip
+    ]
     return joined("pair", "down", *parts, made="strips")
 
 
@@ -185,7 +200,7 @@ def test_a_strip_that_comes_twice_in_a_set_is_counted_twice():
     parts = [
         leaf(patch(f"p{i}", (0, i), (3, i), (3, i + 1), (0, i + 1), fabric=fabric, spec=i))
         for i, fabric in enumerate(("linen", "moss", "linen"))
-    ]  # fmt: skip
+    ]
     plan = planned(joined("rails", "down", *parts, made="strips"))
     (making,) = plan.makings
     assert sorted(making.each) == [1, 2]
@@ -212,8 +227,10 @@ def test_pieces_alike_of_two_kinds_of_unit_are_one_piece():
         ("moss", [(0, 0), (1, 0), (0, 1)]),
     ]
     second = [("sandbar", first[0][1]), first[1]]
-    units = [unit_of("a", "corners", first, (F(0), F(0)), 0),
-             unit_of("b", "corners", second, (F(3), F(0)), 1)]  # fmt: skip
+    units = [
+        unit_of("a", "corners", first, (F(0), F(0)), 0),
+        unit_of("b", "corners", second, (F(3), F(0)), 1),
+    ]
     plan = planned(joined("top", "across", *units))
     moss = [p for p in plan.pieces if p.fabric == "moss"]
     assert [p.count for p in moss] == [2]
@@ -225,10 +242,16 @@ def test_all_units_of_a_kind_are_made_alike():
     """Nine of them as a pillow: one lies off its edge, and is cut as the others are."""
     shapes = [("linen", [(0, 0), (3, 0), (0, 3)]), ("moss", [(3, 0), (3, 3), (0, 3)])]
     rows = [
-        joined("row", "across", *(unit_of("half", "triangles", shapes, (F(3 * i), F(3 * j)),
-                                          3 * j + i) for i in range(3)))
+        joined(
+            "row",
+            "across",
+            *(
+                unit_of("half", "triangles", shapes, (F(3 * i), F(3 * j)), 3 * j + i)
+                for i in range(3)
+            ),
+        )
         for j in range(3)
-    ]  # fmt: skip
+    ]
     whole = joined("top", "down", *rows)
     spec = PillowSpec(F(9), "envelope", "linen", F(2), F(1), F(1, 2))
     assert planned(whole, of=replace(size(9), pillow=spec)).makings == ()

@@ -172,16 +172,25 @@ def test_grain_follows_the_outside_and_then_the_seam_sewn_last():
     """A square of four triangles: long sides outside; sewn to a fifth, legs outside."""
     quarters = [
         patch(f"q{i}", *corners, fabric=fabric, home=HOME, spec=i)
-        for i, (corners, fabric) in enumerate([
-            (((0, 0), (4, 0), (2, 2)), "linen"), (((4, 0), (4, 4), (2, 2)), "moss"),
-            (((4, 4), (0, 4), (2, 2)), "linen"), (((0, 4), (0, 0), (2, 2)), "moss"),
-        ])
-    ]  # fmt: skip
+        for i, (corners, fabric) in enumerate(
+            [
+                (((0, 0), (4, 0), (2, 2)), "linen"),
+                (((4, 0), (4, 4), (2, 2)), "moss"),
+                (((4, 4), (0, 4), (2, 2)), "linen"),
+                (((0, 4), (0, 0), (2, 2)), "moss"),
+            ]
+        )
+    ]
     pairs = [
-        Unit("pair", "pair", (F(0), F(0), F(4), F(4)), "slant",
-             tuple(Unit("t", "t", p.box, patch=p) for p in quarters[i : i + 2]))
+        Unit(
+            "pair",
+            "pair",
+            (F(0), F(0), F(4), F(4)),
+            "slant",
+            tuple(Unit("t", "t", p.box, patch=p) for p in quarters[i : i + 2]),
+        )
         for i in (0, 2)
-    ]  # fmt: skip
+    ]
     whole = Unit("block", "block", (F(0), F(0), F(4), F(4)), "slant", tuple(pairs))
     edges = Edges(pattern(), size(4), top(whole))
     assert all(edges.straight_long_side(p) for p in quarters)
@@ -198,8 +207,9 @@ def test_a_print_with_a_direction_is_not_turned():
     assert {n.code for n in notes} == {"C407"}, "geese made several at once turn the print"
     strips = [p for p in plans["mini"].pieces if p.purpose == "sashing"]
     assert {(p.width, p.length, p.count) for p in strips} == {
-        (F(3, 2), F(17, 2), 6), (F(17, 2), F(3, 2), 6),
-    }  # fmt: skip
+        (F(3, 2), F(17, 2), 6),
+        (F(17, 2), F(3, 2), 6),
+    }
     side = plans["throw"].piece("side triangle")
     assert side.note == "the print runs another way in each triangle"
     assert not any(p.may_turn for p in plans["mini"].pieces)

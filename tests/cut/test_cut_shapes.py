@@ -64,8 +64,9 @@ def test_exact_additions_at_any_seam(seam, once, twice):
     long = classify(right_triangle(3, seam), straight_long_side=True)
     assert long.width == twice_cut(3 * ROOT_2, seam)
     assert (round_up(once_cut(F(0), F(1, 4))), round_up(twice_cut(F(0), F(1, 4)))) == (
-        F(7, 8), F(5, 4),
-    )  # fmt: skip
+        F(7, 8),
+        F(5, 4),
+    )
 
 
 def test_each_edge_may_have_its_own_allowance():
@@ -116,10 +117,16 @@ def test_a_hexagon():
     high = F(11, 8)
     half = high * F(577350, 10**6)
     shape = Form(
-        points((-2 * half, 0), (-half, -high), (half, -high), (2 * half, 0), (half, high),
-               (-half, high)),
+        points(
+            (-2 * half, 0),
+            (-half, -high),
+            (half, -high),
+            (2 * half, 0),
+            (half, high),
+            (-half, high),
+        ),
         (F(1, 4),) * 6,
-    )  # fmt: skip
+    )
     made = classify(shape)
     assert (made.shape, made.angle) == ("hexagon", 60)
     assert round_up(made.length) == F(13, 4)

@@ -21,10 +21,16 @@ def row(count, top, slant):
     """Return parallelograms with level sides `top` long, their right ends `slant` lower in
     all, in a row."""
     shapes = [
-        patch(f"d{i}", (top * i, 0), (top * i + top, 0), (top * i + top + slant, HEIGHT),
-              (top * i + slant, HEIGHT), spec=0)
+        patch(
+            f"d{i}",
+            (top * i, 0),
+            (top * i + top, 0),
+            (top * i + top + slant, HEIGHT),
+            (top * i + slant, HEIGHT),
+            spec=0,
+        )
         for i in range(count)
-    ]  # fmt: skip
+    ]
     return joined("row", "slant", *map(leaf, shapes))
 
 
@@ -48,8 +54,9 @@ def test_parallelograms_that_lean_both_ways_are_two_pieces():
     right = patch("b", (5, 2), (8, 2), (6, 4), (3, 4), spec=1)
     plan = planned(joined("row", "slant", leaf(left), leaf(right)))
     assert sorted(p.name for p in plan.pieces) == [
-        "parallelogram leaning left", "parallelogram leaning right",
-    ]  # fmt: skip
+        "parallelogram leaning left",
+        "parallelogram leaning right",
+    ]
 
 
 def test_equilateral_triangles_alternate_along_a_strip():

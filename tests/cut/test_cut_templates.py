@@ -34,8 +34,9 @@ def bend(radius):
     side = 2 * radius
     rest = Form(
         points((radius, 0), (side, 0), (side, side), (0, side), (0, radius)),
-        (F(1, 4),) * 5, ((4, through),),
-    )  # fmt: skip
+        (F(1, 4),) * 5,
+        ((4, through),),
+    )
     return outline(quarter), outline(rest)
 
 
@@ -103,8 +104,9 @@ def test_arcs_are_drawn_at_their_true_offset():
     assert quarter.cut.area == pytest.approx(grown, abs=0.02)
     centre = Point(0, 0)
     for shape, radius in ((quarter, 3 + S), (rest, 3 - S)):
-        arc = [p for p in shape.cut.exterior.coords
-               if abs(centre.distance(Point(p)) - radius) < 1e-3]  # fmt: skip
+        arc = [
+            p for p in shape.cut.exterior.coords if abs(centre.distance(Point(p)) - radius) < 1e-3
+        ]
         assert len(arc) > 20
         steps = pairwise(arc)
         chords = [c for c in (hypot(b[0] - a[0], b[1] - a[1]) for a, b in steps) if c < 1]
@@ -150,8 +152,14 @@ def ells(count, side=9, gap=7):
     shapes = []
     for i in range(count):
         x, flip = side * i, i % 3 == 0
-        corners = [(0, 0), (side, 0), (side, side - gap), (side - gap, side - gap),
-                   (side - gap, side), (0, side - 1)]  # fmt: skip
+        corners = [
+            (0, 0),
+            (side, 0),
+            (side, side - gap),
+            (side - gap, side - gap),
+            (side - gap, side),
+            (0, side - 1),
+        ]
         if flip:
             corners = [(side - a, b) for a, b in reversed(corners)]
         shapes.append(patch(f"l{i}", *((x + a, b) for a, b in corners), spec=i))

@@ -28,16 +28,20 @@ from publish.deliver.recolour import Recolouring, recolour
 
 SOLIDS = {
     "a4": {
-        (0, 0, 0, 0): (95.0, 0.0, -2.0), (100, 0, 0, 0): (55.0, -37.0, -50.0),
-        (0, 100, 0, 0): (48.0, 74.0, -3.0), (0, 0, 100, 0): (89.0, -5.0, 93.0),
+        (0, 0, 0, 0): (95.0, 0.0, -2.0),
+        (100, 0, 0, 0): (55.0, -37.0, -50.0),
+        (0, 100, 0, 0): (48.0, 74.0, -3.0),
+        (0, 0, 100, 0): (89.0, -5.0, 93.0),
         (0, 0, 0, 100): (16.0, 0.0, 0.0),
     },
     "letter": {
-        (0, 0, 0, 0): (95.0, -0.02, -1.96), (100, 0, 0, 0): (54.96, -37.12, -50.0),
-        (0, 100, 0, 0): (47.93, 74.11, -3.01), (0, 0, 100, 0): (88.94, -5.02, 93.17),
+        (0, 0, 0, 0): (95.0, -0.02, -1.96),
+        (100, 0, 0, 0): (54.96, -37.12, -50.0),
+        (0, 100, 0, 0): (47.93, 74.11, -3.01),
+        (0, 0, 100, 0): (88.94, -5.02, 93.17),
         (0, 0, 0, 100): (14.95, 0.19, -0.14),
     },
-}  # fmt: skip
+}
 AIM = 2.0
 """CIE 1976 difference that a profile may be off at a solid; its steps are whole units here."""
 PAPERS = sorted(CONDITIONS)
@@ -140,8 +144,15 @@ def test_one_colour_has_the_inks_of_what_it_paints() -> None:
 def test_colours_come_back_with_the_graphics_state() -> None:
     steps = rewritten("1 0 0 rg q 0 0 1 rg 0 0 1 1 re f Q 0 0 2 2 re f 0 0 3 3 re f")
     fills = [s for s in steps if s.endswith((" k", " re", "q", "Q"))]
-    assert fills == ["q", inks((0, 0, 255), FILL), "0 0 1 1 re", "Q", inks((255, 0, 0), FILL),
-                     "0 0 2 2 re", "0 0 3 3 re"]  # fmt: skip
+    assert fills == [
+        "q",
+        inks((0, 0, 255), FILL),
+        "0 0 1 1 re",
+        "Q",
+        inks((255, 0, 0), FILL),
+        "0 0 2 2 re",
+        "0 0 3 3 re",
+    ]
 
 
 def test_no_colour_is_set_inside_a_path() -> None:

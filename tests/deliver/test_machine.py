@@ -77,9 +77,10 @@ def test_the_same_motif_gives_the_same_bytes(files):
 
 def test_templates_of_patches_have_files_of_their_own():
     template = SimpleNamespace(
-        key="template-b", finished=Polygon([(0, 0), (3, 0), (0, 2)]),
+        key="template-b",
+        finished=Polygon([(0, 0), (3, 0), (0, 2)]),
         cut=Polygon([(-0.25, -0.25), (3.6, -0.25), (-0.25, 2.4)]),
-    )  # fmt: skip
+    )
     plan = SimpleNamespace(size="throw", templates=(template,))
     files = machine_files([], [plan])
     assert set(files) == {"cutting/template-b-throw.svg", "cutting/template-b-throw.dxf"}

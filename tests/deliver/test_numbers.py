@@ -61,8 +61,12 @@ def test_purchases_in_yards_and_metres() -> None:
     (strip,) = mini()["fabrics"]["sandbar"]["strips"]
     assert (strip["count"], strip["depth"], strip["used"]) == (2, "2 1/2", "37")
     assert strip["cuts"][0] == {
-        "letter": "D", "across": "20 1/2", "along": "2 1/2", "count": 1, "turned": False,
-    }  # fmt: skip
+        "letter": "D",
+        "across": "20 1/2",
+        "along": "2 1/2",
+        "count": 1,
+        "turned": False,
+    }
 
 
 def test_finishing() -> None:
@@ -87,8 +91,11 @@ def test_cloth_that_is_sold_ready_cut() -> None:
     ]["moss"]
     assert moss["spare"] == "-1 1/2"
     assert moss["precut"]["sold_as"] == {
-        "kind": "fat quarter", "width": "22", "length": "18", "packet": 1,
-    }  # fmt: skip
+        "kind": "fat quarter",
+        "width": "22",
+        "length": "18",
+        "packet": 1,
+    }
     assert (moss["precut"]["used"], moss["precut"]["sheets"][0]["count"]) == (2, 2)
     assert moss["alternatives"][0]["too_large"] == "B"
     assert mini()["fabrics"]["linen"]["precut"] is None

@@ -48,8 +48,11 @@ def test_makings_name_their_pieces() -> None:
 def test_how_the_blocks_are_set() -> None:
     sizes = data("towpath")
     assert sizes["mini"]["setting"]["sashing"] == {
-        "width": "1", "fabric": "water", "cornerstones": "lamp", "outer": True,
-    }  # fmt: skip
+        "width": "1",
+        "fabric": "water",
+        "cornerstones": "lamp",
+        "outer": True,
+    }
     throw = sizes["throw"]
     assert throw["setting"]["kind"] == "on point" and throw["setting"]["fabric"] == "sedge"
     assert throw["setting"]["alternates"] == [["path", "path"]] * 3

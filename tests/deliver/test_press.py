@@ -38,10 +38,11 @@ def opened(pdf: bytes) -> pikepdf.Pdf:
 def every_stream(book: pikepdf.Pdf) -> list[pikepdf.Object]:
     """Return every page and every stream in the file that is a drawing or a tile."""
     forms = [
-        o for o in book.objects
+        o
+        for o in book.objects
         if isinstance(o, pikepdf.Stream)
         and (o.get("/Subtype") == "/Form" or o.get("/PatternType") == 1)
-    ]  # fmt: skip
+    ]
     return [*(page.obj for page in book.pages), *forms]
 
 
@@ -108,9 +109,10 @@ def test_the_file_says_what_it_is(paper: str) -> None:
 def test_fonts_are_embedded(paper: str) -> None:
     with opened(pressed(paper).delivered.pdf) as book:
         fonts = [
-            o for o in book.objects
+            o
+            for o in book.objects
             if isinstance(o, pikepdf.Dictionary) and o.get("/Type") == "/FontDescriptor"
-        ]  # fmt: skip
+        ]
         assert len(fonts) >= 6
         assert all(any(f"/FontFile{n}" in font for n in ("", 2, 3)) for font in fonts)
 
@@ -155,9 +157,13 @@ def test_nothing_is_see_through(paper: str) -> None:
         found = [s for page in book.pages for s in page.obj["/Resources"]["/ExtGState"].values()]
         assert min(float(s.get("/ca", 1)) for s in found) == pytest.approx(0.72)
     with opened(pressed(paper).delivered.pdf) as book:
-        shares = [float(s[k]) for page in book.pages
-                  for s in page.obj["/Resources"]["/ExtGState"].values()
-                  for k in ("/ca", "/CA") if k in s]  # fmt: skip
+        shares = [
+            float(s[k])
+            for page in book.pages
+            for s in page.obj["/Resources"]["/ExtGState"].values()
+            for k in ("/ca", "/CA")
+            if k in s
+        ]
         assert set(shares) <= {1.0}
 
 
@@ -166,14 +172,18 @@ def test_the_barcode_is_black_alone_and_reads() -> None:
     made = pressed("letter")
     shop = pypdfium2.PdfDocument(made.delivered.pdf)
     found = {
-        b.text: n for n in range(len(shop))
+        b.text: n
+        for n in range(len(shop))
         for b in zxingcpp.read_barcodes(shop[n].render(scale=4).to_pil().convert("L"))
-    }  # fmt: skip
+    }
     assert list(found) == [NUMBER]
     with opened(made.delivered.pdf) as book:
         steps = list(pikepdf.parse_content_stream(book.pages[found[NUMBER]]))
-    blacks = [i for i, s in enumerate(steps) if str(s.operator) == "k"
-              and [float(v) for v in s.operands] == [0, 0, 0, 1]]  # fmt: skip
+    blacks = [
+        i
+        for i, s in enumerate(steps)
+        if str(s.operator) == "k" and [float(v) for v in s.operands] == [0, 0, 0, 1]
+    ]
     assert blacks
 
 
@@ -188,8 +198,11 @@ def test_neither_clock_nor_chance_is_in_the_file(monkeypatch: pytest.MonkeyPatch
 
 def test_spreads_of_a_press_edition_stay_in_its_inks() -> None:
     made = pressed("letter")
-    pages = [n for n in range(1, len(pypdfium2.PdfDocument(made.delivered.pdf)) + 1)
-             if n not in made.delivered.sheet_pages.values()]  # fmt: skip
+    pages = [
+        n
+        for n in range(1, len(pypdfium2.PdfDocument(made.delivered.pdf)) + 1)
+        if n not in made.delivered.sheet_pages.values()
+    ]
     spreads = impose(made.delivered.pdf, SPREADS["letter"], pages)
     with opened(spreads.pdf) as book:
         assert len(book.Root["/OutputIntents"]) == 1

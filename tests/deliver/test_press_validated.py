@@ -20,8 +20,10 @@ from pressed import pressed
 
 from publish.deliver import SPREADS, impose
 
-OWN = ("<pdf:Trapped>False</pdf:Trapped>\n",
-       "<pdfxid:GTS_PDFXVersion>PDF/X-4</pdfxid:GTS_PDFXVersion>\n")  # fmt: skip
+OWN = (
+    "<pdf:Trapped>False</pdf:Trapped>\n",
+    "<pdfxid:GTS_PDFXVersion>PDF/X-4</pdfxid:GTS_PDFXVersion>\n",
+)
 """What PDF/X asks to be said, and PDF/A does not know."""
 MARK = (
     '<rdf:Description rdf:about="" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/">'

@@ -36,10 +36,15 @@ FIGURE = FigureSpec("cover", "quilt", "mini")
 def sold() -> Manual:
     """Return the manual with a back cover that has something on it."""
     back = BackCover(
-        "Reedmace stands in the ditch.\n\nFold, cut, open.", (("Mini", MINI),), "HF-9",
-        "First edition", "Sew as many as you like.", "patterns@hollowfen.example", FIGURE,
+        "Reedmace stands in the ditch.\n\nFold, cut, open.",
+        (("Mini", MINI),),
+        "HF-9",
+        "First edition",
+        "Sew as many as you like.",
+        "patterns@hollowfen.example",
+        FIGURE,
         ("Pale linen: 1 3/8 yd (1.20 m)",),
-    )  # fmt: skip
+    )
     return replace(manual(), back=back)
 
 
@@ -50,8 +55,11 @@ def computed(cut: CutPlan | None = None) -> dict[str, object]:
 def test_pictures_have_the_pixels_asked_for() -> None:
     files = pictures(pressed("letter").booklet, sides=(2000, 333))
     assert sorted(files) == [
-        "shop/back-2000.png", "shop/back-333.png", "shop/cover-2000.png", "shop/cover-333.png",
-    ]  # fmt: skip
+        "shop/back-2000.png",
+        "shop/back-333.png",
+        "shop/cover-2000.png",
+        "shop/cover-333.png",
+    ]
     for name, data in files.items():
         image = Image.open(io.BytesIO(data))
         side = int(name.removesuffix(".png").rsplit("-", 1)[1])
@@ -82,9 +90,13 @@ def test_the_listing_says_what_the_model_says() -> None:
     assert said["title"] == "Reedmace"
     assert said["summary"] == ["Reedmace stands in the ditch.", "Fold, cut, open."]
     assert said["sizes"] == [
-        {"key": "mini", "title": "Mini", "finished": MINI,
-         "inches": {"width": "20", "height": "20"}}
-    ]  # fmt: skip
+        {
+            "key": "mini",
+            "title": "Mini",
+            "finished": MINI,
+            "inches": {"width": "20", "height": "20"},
+        }
+    ]
     assert said["to_buy"]["mini"] == {
         "Pale linen": {"yards": "1 3/8", "metres": "1.20"},
         "Sandbar": {"yards": "1/4", "metres": "0.20"},
@@ -99,9 +111,15 @@ def test_the_listing_says_what_the_model_says() -> None:
 def test_the_listing_as_a_page() -> None:
     said = listing(pattern(), sold(), computed(), [pressed("letter").booklet], {})
     text = listing_text(sold(), said)
-    for words in ("# Reedmace", f"**Mini**: {MINI}", "Stock number: HF-9",
-                  "### What to buy", "| Deep moss | 3/4 yd (0.60 m) |",
-                  "Sew as many as you like.", "patterns@hollowfen.example"):  # fmt: skip
+    for words in (
+        "# Reedmace",
+        f"**Mini**: {MINI}",
+        "Stock number: HF-9",
+        "### What to buy",
+        "| Deep moss | 3/4 yd (0.60 m) |",
+        "Sew as many as you like.",
+        "patterns@hollowfen.example",
+    ):
         assert words in text
     assert "Skill" not in text, "what the pattern does not say has no line"
     assert "\n\n\n" not in text and text.endswith("\n")
@@ -117,9 +135,11 @@ def test_computed_pictures_are_listed_with_their_words() -> None:
     said = listing(own, sold(), computed(), [pressed("letter").booklet], shown)
     assert said["pictures"] == [
         {"file": "mini-1600.jpg", "alt": f"Reedmace, Mini, {MINI}, on a pale wall. {COMPUTED}"},
-        {"file": "colourway-dusk-1600.jpg",
-         "alt": f"Reedmace, Mini, {MINI}, in the colours of Dusk, lying flat. {COMPUTED}"},
-    ]  # fmt: skip
+        {
+            "file": "colourway-dusk-1600.jpg",
+            "alt": f"Reedmace, Mini, {MINI}, in the colours of Dusk, lying flat. {COMPUTED}",
+        },
+    ]
     text = listing_text(sold(), said)
     assert all(f"- `{p['file']}`: {p['alt']}" in text for p in said["pictures"])
     files = shop_files(own, sold(), computed(), [pressed("letter").booklet], shown)
@@ -162,8 +182,9 @@ def test_kits_of_several_sizes_add_up() -> None:
     assert [s["kits"] for s in found["sizes"].values()] == [2, 3]
 
 
-@pytest.mark.parametrize(("wanted", "reason"), [({"bed": 3}, "no size 'bed'"),
-                                                ({"mini": 0}, "at least one")])  # fmt: skip
+@pytest.mark.parametrize(
+    ("wanted", "reason"), [({"bed": 3}, "no size 'bed'"), ({"mini": 0}, "at least one")]
+)
 def test_kits_that_cannot_be_are_refused(wanted: dict[str, int], reason: str) -> None:
     with pytest.raises(ValueError, match=reason):
         kits(pattern(), {"mini": plan()}, wanted)
@@ -231,9 +252,15 @@ def test_everything_as_files() -> None:
     files = shop_files(shown, sold(), computed(), [pressed("letter").booklet], {})
     files |= kit_files(kits(pattern(), {"mini": plan()}, {"mini": 3}))
     assert sorted(files) == [
-        "kits.json", "kits.md", "shop/back-100.png", "shop/cover-100.png",
-        "shop/listing.json", "shop/listing.md", "shop/page-03-60.png", "shop/page-03-80.png",
+        "kits.json",
+        "kits.md",
+        "shop/back-100.png",
+        "shop/cover-100.png",
+        "shop/listing.json",
+        "shop/listing.md",
+        "shop/page-03-60.png",
+        "shop/page-03-80.png",
         "shop/tester-form.md",
-    ]  # fmt: skip
+    ]
     assert json.loads(files["shop/listing.json"])["title"] == "Reedmace"
     assert json.loads(files["kits.json"])["kits"] == {"mini": 3}

@@ -40,13 +40,22 @@ def library() -> dict[str, Block]:
         cloth = ", ".join(f"{role}: {CLOTH[n]}" for n, role in enumerate(values["roles"]))
         names.append(str(values["name"]))
         lines.append(f'  b{number}: {{traditional: "{names[-1]}", fabrics: {{{cloth}}}}}')
-    fabrics = [f'  {key}: {{name: {key}, colour: "#{n}0{n}0{n}0"}}'
-               for n, key in enumerate(CLOTH, 1)]  # fmt: skip
+    fabrics = [
+        f'  {key}: {{name: {key}, colour: "#{n}0{n}0{n}0"}}' for n, key in enumerate(CLOTH, 1)
+    ]
     used = ", ".join(f"b{n}" for n in range(len(names)))
-    text = "\n".join([
-        "title: Osier", "fabrics:", *fabrics, "blocks:", *lines, "sizes:",
-        f"  mini: {{block: [{used}], columns: {len(names)}, block_size: 8 in}}", "",
-    ])  # fmt: skip
+    text = "\n".join(
+        [
+            "title: Osier",
+            "fabrics:",
+            *fabrics,
+            "blocks:",
+            *lines,
+            "sizes:",
+            f"  mini: {{block: [{used}], columns: {len(names)}, block_size: 8 in}}",
+            "",
+        ]
+    )
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / "pattern.yaml"
         path.write_text(text, encoding="utf-8")
@@ -55,13 +64,29 @@ def library() -> dict[str, Block]:
     return dict(zip(names, found.blocks.values(), strict=True))
 
 
-def top(*blocks: Block, columns: int = 1, rows: int = 1, side: Fraction = SIDE,
-        **spec: object) -> tuple[Pattern, Size]:  # fmt: skip
+def top(
+    *blocks: Block, columns: int = 1, rows: int = 1, side: Fraction = SIDE, **spec: object
+) -> tuple[Pattern, Size]:
     """Return a pattern of one size with these blocks in turn, and that size, graded."""
     extra = spec.pop("others", ())
     made = pattern(motifs=[motif()], blocks=[*blocks, *extra])
-    plain = SizeSpec("mini", "Mini", "quilt", columns, rows, tuple(b.key for b in blocks), side,
-                     None, (), None, None, None, None, (), None)  # fmt: skip
+    plain = SizeSpec(
+        "mini",
+        "Mini",
+        "quilt",
+        columns,
+        rows,
+        tuple(b.key for b in blocks),
+        side,
+        None,
+        (),
+        None,
+        None,
+        None,
+        None,
+        (),
+        None,
+    )
     cloth = {k: Fabric(k, k.title(), f"#{n}0{n}0{n}0", F(40)) for n, k in enumerate(CLOTH, 1)}
     made = replace(made, sizes={"mini": replace(plain, **spec)}, fabrics=cloth)
     size, _ = grade.grade(made, "mini")
@@ -113,8 +138,9 @@ def cut_blocks(draw):
     pieces = [((F(0), F(0)), (F(12), F(0)), (F(12), F(12)), (F(0), F(12)))]
     for _ in range(draw(st.integers(1, 7))):
         ring = pieces.pop(draw(st.integers(0, len(pieces) - 1)))
-        one, two = sorted(draw(st.lists(
-            st.integers(0, len(ring) - 1), min_size=2, max_size=2, unique=True)))  # fmt: skip
+        one, two = sorted(
+            draw(st.lists(st.integers(0, len(ring) - 1), min_size=2, max_size=2, unique=True))
+        )
         share = st.integers(1, 4).map(lambda n: F(n, 5))
 
         def at(i, part, ring=ring):
@@ -134,19 +160,39 @@ def tops(draw):
     names = st.sampled_from(["half-square triangle", "drunkard's path", "attic windows"])
     blocks = [library()[draw(names)] for _ in range(draw(st.integers(1, 2)))]
     blocks = list({b.key: b for b in blocks}.values())
-    borders = draw(st.lists(st.builds(
-        BorderSpec, st.integers(1, 24).map(lambda n: F(n, 8)), st.sampled_from(CLOTH[:3]),
-        st.sampled_from(["butted", "mitred"])), max_size=2))  # fmt: skip
-    sashing = draw(st.none() | st.builds(
-        SashingSpec, st.integers(1, 16).map(lambda n: F(n, 8)), st.just("moss"),
-        st.none() | st.just("sand"), st.booleans()))  # fmt: skip
+    borders = draw(
+        st.lists(
+            st.builds(
+                BorderSpec,
+                st.integers(1, 24).map(lambda n: F(n, 8)),
+                st.sampled_from(CLOTH[:3]),
+                st.sampled_from(["butted", "mitred"]),
+            ),
+            max_size=2,
+        )
+    )
+    sashing = draw(
+        st.none()
+        | st.builds(
+            SashingSpec,
+            st.integers(1, 16).map(lambda n: F(n, 8)),
+            st.just("moss"),
+            st.none() | st.just("sand"),
+            st.booleans(),
+        )
+    )
     turns = tuple(draw(st.lists(st.sampled_from([0, 90, 180, 270]), min_size=1, max_size=3)))
     return top(
-        *blocks, columns=draw(st.integers(1, 3)), rows=draw(st.integers(1, 3)),
-        side=draw(st.integers(40, 100)) * F(1, 8), borders=tuple(borders), sashing=sashing,
-        turns=turns, setting=draw(st.sampled_from(["straight", "on point"])),
+        *blocks,
+        columns=draw(st.integers(1, 3)),
+        rows=draw(st.integers(1, 3)),
+        side=draw(st.integers(40, 100)) * F(1, 8),
+        borders=tuple(borders),
+        sashing=sashing,
+        turns=turns,
+        setting=draw(st.sampled_from(["straight", "on point"])),
         setting_fabric="linen",
-    )  # fmt: skip
+    )
 
 
 def assert_sewn(unit):

@@ -41,11 +41,21 @@ def ordered(name, *orders):
 
 
 SECTIONS = {
-    "log cabin": [13], "courthouse steps": [13], "roman stripe": [5], "economy patch": [9],
-    "square in a square": [5], "snowball": [5], "half-square triangle": [2], "rail fence": [3],
-    "flying geese": [6], "hourglass": [2, 2], "four patch": [2, 2], "nine patch": [3, 3, 3],
-    "pinwheel": [4, 4], "sawtooth star": [3, 4, 5, 5],
-}  # fmt: skip
+    "log cabin": [13],
+    "courthouse steps": [13],
+    "roman stripe": [5],
+    "economy patch": [9],
+    "square in a square": [5],
+    "snowball": [5],
+    "half-square triangle": [2],
+    "rail fence": [3],
+    "flying geese": [6],
+    "hourglass": [2, 2],
+    "four patch": [2, 2],
+    "nine patch": [3, 3, 3],
+    "pinwheel": [4, 4],
+    "sawtooth star": [3, 4, 5, 5],
+}
 """How many patches each section has. Round a middle, or in a line, one section holds the
 whole block, and a goose can go on the long side of another with its wings; where seams
 cross, no patch can be the last, and the block is cut there. A fan of four triangles is half
@@ -73,9 +83,11 @@ def test_every_patch_is_added_along_its_line(name):
         for area, ((a, b), (c, d)) in zip(areas[1:], section.seams, strict=True):
             shared = before.intersection(area)
             assert shared.length == pytest.approx(float((c - a) ** 2 + (d - b) ** 2) ** 0.5)
-            sides = {(c - a) * (F(y) - b) - (d - b) * (F(x) - a) > 0
-                     for x, y in before.exterior.coords
-                     if abs((c - a) * (F(y) - b) - (d - b) * (F(x) - a)) > 1e-9}  # fmt: skip
+            sides = {
+                (c - a) * (F(y) - b) - (d - b) * (F(x) - a) > 0
+                for x, y in before.exterior.coords
+                if abs((c - a) * (F(y) - b) - (d - b) * (F(x) - a)) > 1e-9
+            }
             assert len(sides) == 1
             before = before.union(area)
         assert before.symmetric_difference(outline(section.ring)).area < 1e-9

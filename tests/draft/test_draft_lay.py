@@ -126,8 +126,14 @@ def test_what_the_sheet_says_to_write_is_a_pattern(tmp_path):
     (tmp_path / "leaf.svg").write_text(svg(LEAF))
     shown = contact.designs([tmp_path / "leaf.svg"], 8, "#4f6b4a", "#f4efe6")[0]
     facts = dict(shown.facts)
-    text = contact.PATTERN.format(drawing="leaf.svg", folds=8, pieces=1, cloth="#4f6b4a",
-                                  ground="#f4efe6", more=f", {facts['write']}")  # fmt: skip
+    text = contact.PATTERN.format(
+        drawing="leaf.svg",
+        folds=8,
+        pieces=1,
+        cloth="#4f6b4a",
+        ground="#f4efe6",
+        more=f", {facts['write']}",
+    )
     (tmp_path / "pattern.yaml").write_text(text)
     found, notes, _ = contact.read.load(tmp_path)
     assert found is not None and found.motifs["design"].lay == Lay()

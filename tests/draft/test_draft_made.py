@@ -117,10 +117,16 @@ def test_shapes_that_only_look_like_it():
             ),
         )
 
-    oblong = block(("linen", [(0, 0), (4, 0), (0, 2)]), ("moss", [(4, 0), (4, 2), (0, 2)]),
-                   ("sand", [(0, 2), (4, 2), (4, 4), (0, 4)]))  # fmt: skip
+    oblong = block(
+        ("linen", [(0, 0), (4, 0), (0, 2)]),
+        ("moss", [(4, 0), (4, 2), (0, 2)]),
+        ("sand", [(0, 2), (4, 2), (4, 4), (0, 4)]),
+    )
     assert not made(oblong)
-    unlike = block(("linen", [(0, 0), (4, 0), (2, 2)]), ("moss", [(0, 0), (2, 2), (0, 2)]),
-                   ("sand", [(4, 0), (4, 2), (2, 2)]), ("sand", [(0, 2), (4, 2), (4, 4), (0, 4)]),
-                   )  # fmt: skip
+    unlike = block(
+        ("linen", [(0, 0), (4, 0), (2, 2)]),
+        ("moss", [(0, 0), (2, 2), (0, 2)]),
+        ("sand", [(4, 0), (4, 2), (2, 2)]),
+        ("sand", [(0, 2), (4, 2), (4, 4), (0, 4)]),
+    )
     assert not made(unlike, Piecing(geese="four at once"))

@@ -40,8 +40,16 @@ def test_a_plain_motif_gives_no_findings():
 
 def waisted(width):
     """An arm along the x axis with a waist: half of it in the wedge, half in its image."""
-    return [(0, 0), (100, 0), (100, 20), (70, 20), (70, width / 2), (60, width / 2), (60, 30),
-            (30, 30)]  # fmt: skip
+    return [
+        (0, 0),
+        (100, 0),
+        (100, 20),
+        (70, 20),
+        (70, width / 2),
+        (60, width / 2),
+        (60, 30),
+        (30, 30),
+    ]
 
 
 @pytest.mark.parametrize(("width", "said"), [(4, True), (4.4, True), (4.6, False), (8, False)])
@@ -161,9 +169,13 @@ def test_fewer_pieces_than_said():
 
 @pytest.mark.parametrize(
     ("side", "severity"),
-    [(F(29, 2), None), (F(115, 8), Severity.WARNING), (F(14), Severity.WARNING),
-     (F(27, 2), Severity.ERROR)],
-)  # fmt: skip
+    [
+        (F(29, 2), None),
+        (F(115, 8), Severity.WARNING),
+        (F(14), Severity.WARNING),
+        (F(27, 2), Severity.ERROR),
+    ],
+)
 def test_ground_beside_the_motif(side, severity):
     _, notes = findings(wedge(PLAIN), side=side)
     assert [n.severity for n in notes] == ([] if severity is None else [severity])

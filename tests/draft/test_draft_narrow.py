@@ -38,8 +38,11 @@ def regular(sides, radius=2.0):
 def bar(width, long=2.0):
     """Return two squares of side 2 joined by a bar."""
     half = width / 2
-    return joined(box(-2 - long / 2, -1, -long / 2, 1), box(long / 2, -1, 2 + long / 2, 1),
-                  box(-long, -half, long, half))  # fmt: skip
+    return joined(
+        box(-2 - long / 2, -1, -long / 2, 1),
+        box(long / 2, -1, 2 + long / 2, 1),
+        box(-long, -half, long, half),
+    )
 
 
 HOURGLASS = Polygon([(-2, -1), (0, -0.15), (2, -1), (2, 1), (0, 0.15), (-2, 1)])
@@ -48,8 +51,9 @@ FINGER = joined(box(-2, -1, 0, 1), box(-1, -0.1, 2, 0.1))
 ROUND_FINGER = joined(box(-2, -1, 0, 1), LineString([(-1, 0), (2, 0)]).buffer(0.1, 32))
 LEAF_ON_STALK = joined(box(-2, -1, 0, 1), box(-1, -0.08, 1, 0.08), Point(1.5, 0).buffer(0.6, 64))
 HALF_RING = Point(0, 0).buffer(1.1, 64).difference(Point(0, 0).buffer(0.9, 64))
-CURVED = joined(HALF_RING.intersection(box(0, -2, 2, 2)), box(-2, 0.5, 0.1, 2.5),
-                box(-2, -2.5, 0.1, -0.5))  # fmt: skip
+CURVED = joined(
+    HALF_RING.intersection(box(0, -2, 2, 2)), box(-2, 0.5, 0.1, 2.5), box(-2, -2.5, 0.1, -0.5)
+)
 ARMS = [rotate(box(0, -0.2, 3, 0.2), 60 * k, origin=(0, 0)) for k in range(6)]
 
 NECKS = {
@@ -110,8 +114,12 @@ def test_a_notch_is_no_slit():
 
 
 @settings(max_examples=30)
-@given(st.floats(0.12, 0.8), st.floats(0, 360), st.booleans(),
-       st.sampled_from([bar, lambda w: scale(HOURGLASS, 1, w / 0.3)]))  # fmt: skip
+@given(
+    st.floats(0.12, 0.8),
+    st.floats(0, 360),
+    st.booleans(),
+    st.sampled_from([bar, lambda w: scale(HOURGLASS, 1, w / 0.3)]),
+)
 def test_turned_and_mirrored_necks(width, turn, flip, make):
     cloth = make(width)
     turned = rotate(scale(cloth, 1, -1 if flip else 1), turn, origin=(0.3, 0.7))
@@ -120,8 +128,9 @@ def test_turned_and_mirrored_necks(width, turn, flip, make):
 
 
 def test_every_narrow_place_below_what_is_needed():
-    cloth = joined(*(translate(bar(w), 0, 3 * k) for k, w in enumerate((0.1, 0.2, 0.3))),
-                   box(-3, -1, -2.9, 7))  # fmt: skip
+    cloth = joined(
+        *(translate(bar(w), 0, 3 * k) for k, w in enumerate((0.1, 0.2, 0.3))), box(-3, -1, -2.9, 7)
+    )
     found = narrow_places(Search.of(cloth), 0.25)
     bars = [n for n in found if abs(n.x) < 1]
     assert [round(n.width, 6) for n in bars] == [0.1, 0.2]

@@ -104,7 +104,11 @@ def test_a_throw_by_hand():
     ground = centre.parts[0].parts[0]
     assert (ground.name, ground.kind, ground.join) == ("ground", "ground four", "down")
     assert {u.kind for u in every(ground)} == {
-        "ground four", "half ground", "patch linen", "patch sand"}  # fmt: skip
+        "ground four",
+        "half ground",
+        "patch linen",
+        "patch sand",
+    }
     kinds = Counter(u.kind for u in every(unit))
     assert kinds["ground four"] == 4 and kinds["half ground"] == 8 and kinds["patch linen"] == 8
     assert_sewn(unit)
@@ -112,8 +116,9 @@ def test_a_throw_by_hand():
 
 def test_rows_on_point_run_along_the_diagonal():
     """2 x 3 blocks: corner, then rows of 1, 3, 3 and 1 blocks between triangles, corner."""
-    unit = tree(grid("plain", [["linen"]]), columns=2, rows=3, setting="on point",
-                setting_fabric="moss")  # fmt: skip
+    unit = tree(
+        grid("plain", [["linen"]]), columns=2, rows=3, setting="on point", setting_fabric="moss"
+    )
     assert names(unit) == ["corner", *(f"row {n}" for n in (1, 2, 3, 4)), "corner"]
     assert (unit.join, unit.turn) == ("slant", 0)
     rows = unit.parts[1:-1]
@@ -139,12 +144,27 @@ def test_sashing_makes_rows_of_its_own():
 @pytest.mark.parametrize("stones", [None, "sand"])
 def test_sashing_on_point_is_sewn_in_rows_too(stones):
     sashing = SashingSpec(F(3, 4), "moss", stones, True)
-    unit = tree(four(), columns=2, rows=2, sashing=sashing, setting="on point",
-                setting_fabric="linen", borders=(BorderSpec(F(2), "moss"),))  # fmt: skip
+    unit = tree(
+        four(),
+        columns=2,
+        rows=2,
+        sashing=sashing,
+        setting="on point",
+        setting_fabric="linen",
+        borders=(BorderSpec(F(2), "moss"),),
+    )
     centre = next(u for u in every(unit) if u.name == "centre")
     assert names(centre) == [
-        "corner", "sashing row 1", "row 1", "sashing row 2", "row 2", "sashing row 3", "row 3",
-        "sashing row 4", "corner"]  # fmt: skip
+        "corner",
+        "sashing row 1",
+        "row 1",
+        "sashing row 2",
+        "row 2",
+        "sashing row 3",
+        "row 3",
+        "sashing row 4",
+        "corner",
+    ]
     assert_sewn(unit)
 
 
@@ -173,8 +193,9 @@ def test_a_block_within_a_block_is_sewn_first():
 def test_corners_go_on_last():
     """A four patch, two triangles on its sides, then two more: not one patch at a time."""
     unit = tree(library()["snail's trail"])
-    assert ["down", "across"] in [[u.join, u.parts[0].join] for u in every(unit)
-                                  if len(u.patches) == 4]  # fmt: skip
+    assert ["down", "across"] in [
+        [u.join, u.parts[0].join] for u in every(unit) if len(u.patches) == 4
+    ]
 
 
 def test_units_that_cover_the_same_cloth_share_a_kind():
@@ -195,7 +216,9 @@ def test_one_block_is_the_top():
 def test_a_block_with_a_motif_is_a_unit_of_its_own():
     unit = tree(grid("plain", [["linen"]], "fen"), grid("bare", [["linen"]]), columns=2)
     assert [(p.name, p.kind) for p in unit.parts] == [
-        ("block", "block plain"), ("block", "block bare")]  # fmt: skip
+        ("block", "block plain"),
+        ("block", "block bare"),
+    ]
     assert unit.name == "top"
 
 

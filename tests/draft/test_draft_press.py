@@ -38,8 +38,9 @@ def meetings(unit):
                     at = part.box[along + 2]
                     starts[at, u.box[aside]].append(u)
                     ends[at, u.box[aside + 2]].append(u)
-        found += [(a, b) for spot in ends.keys() & starts.keys()
-                  for a in ends[spot] for b in starts[spot]]  # fmt: skip
+        found += [
+            (a, b) for spot in ends.keys() & starts.keys() for a in ends[spot] for b in starts[spot]
+        ]
     return found
 
 
@@ -50,8 +51,9 @@ def test_meeting_seams_nest(columns, rows, across, down):
     unit = tree(grid("plain", cells), columns=columns, rows=rows)
     assert all(u.nests for u in every(unit))
     pairs = meetings(unit)
-    assert bool(pairs) == (max(columns * across, rows * down) > 1 < min(
-        columns * across, rows * down))  # fmt: skip
+    assert bool(pairs) == (
+        max(columns * across, rows * down) > 1 < min(columns * across, rows * down)
+    )
     for one, two in pairs:
         assert {one.press, two.press} in ({"left", "right"}, {"up", "down"})
 
@@ -66,8 +68,9 @@ def pressed(unit):
             continue
         (a, b), (c, d) = seam.coords[0], seam.coords[-1]
         across, down = d - b, a - c  # at right angles to the seam
-        far = max(areas[1].exterior.coords, key=lambda p: abs(
-            (p[0] - a) * across + (p[1] - b) * down))  # fmt: skip
+        far = max(
+            areas[1].exterior.coords, key=lambda p: abs((p[0] - a) * across + (p[1] - b) * down)
+        )
         if (far[0] - a) * across + (far[1] - b) * down < 0:
             across, down = -across, -down  # towards the second of the two
         if unit.press in ("left", "right", "up", "down"):
@@ -78,7 +81,8 @@ def pressed(unit):
             forwards = number > 0
         elif unit.press == "sashing":
             forwards = (two.patch is not None and two.patch.role == "sashing") or (
-                two.name.startswith("sashing row"))  # fmt: skip
+                two.name.startswith("sashing row")
+            )
         else:
             forwards = unit.press == "last"
         sign = 1 if forwards else -1
@@ -113,12 +117,16 @@ def test_the_check_of_nesting_can_fail():
 
 
 TOPS = {
-    "straight": {}, "turned": {"turns": (0, 90, 180, 270)},
+    "straight": {},
+    "turned": {"turns": (0, 90, 180, 270)},
     "on point": {"setting": "on point", "setting_fabric": "linen"},
     "sashing": {"sashing": SashingSpec(F(1), "moss", "sand", True)},
-    "sashing on point": {"sashing": SashingSpec(F(1), "moss", "sand", True),
-                         "setting": "on point", "setting_fabric": "linen"},
-}  # fmt: skip
+    "sashing on point": {
+        "sashing": SashingSpec(F(1), "moss", "sand", True),
+        "setting": "on point",
+        "setting_fabric": "linen",
+    },
+}
 
 
 @pytest.mark.parametrize("how", TOPS)
@@ -189,8 +197,11 @@ def test_allowances_go_to_the_darker_fabric_where_nesting_leaves_the_choice():
 
 
 @settings(max_examples=10)
-@given(st.integers(1, 4), st.integers(1, 4), st.lists(st.sampled_from([0, 90, 180, 270]),
-                                                    min_size=1, max_size=4))  # fmt: skip
+@given(
+    st.integers(1, 4),
+    st.integers(1, 4),
+    st.lists(st.sampled_from([0, 90, 180, 270]), min_size=1, max_size=4),
+)
 def test_what_is_cut_from_one_strip_set_is_pressed_one_way(columns, rows, turns):
     block = replace(library()["double four patch"], piecing=Piecing(strips="strip sets"))
     unit = tree(block, columns=columns, rows=rows, turns=tuple(turns))

@@ -27,8 +27,10 @@ SQUARE = MultiPolygon([box(-2, -2, 2, 2)])
 
 
 @settings(max_examples=60)
-@given(st.lists(st.tuples(st.floats(-5, 5), st.floats(-5, 5)), min_size=3, max_size=12),
-       st.floats(0.05, 8))  # fmt: skip
+@given(
+    st.lists(st.tuples(st.floats(-5, 5), st.floats(-5, 5)), min_size=3, max_size=12),
+    st.floats(0.05, 8),
+)
 def test_offsets_obey_steiners_formula(points, r):
     shape = MultiPoint(points).convex_hull
     if shape.geom_type != "Polygon" or shape.area < 0.5:
@@ -72,8 +74,9 @@ def test_echo_round_a_square_until_the_block_is_full():
 @given(st.sampled_from([1, 2, 3]), st.floats(0, 90), st.sampled_from([F(1, 2), F(3, 4), F(1)]))
 @settings(max_examples=20)
 def test_echoes_are_true_offsets_of_all_motifs_together(columns, turn, gap):
-    whole = MultiPolygon([rotate(Polygon([(-3, -0.5), (3, -1), (2, 2), (0, 0.4), (-2, 2)]), turn,
-                                 origin=(0, 0))])  # fmt: skip
+    whole = MultiPolygon(
+        [rotate(Polygon([(-3, -0.5), (3, -1), (2, 2), (0, 0.4), (-2, 2)]), turn, origin=(0, 0))]
+    )
     found, _, top = lines(QuiltingSpec("ground", "echo", gap), columns, whole=whole)
     motifs = top.placed(top.wholes)
     points = shapely.points(shapely.get_coordinates(shapely.segmentize(found.lines, 0.1)))

@@ -35,8 +35,13 @@ def quilted(spec, *blocks, **more):
 
 
 def medallion(spec):
-    return quilted(spec, grid("plain", [["linen"]]), side=F(8), rounds=ROUNDS,
-                   others=[grid("half", [["linen", "sand"]])])  # fmt: skip
+    return quilted(
+        spec,
+        grid("plain", [["linen"]]),
+        side=F(8),
+        rounds=ROUNDS,
+        others=[grid("half", [["linen", "sand"]])],
+    )
 
 
 def test_the_borders_of_a_medallion_are_its_border():
@@ -74,10 +79,15 @@ def test_the_ground_of_a_medallion_has_its_rounds_too():
 def test_setting_and_sashing_are_ground(sashed):
     sashing = SashingSpec(F(1), "moss", "sand", True) if sashed else None
     found, made = quilted(
-        QuiltingSpec("ground", "parallel", F(1, 2), 45), grid("plain", [["linen"]]), columns=2,
-        rows=3, setting="on point", setting_fabric="moss", sashing=sashing,
+        QuiltingSpec("ground", "parallel", F(1, 2), 45),
+        grid("plain", [["linen"]]),
+        columns=2,
+        rows=3,
+        setting="on point",
+        setting_fabric="moss",
+        sashing=sashing,
         borders=(BorderSpec(F(2), "sand"),),
-    )  # fmt: skip
+    )
     inner = float(made.size.inner_width) * float(made.size.inner_height)
     assert made.inside.area == pytest.approx(inner)
     assert made.inside.buffer(1e-6).covers(found.lines)
@@ -86,8 +96,13 @@ def test_setting_and_sashing_are_ground(sashed):
 
 def test_seams_on_point_are_drawn_once():
     """A block of 6 in between four corners: four seams of 6 in."""
-    found, _ = quilted(QuiltingSpec("ground", "ditch"), grid("plain", [["linen"]]), side=F(6),
-                       setting="on point", setting_fabric="moss")  # fmt: skip
+    found, _ = quilted(
+        QuiltingSpec("ground", "ditch"),
+        grid("plain", [["linen"]]),
+        side=F(6),
+        setting="on point",
+        setting_fabric="moss",
+    )
     assert found.length == pytest.approx(24, abs=1e-3)
 
 
@@ -99,9 +114,13 @@ def test_curved_seams_are_followed():
 def test_a_motif_lies_turned_with_its_block():
     """A square of 4 in on point reaches the root of 8 to each side."""
     found, made = quilted(
-        QuiltingSpec("motif", "ditch"), grid("plain", [["linen"]], "fen"), side=F(8),
-        setting="on point", setting_fabric="moss", motif_size=F(4),
-    )  # fmt: skip
+        QuiltingSpec("motif", "ditch"),
+        grid("plain", [["linen"]], "fen"),
+        side=F(8),
+        setting="on point",
+        setting_fabric="moss",
+        motif_size=F(4),
+    )
     middle, reach = float(made.size.width) / 2, math.sqrt(8)
     assert found.lines.bounds == pytest.approx((*[middle - reach] * 2, *[middle + reach] * 2))
     assert found.length == pytest.approx(16)

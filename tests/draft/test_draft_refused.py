@@ -94,15 +94,27 @@ REFUSED = {
     "flat": (svg('<path d="M0 0L9 9"/>'), "D310", 1),
     "tangled": (svg(f'<path d="{zigzag(3000)}"/>'), "D302", 2),
     "tangled-stroke": (svg(f'<path fill="none" stroke="red" d="{zigzag(3000)}"/>'), "D302", 2),
-    "broad-stroke": (svg(f'<path fill="none" stroke="red" stroke-width="900" '
-                         f'd="M0 0{"".join(f"L{k} {k % 7}" for k in range(3000))}"/>'), "D302", 2),
+    "broad-stroke": (
+        svg(
+            f'<path fill="none" stroke="red" stroke-width="900" '
+            f'd="M0 0{"".join(f"L{k} {k % 7}" for k in range(3000))}"/>'
+        ),
+        "D302",
+        2,
+    ),
     "combs": (svg(f'<path d="{comb(2000, False)}"/><path d="{comb(2000, True)}"/>'), "D302", None),
-    "selectors": (svg(sheets(f".a.b{i}" for i in range(7_000))
-                      + "".join(f'<g class="a c{i}"/>' for i in range(6_000))), "D302", None),
+    "selectors": (
+        svg(
+            sheets(f".a.b{i}" for i in range(7_000))
+            + "".join(f'<g class="a c{i}"/>' for i in range(6_000))
+        ),
+        "D302",
+        None,
+    ),
     "styles": (svg("".join(f'<g style="a{i}:{"b " * 100}"/>' for i in range(9_000))), "D302", None),
     "long-style": (svg(f"<style>{'a{fill:red}' * 10_000}</style>"), "D302", 2),
     "style-brackets": (svg(f'<g style="{"(" * 90_000}"/>'), "D310", 1),
-}  # fmt: skip
+}
 
 
 @pytest.mark.parametrize("name", REFUSED)
@@ -196,8 +208,11 @@ WHOLE = svg(
 
 
 @settings(max_examples=150)
-@given(st.integers(0, len(WHOLE) - 1), st.sampled_from([*'<>"#&()0Z-e ', "1e9", "url(", "\0"]),
-       st.booleans())  # fmt: skip
+@given(
+    st.integers(0, len(WHOLE) - 1),
+    st.sampled_from([*'<>"#&()0Z-e ', "1e9", "url(", "\0"]),
+    st.booleans(),
+)
 def test_any_slip_of_the_hand_is_a_note(tmp_path_factory, at, mark, instead):
     """A character put in, or put in place of another, anywhere."""
     text = WHOLE[:at] + mark + WHOLE[at + instead :]

@@ -40,9 +40,13 @@ def test_every_block_is_sewn_with_as_few_set_in_seams_as_can_be(name):
 
 def spun(a, b, mirror=False):
     """Four rectangles round a square: no seam runs through."""
-    found = [rectangle(0, 0, 12 - a, b), rectangle(12 - a, 0, 12, 12 - b),
-             rectangle(a, 12 - b, 12, 12), rectangle(0, b, a, 12),
-             rectangle(a, b, 12 - a, 12 - b, "moss")]  # fmt: skip
+    found = [
+        rectangle(0, 0, 12 - a, b),
+        rectangle(12 - a, 0, 12, 12 - b),
+        rectangle(a, 12 - b, 12, 12),
+        rectangle(0, b, a, 12),
+        rectangle(a, b, 12 - a, 12 - b, "moss"),
+    ]
     if mirror:
         found = [PatchSpec(tuple((12 - x, y) for x, y in p.ring[::-1]), p.fabric) for p in found]
     return Block("spun" + ("-mirrored" if mirror else ""), 12, 12, tuple(found))
@@ -91,8 +95,15 @@ def test_a_patch_closed_in_by_others_is_a_finding():
     right = [(F(7 + y % 2), F(y)) for y in range(3, 10)]
     left = [(12 - x, y) for x, y in right]
     leaf = [(F(6), F(2)), *right, (F(6), F(10)), *left[::-1]]
-    east = [(F(6), F(0)), (F(12), F(0)), (F(12), F(12)), (F(6), F(12)), (F(6), F(10)),
-            *right[::-1], (F(6), F(2))]  # fmt: skip
+    east = [
+        (F(6), F(0)),
+        (F(12), F(0)),
+        (F(12), F(12)),
+        (F(6), F(12)),
+        (F(6), F(10)),
+        *right[::-1],
+        (F(6), F(2)),
+    ]
     west = [(12 - x, y) for x, y in east][::-1]
     made = tuple(PatchSpec(tuple(ring), "linen") for ring in (leaf, east, west))
     pat, one = top(Block("pool", 12, 12, made))

@@ -24,15 +24,18 @@ def changed(unit, test, change):
 
 
 CASES = {
-    "another outline": (lambda u: u.name == "half block",
-                        lambda u: replace(u, ring=u.ring[:-1])),
-    "does not fill its box": (lambda u: u.name == "half block",
-                              lambda u: replace(u, box=(*u.box[:3], u.box[3] + 1))),
+    "another outline": (lambda u: u.name == "half block", lambda u: replace(u, ring=u.ring[:-1])),
+    "does not fill its box": (
+        lambda u: u.name == "half block",
+        lambda u: replace(u, box=(*u.box[:3], u.box[3] + 1)),
+    ),
     "runs another way": (lambda u: u.join == "down", lambda u: replace(u, join="across")),
     "seams are set in": (lambda u: u.join == "down", lambda u: replace(u, set_in=1)),
-    "do not meet": (lambda u: u.name == "half block",
-                    lambda u: replace(u, parts=(u.parts[0], u.parts[0]))),
-}  # fmt: skip
+    "do not meet": (
+        lambda u: u.name == "half block",
+        lambda u: replace(u, parts=(u.parts[0], u.parts[0])),
+    ),
+}
 
 
 @pytest.mark.parametrize("words", CASES)

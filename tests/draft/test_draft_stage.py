@@ -72,8 +72,12 @@ def test_the_cut_line_lies_at_the_turn_under(demo):
 
 
 def test_raw_edges_have_no_turn_under(tmp_path):
-    kind = motif(drawing=None, method="fusible", turn_under=F(0),
-                 outline=outline([(0, 0, 1), (100, 0, 1), (60, 60, 1), (0, 0, 1)]))  # fmt: skip
+    kind = motif(
+        drawing=None,
+        method="fusible",
+        turn_under=F(0),
+        outline=outline([(0, 0, 1), (100, 0, 1), (60, 60, 1), (0, 0, 1)]),
+    )
     drafted, _ = draft.draft(pattern(motifs=[kind]), size())
     shape = drafted.motifs["fen"]
     assert shape.cut_line.equals(shape.whole)
@@ -122,8 +126,14 @@ def test_findings_come_with_a_draft():
 
 def test_a_pattern_without_motifs():
     pat = pattern(blocks=[grid("nine", [["linen", "sand", "linen"]] * 3)])
-    one = size(2, 2, blocks=("nine",), span=None, borders=(BorderSpec(F(2), "moss"),),
-               quilting=(QuiltingSpec("ground", "parallel", F(1), 45),))  # fmt: skip
+    one = size(
+        2,
+        2,
+        blocks=("nine",),
+        span=None,
+        borders=(BorderSpec(F(2), "moss"),),
+        quilting=(QuiltingSpec("ground", "parallel", F(1), 45),),
+    )
     drafted, notes = draft.draft(pat, one)
     assert not notes and not drafted.motifs and not drafted.placements
     assert drafted.edge_outline.area == float(one.width * one.height)

@@ -54,13 +54,17 @@ def test_path_commands(tmp_path, d, expected):
 @pytest.mark.parametrize(
     ("short", "long"),
     [
-        ("M0 0 C10 40 30 40 40 0 S80 -40 90 0 L90 60 L0 60 Z",
-         "M0 0 C10 40 30 40 40 0 C50 -40 80 -40 90 0 L90 60 L0 60 Z"),
+        (
+            "M0 0 C10 40 30 40 40 0 S80 -40 90 0 L90 60 L0 60 Z",
+            "M0 0 C10 40 30 40 40 0 C50 -40 80 -40 90 0 L90 60 L0 60 Z",
+        ),
         ("M0 0 Q10 40 40 0 T80 0 V60 H0 Z", "M0 0 Q10 40 40 0 Q70 -40 80 0 L80 60 L0 60 Z"),
-        ("M5 5 c10 40 30 40 40 0 s30 -20 40 5 l0 50 -80 0 z",
-         "M5 5 C15 45 35 45 45 5 C55 -35 75 -15 85 10 L85 60 L5 60 Z"),
+        (
+            "M5 5 c10 40 30 40 40 0 s30 -20 40 5 l0 50 -80 0 z",
+            "M5 5 C15 45 35 45 45 5 C55 -35 75 -15 85 10 L85 60 L5 60 Z",
+        ),
     ],
-)  # fmt: skip
+)
 def test_smooth_and_relative_commands(tmp_path, short, long):
     one = area_of(tmp_path, path(short), TOLERANCE)
     two = area_of(tmp_path, path(long), TOLERANCE)
@@ -139,25 +143,40 @@ SHAPES = {
     "percent": ('<rect width="50%" height="10%"/>', 500),
     "units": ('<rect width="1in" height="25.4mm"/>', 96 * 96),
     "points-and-picas": ('<rect width="72pt" height="6pc"/>', 96 * 96),
-    "hidden": ('<g display="none"><rect width="90" height="90"/></g><rect width="3" height="3"/>',
-               9),
-    "invisible": ('<rect width="90" height="90" visibility="hidden"/><rect width="3" height="3"/>',
-                  9),
+    "hidden": (
+        '<g display="none"><rect width="90" height="90"/></g><rect width="3" height="3"/>',
+        9,
+    ),
+    "invisible": (
+        '<rect width="90" height="90" visibility="hidden"/><rect width="3" height="3"/>',
+        9,
+    ),
     "no-fill": ('<rect width="90" height="90" fill="none"/><rect width="3" height="3"/>', 9),
     "overlap": ('<rect width="20" height="20"/><rect x="10" width="20" height="20"/>', 600),
     "stroke": ('<path d="M10 10H60" fill="none" stroke="#000" stroke-width="4"/>', 200),
-    "square-cap": ('<path d="M10 10H60" fill="none" stroke="#000" stroke-width="4" '
-                   'stroke-linecap="square"/>', 216),
-    "round-cap": ('<path d="M10 10H60" fill="none" stroke="#000" stroke-width="4" '
-                  'stroke-linecap="round"/>', 200 + math.pi * 4),
-    "mitre": ('<rect x="10" y="10" width="40" height="30" fill="none" stroke="red" '
-              'stroke-width="2"/>', 42 * 32 - 38 * 28),
-    "bevel": ('<rect x="10" y="10" width="40" height="30" fill="none" stroke="red" '
-              'stroke-width="2" stroke-linejoin="bevel"/>', 42 * 32 - 38 * 28 - 2),
-    "stretched-stroke": ('<path transform="scale(1 3)" d="M10 10H60" fill="none" stroke="red" '
-                         'stroke-width="4"/>', 600),
+    "square-cap": (
+        '<path d="M10 10H60" fill="none" stroke="#000" stroke-width="4" stroke-linecap="square"/>',
+        216,
+    ),
+    "round-cap": (
+        '<path d="M10 10H60" fill="none" stroke="#000" stroke-width="4" stroke-linecap="round"/>',
+        200 + math.pi * 4,
+    ),
+    "mitre": (
+        '<rect x="10" y="10" width="40" height="30" fill="none" stroke="red" stroke-width="2"/>',
+        42 * 32 - 38 * 28,
+    ),
+    "bevel": (
+        '<rect x="10" y="10" width="40" height="30" fill="none" stroke="red" '
+        'stroke-width="2" stroke-linejoin="bevel"/>',
+        42 * 32 - 38 * 28 - 2,
+    ),
+    "stretched-stroke": (
+        '<path transform="scale(1 3)" d="M10 10H60" fill="none" stroke="red" stroke-width="4"/>',
+        600,
+    ),
     "filled-and-stroked": ('<rect width="10" height="10" stroke="red" stroke-width="9"/>', 100),
-}  # fmt: skip
+}
 
 
 @pytest.mark.parametrize("name", SHAPES)
@@ -181,8 +200,10 @@ def test_nonzero_hole_by_direction(tmp_path):
 @pytest.mark.parametrize("rule", ["nonzero", "evenodd"])
 def test_self_crossing_is_repaired_and_said(tmp_path, rule):
     """A pentagram winds once round its points and twice round its middle, a pentagon."""
-    at = [(50 + 40 * math.sin(k * 0.8 * math.pi), 50 - 40 * math.cos(k * 0.8 * math.pi))
-          for k in range(5)]  # fmt: skip
+    at = [
+        (50 + 40 * math.sin(k * 0.8 * math.pi), 50 - 40 * math.cos(k * 0.8 * math.pi))
+        for k in range(5)
+    ]
     star = "M" + "L".join(f"{x},{y}" for x, y in at) + "Z"
     drawing, _ = read(tmp_path, path(star, f'fill-rule="{rule}"'))
     area, notes = cloth(drawing, TOLERANCE)
@@ -225,7 +246,7 @@ PICTURES = {
     "mitre-limit": '<path d="M20 20L80 25L20 32" fill="none" stroke="red" stroke-width="6"/>',
     "curve-stroke": '<path d="M15 80C20 10 80 10 85 80" fill="none" stroke="red" '
     'stroke-width="8"/>',
-}  # fmt: skip
+}
 
 
 @pytest.mark.parametrize("name", PICTURES)

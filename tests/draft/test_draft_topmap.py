@@ -74,8 +74,9 @@ def test_a_turned_block_by_hand():
 
 def test_a_block_on_point_by_hand():
     """Turned 45 degrees clockwise, a block's upper left corner stands uppermost."""
-    pat, one = top(grid("two", [["linen", "sand"]]), side=F(2), setting="on point",
-                   setting_fabric="moss")  # fmt: skip
+    pat, one = top(
+        grid("two", [["linen", "sand"]]), side=F(2), setting="on point", setting_fabric="moss"
+    )
     patches = top_patches(pat, one)[0]
     middle = patches[0].ring[0][0]
     assert one.width == 2 * ROOT_2 and middle == ROOT_2
@@ -86,8 +87,14 @@ def test_a_block_on_point_by_hand():
 
 
 def test_published_counts_on_point():
-    pat, one = top(grid("plain", [["linen"]]), columns=4, rows=4, side=F(6), setting="on point",
-                   setting_fabric="moss")  # fmt: skip
+    pat, one = top(
+        grid("plain", [["linen"]]),
+        columns=4,
+        rows=4,
+        side=F(6),
+        setting="on point",
+        setting_fabric="moss",
+    )
     patches = top_patches(pat, one)[0]
     names = Counter(p.key.rpartition(" ")[0] for p in patches if p.role == "setting")
     assert names == {"side triangle": 12, "corner triangle": 4}
@@ -105,8 +112,14 @@ def test_setting_triangles_follow_the_formula(columns, rows, sashed):
     """2 (rows + columns) - 4 sides and 4 corners. Common practice, no source; the case of
     4 x 4 above is published."""
     sashing = SashingSpec(F(1), "sand", "linen", True) if sashed else None
-    pat, one = top(grid("plain", [["linen"]]), columns=columns, rows=rows, setting="on point",
-                   setting_fabric="moss", sashing=sashing)  # fmt: skip
+    pat, one = top(
+        grid("plain", [["linen"]]),
+        columns=columns,
+        rows=rows,
+        setting="on point",
+        setting_fabric="moss",
+        sashing=sashing,
+    )
     names = Counter(p.key.rpartition(" ")[0] for p in top_patches(pat, one)[0])
     assert names["side triangle"] == 2 * (rows + columns) - 4 == one.side_triangles
     assert names["corner triangle"] == 4 == one.corner_triangles
@@ -120,8 +133,9 @@ def test_sashing_by_hand(outer, strips, stones):
     pat, one = top(grid("plain", [["linen"]]), columns=3, rows=2, side=F(6), sashing=sashing)
     patches = top_patches(pat, one)[0]
     assert roles(patches) == {"ground": 6, "sashing": strips, "cornerstone": stones}
-    assert all(area([p]) == (6 if p.role == "sashing" else 1)
-               for p in patches if p.role != "ground")  # fmt: skip
+    assert all(
+        area([p]) == (6 if p.role == "sashing" else 1) for p in patches if p.role != "ground"
+    )
 
 
 def test_sashing_without_cornerstones_runs_through():
@@ -134,8 +148,13 @@ def test_sashing_without_cornerstones_runs_through():
 def test_sashing_on_point_ends_in_half_cornerstones():
     """One block: four strips round it; the crossings lie on the edges, cut in half."""
     sashing = SashingSpec(F(1), "moss", "sand", True)
-    pat, one = top(grid("plain", [["linen"]]), side=F(6), sashing=sashing, setting="on point",
-                   setting_fabric="linen")  # fmt: skip
+    pat, one = top(
+        grid("plain", [["linen"]]),
+        side=F(6),
+        sashing=sashing,
+        setting="on point",
+        setting_fabric="linen",
+    )
     patches = top_patches(pat, one)[0]
     assert roles(patches) == {"ground": 1, "sashing": 4, "cornerstone": 4, "setting": 4}
     assert {area([p]) for p in patches if p.role == "cornerstone"} == {F(1, 2)}
@@ -188,13 +207,23 @@ def test_rows_and_columns_count_from_zero_and_motifs_lie_in_their_middles():
     one = size(3, 2, blocks=("plain", "bare"), borders=(BorderSpec(F(5, 2), "moss"),), side=F(9))
     found = placements(pat, one)
     assert [(p.row, p.column, str(p.home)) for p in found] == [
-        (0, 0, "r1c1"), (0, 2, "r1c3"), (1, 1, "r2c2")]  # fmt: skip
+        (0, 0, "r1c1"),
+        (0, 2, "r1c3"),
+        (1, 1, "r2c2"),
+    ]
     assert [(p.x, p.y) for p in found] == [(7, 7), (25, 7), (16, 16)]
 
 
 def test_motifs_turn_with_their_blocks():
-    pat, one = top(grid("plain", [["linen"]], "fen"), columns=2, rows=2, turns=(90,),
-                   setting="on point", setting_fabric="moss", motif_size=F(8))  # fmt: skip
+    pat, one = top(
+        grid("plain", [["linen"]], "fen"),
+        columns=2,
+        rows=2,
+        turns=(90,),
+        setting="on point",
+        setting_fabric="moss",
+        motif_size=F(8),
+    )
     found = placements(pat, one)
     assert len(found) == 5 and {p.turn for p in found} == {135, 45}
     assert [str(p.home) for p in found if p.turn == 45] == ["between r1c1"]
@@ -215,8 +244,7 @@ def test_seam_length_of_curves_and_on_point():
     pat, one = top(library()["drunkard's path"], side=F(8))
     found = seam_length(top_patches(pat, one)[0], one)
     assert float(found) == pytest.approx(3 * 3.141592653589793, abs=1e-8)
-    pat, one = top(grid("plain", [["linen"]]), side=F(6), setting="on point",
-                   setting_fabric="moss")  # fmt: skip
+    pat, one = top(grid("plain", [["linen"]]), side=F(6), setting="on point", setting_fabric="moss")
     assert isinstance(one.width, Surd)
     assert seam_length(top_patches(pat, one)[0], one) == 24
 

@@ -94,17 +94,31 @@ def test_ray_is_exact_where_it_can_be():
 
 
 def test_contact_is_merged_and_leaves_out_points():
-    comb = Polygon([(1, 0), (2, 0), (2, 0.5), (3, 0), (4, 0.5), (5, 0), (6, 0), (6, 0.001),
-                    (6.5, 0), (7, 0), (7, 2), (1, 2)])  # fmt: skip
+    comb = Polygon(
+        [
+            (1, 0),
+            (2, 0),
+            (2, 0.5),
+            (3, 0),
+            (4, 0.5),
+            (5, 0),
+            (6, 0),
+            (6, 0.001),
+            (6.5, 0),
+            (7, 0),
+            (7, 2),
+            (1, 2),
+        ]
+    )
     found = contact(comb, 0.0, 0.005)
     assert [tuple(round(v, 9) for v in span) for span in found] == [(1, 2), (5, 7)]
     assert contact(comb, 45.0, 0.005) == ()
 
 
 @pytest.mark.parametrize(
-    ("folds", "grain"), [(4, "straight"), (6, "off grain"), (8, "bias"), (12, "off grain"),
-                         (16, "off grain")]
-)  # fmt: skip
+    ("folds", "grain"),
+    [(4, "straight"), (6, "off grain"), (8, "bias"), (12, "off grain"), (16, "off grain")],
+)
 def test_the_last_fold_and_its_grain(folds, grain):
     """Common practice, no source: folding in half, quarters and diagonally."""
     wedge = Polygon([(0, 0), polar(5, 0, folds), polar(5, 1, folds)])

@@ -23,8 +23,13 @@ def moved(points, turn=0.0, flip=False, scale=1.0, shift=(0.0, 0.0)):
 
 def measures(found):
     shape = found.shape
-    return (shape.area, shape.perimeter, shape.narrowest_neck, shape.narrowest_slit,
-            shape.sharpest_tip)  # fmt: skip
+    return (
+        shape.area,
+        shape.perimeter,
+        shape.narrowest_neck,
+        shape.narrowest_slit,
+        shape.sharpest_tip,
+    )
 
 
 def counts(found):
@@ -48,8 +53,12 @@ def test_in_place_at_the_origin(plain):
 
 
 @settings(max_examples=25)
-@given(st.floats(-180, 180), st.booleans(), st.floats(0.2, 5),
-       st.tuples(st.floats(-300, 300), st.floats(-300, 300)))  # fmt: skip
+@given(
+    st.floats(-180, 180),
+    st.booleans(),
+    st.floats(0.2, 5),
+    st.tuples(st.floats(-300, 300), st.floats(-300, 300)),
+)
 def test_turned_mirrored_scaled_shifted(tmp_path_factory, plain, turn, flip, scale, shift):
     """Without marks. A wedge turned by an odd number of its own angles is meant to lie so:
     the motif is turned, and is not tried here."""
@@ -77,8 +86,9 @@ def test_marks_win(tmp_path_factory, plain, turn, shift, by_element):
 
 
 def test_marks_are_in_the_elements_own_coordinates(tmp_path, plain):
-    text = polygon_svg(LEAF, 'transform="translate(40 9) rotate(77) scale(1 -1)" '
-                             'data-centre="0 0" data-start="0"')  # fmt: skip
+    text = polygon_svg(
+        LEAF, 'transform="translate(40 9) rotate(77) scale(1 -1)" data-centre="0 0" data-start="0"'
+    )
     assert measures(drafted(tmp_path, text)) == pytest.approx(measures(plain), rel=1e-6)
 
 
@@ -99,8 +109,10 @@ def test_every_number_of_folds_is_found(tmp_path, folds):
     """A sector of a ring opens to the ring: radii 30 and 100, so 2.1 in and 7 in."""
     turn = math.radians(360 / folds)
     a, b = math.cos(turn), math.sin(turn)
-    ring = (f'<path transform="translate(70 -20) rotate(13)" d="M30 0L100 0A100 100 0 0 1 '
-            f'{100 * a!r} {100 * b!r}L{30 * a!r} {30 * b!r}A30 30 0 0 0 30 0Z"/>')  # fmt: skip
+    ring = (
+        f'<path transform="translate(70 -20) rotate(13)" d="M30 0L100 0A100 100 0 0 1 '
+        f'{100 * a!r} {100 * b!r}L{30 * a!r} {30 * b!r}A30 30 0 0 0 30 0Z"/>'
+    )
     shape = drafted(tmp_path, svg(ring), folds=folds).shape
     assert (shape.pieces, shape.holes, shape.tips) == (1, 1, 0)
     assert shape.area == pytest.approx(math.pi * (7**2 - 2.1**2), rel=1e-3)
@@ -138,9 +150,12 @@ def test_turning_without_mirror(tmp_path):
     """Four blades, each a 60 x 20 rectangle beside the axis that it points along."""
     blade = [(10, 0), (70, 0), (70, 20), (10, 20)]
     middle = [(-10, -10), (10, -10), (10, 10), (-10, 10)]
-    text = svg("".join(
-        f'<polygon points="{" ".join(f"{x},{y}" for x, y in ring)}"/>' for ring in (blade, middle)
-    ))  # fmt: skip
+    text = svg(
+        "".join(
+            f'<polygon points="{" ".join(f"{x},{y}" for x, y in ring)}"/>'
+            for ring in (blade, middle)
+        )
+    )
     shape = drafted(tmp_path, text, folds=4, symmetry="turning").shape
     assert shape.edges is None and shape.pieces == 1
     assert shape.area == pytest.approx((4 * 1200 + 400) * 0.01, rel=1e-6)
@@ -150,10 +165,12 @@ def test_turning_without_mirror(tmp_path):
 def whole(points, folds=8):
     """Return the corners of a star with a mirror line along x."""
     return [
-        (50 + r * math.cos(math.radians(k * 360 / folds)),
-         50 + r * math.sin(math.radians(k * 360 / folds)))
+        (
+            50 + r * math.cos(math.radians(k * 360 / folds)),
+            50 + r * math.sin(math.radians(k * 360 / folds)),
+        )
         for k, r in enumerate(points * (folds // len(points)))
-    ]  # fmt: skip
+    ]
 
 
 def test_a_whole_drawing_is_cut_into_wedges(tmp_path):

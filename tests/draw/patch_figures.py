@@ -21,9 +21,12 @@ from publish.model.words import FigureSpec
 
 FOLDER = Path(__file__).parents[2] / "projects"
 MADE = {
-    "triangles": "half square", "hourglasses": "hourglass", "geese": "goose",
-    "corners": "snowball", "strips": "segment",
-}  # fmt: skip
+    "triangles": "half square",
+    "hourglasses": "hourglass",
+    "geese": "goose",
+    "corners": "snowball",
+    "strips": "segment",
+}
 STAGES = ("mark", "sew", "cut", "trim")
 
 
@@ -38,10 +41,14 @@ SPECS = [
     *(spec("curve", unit="bend", stage=s) for s in ("pin", "press")),
     spec("set-in", unit="corner"),
     *(spec("press", unit=u) for u in ("half square", "bend", "corner", "segment")),
-    *(spec("foundation", section=k, stage=s) for k in ("heron A", "heron B")
-      for s in ("place", "sew", "trim", "done")),
-    spec("sections", block="heron"), spec("block", block="heron"),
-]  # fmt: skip
+    *(
+        spec("foundation", section=k, stage=s)
+        for k in ("heron A", "heron B")
+        for s in ("place", "sew", "trim", "done")
+    ),
+    spec("sections", block="heron"),
+    spec("block", block="heron"),
+]
 BY_KEY = {s.key: s for s in SPECS}
 
 
@@ -66,8 +73,15 @@ def context(name: str, *cutting: str) -> Context:
         sizes[key], drafts[key] = size, drafted
     wanted = {k: sizes[k] for k in cutting}
     plans = cut.cut(pattern, wanted, {k: drafts[k] for k in cutting})[0] if cutting else {}
-    return Context(pattern, sizes, drafts, plans, None, LETTER,  # type: ignore[arg-type]
-                   palette(pattern))  # fmt: skip
+    return Context(
+        pattern,
+        sizes,
+        drafts,
+        plans,
+        None,
+        LETTER,  # type: ignore[arg-type]
+        palette(pattern),
+    )
 
 
 PLANNED = ("cutting-layout", "borders", "layers", "sandwich", "press")

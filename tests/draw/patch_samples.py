@@ -31,8 +31,13 @@ def _ring(points: Points, x: int = 0) -> tuple[tuple[Fraction, Fraction], ...]:
     return tuple((F(a) + x, F(b)) for a, b in points)
 
 
-def patch(key: str, points: Points, fabric: str, x: int = 0,
-          arcs: tuple[tuple[int, tuple[Fraction, Fraction]], ...] = ()) -> Patch:  # fmt: skip
+def patch(
+    key: str,
+    points: Points,
+    fabric: str,
+    x: int = 0,
+    arcs: tuple[tuple[int, tuple[Fraction, Fraction]], ...] = (),
+) -> Patch:
     """Return a patch of the ground, moved `x` inches to the right."""
     moved = tuple((i, (a + x, b)) for i, (a, b) in arcs)
     return Patch(key, _ring(points, x), fabric, "ground", "heron", arcs=moved)
@@ -42,12 +47,28 @@ def leaf(held: Patch) -> Unit:
     return Unit(f"patch {held.key}", "patch", held.box, patch=held, ring=held.ring, arcs=held.arcs)
 
 
-def joined(kind: str, join: str, parts: list[Unit], press: str, box_: tuple[int, ...],
-           made: str = "", set_in: int = 0) -> Unit:  # fmt: skip
+def joined(
+    kind: str,
+    join: str,
+    parts: list[Unit],
+    press: str,
+    box_: tuple[int, ...],
+    made: str = "",
+    set_in: int = 0,
+) -> Unit:
     left, top, right, bottom = (F(v) for v in box_)
     ring = ((left, top), (right, top), (right, bottom), (left, bottom))
-    return Unit(kind, kind, (left, top, right, bottom), join, tuple(parts), press=press,
-                ring=ring, made=made, set_in=set_in)  # fmt: skip
+    return Unit(
+        kind,
+        kind,
+        (left, top, right, bottom),
+        join,
+        tuple(parts),
+        press=press,
+        ring=ring,
+        made=made,
+        set_in=set_in,
+    )
 
 
 # --- the units --------------------------------------------------------------------------
@@ -68,11 +89,25 @@ def _hourglass(x: int) -> Unit:
     ]
     a, b, c, d = (leaf(patch(k, p, f, x)) for k, p, f in made)
     halves = [
-        Unit("hourglass half", "half", (F(x), F(0), F(x + 4), F(4)), "slant", (a, b), press="last",
-             ring=_ring([(0, 0), (4, 0), (4, 4)], x)),
-        Unit("hourglass half", "half", (F(x), F(0), F(x + 4), F(4)), "slant", (c, d), press="last",
-             ring=_ring([(4, 4), (0, 4), (0, 0)], x)),
-    ]  # fmt: skip
+        Unit(
+            "hourglass half",
+            "half",
+            (F(x), F(0), F(x + 4), F(4)),
+            "slant",
+            (a, b),
+            press="last",
+            ring=_ring([(0, 0), (4, 0), (4, 4)], x),
+        ),
+        Unit(
+            "hourglass half",
+            "half",
+            (F(x), F(0), F(x + 4), F(4)),
+            "slant",
+            (c, d),
+            press="last",
+            ring=_ring([(4, 4), (0, 4), (0, 0)], x),
+        ),
+    ]
     return joined("hourglass", "slant", halves, "last", (x, 0, x + 4, 4), "hourglasses")
 
 
@@ -87,8 +122,9 @@ def _snowball(x: int) -> Unit:
     a = patch("c1", [(1, 0), (4, 0), (4, 3), (3, 4), (0, 4), (0, 1)], SAND, x)
     b = patch("c2", [(0, 0), (1, 0), (0, 1)], RED, x)
     c = patch("c3", [(4, 3), (4, 4), (3, 4)], RED, x)
-    return joined("snowball", "slant", [leaf(p) for p in (a, b, c)], "last", (x, 0, x + 4, 4),
-                  "corners")  # fmt: skip
+    return joined(
+        "snowball", "slant", [leaf(p) for p in (a, b, c)], "last", (x, 0, x + 4, 4), "corners"
+    )
 
 
 def _strips(x: int) -> Unit:
@@ -112,12 +148,20 @@ def _set_in(x: int) -> Unit:
     a = patch("y1", [(0, 0), (2, 2), (2, 4), (0, 4)], RED, x)
     b = patch("y2", [(2, 2), (4, 2), (4, 4), (2, 4)], SAND, x)
     c = patch("y3", [(0, 0), (4, 0), (4, 2), (2, 2)], MOSS, x)
-    return joined("corner", "set in", [leaf(p) for p in (a, b, c)], "open", (x, 0, x + 4, 4),
-                  set_in=1)  # fmt: skip
+    return joined(
+        "corner", "set in", [leaf(p) for p in (a, b, c)], "open", (x, 0, x + 4, 4), set_in=1
+    )
 
 
-UNITS = (_triangles(0), _hourglass(4), _goose(9), _snowball(14), _strips(19), _bend(23),
-         _set_in(28))  # fmt: skip
+UNITS = (
+    _triangles(0),
+    _hourglass(4),
+    _goose(9),
+    _snowball(14),
+    _strips(19),
+    _bend(23),
+    _set_in(28),
+)
 TOP = Unit("top", "top", (F(0), F(0), F(32), F(4)), "across", UNITS, press="left")
 
 # --- a foundation -----------------------------------------------------------------------
@@ -129,34 +173,60 @@ BEAK = (
     patch("f4", [(0, 0), (F(1, 2), 0), (F(1, 2), 5), (0, 5)], LINEN),
 )
 SECTION = FoundationSection(
-    "heron A", "A", "heron", BEAK, _ring([(0, 0), (3, 0), (3, 5), (0, 5)]),
-    (((F(1, 2), F(2)), (F(3), F(3, 2))), ((F(1, 2), F(2)), (F(3), F(5, 2))),
-     ((F(1, 2), F(0)), (F(1, 2), F(5)))), 4,
-)  # fmt: skip
+    "heron A",
+    "A",
+    "heron",
+    BEAK,
+    _ring([(0, 0), (3, 0), (3, 5), (0, 5)]),
+    (
+        ((F(1, 2), F(2)), (F(3), F(3, 2))),
+        ((F(1, 2), F(2)), (F(3), F(5, 2))),
+        ((F(1, 2), F(0)), (F(1, 2), F(5))),
+    ),
+    4,
+)
 NECK = FoundationSection(
-    "heron B", "B", "heron",
-    (patch("n1", [(3, 0), (5, 0), (5, 5), (4, 5)], MOSS),
-     patch("n2", [(3, 0), (4, 5), (3, 5)], SAND)),
-    _ring([(3, 0), (5, 0), (5, 5), (3, 5)]), (((F(3), F(0)), (F(4), F(5))),), 4,
-)  # fmt: skip
+    "heron B",
+    "B",
+    "heron",
+    (
+        patch("n1", [(3, 0), (5, 0), (5, 5), (4, 5)], MOSS),
+        patch("n2", [(3, 0), (4, 5), (3, 5)], SAND),
+    ),
+    _ring([(3, 0), (5, 0), (5, 5), (3, 5)]),
+    (((F(3), F(0)), (F(4), F(5))),),
+    4,
+)
 
 # --- the plan ---------------------------------------------------------------------------
 
 
-def _piece(letter: str, fabric: str, side: Fraction, count: int, shape: str = "oversize",
-           length: Fraction | None = None, yields: int = 1) -> Piece:  # fmt: skip
-    return Piece(letter, letter, "ground", fabric, side, length or side, count, shape=shape,
-                 yields=yields)  # fmt: skip
+def _piece(
+    letter: str,
+    fabric: str,
+    side: Fraction,
+    count: int,
+    shape: str = "oversize",
+    length: Fraction | None = None,
+    yields: int = 1,
+) -> Piece:
+    return Piece(
+        letter, letter, "ground", fabric, side, length or side, count, shape=shape, yields=yields
+    )
 
 
 PIECES = (
-    _piece("A", LINEN, F(31, 8), 1), _piece("B", MOSS, F(31, 8), 1),
-    _piece("C", LINEN, F(21, 4), 1), _piece("D", MOSS, F(23, 8), 4),
-    _piece("E", SAND, F(9, 2), 1, "rectangle"), _piece("G", RED, F(3, 2), 2),
+    _piece("A", LINEN, F(31, 8), 1),
+    _piece("B", MOSS, F(31, 8), 1),
+    _piece("C", LINEN, F(21, 4), 1),
+    _piece("D", MOSS, F(23, 8), 4),
+    _piece("E", SAND, F(9, 2), 1, "rectangle"),
+    _piece("G", RED, F(3, 2), 2),
     _piece("H", RED, F(3, 2), 2, "rectangle", F(18)),
     _piece("J", LINEN, F(3, 2), 1, "rectangle", F(18)),
-    _piece("K", LINEN, F(41, 8), 1), _piece("L", MOSS, F(41, 8), 1),
-)  # fmt: skip
+    _piece("K", LINEN, F(41, 8), 1),
+    _piece("L", MOSS, F(41, 8), 1),
+)
 MAKINGS = (
     Making("triangles", "half square", ("A", "B"), (1, 1), 1, 2, 2, (F(7, 2), F(7, 2))),
     Making("hourglasses", "hourglass", ("K", "L"), (1, 1), 1, 2, 2, (F(9, 2), F(9, 2))),
@@ -164,8 +234,23 @@ MAKINGS = (
     Making("corners", "snowball", ("E", "G"), (1, 2), 1, 1, 1, (F(9, 2), F(9, 2))),
     Making("strips", "segment", ("H", "J"), (2, 1), 1, 11, 11, (F(7, 2), F(3, 2)), F(3, 2)),
 )
-SOURCES = {"t1": "A", "t2": "B", "g1": "C", "g2": "D", "g3": "D", "c1": "E", "c2": "G", "c3": "G",
-           "s0": "H", "s1": "J", "s2": "H", "h1": "K", "h2": "L", "h3": "K", "h4": "L"}  # fmt: skip
+SOURCES = {
+    "t1": "A",
+    "t2": "B",
+    "g1": "C",
+    "g2": "D",
+    "g3": "D",
+    "c1": "E",
+    "c2": "G",
+    "c3": "G",
+    "s0": "H",
+    "s1": "J",
+    "s2": "H",
+    "h1": "K",
+    "h2": "L",
+    "h3": "K",
+    "h4": "L",
+}
 
 
 def quarter(radius: float, steps: int = 64) -> list[tuple[float, float]]:
@@ -175,17 +260,37 @@ def quarter(radius: float, steps: int = 64) -> list[tuple[float, float]]:
 
 
 PIE = Polygon([(0, 0), *quarter(6.0)])
-TEMPLATE = PieceTemplate("pool", "P", MIST, 24, 12, PIE, PIE.buffer(0.25, join_style="mitre"),
-                         ((6 * math.sqrt(0.5), 6 * math.sqrt(0.5)),), 0.0)  # fmt: skip
+TEMPLATE = PieceTemplate(
+    "pool",
+    "P",
+    MIST,
+    24,
+    12,
+    PIE,
+    PIE.buffer(0.25, join_style="mitre"),
+    ((6 * math.sqrt(0.5), 6 * math.sqrt(0.5)),),
+    0.0,
+)
 
-HERON = Block("heron", 5, 5, tuple(
-    PatchSpec(p.ring, p.fabric) for s in (SECTION, NECK) for p in s.patches))  # fmt: skip
-PLAN: CutPlan = replace(PLANS["mini"], size=SIZE, pieces=PIECES, sources=SOURCES,
-                        templates=(TEMPLATE,), makings=MAKINGS)  # fmt: skip
-DRAFT = Draft(SIZE, F(32), F(4), TOP.patches, TOP, {}, (), (), F(0), box(0, 0, 32, 4),
-              (SECTION, NECK))  # fmt: skip
-SAMPLER = replace(SIZES["mini"], key=SIZE, title="Sampler", arrangement=(("heron",),),
-                  block_side=F(5), borders=())  # fmt: skip
+HERON = Block(
+    "heron", 5, 5, tuple(PatchSpec(p.ring, p.fabric) for s in (SECTION, NECK) for p in s.patches)
+)
+PLAN: CutPlan = replace(
+    PLANS["mini"], size=SIZE, pieces=PIECES, sources=SOURCES, templates=(TEMPLATE,), makings=MAKINGS
+)
+DRAFT = Draft(
+    SIZE, F(32), F(4), TOP.patches, TOP, {}, (), (), F(0), box(0, 0, 32, 4), (SECTION, NECK)
+)
+SAMPLER = replace(
+    SIZES["mini"], key=SIZE, title="Sampler", arrangement=(("heron",),), block_side=F(5), borders=()
+)
 PATCHED = replace(PATTERN, blocks={"heron": HERON})
-CONTEXT = Context(PATCHED, {SIZE: SAMPLER}, {SIZE: DRAFT}, {SIZE: PLAN}, None, LETTER,  # type: ignore[arg-type]
-                  palette(PATTERN))  # fmt: skip
+CONTEXT = Context(
+    PATCHED,
+    {SIZE: SAMPLER},
+    {SIZE: DRAFT},
+    {SIZE: PLAN},
+    None,
+    LETTER,  # type: ignore[arg-type]
+    palette(PATTERN),
+)

@@ -44,8 +44,11 @@ def unfolded(wedge: BaseGeometry, folds: int) -> MultiPolygon:
     """Return a wedge mirrored across its folds all the way round."""
     mirrored = affine_transform(wedge, [1, 0, 0, -1, 0, 0])
     step = 2 * 360 / folds
-    copies = [rotate(part, step * i, origin=(0, 0))
-              for i in range(folds // 2) for part in (wedge, mirrored)]  # fmt: skip
+    copies = [
+        rotate(part, step * i, origin=(0, 0))
+        for i in range(folds // 2)
+        for part in (wedge, mirrored)
+    ]
     return many(unary_union([c.buffer(1e-7, join_style="mitre") for c in copies]))
 
 
@@ -73,11 +76,25 @@ def motif_shape(
         FoldEdge("single", angle, GRAIN.get(folds, "off grain"), contact(angle)),
     )
     return MotifShape(
-        key=key, span=span, folds=folds, wedge=shape, wedge_angle=angle, edges=edges,
-        whole=whole, cut_line=cut, wedge_cut_line=many(cut.intersection(sector(folds))),
-        area=whole.area, perimeter=whole.length, pieces=1, holes=1, tips=folds,
-        inside_corners=folds, narrowest_neck=0.5, narrowest_slit=0.5, sharpest_tip=40.0,
-    )  # fmt: skip
+        key=key,
+        span=span,
+        folds=folds,
+        wedge=shape,
+        wedge_angle=angle,
+        edges=edges,
+        whole=whole,
+        cut_line=cut,
+        wedge_cut_line=many(cut.intersection(sector(folds))),
+        area=whole.area,
+        perimeter=whole.length,
+        pieces=1,
+        holes=1,
+        tips=folds,
+        inside_corners=folds,
+        narrowest_neck=0.5,
+        narrowest_slit=0.5,
+        sharpest_tip=40.0,
+    )
 
 
 def leaf_wedge(span: Fraction = Fraction(14), folds: int = 8) -> Polygon:
@@ -87,8 +104,19 @@ def leaf_wedge(span: Fraction = Fraction(14), folds: int = 8) -> Polygon:
     def at(radius: float, share: float) -> tuple[float, float]:
         return (half * radius * math.cos(angle * share), half * radius * math.sin(angle * share))
 
-    return Polygon([at(0.16, 0), at(0.96, 0), at(0.7, 0.3), at(0.4, 0.42), at(0.42, 0.6),
-                    at(0.7, 0.62), at(0.98, 1), at(0.2, 1), at(0.24, 0.5)])  # fmt: skip
+    return Polygon(
+        [
+            at(0.16, 0),
+            at(0.96, 0),
+            at(0.7, 0.3),
+            at(0.4, 0.42),
+            at(0.42, 0.6),
+            at(0.7, 0.62),
+            at(0.98, 1),
+            at(0.2, 1),
+            at(0.24, 0.5),
+        ]
+    )
 
 
 def samphire_wedge(span: Fraction = Fraction(14)) -> Polygon:
@@ -119,27 +147,85 @@ def context_for(*shapes: MotifShape, size: str = "throw", paper: Paper = LETTER)
     one = Fraction(1)
     ring = ((Fraction(0), Fraction(0)), (one, Fraction(0)), (one, one), (Fraction(0), one))
     block = Block("sprig", 1, 1, (PatchSpec(ring, "linen"),), shapes[0].key)
-    sewing = Sewing(Fraction(1, 4), Fraction(3, 2), one, one, Fraction(9, 2), Fraction(4), one,
-                    squaring=Fraction(0), mis_cut=Fraction(0))  # fmt: skip
+    sewing = Sewing(
+        Fraction(1, 4),
+        Fraction(3, 2),
+        one,
+        one,
+        Fraction(9, 2),
+        Fraction(4),
+        one,
+        squaring=Fraction(0),
+        mis_cut=Fraction(0),
+    )
     publication = Publication("Hollow Fen Studio", "HF-101", "First edition", 2026, "", "", "", "")
-    pattern = Pattern("samphire", Path("."), "Samphire", "", publication, ("letter", "a4"),
-                      "tideline", fabrics, motifs, {"sprig": block}, {}, sewing,
-                      {"": Place("pattern.yaml")})  # fmt: skip
+    pattern = Pattern(
+        "samphire",
+        Path("."),
+        "Samphire",
+        "",
+        publication,
+        ("letter", "a4"),
+        "tideline",
+        fabrics,
+        motifs,
+        {"sprig": block},
+        {},
+        sewing,
+        {"": Place("pattern.yaml")},
+    )
     side, columns = Fraction(18), 3
     whole = side * columns
-    grade = Size(size, size.capitalize(), "quilt", columns, columns, (("sprig",) * 3,) * 3, side,
-                 shapes[0].span, (), whole, whole, whole, whole, None, None, None, None, (),
-                 None)  # fmt: skip
+    grade = Size(
+        size,
+        size.capitalize(),
+        "quilt",
+        columns,
+        columns,
+        (("sprig",) * 3,) * 3,
+        side,
+        shapes[0].span,
+        (),
+        whole,
+        whole,
+        whole,
+        whole,
+        None,
+        None,
+        None,
+        None,
+        (),
+        None,
+    )
     places = tuple(
         Placement(shapes[0].key, side * (2 * c + 1) / 2, side * (2 * r + 1) / 2, r, c)
-        for r in range(3) for c in range(3)
-    )  # fmt: skip
+        for r in range(3)
+        for c in range(3)
+    )
     zero = Fraction(0)
     root = Unit("top", "top", (zero, zero, whole, whole))
-    draft = Draft(size, whole, whole, (), root, {s.key: s for s in shapes}, places, (), zero,
-                  box(0, 0, 54, 54))  # fmt: skip
+    draft = Draft(
+        size,
+        whole,
+        whole,
+        (),
+        root,
+        {s.key: s for s in shapes},
+        places,
+        (),
+        zero,
+        box(0, 0, 54, 54),
+    )
     spec = FigureSpec("cover", "quilt")
-    manual = Manual(Cover("Samphire", "", "", "", (), spec), (),
-                    BackCover("", (), "", "", "", "", spec), "")  # fmt: skip
-    return Context(pattern, {size: grade}, {size: draft}, {}, manual, paper,
-                   palette_of(f.colour for f in fabrics.values()))  # fmt: skip
+    manual = Manual(
+        Cover("Samphire", "", "", "", (), spec), (), BackCover("", (), "", "", "", "", spec), ""
+    )
+    return Context(
+        pattern,
+        {size: grade},
+        {size: draft},
+        {},
+        manual,
+        paper,
+        palette_of(f.colour for f in fabrics.values()),
+    )

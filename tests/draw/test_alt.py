@@ -80,8 +80,9 @@ def test_it_holds_the_numbers(key: str, numbers: list[str]) -> None:
         assert number in figure(key).alt
 
 
-@pytest.mark.parametrize("key", [k for k in KEYS if k.startswith(("layers", "sandwich", "pillow",
-                                                                 "sleeve", "trim"))])  # fmt: skip
+@pytest.mark.parametrize(
+    "key", [k for k in KEYS if k.startswith(("layers", "sandwich", "pillow", "sleeve", "trim"))]
+)
 def test_a_length_printed_in_the_figure_is_in_its_text(key: str) -> None:
     """Whoever cannot see the figure misses no number."""
     spoken = figure(key).alt

@@ -90,15 +90,17 @@ def test_numbers_that_are_none(text: str, reason: str) -> None:
         parse_gtin(text)
 
 
-@pytest.mark.parametrize("digits", ["6291041500213", "7300011000017", "036000291452",
-                                    "9780306406157"])  # fmt: skip
+@pytest.mark.parametrize(
+    "digits", ["6291041500213", "7300011000017", "036000291452", "9780306406157"]
+)
 def test_another_library_reads_the_bars(digits: str) -> None:
     read = zxingcpp.read_barcodes(picture(figure(digits)).convert("L"))
     assert [b.text for b in read] == [digits.zfill(13)]
 
 
-@pytest.mark.parametrize(("digits", "quiet"), [("6291041500213", (11, 7)),
-                                               ("036000291452", (9, 9))])  # fmt: skip
+@pytest.mark.parametrize(
+    ("digits", "quiet"), [("6291041500213", (11, 7)), ("036000291452", (9, 9))]
+)
 def test_nominal_size_and_quiet_zones(digits: str, quiet: tuple[int, int]) -> None:
     """GS1 General Specifications at 100 %, from memory: 37.29 x 25.93 mm over all, 22.85 mm
     bars, quiet zones 11 and 7 modules for EAN-13, 9 and 9 for UPC-A, guards 5 modules more."""

@@ -19,8 +19,12 @@ FOLDS = (4, 6, 8, 12, 16)
 EVERY_STAGE = [(n, made) for n in FOLDS for made in range(len(folding_of(n).creases) + 1)]
 # Layers of a square folded in half repeatedly double; of a strip folded in three, treble.
 LAYERS = {
-    4: (1, 2, 4), 6: (1, 2, 4, 6), 8: (1, 2, 4, 8), 12: (1, 2, 4, 6, 12), 16: (1, 2, 4, 8, 16),
-}  # fmt: skip
+    4: (1, 2, 4),
+    6: (1, 2, 4, 6),
+    8: (1, 2, 4, 8),
+    12: (1, 2, 4, 6, 12),
+    16: (1, 2, 4, 8, 16),
+}
 
 
 @pytest.mark.parametrize(("folds", "made"), EVERY_STAGE)

@@ -37,8 +37,11 @@ def cuts(of: Piece, laid: Laid, down: bool = True) -> list[tuple[tuple[float, fl
     """Return the cuts of a piece in inches of the page's cloth, rounded."""
     canvas, held = bench(down)
     draw_cuts(held, laid, of)
-    return [tuple((round(x / 7.2, 2), round(y / 7.2, 2)) for x, y in rings(e)[0])
-            for e in elements(canvas.svg()) if e.tag == "path"]  # fmt: skip
+    return [
+        tuple((round(x / 7.2, 2), round(y / 7.2, 2)) for x, y in rings(e)[0])
+        for e in elements(canvas.svg())
+        if e.tag == "path"
+    ]
 
 
 LAID = Laid("A", F(2), F(3), F(5), F(5), 0)
@@ -92,9 +95,8 @@ def test_a_template_lies_in_its_box_turned_but_never_mirrored(down: bool, turned
 
 @pytest.mark.parametrize(
     ("name", "size"),
-    [("towpath", "throw"), ("towpath", "mini"), ("millrace", "throw"),
-     ("heronry", "mini")],
-)  # fmt: skip
+    [("towpath", "throw"), ("towpath", "mini"), ("millrace", "throw"), ("heronry", "mini")],
+)
 def test_every_layout_of_a_pattern_is_legible(name: str, size: str) -> None:
     for fabric in context(name, size).plans[size].fabrics:
         shown = drawn(name, "cutting-layout", size, fabric=fabric)
@@ -106,8 +108,11 @@ def test_setting_triangles_are_told_and_drawn() -> None:
     shown = drawn("towpath", "cutting-layout", "throw", fabric="sedge")
     assert re.search("[A-Z] of 18 1/4 × 18 1/4 in, cut twice into 4 triangles", shown.alt)
     assert re.search("[A-Z] of 9 3/8 × 9 3/8 in, cut once into 2 triangles", shown.alt)
-    dashed = [e for e in elements(shown.svg)
-              if e.tag == "path" and e.values.get("stroke-dasharray") == "4 2"]  # fmt: skip
+    dashed = [
+        e
+        for e in elements(shown.svg)
+        if e.tag == "path" and e.values.get("stroke-dasharray") == "4 2"
+    ]
     assert len(dashed) == 3 * 2 + 2 * 1  # three squares cut twice, two cut once
     assert CUT.dash == (4.0, 2.0)
 
@@ -116,8 +121,7 @@ def test_templates_cover_their_share_of_the_cloth() -> None:
     held = context("millrace", "throw")
     shown = drawn("millrace", "cutting-layout", "throw", fabric="race")
     (template,) = (t for t in held.plans["throw"].templates if t.fabric == "race")
-    shapes = [p for p in filled(shown.svg, held.colour("race"))
-              if len(p.exterior.coords) > 10]  # fmt: skip
+    shapes = [p for p in filled(shown.svg, held.colour("race")) if len(p.exterior.coords) > 10]
     assert len(shapes) == template.count
     areas = [p.area for p in shapes]
     assert max(areas) == pytest.approx(min(areas), rel=0.02)

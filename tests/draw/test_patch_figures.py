@@ -45,8 +45,10 @@ def test_alternative_text_is_plain(key: str) -> None:
         ("units-goose", ["3 parts", "2 slanting seams", "pressed outward", "4 1/2 × 2 1/2 in"]),
         ("units-bend", ["1 curved seam", "pressed toward the last part"]),
         ("units-corner", ["2 set-in seams", "pressed open"]),
-        ("quick-triangles-half square-sew", ["A in Salt linen", "B in Deep moss", "3 7/8 in",
-                                             "1/4 in"]),
+        (
+            "quick-triangles-half square-sew",
+            ["A in Salt linen", "B in Deep moss", "3 7/8 in", "1/4 in"],
+        ),
         ("quick-triangles-half square-trim", ["3 1/2 × 3 1/2 in", "gives 2"]),
         ("quick-hourglasses-hourglass-cut", ["across the seam", "1/4 in"]),
         ("quick-geese-goose-mark", ["C in Salt linen, 5 1/4 in", "D in Deep moss, 2 7/8 in"]),
@@ -63,7 +65,7 @@ def test_alternative_text_is_plain(key: str) -> None:
         ("sections-heron", ["2 sections", "A of 4 patches", "B of 2 patches"]),
         ("block-heron", ["5 × 5 in finished", "6 patches"]),
     ],
-)  # fmt: skip
+)
 def test_it_says_what_it_shows(key: str, said: list[str]) -> None:
     for words in said:
         assert words in figure(key).alt
@@ -88,8 +90,11 @@ def test_the_small_squares_of_geese_are_to_scale() -> None:
 
 def test_stitching_lies_a_seam_from_the_drawn_line() -> None:
     svg = figure("quick-triangles-half square-sew").svg
-    lines = [rings(e)[0] for e in elements(svg)
-             if e.tag == "path" and e.values.get("stroke") == STITCH.colour]  # fmt: skip
+    lines = [
+        rings(e)[0]
+        for e in elements(svg)
+        if e.tag == "path" and e.values.get("stroke") == STITCH.colour
+    ]
     assert len(lines) == 2
     per_inch = 72 * 1.15 / 3.875  # the square's 3 7/8 in are 1.15 in wide on the page
     gaps = [(y - x) for (x, y), *_ in lines]

@@ -76,9 +76,15 @@ def test_a_piece_is_printed_at_its_size() -> None:
 def test_a_piece_says_what_is_cut_with_it() -> None:
     (sheet,) = sheets("pool", "piece")
     words = [e.text for e in texts(sheet.svg)]
-    for said in ("P", "Creek mist", "cut 24", "and 12 turned over", "straight grain",
-                 "Cut 24 from Creek mist, and 12 with the template turned over",
-                 "Template P, Sampler"):  # fmt: skip
+    for said in (
+        "P",
+        "Creek mist",
+        "cut 24",
+        "and 12 turned over",
+        "straight grain",
+        "Cut 24 from Creek mist, and 12 with the template turned over",
+        "Template P, Sampler",
+    ):
         assert said in words
     assert "Piece P Creek mist" in sheet.alt
     assert "Cut 24 from Creek mist, and 12 with the template turned over" in sheet.alt
@@ -99,9 +105,14 @@ def test_a_notch_crosses_the_sewing_line_at_its_place() -> None:
 @pytest.mark.parametrize(("grain", "wanted"), [(0.0, 90.0), (90.0, 0.0), (45.0, 135.0)])
 def test_the_grain_arrow_turns_clockwise_from_upright(grain: float, wanted: float) -> None:
     (sheet,) = sheets("pool", "piece", with_template(replace(TEMPLATE, grain=grain)))
-    arrows = [rings(e)[0] for e in elements(sheet.svg)
-              if e.tag == "path" and e.number("stroke-width") == 0.7
-              and "stroke-dasharray" not in e.values and len(rings(e)[0]) == 2]  # fmt: skip
+    arrows = [
+        rings(e)[0]
+        for e in elements(sheet.svg)
+        if e.tag == "path"
+        and e.number("stroke-width") == 0.7
+        and "stroke-dasharray" not in e.values
+        and len(rings(e)[0]) == 2
+    ]
     (shaft,) = (a for a in arrows if math.dist(*a) > 30)
     (ax, ay), (bx, by) = shaft
     # On a page whose y points down, 45 degrees clockwise from upright leans to the right.
@@ -178,8 +189,12 @@ def test_the_printed_page_shows_the_piece_at_its_size() -> None:
 
 def _asked(*wanted: TemplateSheets) -> Manual:
     cover = FigureSpec("cover", "block", SIZE, (("block", "heron"),))
-    return Manual(Cover("S", "", "", "", (), cover), (Section("t", "T", wanted),),
-                  BackCover("", (), "", "", "", "", cover), "")  # fmt: skip
+    return Manual(
+        Cover("S", "", "", "", (), cover),
+        (Section("t", "T", wanted),),
+        BackCover("", (), "", "", "", "", cover),
+        "",
+    )
 
 
 def test_the_stage_prints_pieces_and_foundations() -> None:

@@ -54,8 +54,11 @@ def drawn(svg, stroke):
 def on_template(sheet, stroke):
     """Return what a sheet draws with one stroke, in the template's own inches."""
     dx, dy = sheet.x - sheet.at[0], sheet.y - sheet.at[1]
-    lines = [LineString([(x / 72 + dx, y / 72 + dy) for x, y in run])
-             for run in drawn(sheet.svg, stroke) if len(run) > 1]  # fmt: skip
+    lines = [
+        LineString([(x / 72 + dx, y / 72 + dy) for x, y in run])
+        for run in drawn(sheet.svg, stroke)
+        if len(run) > 1
+    ]
     left, top = sheet.x - 1e-3, sheet.y - 1e-3
     window = box(left, top, left + sheet.window[0] + 2e-3, top + sheet.window[1] + 2e-3)
     return MultiLineString([line for line in lines if window.covers(line)])
@@ -141,11 +144,20 @@ def test_a_sheet_says_what_it_is_and_how_it_is_used():
     first, second = template_sheets(context_for(samphire()), "samphire", "throw", "wedge", LETTER)
     said = re.findall(r">([^<>]+)</text>", first.svg)
     for words in (
-        "Samphire", "Samphire wedge, Throw", "Cut 9 from Samphire green", "Sheet 1 of 2",
-        "finished line", "cut line", "Place on the single fold (bias)",
-        "Place on the multiple folds (straight grain)", "straight grain", "centre", "cut out",
-        "Join to sheet 2 here", "Print at 100 %.",
-    ):  # fmt: skip
+        "Samphire",
+        "Samphire wedge, Throw",
+        "Cut 9 from Samphire green",
+        "Sheet 1 of 2",
+        "finished line",
+        "cut line",
+        "Place on the single fold (bias)",
+        "Place on the multiple folds (straight grain)",
+        "straight grain",
+        "centre",
+        "cut out",
+        "Join to sheet 2 here",
+        "Print at 100 %.",
+    ):
         assert words in said, words
     assert said.count("This square must") == 2
     assert {"1 in.", "5 cm."} <= set(said)
@@ -166,8 +178,9 @@ def test_words_never_lie_on_the_template_or_outside_the_margins(paper, part):
         to_page = [72, 0, 0, 72, 72 * (left - sheet.x), 72 * (top - sheet.y)]
         lines = template.lines.difference(template.guides.buffer(1e-6))
         lines = affine_transform(lines, to_page)
-        window = box(72 * left, 72 * top, 72 * (left + sheet.window[0]),
-                     72 * (top + sheet.window[1]))  # fmt: skip
+        window = box(
+            72 * left, 72 * top, 72 * (left + sheet.window[0]), 72 * (top + sheet.window[1])
+        )
         lines = lines.intersection(window)
         page = box(36, 36, 72 * paper.width - 36, 72 * paper.height - 36).buffer(0.6)
         words = words_on(printed(sheet.svg, paper.width, paper.height))
@@ -227,8 +240,9 @@ def test_holes_inside_a_wedge_are_lettered():
     )
     template = template_of(motif_shape(wedge, 8, MINI))
     assert len(template.openings) == 1
-    (sheet,) = template_sheets(context_for(motif_shape(wedge, 8, MINI)), "samphire", "throw",
-                               "wedge", LETTER)  # fmt: skip
+    (sheet,) = template_sheets(
+        context_for(motif_shape(wedge, 8, MINI)), "samphire", "throw", "wedge", LETTER
+    )
     assert sheet.svg.count(">cut out<") == 2  # the hole, and the open centre
 
 

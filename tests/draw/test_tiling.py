@@ -63,8 +63,10 @@ def test_a_mark_is_whole_on_both_of_its_sheets(shape, window):
         whole = Point(mark.x, mark.y).buffer(MARK)
         assert all(by_label[label].area.covers(whole) for label in mark.sheets)
     for sheet in tiling.windows:
-        joins = sum(tiling.neighbour(sheet, side) is not None
-                    for side in ("left", "right", "above", "below"))  # fmt: skip
+        joins = sum(
+            tiling.neighbour(sheet, side) is not None
+            for side in ("left", "right", "above", "below")
+        )
         assert len(tiling.marks_on(sheet)) == 2 * joins
 
 

@@ -40,8 +40,11 @@ def test_the_quilt_is_to_scale(size: str) -> None:
     svg, draft = figure(f"quilt-{size}-no").svg, DRAFTS[size]
     grounds = {p.fabric for p in draft.patches} - {"red"}
     linen = unary_union([p for f in grounds for p in filled(svg, CONTEXT.colour(f))])
-    cloth = sum(float((p.box[2] - p.box[0]) * (p.box[3] - p.box[1]))
-                for p in draft.patches if p.fabric != "red")  # fmt: skip
+    cloth = sum(
+        float((p.box[2] - p.box[0]) * (p.box[3] - p.box[1]))
+        for p in draft.patches
+        if p.fabric != "red"
+    )
     motif = 0.0
     for path in (e for e in elements(svg) if e.values.get("fill") == MOSS):
         shape = unary_union([])
@@ -107,12 +110,17 @@ def test_a_ground_is_laid_at_its_cut_size() -> None:
     unit = ground_of(DRAFTS["throw"], "quartered")
     half = find_unit(CONTEXT, FigureSpec("u", "units", "throw", (("unit", "half block"),)))
     quarter = half.parts[0]
-    for part, size in ((quarter, (10, 10)), (half, (Fraction(39, 2), 10)),
-                       (unit, (Fraction(39, 2), Fraction(39, 2)))):  # fmt: skip
+    for part, size in (
+        (quarter, (10, 10)),
+        (half, (Fraction(39, 2), 10)),
+        (unit, (Fraction(39, 2), Fraction(39, 2))),
+    ):
         margin = margins(CONTEXT, DRAFTS["throw"], part, trimmed=False)
         assert laid_size(part, margin) == size
     assert laid_size(unit, margins(CONTEXT, DRAFTS["throw"], unit, trimmed=True)) == (
-        Fraction(37, 2), Fraction(37, 2))  # fmt: skip
+        Fraction(37, 2),
+        Fraction(37, 2),
+    )
 
 
 def test_a_motif_is_shown_once_its_ground_is_whole() -> None:
@@ -131,13 +139,15 @@ def test_patches_find_their_pieces() -> None:
     assert letters["border 1 left"].letter == "C" and letters["border 2 top"].letter == "K"
 
 
-@pytest.mark.parametrize(("size", "index", "inner"), [("mini", 0, 1), ("throw", 0, 36),
-                                                      ("throw", 1, 40)])  # fmt: skip
+@pytest.mark.parametrize(
+    ("size", "index", "inner"), [("mini", 0, 1), ("throw", 0, 36), ("throw", 1, 40)]
+)
 def test_a_border_has_four_strips_round_what_is_done(size: str, index: int, inner: int) -> None:
     strips, done = split(SIZES[size], DRAFTS[size], index)
     assert set(strips) == {"left", "right", "top", "bottom"} and len(done) == inner
-    numbers = sorted(e.text for e in texts(figure(f"borders-{size}-{index}").svg)
-                     if e.text.isdigit())  # fmt: skip
+    numbers = sorted(
+        e.text for e in texts(figure(f"borders-{size}-{index}").svg) if e.text.isdigit()
+    )
     assert numbers == ["1", "1", "2", "2"]
 
 
@@ -160,8 +170,11 @@ def test_the_top_of_a_pillow_is_shown_as_it_is_before_quilting() -> None:
 def test_all_quilting_is_drawn(size: str) -> None:
     """The length of the lines on the page is the draft's, at the figure's scale."""
     svg, draft = figure(f"quilting-{size}").svg, DRAFTS[size]
-    drawn = [e for e in elements(svg) if e.tag == "path" and e.values["fill"] == "none"
-             and len(rings(e)) > 1]  # fmt: skip
+    drawn = [
+        e
+        for e in elements(svg)
+        if e.tag == "path" and e.values["fill"] == "none" and len(rings(e)) > 1
+    ]
     assert len(drawn) == len(draft.quilting)
     lengths = [sum(_length(r) for r in rings(e)) for e in drawn]
     scales = [n / q.length for n, q in zip(lengths, draft.quilting, strict=True)]
@@ -171,8 +184,7 @@ def test_all_quilting_is_drawn(size: str) -> None:
 
 
 def _length(ring: list[tuple[float, float]]) -> float:
-    return sum(((a - c) ** 2 + (b - d) ** 2) ** 0.5
-               for (a, b), (c, d) in pairwise(ring))  # fmt: skip
+    return sum(((a - c) ** 2 + (b - d) ** 2) ** 0.5 for (a, b), (c, d) in pairwise(ring))
 
 
 def test_colouring_fills_nothing() -> None:

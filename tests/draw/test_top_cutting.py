@@ -41,8 +41,10 @@ def test_pieces_laid_are_the_plans(size: str, fabric: str) -> None:
         (c.letter, c.across, c.along) for c in cuts(plan)
     )
     assert sum(p.width * p.length for p in laid) == sum(c.across * c.along for c in cuts(plan))
-    boxes = [box(float(p.across), float(p.along), float(p.across + p.width),
-                 float(p.along + p.length)) for p in laid]  # fmt: skip
+    boxes = [
+        box(float(p.across), float(p.along), float(p.across + p.width), float(p.along + p.length))
+        for p in laid
+    ]
     assert not any(a.intersection(b).area for a, b in combinations(boxes, 2))
     assert all(p.across + p.width <= plan.usable_width for p in laid)
     assert all(p.along + p.length <= plan.length for p in laid)
@@ -90,8 +92,11 @@ def test_a_size_is_given_as_the_cutting_table_gives_it() -> None:
 def test_tiny_pieces_are_named_beside_the_cloth() -> None:
     """Strips too thin for a letter get it at the edge, with a line to them."""
     plan = plan_of("throw", "mist")
-    thin = replace(plan, strips=(*plan.strips, Strip(Fraction(1), (Cut("Z", Fraction(30),
-                   Fraction(1), 1),))), length=plan.length + 1)  # fmt: skip
+    thin = replace(
+        plan,
+        strips=(*plan.strips, Strip(Fraction(1), (Cut("Z", Fraction(30), Fraction(1), 1),))),
+        length=plan.length + 1,
+    )
     plans = {**CONTEXT.plans, "throw": replace(PLANS["throw"], fabrics={"mist": thin})}
     spec = FigureSpec("thin", "cutting-layout", "throw", (("fabric", "mist"),))
     drawn = cutting.draw(replace(CONTEXT, plans=plans), spec)

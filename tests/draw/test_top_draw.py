@@ -87,12 +87,42 @@ def test_every_code_of_the_stage_starts_with_its_letter() -> None:
 
 def test_every_kind_has_a_drawing() -> None:
     kinds = {
-        "quilt", "sizes", "swatches", "layers", "fold", "wedge-baste", "wedge-align", "wedge-mark",
-        "wedge-cut", "unfold", "crease-ground", "place-motif", "stitch", "cutting-layout", "units",
-        "rows", "borders", "sandwich", "quilting", "trim", "binding", "sleeve", "pillow",
-        "colouring", "tile-map", "scale", "block", "quick", "curve", "set-in", "foundation",
-        "sections", "setting", "press", "rounds",
-    }  # fmt: skip
+        "quilt",
+        "sizes",
+        "swatches",
+        "layers",
+        "fold",
+        "wedge-baste",
+        "wedge-align",
+        "wedge-mark",
+        "wedge-cut",
+        "unfold",
+        "crease-ground",
+        "place-motif",
+        "stitch",
+        "cutting-layout",
+        "units",
+        "rows",
+        "borders",
+        "sandwich",
+        "quilting",
+        "trim",
+        "binding",
+        "sleeve",
+        "pillow",
+        "colouring",
+        "tile-map",
+        "scale",
+        "block",
+        "quick",
+        "curve",
+        "set-in",
+        "foundation",
+        "sections",
+        "setting",
+        "press",
+        "rounds",
+    }
     assert kinds <= set(DRAWINGS)
 
 

@@ -89,9 +89,15 @@ def precut(sold, *sheets):
 QUARTERS = precut(
     FAT_QUARTER,
     Sheet((Strip(F(10), (Cut("A", F(10), F(10), 2),)),), 8),
-    Sheet((Strip(F(10), (Cut("A", F(10), F(10), 1), Cut("C", F(7), F(3), 1))),
-           Strip(F(4), (Cut("C", F(7), F(4), 2),), 2)), 1, lengthwise=True),
-)  # fmt: skip
+    Sheet(
+        (
+            Strip(F(10), (Cut("A", F(10), F(10), 1), Cut("C", F(7), F(3), 1))),
+            Strip(F(4), (Cut("C", F(7), F(4), 2),), 2),
+        ),
+        1,
+        lengthwise=True,
+    ),
+)
 STRIPS = precut(
     SoldAs("strip", F(40), F(5, 2), 20),
     Sheet((Strip(F(9, 4), (Cut("E", F(40), F(9, 4), 1),)),), 7),
@@ -103,8 +109,14 @@ STRIPS = precut(
 def test_every_kind_of_sheet_is_drawn_with_its_pieces(made):
     plan = replace(PLANS["throw"].fabrics["red"], precut=made)
     drawn = layout(context("throw", fabrics={"red": plan}), "throw", fabric="red")
-    pieces = [(c.across, c.along) for sheet in made.sheets for s in sheet.strips
-              for _ in range(s.count) for c in s.cuts for _ in range(c.count)]  # fmt: skip
+    pieces = [
+        (c.across, c.along)
+        for sheet in made.sheets
+        for s in sheet.strips
+        for _ in range(s.count)
+        for c in s.cuts
+        for _ in range(c.count)
+    ]
     found = filled(drawn.svg, CONTEXT.colour("red"))
     assert len(found) == len(pieces)
     scale = sum(p.area for p in found) / float(sum(a * b for a, b in pieces))
@@ -140,8 +152,14 @@ def test_pieces_of_a_sheet_lie_inside_it():
 def test_a_split_panel_has_a_seam_at_either_side(half, seams):
     made = context("throw", backing=replace(PLANS["throw"].backing, half=half))
     drawn = layers.draw(made, FigureSpec("made", "layers", "throw"))
-    lines = [e for e in elements(drawn.svg)
-             if e.tag == "path" and e.values.get("stroke-width") == "0.6" and "fill" in e.values
-             and e.values["fill"] == "none" and e.values["stroke"] != INK]  # fmt: skip
+    lines = [
+        e
+        for e in elements(drawn.svg)
+        if e.tag == "path"
+        and e.values.get("stroke-width") == "0.6"
+        and "fill" in e.values
+        and e.values["fill"] == "none"
+        and e.values["stroke"] != INK
+    ]
     straight = [e for e in lines if "Z" not in e.values["d"] and e.values["stroke"] == "#5f5b55"]
     assert len(straight) == seams

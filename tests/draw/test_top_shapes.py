@@ -48,22 +48,45 @@ def test_a_mitred_border_is_sewn_before_its_corners() -> None:
 
 def runner() -> Context:
     """Return the throw's top cut down to one row of three blocks, without borders."""
-    size = replace(SIZES["throw"], rows=1, arrangement=SIZES["throw"].arrangement[:1], borders=(),
-                   inner_height=F(18), inner_width=F(54), width=F(54), height=F(18))  # fmt: skip
-    patches = tuple(replace(p, ring=tuple((x - 5, y - 5) for x, y in p.ring))
-                    for p in DRAFTS["throw"].patches if p.row == 0)  # fmt: skip
-    places = tuple(replace(p, x=p.x - 5, y=p.y - 5) for p in DRAFTS["throw"].placements
-                   if p.row == 0)  # fmt: skip
-    draft = replace(DRAFTS["throw"], width=F(54), height=F(18), patches=patches,
-                    placements=places, quilting=(), edge_outline=box(0, 0, 54, 18))  # fmt: skip
+    size = replace(
+        SIZES["throw"],
+        rows=1,
+        arrangement=SIZES["throw"].arrangement[:1],
+        borders=(),
+        inner_height=F(18),
+        inner_width=F(54),
+        width=F(54),
+        height=F(18),
+    )
+    patches = tuple(
+        replace(p, ring=tuple((x - 5, y - 5) for x, y in p.ring))
+        for p in DRAFTS["throw"].patches
+        if p.row == 0
+    )
+    places = tuple(
+        replace(p, x=p.x - 5, y=p.y - 5) for p in DRAFTS["throw"].placements if p.row == 0
+    )
+    draft = replace(
+        DRAFTS["throw"],
+        width=F(54),
+        height=F(18),
+        patches=patches,
+        placements=places,
+        quilting=(),
+        edge_outline=box(0, 0, 54, 18),
+    )
     plan = CONTEXT.plans["throw"]
-    plan = replace(plan, backing=replace(plan.backing, width=F(62), height=F(26)),
-                   batting=replace(plan.batting, width=F(60), height=F(24)))  # fmt: skip
+    plan = replace(
+        plan,
+        backing=replace(plan.backing, width=F(62), height=F(26)),
+        batting=replace(plan.batting, width=F(60), height=F(24)),
+    )
     return replace(CONTEXT, sizes={"throw": size}, drafts={"throw": draft}, plans={"throw": plan})
 
 
-@pytest.mark.parametrize("kind", ["quilt", "sizes", "rows", "layers", "sandwich", "colouring",
-                                  "crease-ground", "trim"])  # fmt: skip
+@pytest.mark.parametrize(
+    "kind", ["quilt", "sizes", "rows", "layers", "sandwich", "colouring", "crease-ground", "trim"]
+)
 def test_a_runner_is_legible(kind: str) -> None:
     drawn = DRAWINGS[kind](runner(), FigureSpec("r", kind, "throw", (("dimensions", "yes"),)))
     assert illegible(drawn.svg) == []
@@ -92,8 +115,10 @@ def test_any_number_of_sizes_fits_the_column(count: int) -> None:
 @pytest.mark.parametrize("colour", ["#000000", "#777777", "#ffffff", "#1d2433", "#e0b23c"])
 @pytest.mark.parametrize("kind", ["quilt", "swatches", "crease-ground", "trim", "borders"])
 def test_any_fabric_is_drawn_legibly(kind: str, colour: str) -> None:
-    fabrics = {k: replace(f, colour=colour, name="A name of several long words in a row")
-               for k, f in FABRICS.items()}  # fmt: skip
+    fabrics = {
+        k: replace(f, colour=colour, name="A name of several long words in a row")
+        for k, f in FABRICS.items()
+    }
     context = replace(CONTEXT, pattern=replace(CONTEXT.pattern, fabrics=fabrics))
     drawn = DRAWINGS[kind](context, FigureSpec("s", kind, "mini", (("dimensions", "yes"),)))
     assert illegible(drawn.svg) == []

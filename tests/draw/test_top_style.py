@@ -53,8 +53,12 @@ def test_words_read_on_what_lies_under_them(key: str) -> None:
                 shapes += [(ring, e.values["fill"]) for ring in _solid(e)]
         elif e.tag == "circle" and e.values.get("fill", "none") != "none":
             x, y, r = e.number("cx"), e.number("cy"), e.number("r")
-            shapes.append((Polygon([(x - r, y - r), (x + r, y - r), (x + r, y + r),
-                                    (x - r, y + r)]), e.values["fill"]))  # fmt: skip
+            shapes.append(
+                (
+                    Polygon([(x - r, y - r), (x + r, y - r), (x + r, y + r), (x - r, y + r)]),
+                    e.values["fill"],
+                )
+            )
         elif e.tag == "text":
             middle = text_box(e).centroid
             under = [colour for ring, colour in shapes if ring.contains(middle)]

@@ -34,13 +34,15 @@ NAMESPACE = "{http://www.w3.org/2000/svg}"
 def manual(*sections: Section) -> Manual:
     """Return a manual of these sections between a cover and a back cover."""
     cover = FigureSpec("cover", "quilt", "mini")
-    return Manual(Cover("Fern", "", "", "", (), cover), sections,
-                  BackCover("", (), "", "", "", "", cover), "")  # fmt: skip
+    return Manual(
+        Cover("Fern", "", "", "", (), cover), sections, BackCover("", (), "", "", "", "", cover), ""
+    )
 
 
 BIAS = replace(PLANS["throw"], binding=replace(PLANS["throw"].binding, square=Fraction(25)))
-CONTEXT = Context(PATTERN, SIZES, DRAFTS, {**PLANS, "throw": BIAS}, manual(), LETTER,
-                  palette(PATTERN))  # fmt: skip
+CONTEXT = Context(
+    PATTERN, SIZES, DRAFTS, {**PLANS, "throw": BIAS}, manual(), LETTER, palette(PATTERN)
+)
 
 
 def spec(kind: str, size: str | None = None, **values: str) -> FigureSpec:
@@ -49,20 +51,24 @@ def spec(kind: str, size: str | None = None, **values: str) -> FigureSpec:
 
 
 SPECS = [
-    spec("sizes"), spec("swatches"), spec("scale"),
+    spec("sizes"),
+    spec("swatches"),
+    spec("scale"),
     *(spec("quilt", s, dimensions=d) for s in SIZES for d in ("yes", "no")),
     *(spec(k, s) for k in ("layers", "sandwich", "quilting", "colouring", "trim") for s in SIZES),
     *(spec("cutting-layout", s, fabric=f) for s in SIZES for f in PLANS[s].fabrics),
-    spec("crease-ground", "mini", block="sprig"), spec("crease-ground", "throw", block="quartered"),
+    spec("crease-ground", "mini", block="sprig"),
+    spec("crease-ground", "throw", block="quartered"),
     *(spec("units", "throw", unit=u) for u in ("half block", "block", "row", "centre")),
-    spec("rows", "throw"), spec("rows", "mini"),
+    spec("rows", "throw"),
+    spec("rows", "mini"),
     spec("borders", "mini", border="0"),
     *(spec("borders", "throw", border=b) for b in ("0", "1")),
     *(spec("binding", "mini", detail=d) for d in ("join", "press", "start", "corner", "finish")),
     spec("binding", "throw", detail="bias"),
     *(spec("sleeve", "mini", detail=d) for d in ("make", "attach")),
     *(spec("pillow", "pillow", detail=d) for d in ("hem", "layer", "sew", "turn", "zip")),
-]  # fmt: skip
+]
 BY_KEY = {s.key: s for s in SPECS}
 
 
@@ -131,8 +137,12 @@ def filled(svg: str, colour: str) -> list[Polygon]:
     ]
 
 
-FACES = {("400", None): "Regular", ("600", None): "Semibold", ("700", None): "Bold",
-         ("400", "italic"): "It"}  # fmt: skip
+FACES = {
+    ("400", None): "Regular",
+    ("600", None): "Semibold",
+    ("700", None): "Bold",
+    ("400", "italic"): "It",
+}
 
 
 @cache
@@ -155,8 +165,12 @@ def text_box(element: Element) -> Polygon:
     wide = sum(advances[ord(letter)] for letter in element.text) * size / 1000
     x, y = element.number("x"), element.number("y")
     assert "text-anchor" not in element.values
-    corners = [(x, y - 0.66 * size), (x + wide, y - 0.66 * size), (x + wide, y + 0.205 * size),
-               (x, y + 0.205 * size)]  # fmt: skip
+    corners = [
+        (x, y - 0.66 * size),
+        (x + wide, y - 0.66 * size),
+        (x + wide, y + 0.205 * size),
+        (x, y + 0.205 * size),
+    ]
     turn = element.values.get("transform")
     if turn is None:
         return Polygon(corners)
@@ -164,8 +178,12 @@ def text_box(element: Element) -> Polygon:
     assert match is not None, turn
     angle, cx, cy = (float(g) for g in match.groups())
     c, s = cos(radians(angle)), sin(radians(angle))
-    return Polygon([(cx + c * (px - cx) - s * (py - cy), cy + s * (px - cx) + c * (py - cy))
-                    for px, py in corners])  # fmt: skip
+    return Polygon(
+        [
+            (cx + c * (px - cx) - s * (py - cy), cy + s * (px - cx) + c * (py - cy))
+            for px, py in corners
+        ]
+    )
 
 
 def texts(svg: str) -> list[Element]:
@@ -189,6 +207,9 @@ def illegible(svg: str) -> list[str]:
         if not inside:
             faults.append(f"shape clipped: {e}")
     small = [(t, b.buffer(-0.3)) for t, b in boxes]
-    faults += [f"words overlap: {one} and {other}" for (one, a), (other, b)
-               in combinations(small, 2) if a.intersects(b)]  # fmt: skip
+    faults += [
+        f"words overlap: {one} and {other}"
+        for (one, a), (other, b) in combinations(small, 2)
+        if a.intersects(b)
+    ]
     return faults

@@ -62,10 +62,19 @@ def _patch(x: int, y: int, w: int, h: int, fabric: str) -> PatchSpec:
 
 BLOCKS = {
     "sprig": Block("sprig", 1, 1, (_patch(0, 0, 1, 1, LINEN),), "fern"),
-    "quartered": Block("quartered", 2, 2, (
-        _patch(0, 0, 1, 1, LINEN), _patch(1, 0, 1, 1, SAND),
-        _patch(0, 1, 1, 1, SAND), _patch(1, 1, 1, 1, LINEN)), "fern"),
-}  # fmt: skip
+    "quartered": Block(
+        "quartered",
+        2,
+        2,
+        (
+            _patch(0, 0, 1, 1, LINEN),
+            _patch(1, 0, 1, 1, SAND),
+            _patch(0, 1, 1, 1, SAND),
+            _patch(1, 1, 1, 1, LINEN),
+        ),
+        "fern",
+    ),
+}
 
 BACKING = BackingSpec(MIST, F(4))
 WADDING = BattingSpec("Cotton", F(3), F(8))
@@ -76,16 +85,41 @@ QUILTING = (
     QuiltingSpec("border", "parallel", F(1), 0),
 )
 PILLOW = PillowSpec(F(18), "envelope", RED, F(4), F(1), F(1, 2))
-SEWING = Sewing(F(1, 4), F(3, 2), F(1), F(1), F(9, 2), F(10) / F(254, 100), F(5, 2),
-                squaring=F(0), mis_cut=F(0))  # fmt: skip
+SEWING = Sewing(
+    F(1, 4), F(3, 2), F(1), F(1), F(9, 2), F(10) / F(254, 100), F(5, 2), squaring=F(0), mis_cut=F(0)
+)
 """Purchases in steps of 1/8 yd and 10 cm, in inches."""
 
 
-def _spec(key: str, title: str, finish: str, count: int, block: str, side: int, span: F,
-          borders: tuple[BorderSpec, ...], pillow: PillowSpec | None = None,
-          sleeve: F | None = None) -> SizeSpec:  # fmt: skip
-    return SizeSpec(key, title, finish, count, count, (block,), F(side), span, borders, pillow,
-                    None, None, None, (), sleeve)  # fmt: skip
+def _spec(
+    key: str,
+    title: str,
+    finish: str,
+    count: int,
+    block: str,
+    side: int,
+    span: F,
+    borders: tuple[BorderSpec, ...],
+    pillow: PillowSpec | None = None,
+    sleeve: F | None = None,
+) -> SizeSpec:
+    return SizeSpec(
+        key,
+        title,
+        finish,
+        count,
+        count,
+        (block,),
+        F(side),
+        span,
+        borders,
+        pillow,
+        None,
+        None,
+        None,
+        (),
+        sleeve,
+    )
 
 
 BORDERS = {
@@ -94,18 +128,28 @@ BORDERS = {
     "throw": (BorderSpec(F(1), RED), BorderSpec(F(4), LINEN)),
 }
 SPECS = {
-    "mini": _spec("mini", "Mini wall quilt", "quilt", 1, "sprig", 16, F(14), BORDERS["mini"],
-                  sleeve=F(3)),
+    "mini": _spec(
+        "mini", "Mini wall quilt", "quilt", 1, "sprig", 16, F(14), BORDERS["mini"], sleeve=F(3)
+    ),
     "pillow": _spec("pillow", "Pillow", "pillow", 1, "sprig", 17, F(29, 2), (), PILLOW),
     "throw": _spec("throw", "Throw", "quilt", 3, "quartered", 18, F(31, 2), BORDERS["throw"]),
-}  # fmt: skip
+}
 
 PATTERN = Pattern(
-    "fern", Path("fern"), "Fern", "", Publication("Hollow Fen Studio", "HF-000", "", 0, "", "", "",
-    ""), ("letter", "a4"), "tideline", FABRICS,
+    "fern",
+    Path("fern"),
+    "Fern",
+    "",
+    Publication("Hollow Fen Studio", "HF-000", "", 0, "", "", "", ""),
+    ("letter", "a4"),
+    "tideline",
+    FABRICS,
     {"fern": Motif("fern", MOSS, 8, "mirror", "needle-turn", F(1, 8), drawing=Path("fern.svg"))},
-    BLOCKS, SPECS, SEWING, {"": Place("fern/pattern.yaml")},
-)  # fmt: skip
+    BLOCKS,
+    SPECS,
+    SEWING,
+    {"": Place("fern/pattern.yaml")},
+)
 
 
 def _size(key: str) -> Size:
@@ -114,12 +158,26 @@ def _size(key: str) -> Size:
     edge = sum((b.width for b in spec.borders), F(0))
     quilt = spec.finish == "quilt"
     return Size(
-        key, spec.title, spec.finish, spec.columns, spec.rows,
+        key,
+        spec.title,
+        spec.finish,
+        spec.columns,
+        spec.rows,
         tuple(tuple(spec.blocks * spec.columns) for _ in range(spec.rows)),
-        spec.block_size, spec.motif_size, spec.borders, inner, inner,
-        inner + 2 * edge, inner + 2 * edge, spec.pillow, BACKING, WADDING,
-        BINDING if quilt else None, QUILTING, spec.sleeve,
-    )  # fmt: skip
+        spec.block_size,
+        spec.motif_size,
+        spec.borders,
+        inner,
+        inner,
+        inner + 2 * edge,
+        inner + 2 * edge,
+        spec.pillow,
+        BACKING,
+        WADDING,
+        BINDING if quilt else None,
+        QUILTING,
+        spec.sleeve,
+    )
 
 
 SIZES = {key: _size(key) for key in SPECS}
@@ -128,8 +186,21 @@ SIZES = {key: _size(key) for key in SPECS}
 def motif(span: F) -> MotifShape:
     """Return an eight-fold leaf of a given span, with a hole on each mirror line."""
     half = float(span) / 2
-    leaf = Polygon([(0.2, 0), (1, 0), (0.86, 0.12), (0.7, 0.16), (0.62, 0.3), (0.8, 0.5),
-                    (0.99, 0.99), (0.5, 0.5), (0.3, 0.3), (0.25, 0.25), (0.2, 0.1)])  # fmt: skip
+    leaf = Polygon(
+        [
+            (0.2, 0),
+            (1, 0),
+            (0.86, 0.12),
+            (0.7, 0.16),
+            (0.62, 0.3),
+            (0.8, 0.5),
+            (0.99, 0.99),
+            (0.5, 0.5),
+            (0.3, 0.3),
+            (0.25, 0.25),
+            (0.2, 0.1),
+        ]
+    )
     leaf = scale(leaf, half, half, origin=(0, 0))
     pair = unary_union([leaf, Polygon([(y, x) for x, y in leaf.exterior.coords])])
     turned = [rotate(pair, 90 * i, origin=(0, 0)) for i in range(4)]
@@ -141,13 +212,37 @@ def motif(span: F) -> MotifShape:
         FoldEdge("multiple", 0.0, "straight", ((0.2 * half, half),)),
         FoldEdge("single", 45.0, "bias", ((0.35 * half, 1.4 * half),)),
     )
-    return MotifShape("fern", span, 8, MultiPolygon([leaf]), 45.0, edges, whole, cut,
-                      MultiPolygon([leaf.buffer(0.125)]), whole.area, whole.length, 1, 1, 8, 8,
-                      0.5, None, 60.0)  # fmt: skip
+    return MotifShape(
+        "fern",
+        span,
+        8,
+        MultiPolygon([leaf]),
+        45.0,
+        edges,
+        whole,
+        cut,
+        MultiPolygon([leaf.buffer(0.125)]),
+        whole.area,
+        whole.length,
+        1,
+        1,
+        8,
+        8,
+        0.5,
+        None,
+        60.0,
+    )
 
 
-def _rect_patch(key: str, box_: tuple[F, F, F, F], fabric: str, role: str, block: str | None = None,
-                row: int | None = None, column: int | None = None) -> Patch:  # fmt: skip
+def _rect_patch(
+    key: str,
+    box_: tuple[F, F, F, F],
+    fabric: str,
+    role: str,
+    block: str | None = None,
+    row: int | None = None,
+    column: int | None = None,
+) -> Patch:
     left, top, right, bottom = box_
     ring = ((left, top), (right, top), (right, bottom), (left, bottom))
     return Patch(key, ring, fabric, role, block, row, column)
@@ -161,8 +256,15 @@ def _joined(kind: str, name: str, join: str, parts: list[Unit], press: str) -> U
     if len(parts) == 1:
         return parts[0]
     lefts, tops, rights, bottoms = zip(*(p.box for p in parts), strict=True)
-    return Unit(kind, name, (min(lefts), min(tops), max(rights), max(bottoms)), join,
-                tuple(parts), None, press)  # fmt: skip
+    return Unit(
+        kind,
+        name,
+        (min(lefts), min(tops), max(rights), max(bottoms)),
+        join,
+        tuple(parts),
+        None,
+        press,
+    )
 
 
 def draft(key: str) -> Draft:
@@ -183,12 +285,20 @@ def draft(key: str) -> Draft:
                 for j in range(block.columns):
                     spot = (left + j * step, top + i * step)
                     fabric = block.patches[i * block.columns + j].fabric
-                    patch = _rect_patch(f"r{r}c{c}p{i}{j}", (*spot, spot[0] + step, spot[1] + step),
-                                        fabric, "ground", block.key, r, c)  # fmt: skip
+                    patch = _rect_patch(
+                        f"r{r}c{c}p{i}{j}",
+                        (*spot, spot[0] + step, spot[1] + step),
+                        fabric,
+                        "ground",
+                        block.key,
+                        r,
+                        c,
+                    )
                     patches.append(patch)
                     line.append(_leaf(patch, f"ground {fabric}", "ground"))
-                lines.append(_joined("half block", "half block", "across", line,
-                                     ("left", "right")[i % 2]))  # fmt: skip
+                lines.append(
+                    _joined("half block", "half block", "across", line, ("left", "right")[i % 2])
+                )
             blocks.append(_joined("block", "block", "down", lines, "down"))
             half = size.block_side / 2
             places.append(Placement("fern", left + half, top + half, r, c))
@@ -199,29 +309,51 @@ def draft(key: str) -> Draft:
         unit = _bordered(unit, border, number, patches)
     motifs = {"fern": motif(size.motif_span or F(1))}
     outline = box(0, 0, float(size.width), float(size.height))
-    return Draft(key, size.width, size.height, tuple(patches), unit, motifs, tuple(places),
-                 _quilting(size, motifs["fern"], places), F(0), outline)  # fmt: skip
+    return Draft(
+        key,
+        size.width,
+        size.height,
+        tuple(patches),
+        unit,
+        motifs,
+        tuple(places),
+        _quilting(size, motifs["fern"], places),
+        F(0),
+        outline,
+    )
 
 
 def _bordered(unit: Unit, border: BorderSpec, number: int, patches: list[Patch]) -> Unit:
     left, top, right, bottom = unit.box
     w = border.width
     boxes = {
-        "left": (left - w, top, left, bottom), "right": (right, top, right + w, bottom),
+        "left": (left - w, top, left, bottom),
+        "right": (right, top, right + w, bottom),
         "top": (left - w, top - w, right + w, top),
         "bottom": (left - w, bottom, right + w, bottom + w),
-    }  # fmt: skip
+    }
     made = {
         side: _rect_patch(f"border {number + 1} {side}", b, border.fabric, "border")
         for side, b in boxes.items()
     }
     patches += made.values()
-    units = {s: _leaf(p, f"border {number + 1} {s}", f"border {number + 1}")
-             for s, p in made.items()}  # fmt: skip
-    sides = _joined(f"border {number + 1} sides", f"border {number + 1}", "across",
-                    [units["left"], unit, units["right"]], "out")  # fmt: skip
-    return _joined(f"border {number + 1}", f"border {number + 1}", "down",
-                   [units["top"], sides, units["bottom"]], "out")  # fmt: skip
+    units = {
+        s: _leaf(p, f"border {number + 1} {s}", f"border {number + 1}") for s, p in made.items()
+    }
+    sides = _joined(
+        f"border {number + 1} sides",
+        f"border {number + 1}",
+        "across",
+        [units["left"], unit, units["right"]],
+        "out",
+    )
+    return _joined(
+        f"border {number + 1}",
+        f"border {number + 1}",
+        "down",
+        [units["top"], sides, units["bottom"]],
+        "out",
+    )
 
 
 def _quilting(size: Size, shape: MotifShape, places: list[Placement]) -> tuple[QuiltingLines, ...]:

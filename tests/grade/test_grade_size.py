@@ -19,9 +19,10 @@ from publish.units import parse_length
 
 F = Fraction
 
-PLAIN = changed("  bulrush: {ground: linen, motif: bulrush}",
-                "  bulrush: {ground: linen, motif: bulrush}\n  plain: {ground: linen}\n"
-                "  dark: {ground: moss}")  # fmt: skip
+PLAIN = changed(
+    "  bulrush: {ground: linen, motif: bulrush}",
+    "  bulrush: {ground: linen, motif: bulrush}\n  plain: {ground: linen}\n  dark: {ground: moss}",
+)
 
 
 def sized(folder, keys, more=""):
@@ -67,8 +68,11 @@ def test_a_bed_quilt_of_a_published_size(tmp_path):
 
 
 def test_blocks_are_used_in_turn_along_the_rows(tmp_path):
-    text = with_size("  mini: {block: [bulrush, plain, dark], columns: 2, rows: 3, "
-                     "block_size: 16 in, motif_size: 14 in}\n", PLAIN)  # fmt: skip
+    text = with_size(
+        "  mini: {block: [bulrush, plain, dark], columns: 2, rows: 3, "
+        "block_size: 16 in, motif_size: 14 in}\n",
+        PLAIN,
+    )
     size, notes = graded(tmp_path, text)
     assert_no_notes(notes)
     assert size.arrangement == (("bulrush", "plain"), ("dark", "bulrush"), ("plain", "dark"))
@@ -90,8 +94,11 @@ def test_a_pieced_ground_gives_its_first_patch_to_the_backing(tmp_path):
 
 
 def test_a_pillow_has_no_binding_and_its_back_follows_the_backing(tmp_path):
-    size, notes = sized(tmp_path, "block_size: 17 in, finish: pillow, pillow: {form: 18 in}",
-                        "binding: {width: 2 in}\nbacking: {fabric: moss}\n")  # fmt: skip
+    size, notes = sized(
+        tmp_path,
+        "block_size: 17 in, finish: pillow, pillow: {form: 18 in}",
+        "binding: {width: 2 in}\nbacking: {fabric: moss}\n",
+    )
     assert_no_notes(notes)
     assert (size.binding, size.sleeve, size.pillow.fabric) == (None, None, "moss")
     assert (size.backing.fabric, size.batting.name) == ("moss", "Cotton")

@@ -18,10 +18,14 @@ from publish.units import inches_text
 F = Fraction
 
 PLAIN = "  bulrush: {ground: linen, motif: bulrush}"
-BLOCKS = changed(PLAIN, PLAIN + """
+BLOCKS = changed(
+    PLAIN,
+    PLAIN
+    + """
   half: {traditional: half-square triangle, fabrics: {light: linen, dark: moss}}
   plain: {ground: linen}
-  dark: {ground: moss}""")  # fmt: skip
+  dark: {ground: moss}""",
+)
 EVERY = "[bulrush, half, plain, dark]"
 ALL = f"  all: {{block: {EVERY}, columns: 4, block_size: 16 in, motif_size: 8 in}}\n"
 
@@ -35,8 +39,9 @@ ON_POINT = "setting: on point, setting_fabric: moss"
 
 
 def test_published_counts_on_point(tmp_path):
-    size, notes = sized(tmp_path, f"block_size: 6 in, columns: 4, rows: 4, alternate: plain, "
-                        f"{ON_POINT}")  # fmt: skip
+    size, notes = sized(
+        tmp_path, f"block_size: 6 in, columns: 4, rows: 4, alternate: plain, {ON_POINT}"
+    )
     assert_no_notes(notes)
     main = [key for row in size.arrangement for key in row]
     between = [key for row in size.alternates for key in row]
@@ -85,8 +90,11 @@ def test_alternates_go_on_in_turn_and_default_to_the_blocks(tmp_path):
     )
     size, notes = graded(tmp_path, text)
     assert_no_notes(notes)
-    assert size.arrangement == (("half", "plain", "half"), ("plain", "half", "plain"),
-                                ("half", "plain", "half"))  # fmt: skip
+    assert size.arrangement == (
+        ("half", "plain", "half"),
+        ("plain", "half", "plain"),
+        ("half", "plain", "half"),
+    )
     assert size.alternates == (("half", "plain"), ("half", "plain"))
     assert size.turns == ((0, 90, 180),) * 3
     assert size.alternate_turns == ((270, 270), (270, 270))
@@ -103,8 +111,11 @@ def test_turns_are_used_along_the_rows_and_on_through_them(tmp_path):
 
 @pytest.mark.parametrize(("outer", "width", "height"), [("no", 40, 26), ("yes", 44, 30)])
 def test_sashing_between_blocks_and_round_them(tmp_path, outer, width, height):
-    size, notes = sized(tmp_path, "block_size: 12 in, columns: 3, rows: 2, "
-                        f"sashing: {{width: 2 in, fabric: moss, outer: {outer}}}")  # fmt: skip
+    size, notes = sized(
+        tmp_path,
+        "block_size: 12 in, columns: 3, rows: 2, "
+        f"sashing: {{width: 2 in, fabric: moss, outer: {outer}}}",
+    )
     assert_no_notes(notes)
     assert (size.inner_width, size.inner_height) == (width, height)
     assert (size.pitch, size.sashing.cornerstones) == (14, None)
@@ -146,11 +157,21 @@ def test_a_medallion_grows_round_by_round(tmp_path):
     ring = size.rounds[1]
     assert (ring.block_side, ring.columns, ring.rows, len(ring.blocks)) == (4, 5, 5, 16)
     top = [(b.block, b.turn, b.column) for b in ring.blocks if b.row == 0][:5]
-    assert top == [("dark", 0, 0), ("half", 90, 1), ("dark", 0, 2), ("half", 90, 3),
-                   ("dark", 90, 4)]  # fmt: skip
+    assert top == [
+        ("dark", 0, 0),
+        ("half", 90, 1),
+        ("dark", 0, 2),
+        ("half", 90, 3),
+        ("dark", 90, 4),
+    ]
     below = [(b.block, b.turn, b.column) for b in ring.blocks if b.row == 4]
-    assert below == [("dark", 180, 4), ("half", 270, 3), ("dark", 180, 2), ("half", 270, 1),
-                     ("dark", 270, 0)]  # fmt: skip
+    assert below == [
+        ("dark", 180, 4),
+        ("half", 270, 3),
+        ("dark", 180, 2),
+        ("half", 270, 1),
+        ("dark", 270, 0),
+    ]
 
 
 @given(st.integers(1, 5), st.integers(1, 5), st.integers(1, 12), st.integers(1, 3))
@@ -171,31 +192,38 @@ def test_a_round_of_blocks_covers_its_ring(tmp_path_factory, columns, rows, side
 
 @pytest.mark.parametrize(
     ("inside", "side", "border", "widths"),
-    [("10 in", "4 in", "", ["1 in"]), ("10 in", "4 in", "3/2", ["1 in", "3 in"]),
-     ("10 in", "3 in", "2", ["1 in", "2 1/2 in"]), ("9 1/2 in", "4 in", "", ["1 1/4 in"]),
-     ("7 in", "4 in", "1", ["1/2 in", "2 1/2 in"])],
-)  # fmt: skip
+    [
+        ("10 in", "4 in", "", ["1 in"]),
+        ("10 in", "4 in", "3/2", ["1 in", "3 in"]),
+        ("10 in", "3 in", "2", ["1 in", "2 1/2 in"]),
+        ("9 1/2 in", "4 in", "", ["1 1/4 in"]),
+        ("7 in", "4 in", "1", ["1/2 in", "2 1/2 in"]),
+    ],
+)
 def test_a_round_that_does_not_fit_names_the_borders_that_would(
     tmp_path, inside, side, border, widths
 ):
     before = f"{{border: {{width: {border} in, fabric: moss}}}}, " if border else ""
-    size, notes = sized(tmp_path, f"block_size: {inside}, rounds: [{before}{{blocks: plain, "
-                        f"block_size: {side}}}]")  # fmt: skip
+    size, notes = sized(
+        tmp_path, f"block_size: {inside}, rounds: [{before}{{blocks: plain, block_size: {side}}}]"
+    )
     assert size is None
     (note,) = notes
     assert note.code == "G214"
     assert " or ".join(f"`{w}`" for w in widths) in note.help
     for width in widths:
         right, notes = sized(
-            tmp_path, f"block_size: {inside}, rounds: [{{border: {{width: {width}, fabric: moss}}}}"
-            f", {{blocks: plain, block_size: {side}}}]"
-        )  # fmt: skip
+            tmp_path,
+            f"block_size: {inside}, rounds: [{{border: {{width: {width}, fabric: moss}}}}"
+            f", {{blocks: plain, block_size: {side}}}]",
+        )
         assert right is not None
         assert not [n for n in notes if n.code == "G214"]
 
 
 def test_a_round_never_goes_round_an_on_point_centre(tmp_path):
-    size, notes = sized(tmp_path, f"block_size: 6 in, {ON_POINT}, rounds: [{{blocks: plain, "
-                        "block_size: 3 in}]")  # fmt: skip
+    size, notes = sized(
+        tmp_path, f"block_size: 6 in, {ON_POINT}, rounds: [{{blocks: plain, block_size: 3 in}}]"
+    )
     assert (size, [n.code for n in notes]) == (None, ["G214"])
     assert "straight" in notes[0].help

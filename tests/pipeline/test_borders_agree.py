@@ -52,12 +52,14 @@ def test_a_border_has_one_length(tmp_path, finish, count, corners):
         assert ({side.length}, {end.length}) == sides
         assert {side.width, end.width} == {deep}
         (unit,) = [
-            u for u in told["units"]
+            u
+            for u in told["units"]
             if u["name"] == ("top" if number == count else f"border {number}")
-        ]  # fmt: skip
+        ]
         assert unit["before"] == {
-            "width": mixed(wide + 2 * beyond), "height": mixed(wide + 2 * beyond),
-        }  # fmt: skip
+            "width": mixed(wide + 2 * beyond),
+            "height": mixed(wide + 2 * beyond),
+        }
     if finish == "pillow":
         assert plan.pillow.piece_length == 18 + outer[-1] + 2 * CLOSING
 

@@ -24,8 +24,11 @@ def by_size(folder, more=""):
 def test_each_size_has_a_booklet_on_each_paper_beside_the_whole_one(tmp_path):
     work = by_size(tmp_path)
     assert findings(work) == []
-    jobs = [(j.size, j.paper.key) for j in jobs_for(work.design, work.manual, ("letter", "a4"))
-            if j.name == "booklet" and not j.press]  # fmt: skip
+    jobs = [
+        (j.size, j.paper.key)
+        for j in jobs_for(work.design, work.manual, ("letter", "a4"))
+        if j.name == "booklet" and not j.press
+    ]
     assert jobs == [(size, paper) for paper in ("letter", "a4") for size in ("", "mini", "throw")]
 
 

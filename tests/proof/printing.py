@@ -24,13 +24,34 @@ from publish.proof import measure
 
 SQUARE = (7.0, 0.5, 1.0)
 SHEET = Sheet(
-    "reedmace-mini-wedge-1", "", "Wedge, Mini, sheet 1", "reedmace", "mini", "wedge", 0, 0, 1, 1,
-    -0.5, -7.2, (7.5, 8.75), SQUARE, "", at=(0.5, 1.75), turn=-90.0,
-)  # fmt: skip
+    "reedmace-mini-wedge-1",
+    "",
+    "Wedge, Mini, sheet 1",
+    "reedmace",
+    "mini",
+    "wedge",
+    0,
+    0,
+    1,
+    1,
+    -0.5,
+    -7.2,
+    (7.5, 8.75),
+    SQUARE,
+    "",
+    at=(0.5, 1.75),
+    turn=-90.0,
+)
 """The wedge stands upright: its straight edge, along x as drafted, is turned to point up."""
 WHOLE = replace(
-    SHEET, key="reedmace-mini-whole-1", part="whole", x=-0.5, y=-8.0, turn=0.0, mirrored=True,
-)  # fmt: skip
+    SHEET,
+    key="reedmace-mini-whole-1",
+    part="whole",
+    x=-0.5,
+    y=-8.0,
+    turn=0.0,
+    mirrored=True,
+)
 """One sheet of the unfolded motif: only a part of it lies in the window."""
 
 
@@ -51,8 +72,14 @@ def placed(sheet: Sheet, shape: MultiPolygon) -> list[list[tuple[float, float]]]
     ]
 
 
-def sheet_svg(sheet: Sheet = SHEET, *, change: str = "", outline: bool = True, square: bool = True,
-              line: float = 0.8) -> str:  # fmt: skip
+def sheet_svg(
+    sheet: Sheet = SHEET,
+    *,
+    change: str = "",
+    outline: bool = True,
+    square: bool = True,
+    line: float = 0.8,
+) -> str:
     """Return a template sheet; `change` is an SVG transform laid on all of it, in points."""
     shape = draft().motifs["reedmace"]
     left, top, side = (72 * v for v in sheet.square)
@@ -113,4 +140,4 @@ def findings(
     plans = {"mini": plan()} if name.startswith("booklet") else None
     return measure(
         pattern(), {"mini": draft()}, Artwork({}, groups), edition(book, sheets, name), plans
-    )  # fmt: skip
+    )

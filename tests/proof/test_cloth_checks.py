@@ -51,9 +51,7 @@ def test_a_fabric_that_no_table_names() -> None:
     materials, making, *_ = whole.manual.sections
     table, *short = materials.blocks
     fewer = replace(table, rows=table.rows[:2])
-    manual = replace(
-        whole.manual, sections=(replace(materials, blocks=(fewer, *short)), making)
-    )  # fmt: skip
+    manual = replace(whole.manual, sections=(replace(materials, blocks=(fewer, *short)), making))
     assert "Deep moss" in only(bought.check(replace(whole, manual=manual)), "P803").what
 
 
@@ -72,9 +70,10 @@ def test_a_piece_of_another_fabric_than_its_patches() -> None:
     notes = list(pieces.check(swapped(SIDES, replace(SIDES, fabric="linen"))))
     assert codes(notes) == ["P811", "P811", "P811"]
     assert [(n.expected, n.received) for n in notes] == [
-        ("a piece of Sandbar", "C, of Pale linen"), ("a piece of Sandbar", "C, of Pale linen"),
+        ("a piece of Sandbar", "C, of Pale linen"),
+        ("a piece of Sandbar", "C, of Pale linen"),
         ("0 sewn", "2 cut"),
-    ]  # fmt: skip
+    ]
 
 
 def test_more_motif_squares_than_motifs() -> None:
@@ -165,14 +164,15 @@ def test_a_piece_may_be_turned_unless_it_may_not() -> None:
 
 def joined_ends(each: str, along: str = "2 1/2") -> Case:
     """Return the case with 58 1/2 in ends, each joined from two lengths."""
-    long = replace(case().plans["mini"].pieces[3], length=f("58 1/2"), width=f("2 1/2"),
-                   joined_from=2)  # fmt: skip
+    long = replace(
+        case().plans["mini"].pieces[3], length=f("58 1/2"), width=f("2 1/2"), joined_from=2
+    )
     side = case().plans["mini"].pieces[2]
     ends = Strip(f("2 1/2"), (Cut("D", f(each), f(along), 1),), 4)
     sides = Strip(f("2 1/2"), (Cut("C", f("16 1/2"), f("2 1/2"), 2),))
     return Spoil(case()).fabric(
         "sandbar", pieces=(side, long), strips=(ends, sides), length=f("12 1/2")
-    )  # fmt: skip
+    )
 
 
 def test_a_joined_piece_loses_its_seam() -> None:
@@ -215,8 +215,9 @@ def test_allowances_are_in_the_length_needed() -> None:
     shrinking = replace(case(), pattern=replace(case().pattern, fabrics=washed))
     note = only(purchase.check(shrinking), "P837")
     assert (note.expected, note.received) == (
-        "45 1/2 in after shrinking, straightening and squaring up", "44 1/8 in",
-    )  # fmt: skip
+        "45 1/2 in after shrinking, straightening and squaring up",
+        "44 1/8 in",
+    )
     metres = 13 * case().pattern.sewing.metric_step  # 121.8 cm are needed
     enough = Spoil(shrinking).fabric("linen", needed=f("47 91/97"), buy_metric=metres)
     assert not list(purchase.check(enough))
@@ -230,9 +231,7 @@ def test_a_purchase_that_is_not_the_next_step(buy: str) -> None:
 
 def test_a_plan_below_the_area_of_its_pieces() -> None:
     # 2 × (16 1/2 + 20 1/2) × 2 1/2 = 185 sq in over 40 in: 4 5/8 in at the least.
-    found = Spoil(case()).fabric(
-        "sandbar", length=f("4 1/2"), bound=f("4 1/2"), needed=f("5 1/2")
-    )  # fmt: skip
+    found = Spoil(case()).fabric("sandbar", length=f("4 1/2"), bound=f("4 1/2"), needed=f("5 1/2"))
     assert only(purchase.check(found), "P836").expected == "at least 4 5/8 in"
 
 

@@ -145,9 +145,12 @@ def test_a_font_inside_a_drawing_is_looked_at() -> None:
         Type=pikepdf.Name.Font, Subtype=pikepdf.Name.TrueType, BaseFont=pikepdf.Name.Marsh
     )
     drawing = book.make_stream(
-        b"", Type=pikepdf.Name.XObject, Subtype=pikepdf.Name.Form, BBox=[0, 0, 1, 1],
+        b"",
+        Type=pikepdf.Name.XObject,
+        Subtype=pikepdf.Name.Form,
+        BBox=[0, 0, 1, 1],
         Resources=pikepdf.Dictionary(Font=pikepdf.Dictionary(F=font)),
-    )  # fmt: skip
+    )
     book.pages[0].Resources.XObject = pikepdf.Dictionary(Inner=drawing)
     assert "Marsh" in only(findings(book, ()), "P872").what
 
@@ -213,10 +216,16 @@ def test_a_count_stands_behind_its_size_as_the_piece_lies(slip: int | None) -> N
 @pytest.mark.parametrize(
     ("shown", "found"),
     [
-        ("2 1/2 in", True), ("2\u20091⁄2 in", True), ("21/2 in", True), ("a 2 1/2\nin strip", True),
-        ("12 1/2 in", False), ("2 1/24 in", False), ("2 1/2 inches", False), ("2 in", False),
+        ("2 1/2 in", True),
+        ("2\u20091⁄2 in", True),
+        ("21/2 in", True),
+        ("a 2 1/2\nin strip", True),
+        ("12 1/2 in", False),
+        ("2 1/24 in", False),
+        ("2 1/2 inches", False),
+        ("2 in", False),
     ],
-)  # fmt: skip
+)
 def test_a_value_is_found_however_its_fraction_is_set(shown: str, found: bool) -> None:
     assert bool(pattern_for(Fraction(5, 2), "in").search(shown)) is found
 

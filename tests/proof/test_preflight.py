@@ -24,8 +24,10 @@ from publish.starting import start
 
 def test_counts_come_from_the_file() -> None:
     cover = page_svg(text("Reedmace", 200, 300, 30))
-    book = pdf_of([sheet_svg(), cover, page_svg(bars(EXAMPLE) + text("small", 99, 99, 6.5))],
-                  ("Templates", "Reedmace"))  # fmt: skip
+    book = pdf_of(
+        [sheet_svg(), cover, page_svg(bars(EXAMPLE) + text("small", 99, 99, 6.5))],
+        ("Templates", "Reedmace"),
+    )
     made = pattern()
     made = replace(made, publication=replace(made.publication, barcode=f"EAN-13 {EXAMPLE}"))
     artwork = Artwork({}, {(SHEET.motif, SHEET.size, SHEET.part): (SHEET,)})

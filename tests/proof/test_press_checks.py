@@ -139,7 +139,8 @@ SPOILED: dict[str, tuple[str, Spoil]] = {
     "too much ink": ("P882", adding(b"q 1 1 1 0.4 k 9 9 9 9 re f Q")),
     "text in rich black": ("P883", adding(TEXT.format("0.6 0.4 0.4 1 k").encode())),
     "outlined text in rich black": (
-        "P883", adding(b"q 0.6 0.4 0.4 1 K BT 1 Tr /F 12 Tf 200 99 Td (a) Tj ET Q"),
+        "P883",
+        adding(b"q 0.6 0.4 0.4 1 K BT 1 Tr /F 12 Tf 200 99 Td (a) Tj ET Q"),
     ),
     "a picture of few dots": ("P892", few_dots),
     "an area seen through": ("P884", state(ca=0.5)),
@@ -157,7 +158,8 @@ SPOILED: dict[str, tuple[str, Spoil]] = {
         lambda book: book.Root["/OutputIntents"].append(book.Root["/OutputIntents"][0]),
     ),
     "an unnamed condition": (
-        "P887", intent(lambda found: found.__delitem__("/OutputConditionIdentifier")),
+        "P887",
+        intent(lambda found: found.__delitem__("/OutputConditionIdentifier")),
     ),
     "no profile": ("P887", intent(lambda found: found.__delitem__("/DestOutputProfile"))),
     "the profile of a screen": ("P887", intent(another_profile)),
@@ -169,10 +171,11 @@ SPOILED: dict[str, tuple[str, Spoil]] = {
     "no date": ("P888", without("/Info", "/CreationDate")),
     "a link": ("P889", linked),
     "a script": (
-        "P889", lambda book: book.Root.__setitem__("/OpenAction", pikepdf.Dictionary()),
+        "P889",
+        lambda book: book.Root.__setitem__("/OpenAction", pikepdf.Dictionary()),
     ),
     "a font that is not there": ("P872", font_taken_out),
-}  # fmt: skip
+}
 
 
 @pytest.mark.parametrize("paper", ["letter", "a4"])
@@ -198,8 +201,10 @@ def test_pages_that_were_not_made_for_the_press_are_found() -> None:
 def test_template_sheets_are_measured_after_the_cut() -> None:
     """The bleed and the marks around a page do not count: the square is where it was."""
     made = pressed("letter")
-    group = {k: tuple(replace(s, square=(1.0, 1.0, 1.05)) for s in sheets)
-             for k, sheets in made.artwork.sheets.items()}  # fmt: skip
+    group = {
+        k: tuple(replace(s, square=(1.0, 1.0, 1.05)) for s in sheets)
+        for k, sheets in made.artwork.sheets.items()
+    }
     wrong = Artwork(made.artwork.figures, group)
     notes = measure_press(bulrush.pattern(), {}, wrong, made.delivered)
     assert {n.code for n in notes} == {"P876"}

@@ -101,13 +101,16 @@ def test_a_layout_without_page_numbers_is_its_own_business() -> None:
 def test_a_reference_to_another_page_is_found(printed: str, silent: bool) -> None:
     book = booklet(body(2, "Piecing") + text(printed, 200, 100), body(3))
     page = book.pages[1].obj
-    page["/Annots"] = pikepdf.Array([
-        pikepdf.Dictionary(
-            Type=pikepdf.Name.Annot, Subtype=pikepdf.Name.Link,
-            Rect=[195, 792 - 105, 215, 792 - 85],
-            Dest=pikepdf.Array([book.pages[2].obj, pikepdf.Name.Fit]),
-        )
-    ])  # fmt: skip
+    page["/Annots"] = pikepdf.Array(
+        [
+            pikepdf.Dictionary(
+                Type=pikepdf.Name.Annot,
+                Subtype=pikepdf.Name.Link,
+                Rect=[195, 792 - 105, 215, 792 - 85],
+                Dest=pikepdf.Array([book.pages[2].obj, pikepdf.Name.Fit]),
+            )
+        ]
+    )
     said = found(book, "P895")
     assert said == ([] if silent else ["page 2 of booklet-letter refers to another page 4"])
 
@@ -126,22 +129,31 @@ def test_a_bookmark_to_another_page_than_it_names_is_found() -> None:
 # Pictures ---------------------------------------------------------------------------------
 
 
-def with_picture(dots: int, inches: float, space: pikepdf.Object, nested: bool = False,
-                 components: int = 3) -> pikepdf.Pdf:  # fmt: skip
+def with_picture(
+    dots: int, inches: float, space: pikepdf.Object, nested: bool = False, components: int = 3
+) -> pikepdf.Pdf:
     """Return a booklet with a square picture of `dots` x `dots`, printed `inches` wide."""
     book = booklet(body(2))
     image = book.make_stream(
-        bytes(dots * dots * components), Type=pikepdf.Name.XObject, Subtype=pikepdf.Name.Image,
-        Width=dots, Height=dots, BitsPerComponent=8, ColorSpace=space,
-    )  # fmt: skip
+        bytes(dots * dots * components),
+        Type=pikepdf.Name.XObject,
+        Subtype=pikepdf.Name.Image,
+        Width=dots,
+        Height=dots,
+        BitsPerComponent=8,
+        ColorSpace=space,
+    )
     page = book.pages[1]
     side = 72 * inches
     if nested:  # half of the reduction in the drawing's own matrix, half on the page
         image = book.make_stream(
-            b"q 4 0 0 4 0 0 cm /Inner Do Q", Type=pikepdf.Name.XObject,
-            Subtype=pikepdf.Name.Form, BBox=[0, 0, 99, 99], Matrix=[0.5, 0, 0, 0.5, 0, 0],
+            b"q 4 0 0 4 0 0 cm /Inner Do Q",
+            Type=pikepdf.Name.XObject,
+            Subtype=pikepdf.Name.Form,
+            BBox=[0, 0, 99, 99],
+            Matrix=[0.5, 0, 0, 0.5, 0, 0],
             Resources=pikepdf.Dictionary(XObject=pikepdf.Dictionary(Inner=image)),
-        )  # fmt: skip
+        )
         side /= 2
     page.Resources["/XObject"] = pikepdf.Dictionary(Picture=image)
     page.contents_add(f"q {side} 0 0 {side} 100 100 cm /Picture Do Q".encode())

@@ -89,8 +89,11 @@ def test_one_piece_fewer(work: Work, size: str) -> None:
     for piece in work.plans[size].pieces:
         rest = tuple(p for p in work.plans[size].pieces if p is not piece)
         plans = {**work.plans, size: replace(work.plans[size], pieces=rest)}
-        expected = {"P811", "P812"} if piece.purpose.split()[0] in ("ground", "border", "motif") \
-            else {"P815"}  # fmt: skip
+        expected = (
+            {"P811", "P812"}
+            if piece.purpose.split()[0] in ("ground", "border", "motif")
+            else {"P815"}
+        )
         assert expected & set(codes(checked(work, plans=plans))), piece.purpose
 
 
@@ -138,8 +141,10 @@ def test_sheets_spoiled_on_their_way_to_the_printer(
 def test_sheets_of_another_size_of_motif(work: Work, printed: tuple[Artwork, Edition]) -> None:
     """The throw's motif printed where the pillow's should be: one inch larger."""
     artwork, edition = printed
-    drafts = {**work.drafts, "pillow": replace(
-        work.drafts["pillow"], motifs=work.drafts["throw"].motifs)}  # fmt: skip
+    drafts = {
+        **work.drafts,
+        "pillow": replace(work.drafts["pillow"], motifs=work.drafts["throw"].motifs),
+    }
     found = proof.measure(work.pattern, drafts, artwork, edition)
     assert {n.code for n in found} == {"P877"}
     assert all("Pillow" in n.what for n in found)

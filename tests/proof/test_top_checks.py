@@ -29,8 +29,10 @@ def respread(*changed: Patch) -> tuple[Patch, ...]:
 
 
 def test_a_gap_of_a_hair_is_found() -> None:
-    short = replace(draft().patches[0], ring=tuple(
-        (x, y if y == 2 else y - f("1/1000000")) for x, y in draft().patches[0].ring))  # fmt: skip
+    short = replace(
+        draft().patches[0],
+        ring=tuple((x, y if y == 2 else y - f("1/1000000")) for x, y in draft().patches[0].ring),
+    )
     found = Spoil(case()).draft(patches=respread(short))
     assert only(areas.check(found), "P821").expected == "400.000 square inches"
 
@@ -85,9 +87,9 @@ def test_a_patch_sewn_twice() -> None:
     top, centre, bottom = ends()
     left, ground, right = centre.parts
     twin = replace(right, patch=left.patch)
-    found = rooted(replace(
-        draft().assembly, parts=(top, replace(centre, parts=(left, ground, twin)), bottom)
-    ))  # fmt: skip
+    found = rooted(
+        replace(draft().assembly, parts=(top, replace(centre, parts=(left, ground, twin)), bottom))
+    )
     assert found.count("P824") == 2  # one twice, the other not at all
 
 
@@ -96,11 +98,15 @@ def test_units_of_one_kind_and_two_sizes() -> None:
     left, ground, right = centre.parts
     odd = replace(ground, kind="side")
     note = only(
-        tree.check(Spoil(case()).draft(assembly=replace(
-            draft().assembly, parts=(top, replace(centre, parts=(left, odd, right)), bottom)
-        ))),
+        tree.check(
+            Spoil(case()).draft(
+                assembly=replace(
+                    draft().assembly, parts=(top, replace(centre, parts=(left, odd, right)), bottom)
+                )
+            )
+        ),
         "P825",
-    )  # fmt: skip
+    )
     assert (note.expected, note.received) == ("2 in × 16 in", "16 in × 16 in")
 
 

@@ -76,14 +76,17 @@ def test_a_length_is_looked_for_among_the_sizes_it_speaks_of() -> None:
     wall = replace(whole.sizes["mini"], key="wall", block_side=f(23))
     both = Case(
         replace(pattern(), sizes={**pattern().sizes, "wall": pattern().sizes["mini"]}),
-        {**whole.sizes, "wall": wall}, {**whole.drafts, "wall": whole.drafts["mini"]},
-        {**whole.plans, "wall": whole.plans["mini"]}, manual("The block is 23 in wide."),
-    )  # fmt: skip
+        {**whole.sizes, "wall": wall},
+        {**whole.drafts, "wall": whole.drafts["mini"]},
+        {**whole.plans, "wall": whole.plans["mini"]},
+        manual("The block is 23 in wide."),
+    )
     assert codes(quoted.check(both)) == []
     section = both.manual.sections[1]
     mini_only = replace(section, sizes=("mini",))
-    narrowed = replace(both, manual=replace(
-        both.manual, sections=(both.manual.sections[0], mini_only)))  # fmt: skip
+    narrowed = replace(
+        both, manual=replace(both.manual, sections=(both.manual.sections[0], mini_only))
+    )
     assert only(quoted.check(narrowed), "P861").received == "23 in"
 
 

@@ -46,12 +46,17 @@ def outline(patch):
 
 
 def test_each_shape_is_the_ring_it_describes(tmp_path):
-    made = block(tmp_path, patched([
-        "{fabric: linen, square: [0, 0, 1]}",
-        "{fabric: moss, rectangle: [1, 0, 1, 1 1/2], name: tall}",
-        "{fabric: linen, triangle: [[0, 1], [0, 2], [1, 2]]}",
-        '{fabric: moss, points: [[0, 1], [1, 2], [2, "2"], [2, 1.5], [1, 3/2], [1, 1]]}',
-    ]))  # fmt: skip
+    made = block(
+        tmp_path,
+        patched(
+            [
+                "{fabric: linen, square: [0, 0, 1]}",
+                "{fabric: moss, rectangle: [1, 0, 1, 1 1/2], name: tall}",
+                "{fabric: linen, triangle: [[0, 1], [0, 2], [1, 2]]}",
+                '{fabric: moss, points: [[0, 1], [1, 2], [2, "2"], [2, 1.5], [1, 3/2], [1, 1]]}',
+            ]
+        ),
+    )
     square, tall, triangle, other = made.patches
     assert (made.columns, made.rows, made.traditional) == (2, 2, "")
     assert square.ring == ((0, 0), (1, 0), (1, 1), (0, 1))
@@ -64,10 +69,17 @@ def test_each_shape_is_the_ring_it_describes(tmp_path):
 
 
 def test_an_arc_belongs_to_the_edge_between_its_neighbours(tmp_path):
-    made = block(tmp_path, patched([
-        "{fabric: moss, points: [[9/5, 12/5, arc], [0, 3], [0, 0], [3, 0]]}",
-        "{fabric: linen, points: [[3, 0], [12/5, 9/5, arc], [0, 3], [0, 4], [4, 4], [4, 0]]}",
-    ], "[4, 4]"))  # fmt: skip
+    made = block(
+        tmp_path,
+        patched(
+            [
+                "{fabric: moss, points: [[9/5, 12/5, arc], [0, 3], [0, 0], [3, 0]]}",
+                "{fabric: linen, points: [[3, 0], [12/5, 9/5, arc], [0, 3], [0, 4], [4, 4], "
+                "[4, 0]]}",
+            ],
+            "[4, 4]",
+        ),
+    )
     for patch in made.patches:
         ((number, through),) = patch.arcs
         ends = patch.ring[number], patch.ring[(number + 1) % len(patch.ring)]
@@ -81,11 +93,19 @@ def test_an_arc_belongs_to_the_edge_between_its_neighbours(tmp_path):
 
 
 def test_a_circle_is_two_corners_and_two_arcs(tmp_path):
-    made = block(tmp_path, patched([
-        "{fabric: moss, points: [[2, 4], [4, 2, arc], [6, 4], [4, 6, arc]]}",
-        "{fabric: linen, points: [[0, 0], [8, 0], [8, 4], [6, 4], [4, 2, arc], [2, 4], [0, 4]]}",
-        "{fabric: linen, points: [[0, 4], [2, 4], [4, 6, arc], [6, 4], [8, 4], [8, 8], [0, 8]]}",
-    ], "[8, 8]"))  # fmt: skip
+    made = block(
+        tmp_path,
+        patched(
+            [
+                "{fabric: moss, points: [[2, 4], [4, 2, arc], [6, 4], [4, 6, arc]]}",
+                "{fabric: linen, points: [[0, 0], [8, 0], [8, 4], [6, 4], [4, 2, arc], [2, 4], "
+                "[0, 4]]}",
+                "{fabric: linen, points: [[0, 4], [2, 4], [4, 6, arc], [6, 4], [8, 4], [8, 8], "
+                "[0, 8]]}",
+            ],
+            "[8, 8]",
+        ),
+    )
     circle = made.patches[0]
     assert len(circle.ring) == 2
     assert float(area(edges(circle.ring, circle.arcs))) == pytest.approx(4 * pi)
@@ -97,9 +117,15 @@ INNER = "  half: {traditional: half-square triangle, fabrics: {light: linen, dar
 
 @pytest.mark.parametrize(
     ("how", "corner"),
-    [("", (1, 1)), ("turn: 90", (0, 1)), ("turn: 180", (0, 0)), ("turn: 270", (1, 0)),
-     ("mirror: yes", (0, 1)), ("mirror: yes, turn: 90", (0, 0))],
-)  # fmt: skip
+    [
+        ("", (1, 1)),
+        ("turn: 90", (0, 1)),
+        ("turn: 180", (0, 0)),
+        ("turn: 270", (1, 0)),
+        ("mirror: yes", (0, 1)),
+        ("mirror: yes, turn: 90", (0, 0)),
+    ],
+)
 def test_a_block_is_mirrored_and_then_turned_clockwise(tmp_path, how, corner):
     more = f", {how}" if how else ""
     made = block(tmp_path, INNER + patched([f"{{block: half, at: [0, 0]{more}}}"], "[1, 1]"))
@@ -110,16 +136,27 @@ def test_a_block_is_mirrored_and_then_turned_clockwise(tmp_path, how, corner):
 
 
 def test_a_block_within_a_block_fills_its_size_in_other_fabrics(tmp_path):
-    yaml = "  goose:\n    grid: [2, 1]\n    patches:\n" + "".join(f"      - {p}\n" for p in (
-        "{fabric: moss, triangle: [[1, 0], [2, 1], [0, 1]], name: goose}",
-        "{fabric: linen, triangle: [[0, 0], [1, 0], [0, 1]]}",
-        "{fabric: linen, triangle: [[1, 0], [2, 0], [2, 1]]}"))  # fmt: skip
-    text = with_blocks(yaml + patched([
-        "{block: goose, at: [0, 0], name: north}",
-        "{block: goose, at: [1/2, 1], size: [1, 1], turn: 90, fabrics: {moss: linen, linen: moss}}",
-        "{fabric: moss, rectangle: [0, 1, 1/2, 1]}",
-        "{fabric: moss, rectangle: [1 1/2, 1, 1/2, 1]}",
-    ]), "it")  # fmt: skip
+    yaml = "  goose:\n    grid: [2, 1]\n    patches:\n" + "".join(
+        f"      - {p}\n"
+        for p in (
+            "{fabric: moss, triangle: [[1, 0], [2, 1], [0, 1]], name: goose}",
+            "{fabric: linen, triangle: [[0, 0], [1, 0], [0, 1]]}",
+            "{fabric: linen, triangle: [[1, 0], [2, 0], [2, 1]]}",
+        )
+    )
+    text = with_blocks(
+        yaml
+        + patched(
+            [
+                "{block: goose, at: [0, 0], name: north}",
+                "{block: goose, at: [1/2, 1], size: [1, 1], turn: 90, fabrics: {moss: linen, "
+                "linen: moss}}",
+                "{fabric: moss, rectangle: [0, 1, 1/2, 1]}",
+                "{fabric: moss, rectangle: [1 1/2, 1, 1/2, 1]}",
+            ]
+        ),
+        "it",
+    )
     pattern_, notes, _ = read.load(pattern(tmp_path, text))
     assert [n.code for n in notes] == ["R166"]  # the second is squeezed to half its width
     made = pattern_.blocks["it"]
@@ -127,8 +164,9 @@ def test_a_block_within_a_block_fills_its_size_in_other_fabrics(tmp_path):
     assert [p.item for p in made.patches] == [0, 0, 0, 1, 1, 1, 2, 3]
     turned = made.patches[3]
     assert (turned.fabric, set(turned.ring)) == (
-        "linen", {(F(1, 2), 1), (F(1, 2), 2), (F(3, 2), F(3, 2))}
-    )  # fmt: skip
+        "linen",
+        {(F(1, 2), 1), (F(1, 2), 2), (F(3, 2), F(3, 2))},
+    )
     assert [p.fabric for p in made.patches[4:6]] == ["moss", "moss"]
 
 
@@ -139,8 +177,10 @@ def test_blocks_nest_and_curves_keep_their_circles(tmp_path):
         "      - {block: quarter, at: [0, 0], size: [1, 1], mirror: yes}\n"
         "      - {block: quarter, at: [1, 0], size: [1, 1], turn: 180}\n"
     )
-    made = block(tmp_path, yaml + patched([
-        "{block: snake, at: [0, 0]}", "{block: snake, at: [0, 1], turn: 180}"]))  # fmt: skip
+    made = block(
+        tmp_path,
+        yaml + patched(["{block: snake, at: [0, 0]}", "{block: snake, at: [0, 1], turn: 180}"]),
+    )
     assert len(made.patches) == 8
     for patch in made.patches:
         (arc,) = [e for e in edges(patch.ring, patch.arcs) if e.through]
@@ -152,9 +192,11 @@ def test_blocks_nest_and_curves_keep_their_circles(tmp_path):
 
 
 def test_foundations(tmp_path):
-    wing = ("  wing:\n    grid: [2, 1]\n    foundation: [[tip, arm]]\n    patches:\n"
-            "      - {fabric: moss, square: [0, 0, 1], name: arm}\n"
-            "      - {fabric: linen, square: [1, 0, 1], name: tip}\n")  # fmt: skip
+    wing = (
+        "  wing:\n    grid: [2, 1]\n    foundation: [[tip, arm]]\n    patches:\n"
+        "      - {fabric: moss, square: [0, 0, 1], name: arm}\n"
+        "      - {fabric: linen, square: [1, 0, 1], name: tip}\n"
+    )
     items = ["{fabric: linen, rectangle: [0, 0, 2, 1]}", "{block: wing, at: [0, 1], name: left}"]
     assert block(tmp_path, wing, "wing").foundations == (Foundation((1, 0), True),)
     made = block(tmp_path, wing + patched(items))
@@ -180,8 +222,11 @@ def test_piecing_is_the_blocks_or_the_patterns_or_singly(tmp_path):
 
 
 def test_a_motif_lies_on_a_pieced_block(tmp_path):
-    text = changed(PLAIN, "  bulrush: {traditional: four patch, motif: bulrush, fabrics: "
-                   "{dark: linen, light: linen}}")  # fmt: skip
+    text = changed(
+        PLAIN,
+        "  bulrush: {traditional: four patch, motif: bulrush, fabrics: "
+        "{dark: linen, light: linen}}",
+    )
     made = loaded(tmp_path, text).blocks["bulrush"]
     assert (made.motif, made.traditional, len(made.patches)) == ("bulrush", "four patch", 4)
 

@@ -48,9 +48,11 @@ def test_strips_are_as_long_as_the_usable_width(tmp_path):
 
 def test_a_colourway_is_sold_as_its_fabric_is(tmp_path):
     text = changed(LINEN, f"{LINEN}, sold_as: fat quarter").replace(
-        "motifs:", 'colourways:\n  dusk: {title: Dusk, swaps: [{fabric: linen, name: Night, '
-        'colour: "#26343c"}]}\nmotifs:', 1,
-    )  # fmt: skip
+        "motifs:",
+        "colourways:\n  dusk: {title: Dusk, swaps: [{fabric: linen, name: Night, "
+        'colour: "#26343c"}]}\nmotifs:',
+        1,
+    )
     swapped = loaded(tmp_path, text).colourways["dusk"].fabrics["linen"]
     assert (swapped.name, swapped.sold_as.kind) == ("Night", "fat quarter")
 

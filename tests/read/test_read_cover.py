@@ -86,8 +86,10 @@ def test_arcs_cancel_however_they_are_divided(found):
     a, b, c, d, e, f = (on_circle(t) for t in sorted(found))
     disc = [Edge(a, c, b), Edge(c, e, d), Edge(e, a, f)]
     outer = [Edge(a, e, f), Edge(e, d), Edge(d, c), Edge(c, a, b)]
-    outer[1:3] = [Edge(e, d, on_circle(middle(found, 3, 4))), Edge(d, c, on_circle(
-        middle(found, 2, 3)))]  # fmt: skip
+    outer[1:3] = [
+        Edge(e, d, on_circle(middle(found, 3, 4))),
+        Edge(d, c, on_circle(middle(found, 2, 3))),
+    ]
     # The disc inside a hole in the plane: what is left over is nothing.
     assert misfits_alone([disc, outer]) == set()
     assert area(disc) == pytest.approx(-area(outer))
@@ -100,8 +102,10 @@ def middle(found, one, two):
 
 def misfits_alone(patches):
     """Return the points that do not cancel, a 6 x 6 square's own outline aside."""
-    square = [Edge(*e) for e in pairwise([(F(0), F(0)), (F(6), F(0)), (F(6), F(6)), (F(0), F(6)),
-                                          (F(0), F(0))])]  # fmt: skip
+    square = [
+        Edge(*e)
+        for e in pairwise([(F(0), F(0)), (F(6), F(0)), (F(6), F(6)), (F(0), F(6)), (F(0), F(0))])
+    ]
     return set(misfits([*patches, square], 6, 6))
 
 
@@ -141,8 +145,9 @@ def test_crossings_of_curved_shapes_agree_with_shapely(ring, through):
     met = crossing(around)
     if met is None:
         # Drawn out in steps, a shape that all but touches itself may seem to.
-        assert drawn.is_valid or drawn.buffer(0).area == pytest.approx(abs(float(area(around))),
-                                                                       abs=1e-2)  # fmt: skip
+        assert drawn.is_valid or drawn.buffer(0).area == pytest.approx(
+            abs(float(area(around))), abs=1e-2
+        )
         assert drawn.area == pytest.approx(abs(float(area(around))), rel=1e-3, abs=1e-3)
     else:
         lines = [LineString([*e.drawn_out(), tuple(map(float, e.end))]) for e in around]

@@ -60,8 +60,18 @@ def test_ten_faults_have_the_columns_of_their_values():
     _, notes, _ = read.load(FAULTS / "ten-faults.yaml")
     lines = (FAULTS / "ten-faults.yaml").read_text(encoding="utf-8").splitlines()
     pointed = [lines[n.place.line - 1][n.place.column - 1 :] for n in notes]
-    starts = ["subtitel", '"#4f6b4"', "rust:", "bulrsh.svg", "7", "mos", "1/8", "-1/4 in",
-              "block_size: 18 in", "14 kg"]  # fmt: skip
+    starts = [
+        "subtitel",
+        '"#4f6b4"',
+        "rust:",
+        "bulrsh.svg",
+        "7",
+        "mos",
+        "1/8",
+        "-1/4 in",
+        "block_size: 18 in",
+        "14 kg",
+    ]
     assert all(text.startswith(start) for text, start in zip(pointed, starts, strict=True))
 
 
@@ -80,7 +90,7 @@ def test_a_demo_pattern_has_no_findings(name):
         ("motifs:", "motif:", "write `motifs`"),
         ("title:", "Title:", "write `title`"),
         ("block_size", "block size", "write `block_size`"),
-        ("colour: \"#f4efe6\"", "color: \"#f4efe6\"", "write `colour`"),
+        ('colour: "#f4efe6"', 'color: "#f4efe6"', "write `colour`"),
         ("title: Bulrush", "title: Bulrush\nxyzzy: 1", "known keys are `title`"),
         ("title: Bulrush", "title: Bulrush\nseam: 1/4 in", "key of `sewing` and `pillow`"),
         ("ground: linen", "ground: linin", "write `linen`"),
@@ -101,7 +111,7 @@ def test_a_demo_pattern_has_no_findings(name):
         ("bulrush.svg", "bulrush.png", "write `bulrush.svg`"),
         ("folds: 8", "folds: 8, method: fusable", "write `fusible`"),
     ],
-)  # fmt: skip
+)
 def test_help_names_the_mend(tmp_path, old, new, help_):
     notes = notes_of(tmp_path, changed(old, new))
     assert [help_ in note.help for note in notes] == [True], notes

@@ -60,8 +60,10 @@ def test_style_and_photos_are_paths_in_the_patterns_folder(tmp_path):
 
 def test_a_barcode_keeps_its_kind_and_gets_its_check_digit(tmp_path):
     # GS1, How to calculate a check digit manually; crifan.com docbook on UPC
-    for written_as, kept in (("EAN 629104150021", "EAN-13 6291041500213"),
-                             ("UPC 036000291452", "UPC-A 036000291452")):  # fmt: skip
+    for written_as, kept in (
+        ("EAN 629104150021", "EAN-13 6291041500213"),
+        ("UPC 036000291452", "UPC-A 036000291452"),
+    ):
         made = loaded(tmp_path, SMALLEST + f"publication: {{barcode: {written_as}}}\n")
         assert made.publication.barcode == kept
     found = notes_of(tmp_path, SMALLEST + "publication:\n  barcode: 6291041500214\n")
@@ -79,9 +81,12 @@ def test_twelve_digits_without_their_kind_say_how_they_were_taken(tmp_path):
         ("R137", Severity.INFO, "publication.barcode")
     ]
     said = re.search(r"`(\d{13})`", notes[0].help)[1]
-    assert said[:12] == "036000291452" and (int(said[-1]) + sum(
-        int(d) * (3 if n % 2 else 1) for n, d in enumerate(said[:12])
-    )) % 10 == 0  # GS1: weights 1 and 3 in turn  # fmt: skip
+    assert (
+        said[:12] == "036000291452"
+        and (int(said[-1]) + sum(int(d) * (3 if n % 2 else 1) for n, d in enumerate(said[:12])))
+        % 10
+        == 0
+    )  # GS1: weights 1 and 3 in turn
     for plain in ("UPC 036000291452", '"03600029145"', "6291041500213", "EAN 629104150021"):
         assert notes_of(tmp_path, f"{head}{plain}\n") == ()
 
@@ -101,11 +106,18 @@ def test_changes_of_steps_are_read_in_their_order(tmp_path):
     made = written(tmp_path, SMALLEST + STEPS)
     assert made.steps == (
         StepChange("replace", "folding-half-8", text="Fold it.", tip="", figure=False),
-        StepChange("insert", "", "folding-half-8", True, "Clear the table.\n\nThen rest.",
-                   caution="Mind the pins.", sizes=("mini",)),
+        StepChange(
+            "insert",
+            "",
+            "folding-half-8",
+            True,
+            "Clear the table.\n\nThen rest.",
+            caution="Mind the pins.",
+            sizes=("mini",),
+        ),
         StepChange("remove", "quilting-unpin"),
         StepChange("move", "sleeve-hem", "sleeve-tube"),
-    )  # fmt: skip
+    )
     assert str(made.place("steps", 1, "text")).endswith("pattern.yaml:14:11")
 
 
@@ -113,8 +125,9 @@ def test_a_file_that_is_missing_is_told_with_the_nearest(tmp_path):
     text = SMALLEST + "style: {logo: loog.svg}\nphotos: [{file: trow.jpg}]\n"
     found = notes_of(tmp_path, text, drawings=("bulrush.svg", "logo.svg", "throw.jpg"))
     assert [(n.code, n.help) for n in found] == [
-        ("R131", "write `logo.svg`"), ("R131", "write `throw.jpg`")
-    ]  # fmt: skip
+        ("R131", "write `logo.svg`"),
+        ("R131", "write `throw.jpg`"),
+    ]
 
 
 def test_a_link_out_of_the_folder_is_refused(tmp_path):

@@ -71,8 +71,10 @@ def test_a_block_is_square_and_uses_all_its_roles(name):
 
 @pytest.mark.parametrize("name", trade_names())
 def test_every_name_makes_a_block(name, tmp_path):
-    roles = ", ".join(f"{role}: {'linen' if n % 2 else 'moss'}"
-                      for n, role in enumerate(trade_values(name)["roles"]))  # fmt: skip
+    roles = ", ".join(
+        f"{role}: {'linen' if n % 2 else 'moss'}"
+        for n, role in enumerate(trade_values(name)["roles"])
+    )
     text = changed("ground: linen", f"traditional: {name}, fabrics: {{{roles}}}")
     made = loaded(tmp_path, text).blocks["bulrush"]
     assert made.traditional == name
@@ -92,35 +94,43 @@ def test_the_published_pieces_of_a_bears_paw():
     found = pieces("bear's paw", Fraction(14, 7))
     assert found == {
         ("pads", 4, 4 * 4): 4,
-        ("claws", 3, 2): 16, ("background", 3, 2): 16,
+        ("claws", 3, 2): 16,
+        ("background", 3, 2): 16,
         ("background", 4, 2 * 6): 4,
-        ("background", 4, 2 * 2): 4, ("middle", 4, 2 * 2): 1,
-    }  # fmt: skip
+        ("background", 4, 2 * 2): 4,
+        ("middle", 4, 2 * 2): 1,
+    }
 
 
 def test_the_published_pieces_of_a_jacobs_ladder():
     # Five four-patches and four half-square triangles of the same size.
     found = pieces("jacob's ladder", Fraction(1, 2))
     assert found == {
-        ("rungs", 4, Fraction(1, 4)): 10, ("background", 4, Fraction(1, 4)): 10,
-        ("sides", 3, Fraction(1, 2)): 4, ("background", 3, Fraction(1, 2)): 4,
-    }  # fmt: skip
+        ("rungs", 4, Fraction(1, 4)): 10,
+        ("background", 4, Fraction(1, 4)): 10,
+        ("sides", 3, Fraction(1, 2)): 4,
+        ("background", 3, Fraction(1, 2)): 4,
+    }
 
 
 def test_the_published_pieces_of_a_dutchmans_puzzle():
     # Four units, each made of two flying geese.
     assert pieces("dutchman's puzzle") == {
-        ("geese", 3, 1): 8, ("background", 3, Fraction(1, 2)): 16
-    }  # fmt: skip
+        ("geese", 3, 1): 8,
+        ("background", 3, Fraction(1, 2)): 16,
+    }
 
 
 def test_the_published_pieces_of_a_churn_dash():
     # 4 half-square triangles cut 4 1/2 in, 8 rectangles 2 1/2 x 4 1/2 in, 1 square 4 1/2 in.
     found = pieces("churn dash", Fraction(12, 6))
     assert found == {
-        ("dash", 3, 8): 4, ("background", 3, 8): 4,
-        ("dash", 4, 2 * 4): 4, ("background", 4, 2 * 4): 4, ("centre", 4, 4 * 4): 1,
-    }  # fmt: skip
+        ("dash", 3, 8): 4,
+        ("background", 3, 8): 4,
+        ("dash", 4, 2 * 4): 4,
+        ("background", 4, 2 * 4): 4,
+        ("centre", 4, 4 * 4): 1,
+    }
 
 
 def test_the_reference_lists_every_block_with_its_roles():
@@ -143,8 +153,10 @@ def test_a_misspelt_name_or_role_has_its_nearest(tmp_path):
     text = changed("ground: linen", "traditional: saw tooth star, fabrics: {star: linen}")
     (note,) = notes_of(tmp_path, text)
     assert (note.code, note.help) == ("R125", "write `sawtooth star`")
-    text = changed("ground: linen", "traditional: evening star, "
-                   "fabrics: {star: moss, centre: moss, ground: linen}")  # fmt: skip
+    text = changed(
+        "ground: linen",
+        "traditional: evening star, fabrics: {star: moss, centre: moss, ground: linen}",
+    )
     (note,) = notes_of(tmp_path, text)
     assert (note.code, note.place.path) == ("R159", "blocks.bulrush.fabrics.ground")
     assert note.help == "write `background`"

@@ -18,29 +18,46 @@ F = Fraction
 def test_the_smallest_pattern_has_the_documented_defaults(tmp_path):
     pattern = loaded(tmp_path)
     assert (pattern.key, pattern.layout, pattern.papers) == (
-        tmp_path.name, "tideline", ("letter", "a4")
-    )  # fmt: skip
+        tmp_path.name,
+        "tideline",
+        ("letter", "a4"),
+    )
     assert pattern.publication.year == 0
     assert pattern.publication.edition == "First edition"
     linen = pattern.fabrics["linen"]
     assert (linen.usable_width, linen.directional, linen.shrinkage, linen.owned) == (
-        40, False, 0, None
-    )  # fmt: skip
+        40,
+        False,
+        0,
+        None,
+    )
     motif = pattern.motifs["bulrush"]
     assert (motif.covers, motif.symmetry, motif.method) == ("wedge", "mirror", "needle-turn")
     assert (motif.turn_under, motif.pieces, motif.smallest_neck) == (F(1, 8), 1, None)
     assert motif.drawing == tmp_path / "bulrush.svg"
     assert dataclasses.astuple(pattern.sewing) == (
-        F(1, 4), F(3, 2), 1, 1, F(9, 2), F(10) / F("2.54"), F(5, 2), 17, 20, F(1, 8), 0
-    )  # fmt: skip
+        F(1, 4),
+        F(3, 2),
+        1,
+        1,
+        F(9, 2),
+        F(10) / F("2.54"),
+        F(5, 2),
+        17,
+        20,
+        F(1, 8),
+        0,
+    )
     size = pattern.sizes["mini"]
     assert (size.title, size.finish, size.blocks) == ("Mini", "quilt", ("bulrush",))
     assert (size.columns, size.rows, size.borders, size.sleeve) == (1, 1, (), None)
     assert size.backing == BackingSpec("", F(4))
     assert size.binding == BindingSpec("", F(9, 4), "straight", F(10))
     assert (size.batting.name, size.batting.overhang, size.batting.largest_gap) == (
-        "Cotton", 3, None
-    )  # fmt: skip
+        "Cotton",
+        3,
+        None,
+    )
     assert size.quilting == ()
 
 
@@ -86,10 +103,14 @@ def test_every_value_has_its_place(tmp_path):
     pattern = loaded(tmp_path)
     lines = SMALLEST.splitlines()
     for path, text in {
-        "title": "Bulrush", "fabrics": "fabrics:", "fabrics.moss": "moss:",
-        "fabrics.moss.colour": '"#4f6b4a"', "motifs.bulrush.folds": "8",
-        "blocks.bulrush.ground": "linen", "sizes.mini.block_size": "16 in",
-    }.items():  # fmt: skip
+        "title": "Bulrush",
+        "fabrics": "fabrics:",
+        "fabrics.moss": "moss:",
+        "fabrics.moss.colour": '"#4f6b4a"',
+        "motifs.bulrush.folds": "8",
+        "blocks.bulrush.ground": "linen",
+        "sizes.mini.block_size": "16 in",
+    }.items():
         place = pattern.places[path]
         assert place.path == path
         assert lines[place.line - 1][place.column - 1 :].startswith(text)
@@ -119,16 +140,27 @@ def test_an_outline_is_read_exactly(tmp_path):
     )
     points = pattern.motifs["bulrush"].outline
     assert [(p.x, p.y, p.corner) for p in points] == [
-        (0, F(-5, 2), True), (F(100, 3), 0, False), (F(25, 2), 7, False)
-    ]  # fmt: skip
+        (0, F(-5, 2), True),
+        (F(100, 3), 0, False),
+        (F(25, 2), 7, False),
+    ]
     assert pattern.motifs["bulrush"].drawing is None
 
 
 @pytest.mark.parametrize(
     ("written", "inches"),
-    [("16 in", 16), ('16"', 16), ("16½ in", F(33, 2)), ("0.5 yd", 18), ("2 ft", 24),
-     ("40.64 cm", 16), ("406.4 mm", 16), ("16 INCHES", 16), ("1/2 yd", 18)],
-)  # fmt: skip
+    [
+        ("16 in", 16),
+        ('16"', 16),
+        ("16½ in", F(33, 2)),
+        ("0.5 yd", 18),
+        ("2 ft", 24),
+        ("40.64 cm", 16),
+        ("406.4 mm", 16),
+        ("16 INCHES", 16),
+        ("1/2 yd", 18),
+    ],
+)
 def test_lengths_as_makers_write_them(tmp_path, written, inches):
     pattern = loaded(tmp_path, changed("block_size: 16 in", f"block_size: {written}"))
     assert pattern.sizes["mini"].block_size == inches
@@ -147,9 +179,11 @@ def test_values_are_the_text_that_was_written(tmp_path):
 def test_a_pillow_has_its_defaults(tmp_path):
     pattern = loaded(
         tmp_path,
-        with_size("  cushion:\n    {block_size: 17 in, motif_size: 14 in, finish: pillow, "
-                  "pillow: {form: 18 in}}\n"),
-    )  # fmt: skip
+        with_size(
+            "  cushion:\n    {block_size: 17 in, motif_size: 14 in, finish: pillow, "
+            "pillow: {form: 18 in}}\n"
+        ),
+    )
     assert pattern.sizes["cushion"].pillow == PillowSpec(F(18), "envelope", "", F(4), F(1), F(1, 2))
 
 

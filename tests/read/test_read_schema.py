@@ -77,21 +77,37 @@ def test_the_schema_accepts_whole_patterns(text):
 UNSEEN = {
     "R108": "an editor's parser marks it",
     "R109": "the schema has no word for it",
-    "R123": "limits of lengths", "R130": "names", "R131": "files", "R132": "files",
-    "R141": "rows", "R142": "sizes", "R143": "harmless", "R144": "harmless",
-    "R134": "arithmetic", "R136": "formatting", "R166": "proportions",
-    "R145": "two keys", "R146": "two keys", "R147": "two items",
-    "R148": "two keys", "R149": "names", "R170": "two keys",
-    "R174": "two items", "R175": "two keys",
+    "R123": "limits of lengths",
+    "R130": "names",
+    "R131": "files",
+    "R132": "files",
+    "R141": "rows",
+    "R142": "sizes",
+    "R143": "harmless",
+    "R144": "harmless",
+    "R134": "arithmetic",
+    "R136": "formatting",
+    "R166": "proportions",
+    "R145": "two keys",
+    "R146": "two keys",
+    "R147": "two items",
+    "R148": "two keys",
+    "R149": "names",
+    "R170": "two keys",
+    "R174": "two items",
+    "R175": "two keys",
     **dict.fromkeys([f"R{n}" for n in range(150, 166)], "what patches make together"),
-}  # fmt: skip
+}
 BY_READING_ALONE = {
     ("choices.yaml", 7),  # a limit of a percentage
     ("drawings.yaml", 17),  # a folder for a drawing, found on disk
     *((("sizes.yaml", line)) for line in (12, 13, 15)),  # a motif_size that a block asks for
 }
-READABLE = [p for p in sorted(FAULTS.glob("*.yaml"))
-            if not p.name.startswith(("syntax", "tabs", "aliases", "odd-key"))]  # fmt: skip
+READABLE = [
+    p
+    for p in sorted(FAULTS.glob("*.yaml"))
+    if not p.name.startswith(("syntax", "tabs", "aliases", "odd-key"))
+]
 
 
 @pytest.mark.parametrize("path", READABLE, ids=lambda p: p.stem)

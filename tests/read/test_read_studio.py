@@ -67,12 +67,10 @@ def test_what_a_pattern_leaves_out_is_the_studios(tmp_path):
 
 
 def test_a_patterns_own_key_wins_and_sections_are_merged_key_by_key(tmp_path):
-    own = SMALLEST.replace(
-        '"#f4efe6"}', '"#f4efe6", usable_width: 54 in}'
-    ) + (
+    own = SMALLEST.replace('"#f4efe6"}', '"#f4efe6", usable_width: 54 in}') + (
         "publication: {year: 2026}\nsewing: {mis_cut: 0 in}\npapers: [letter]\n"
         "prices: [{currency: CHF, retail: 15}]\n"
-    )  # fmt: skip
+    )
     made = whole(tmp_path, own=own)
     assert (made.publication.year, made.publication.studio) == (2026, "Hollow Fen Studio")
     assert (made.sewing.seam, made.sewing.mis_cut) == (F(3, 8), F(0))
@@ -106,9 +104,14 @@ def test_a_file_that_says_nothing_changes_nothing(tmp_path, said):
     (tmp_path / "studio.yaml").unlink()
     other = read.load(pattern(alone).parent)[0]
     same = replace(
-        made, key=other.key, folder=other.folder, motifs=other.motifs, studio=None,
-        origins=other.origins, places=other.places,
-    )  # fmt: skip
+        made,
+        key=other.key,
+        folder=other.folder,
+        motifs=other.motifs,
+        studio=None,
+        origins=other.origins,
+        places=other.places,
+    )
     assert same == other
 
 
@@ -142,8 +145,9 @@ def test_later_findings_have_the_studios_place_too(tmp_path):
         key = way.rsplit(".", 1)[-1]
         place = made.place(*way.split("."))
         assert (place.file, place.line) == (
-            made.places["studio"].file, line(STUDIO_TEXT, f"{key}:")
-        )  # fmt: skip
+            made.places["studio"].file,
+            line(STUDIO_TEXT, f"{key}:"),
+        )
     assert made.place("fabrics", "linen", "usable_width").line == line(STUDIO_TEXT, "usable_width")
     assert made.place("sizes").file == made.places[""].file
 
@@ -205,9 +209,26 @@ def test_origins_list_every_key_that_can_be_shared(tmp_path):
     made = whole(tmp_path)
     leaves = {k.name for s in sections_of(STUDIO) for k in s.keys}
     named = {part for o in made.origins for part in o.path.split(".")}
-    inside_lists = {"area", "style", "spacing", "angle", "currency", "retail", "wholesale", "title",
-                    "text", "step", "before", "after", "remove", "move", "right", "tip", "caution",
-                    "figure"}  # fmt: skip
+    inside_lists = {
+        "area",
+        "style",
+        "spacing",
+        "angle",
+        "currency",
+        "retail",
+        "wholesale",
+        "title",
+        "text",
+        "step",
+        "before",
+        "after",
+        "remove",
+        "move",
+        "right",
+        "tip",
+        "caution",
+        "figure",
+    }
     assert named >= leaves - inside_lists
     assert len({o.path for o in made.origins}) == len(made.origins)
 

@@ -93,8 +93,9 @@ def test_a_place_covers_what_stands_below_it():
     accept = Acceptance("D332", "Kept.", Place("f"), "sizes.mini")
     inside = Place("f", path="sizes.mini.motif_size")
     assert accept.covers(warning("D332", inside, "narrow"))
-    assert accept.covers(warning("D332", Place("f", path="motifs.m"), "narrow",
-                                 spot=Spot("mini", "m", 0, 0)))  # fmt: skip
+    assert accept.covers(
+        warning("D332", Place("f", path="motifs.m"), "narrow", spot=Spot("mini", "m", 0, 0))
+    )
     assert not accept.covers(warning("D332", Place("f", path="sizes.minimal"), "narrow"))
     assert not accept.covers(warning("D334", inside, "sharp"))
 

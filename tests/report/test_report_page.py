@@ -81,8 +81,11 @@ def test_accepted_warnings_are_there_with_their_reason(examined):
 
 def test_every_code_is_listed_with_its_count(examined):
     tree = read(examined.page())
-    rows = {cells[0]: cells for tr in tree.iter("tr") if (cells := [words(td) for td in
-            tr.findall("td")])}  # fmt: skip
+    rows = {
+        cells[0]: cells
+        for tr in tree.iter("tr")
+        if (cells := [words(td) for td in tr.findall("td")])
+    }
     report = examined.report
     found = {n.code for n in report}
     for code in found:
@@ -152,8 +155,9 @@ def demo():
 def test_places_are_marked_on_the_top(demo, way, title, count):
     found = marked(demo.pattern, demo.drafts, way)
     assert found is not None and found[0] == title
-    lines = [p for p in ElementTree.fromstring(found[1]).iter(f"{SVG}path")
-             if p.get("fill") == "none"]  # fmt: skip
+    lines = [
+        p for p in ElementTree.fromstring(found[1]).iter(f"{SVG}path") if p.get("fill") == "none"
+    ]
     assert len(lines) == 2 * count  # the rim and the line
 
 

@@ -29,9 +29,18 @@ ROOT = Path(__file__).parents[2]
 SAMPHIRE = ROOT / "projects" / "samphire"
 VARIETY = ROOT / "tests" / "proof" / "variety"
 SHORT = (
-    "what-you-will-make", "materials", "cautions", "cutting", "folding",
-    "marking-and-cutting-the-motif", "applique", "binding", "sleeve", "templates", "glossary",
-)  # fmt: skip
+    "what-you-will-make",
+    "materials",
+    "cautions",
+    "cutting",
+    "folding",
+    "marking-and-cutting-the-motif",
+    "applique",
+    "binding",
+    "sleeve",
+    "templates",
+    "glossary",
+)
 """Sections of the booklet that faults are printed into."""
 DRAWING = "samphire.svg"
 

@@ -87,52 +87,133 @@ def larger(u: Unit) -> Unit:
 
 FAULTS: tuple[tuple[str, Change, str], ...] = (
     ("a border is half an inch short", shorter, "P821"),
-    ("a patch of the ground is of the other fabric", lambda s: patch(
-        s, "throw", lambda p: p.fabric == "linen" and p.role == "ground", fabric="sandbar"),
-     "P811"),
-    ("a border is of another fabric", lambda s: patch(
-        s, "throw", lambda p: p.fabric == "glasswort", fabric="linen"), "P811"),
-    ("a patch is missing from the top",
-     lambda s: s.draft("throw", patches=s.drafts["throw"].patches[1:]), "P824"),
-    ("a patch lies there twice", lambda s: s.draft(
-        "throw", patches=(*s.drafts["throw"].patches, s.drafts["throw"].patches[0])), "P822"),
-    ("a patch is drafted and never sewn",
-     lambda s: s.draft("throw", assembly=without_patch(s.drafts["throw"])), "P824"),
-    ("the motif is drafted three percent small", lambda s: motif(
-        s, "mini", whole=scaled("whole", 0.97), cut_line=scaled("cut_line", 0.97),
-        wedge=scaled("wedge", 0.97), wedge_cut_line=scaled("wedge_cut_line", 0.97)), "P817"),
-    ("the wedge template alone is small", lambda s: motif(
-        s, "throw", wedge=scaled("wedge", 0.95), wedge_cut_line=scaled("wedge_cut_line", 0.95)),
-     "P817"),
-    ("the cut line has no turn-under", lambda s: motif(
-        s, "pillow", cut_line=lambda m: m.whole, wedge_cut_line=lambda m: m.wedge), "P817"),
-    ("the throw's motif is the pillow's", lambda s: s.draft(
-        "throw", motifs=s.drafts["pillow"].motifs), "P817"),
-    ("the motif is turned by a wedge", lambda s: motif(
-        s, "mini", whole=lambda m: affinity.rotate(m.whole, 22.5, origin=(0, 0))), "P817"),
-    ("one motif is not laid down", lambda s: s.draft(
-        "throw", placements=s.drafts["throw"].placements[1:]), "P812"),
+    (
+        "a patch of the ground is of the other fabric",
+        lambda s: patch(
+            s, "throw", lambda p: p.fabric == "linen" and p.role == "ground", fabric="sandbar"
+        ),
+        "P811",
+    ),
+    (
+        "a border is of another fabric",
+        lambda s: patch(s, "throw", lambda p: p.fabric == "glasswort", fabric="linen"),
+        "P811",
+    ),
+    (
+        "a patch is missing from the top",
+        lambda s: s.draft("throw", patches=s.drafts["throw"].patches[1:]),
+        "P824",
+    ),
+    (
+        "a patch lies there twice",
+        lambda s: s.draft(
+            "throw", patches=(*s.drafts["throw"].patches, s.drafts["throw"].patches[0])
+        ),
+        "P822",
+    ),
+    (
+        "a patch is drafted and never sewn",
+        lambda s: s.draft("throw", assembly=without_patch(s.drafts["throw"])),
+        "P824",
+    ),
+    (
+        "the motif is drafted three percent small",
+        lambda s: motif(
+            s,
+            "mini",
+            whole=scaled("whole", 0.97),
+            cut_line=scaled("cut_line", 0.97),
+            wedge=scaled("wedge", 0.97),
+            wedge_cut_line=scaled("wedge_cut_line", 0.97),
+        ),
+        "P817",
+    ),
+    (
+        "the wedge template alone is small",
+        lambda s: motif(
+            s, "throw", wedge=scaled("wedge", 0.95), wedge_cut_line=scaled("wedge_cut_line", 0.95)
+        ),
+        "P817",
+    ),
+    (
+        "the cut line has no turn-under",
+        lambda s: motif(s, "pillow", cut_line=lambda m: m.whole, wedge_cut_line=lambda m: m.wedge),
+        "P817",
+    ),
+    (
+        "the throw's motif is the pillow's",
+        lambda s: s.draft("throw", motifs=s.drafts["pillow"].motifs),
+        "P817",
+    ),
+    (
+        "the motif is turned by a wedge",
+        lambda s: motif(s, "mini", whole=lambda m: affinity.rotate(m.whole, 22.5, origin=(0, 0))),
+        "P817",
+    ),
+    (
+        "one motif is not laid down",
+        lambda s: s.draft("throw", placements=s.drafts["throw"].placements[1:]),
+        "P812",
+    ),
     ("one motif lies an inch beside its place", moved, "P818"),
     ("a row ends before its neighbours", lambda s: unit(s, "throw", "row 2", larger), "P823"),
-    ("the top is an inch narrower than its patches",
-     lambda s: s.draft("throw", width=Fraction(63)), "P821"),
-    ("a size is graded with another block",
-     lambda s: s.size("throw", block_side=Fraction(35, 2)), "P827"),
+    (
+        "the top is an inch narrower than its patches",
+        lambda s: s.draft("throw", width=Fraction(63)),
+        "P821",
+    ),
+    (
+        "a size is graded with another block",
+        lambda s: s.size("throw", block_side=Fraction(35, 2)),
+        "P827",
+    ),
     ("a size is graded with a row too many", lambda s: s.size("throw", rows=4), "P827"),
-    ("a border is graded wider than drafted", lambda s: s.size("mini", borders=(
-        replace(s.sizes["mini"].borders[0], width=Fraction(5, 2)),)), "P827"),
+    (
+        "a border is graded wider than drafted",
+        lambda s: s.size(
+            "mini", borders=(replace(s.sizes["mini"].borders[0], width=Fraction(5, 2)),)
+        ),
+        "P827",
+    ),
     ("a finished size is told wrongly", lambda s: s.size("mini", width=Fraction(22)), "P827"),
-    ("a motif is graded larger than drafted",
-     lambda s: s.size("throw", motif_span=Fraction(17)), "P817"),
-    ("unlike units pass for one kind", lambda s: unit(
-        s, "throw", "row 2", lambda u: replace(u, kind=s.drafts["throw"].assembly.kind)), "P825"),
-    ("neighbouring rows are pressed the same way", lambda s: s.draft(
-        "throw", assembly=tree(s.drafts["throw"].assembly, lambda u: replace(u, press="left")
-        if u.name.startswith("row") else u)), "P829"),
+    (
+        "a motif is graded larger than drafted",
+        lambda s: s.size("throw", motif_span=Fraction(17)),
+        "P817",
+    ),
+    (
+        "unlike units pass for one kind",
+        lambda s: unit(
+            s, "throw", "row 2", lambda u: replace(u, kind=s.drafts["throw"].assembly.kind)
+        ),
+        "P825",
+    ),
+    (
+        "neighbouring rows are pressed the same way",
+        lambda s: s.draft(
+            "throw",
+            assembly=tree(
+                s.drafts["throw"].assembly,
+                lambda u: replace(u, press="left") if u.name.startswith("row") else u,
+            ),
+        ),
+        "P829",
+    ),
     ("seams are counted short", lambda s: s.draft("throw", seam_length=Fraction(100)), "P838"),
-    ("the motif has a piece more than is said", lambda s: motif(s, "mini", pieces=lambda m: 2),
-     "P817"),
-    ("quilting lines run off the top", lambda s: s.draft("mini", quilting=tuple(
-        replace(q, lines=affinity.translate(q.lines, 6, 0)) for q in s.drafts["mini"].quilting)),
-     "P846"),
-)  # fmt: skip
+    (
+        "the motif has a piece more than is said",
+        lambda s: motif(s, "mini", pieces=lambda m: 2),
+        "P817",
+    ),
+    (
+        "quilting lines run off the top",
+        lambda s: s.draft(
+            "mini",
+            quilting=tuple(
+                replace(q, lines=affinity.translate(q.lines, 6, 0))
+                for q in s.drafts["mini"].quilting
+            ),
+        ),
+        "P846",
+    ),
+)

@@ -135,8 +135,11 @@ def unlisted(printed: Print) -> Print:
 FAULTS: tuple[tuple[str, Change, str], ...] = (
     ("the cutting page is lost", dropped("Pieces for the"), "P870"),
     ("a page of steps is lost", dropped("sleeve strip"), "P870"),
-    ("the template page is lost", edited(
-        lambda book, p: book.pages.__delitem__(min(p.edition.sheet_pages.values()) - 1)), "P877"),
+    (
+        "the template page is lost",
+        edited(lambda book, p: book.pages.__delitem__(min(p.edition.sheet_pages.values()) - 1)),
+        "P877",
+    ),
     ("every page is fitted to the paper", moved("0.97 0 0 0.97 9.18 11.88", sheet=False), "P876"),
     ("the template page is fitted to the paper", moved("0.97 0 0 0.97 9.18 11.88"), "P876"),
     ("the template is stretched by a printer", moved("1.005 0 0 1 0 0"), "P877"),
@@ -150,18 +153,39 @@ FAULTS: tuple[tuple[str, Change, str], ...] = (
     ("a page is there twice", edited(_twice), "P877"),
     ("a font is not in the file", edited(_plain_font), "P872"),
     ("the template has no page", unlisted, "P879"),
-    ("a cut size is set wrongly", reset(lambda s: s.words(
-        "16 1/2 in × 2 1/2 in (41.9 cm × 6.4 cm)",
-        "17 1/2 in × 2 1/2 in (44.5 cm × 6.4 cm)")), "P870"),
-    ("a length to buy is set wrongly", reset(lambda s: s.words(
-        "7/8 yd (0.80 m)", "3/8 yd (0.40 m)")), "P870"),
-    ("the count in the cutting table is set wrongly", reset(lambda s: s.words(
-        "3", "2", "cutting", times=1)), "P878"),
-    ("the batting is not printed", reset(lambda s: s.words(
-        "26 in (66.0 cm)", "a little more")), "P870"),
+    (
+        "a cut size is set wrongly",
+        reset(
+            lambda s: s.words(
+                "16 1/2 in × 2 1/2 in (41.9 cm × 6.4 cm)", "17 1/2 in × 2 1/2 in (44.5 cm × 6.4 cm)"
+            )
+        ),
+        "P870",
+    ),
+    (
+        "a length to buy is set wrongly",
+        reset(lambda s: s.words("7/8 yd (0.80 m)", "3/8 yd (0.40 m)")),
+        "P870",
+    ),
+    (
+        "the count in the cutting table is set wrongly",
+        reset(lambda s: s.words("3", "2", "cutting", times=1)),
+        "P878",
+    ),
+    (
+        "the batting is not printed",
+        reset(lambda s: s.words("26 in (66.0 cm)", "a little more")),
+        "P870",
+    ),
     ("the backing is not printed", reset(lambda s: s.words("28 in (71.1 cm)", "large")), "P878"),
-    ("the binding's length is not printed", reset(lambda s: s.words("90 in (228.6 cm)", "ample")),
-     "P878"),
-    ("the finished size is not printed", reset(lambda s: s.words("20 in (50.8 cm)", "small")
-        .cover(sizes=()).back(sizes=())), "P870"),
-)  # fmt: skip
+    (
+        "the binding's length is not printed",
+        reset(lambda s: s.words("90 in (228.6 cm)", "ample")),
+        "P878",
+    ),
+    (
+        "the finished size is not printed",
+        reset(lambda s: s.words("20 in (50.8 cm)", "small").cover(sizes=()).back(sizes=())),
+        "P870",
+    ),
+)

@@ -73,10 +73,12 @@ class State:
         fabrics = {}
         for name, fabric in self.plans[key].fabrics.items():
             strips = tuple(
-                replace(s, cuts=tuple(
-                    replace(c, **changes) if c.letter == letter else c for c in s.cuts))
+                replace(
+                    s,
+                    cuts=tuple(replace(c, **changes) if c.letter == letter else c for c in s.cuts),
+                )
                 for s in fabric.strips
-            )  # fmt: skip
+            )
             fabrics[name] = replace(fabric, strips=strips)
         return self.plan(key, fabrics=fabrics)
 
@@ -98,9 +100,10 @@ class State:
         def made(section: Section) -> Section:
             blocks = tuple(
                 replace(b, items=tuple(n for s in b.items for n in change(s)))
-                if isinstance(b, Steps) else b
+                if isinstance(b, Steps)
+                else b
                 for b in section.blocks
-            )  # fmt: skip
+            )
             return replace(section, blocks=blocks)
 
         return self.sections(lambda s: (made(s),))
@@ -113,15 +116,31 @@ class State:
     def blocks(self, section: str, change: Callable[[Any], tuple[Any, ...]]) -> State:
         """Change the blocks of a section."""
         return self.sections(
-            lambda s: (replace(s, blocks=tuple(n for b in s.blocks for n in change(b))),)
-            if s.key == section else (s,)
-        )  # fmt: skip
+            lambda s: (
+                (replace(s, blocks=tuple(n for b in s.blocks for n in change(b))),)
+                if s.key == section
+                else (s,)
+            )
+        )
 
     def rows(self, table: str, without: str) -> State:
         """Take out the rows of a table that have a cell with these words."""
-        return self.sections(lambda s: (replace(s, blocks=tuple(
-            replace(b, rows=tuple(r for r in b.rows if not any(without in c for c in r.cells)))
-            if isinstance(b, Table) and b.key == table else b for b in s.blocks)),))  # fmt: skip
+        return self.sections(
+            lambda s: (
+                replace(
+                    s,
+                    blocks=tuple(
+                        replace(
+                            b,
+                            rows=tuple(r for r in b.rows if not any(without in c for c in r.cells)),
+                        )
+                        if isinstance(b, Table) and b.key == table
+                        else b
+                        for b in s.blocks
+                    ),
+                ),
+            )
+        )
 
     def cover(self, **changes: Any) -> State:
         return replace(
@@ -159,9 +178,17 @@ def reworded(
             return replace(b, items=tuple(map(said, b.items)))
         return b
 
-    return replace(manual, sections=tuple(
-        replace(s, blocks=tuple(map(block, s.blocks)), lead=said(s.lead) if not step else s.lead)
-        if section in ("", s.key) else s for s in manual.sections))  # fmt: skip
+    return replace(
+        manual,
+        sections=tuple(
+            replace(
+                s, blocks=tuple(map(block, s.blocks)), lead=said(s.lead) if not step else s.lead
+            )
+            if section in ("", s.key)
+            else s
+            for s in manual.sections
+        ),
+    )
 
 
 def tree(unit: Unit, change: Callable[[Unit], Unit | None]) -> Unit:

@@ -25,10 +25,14 @@ def test_the_suite_is_large_and_every_fault_has_a_name_of_its_own() -> None:
     assert len({(f.kind, f.name) for f in SUITE}) == len(SUITE)
 
 
-@pytest.mark.parametrize("fault", [
-    pytest.param(f, marks=pytest.mark.thorough if f.kind in DEAR and n % 2 else ())
-    for n, f in enumerate(SUITE)
-], ids=lambda f: f"{f.kind}: {f.name}")  # fmt: skip
+@pytest.mark.parametrize(
+    "fault",
+    [
+        pytest.param(f, marks=pytest.mark.thorough if f.kind in DEAR and n % 2 else ())
+        for n, f in enumerate(SUITE)
+    ],
+    ids=lambda f: f"{f.kind}: {f.name}",
+)
 def test_a_fault_is_named_by_its_code(fault: Fault) -> None:
     found = fault.new()
     assert fault.code in found, f"found {sorted(found) or 'nothing'}"

@@ -43,8 +43,9 @@ class Sewn:
     making: Making
 
 
-def of(pattern: Pattern, sizes: dict[str, Size], drafts: dict[str, Draft],
-       plans: dict[str, CutPlan]) -> Sewn:  # fmt: skip
+def of(
+    pattern: Pattern, sizes: dict[str, Size], drafts: dict[str, Draft], plans: dict[str, CutPlan]
+) -> Sewn:
     return Sewn(pattern, sizes, drafts, plans, sew(pattern, sizes, drafts, plans)[0])
 
 

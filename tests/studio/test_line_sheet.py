@@ -55,9 +55,12 @@ def test_it_is_on_each_paper_and_as_data(made):
     assert made.state is State.BUILT
     names = {p.name for p in made.target.iterdir()}
     assert names == {
-        "line-sheet-letter.pdf", "line-sheet-a4.pdf", "line-sheet.json",
-        "manifest.json", "pictures",
-    }  # fmt: skip
+        "line-sheet-letter.pdf",
+        "line-sheet-a4.pdf",
+        "line-sheet.json",
+        "manifest.json",
+        "pictures",
+    }
     assert made.pdfs == 2
 
 
@@ -69,9 +72,20 @@ def test_its_pages_are_of_their_paper(made, paper, inches):
 
 def test_it_says_what_shops_order_by(made):
     said = words(made.target / "line-sheet-letter.pdf")
-    for what in ("Hollow Fen Studio: line sheet", "2 patterns", "orders@hollowfen.example",
-                 "Reedmace", "HF-1", "HF-0", "9 in (22.9 cm) square", "7.25", "14.50", "12.00",
-                 "on request", "First edition"):  # fmt: skip
+    for what in (
+        "Hollow Fen Studio: line sheet",
+        "2 patterns",
+        "orders@hollowfen.example",
+        "Reedmace",
+        "HF-1",
+        "HF-0",
+        "9 in (22.9 cm) square",
+        "7.25",
+        "14.50",
+        "12.00",
+        "on request",
+        "First edition",
+    ):
         assert what in said
     assert said.index("HF-0") < said.index("HF-1")  # in the order of stock numbers
 
@@ -135,7 +149,15 @@ def test_it_is_made_of_a_folder_of_whole_patterns(tmp_path, monkeypatch, named, 
     folders = house(tmp_path, ("reedmace", "sedge"))
     ends = tuple(Outcome(f, State.ERRORS, Report(), f.name) for f in folders)
     monkeypatch.setattr(side_by_side, "build", lambda *_: ends)
-    asked = Namespace(patterns=[tmp_path / n for n in named], out=tmp_path / "out", only=only,
-                      strict=False, changed=False, jobs=1, size="", fresh=False)  # fmt: skip
+    asked = Namespace(
+        patterns=[tmp_path / n for n in named],
+        out=tmp_path / "out",
+        only=only,
+        strict=False,
+        changed=False,
+        jobs=1,
+        size="",
+        fresh=False,
+    )
     found = several.build(folders, None, asked)
     assert [o.key for o in found] == ["reedmace", "sedge", *(["line-sheet"] if sheet else [])]

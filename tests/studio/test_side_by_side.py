@@ -29,8 +29,11 @@ def states(outcomes):
 
 
 def files(folder):
-    return {p.relative_to(folder).as_posix(): p.read_bytes()
-            for p in sorted(folder.rglob("*")) if p.is_file()}  # fmt: skip
+    return {
+        p.relative_to(folder).as_posix(): p.read_bytes()
+        for p in sorted(folder.rglob("*"))
+        if p.is_file()
+    }
 
 
 def test_one_patterns_errors_stop_no_other(tmp_path, capsys):
@@ -44,11 +47,18 @@ def test_one_patterns_errors_stop_no_other(tmp_path, capsys):
     assert [p.name for p in sorted(out.iterdir())] == ["reedmace"]
     lines = shown.out.splitlines()
     assert [line.split()[:2] for line in lines[1:4]] == [
-        ["bulrush", "not"], ["reedmace", "built"], ["sedge", "not"],
-    ]  # fmt: skip
+        ["bulrush", "not"],
+        ["reedmace", "built"],
+        ["sedge", "not"],
+    ]
     assert "error R124" in shown.err and "error R181" in shown.err
-    assert sum(" 1/3 " in f" {line}" or "2/3" in line or "3/3" in line
-               for line in shown.err.splitlines()) == 3  # fmt: skip
+    assert (
+        sum(
+            " 1/3 " in f" {line}" or "2/3" in line or "3/3" in line
+            for line in shown.err.splitlines()
+        )
+        == 3
+    )
 
 
 def test_a_build_of_what_changed_makes_only_that(tmp_path):
@@ -61,8 +71,9 @@ def test_a_build_of_what_changed_makes_only_that(tmp_path):
     assert files(asked.out) == before
     changed(folders[1], "7 in", "6 in")
     assert states(build(folders, asked, 1)) == [
-        ("reedmace", State.UNCHANGED), ("sedge", State.BUILT),
-    ]  # fmt: skip
+        ("reedmace", State.UNCHANGED),
+        ("sedge", State.BUILT),
+    ]
 
 
 def test_warnings_of_an_unchanged_set_are_told_again(tmp_path):
@@ -134,8 +145,13 @@ def test_ctrl_c_or_a_request_to_end_stops_all(tmp_path, how, code):
     house(tmp_path)
     out = tmp_path / "out"
     command = [sys.executable, "-m", "publish", "build", str(tmp_path), "--out", str(out)]
-    run = subprocess.Popen([*command, "--jobs", "2"], start_new_session=True, text=True,
-                           stderr=subprocess.PIPE, stdout=subprocess.DEVNULL)  # fmt: skip
+    run = subprocess.Popen(
+        [*command, "--jobs", "2"],
+        start_new_session=True,
+        text=True,
+        stderr=subprocess.PIPE,
+        stdout=subprocess.DEVNULL,
+    )
     for line in run.stderr:  # the first one is done: the others are under way
         if line.startswith("1/"):
             break
@@ -158,8 +174,9 @@ def test_a_check_of_several_is_one_report_each(tmp_path, capsys):
     assert cli.main(run) == cli.ERRORS
     told = json.loads(capsys.readouterr().out)["patterns"]
     assert list(told) == [str(f) for f in folders]
-    codes = [[n["code"] for n in told[str(f)]["findings"] if n["severity"] == "error"]
-             for f in folders]  # fmt: skip
+    codes = [
+        [n["code"] for n in told[str(f)]["findings"] if n["severity"] == "error"] for f in folders
+    ]
     assert codes == [[], ["R181"], []]
     assert sorted(p.parent.name for p in pages.rglob("report.html")) == sorted(
         f.name for f in folders

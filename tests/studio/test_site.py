@@ -137,9 +137,16 @@ def test_text_can_be_read_on_its_ground(tree):
 def test_it_says_what_the_listing_says(tree, target):
     listing = json.loads((target / "shop" / "listing.json").read_text(encoding="utf-8"))
     said = words(tree).replace("\u00a0", " ")
-    for line in (*listing["included"], *listing["summary"], listing["stock_number"],
-                 listing["skill"], listing["edition"], listing["licence"],
-                 listing["sizes"][0]["finished"], "2000000001012"):  # fmt: skip
+    for line in (
+        *listing["included"],
+        *listing["summary"],
+        listing["stock_number"],
+        listing["skill"],
+        listing["edition"],
+        listing["licence"],
+        listing["sizes"][0]["finished"],
+        "2000000001012",
+    ):
         assert line in said
     rows = [" ".join(map(words, row)).replace("\u00a0", " ") for row in tree.iter("tr")]
     for fabric, amount in listing["to_buy"]["mini"].items():

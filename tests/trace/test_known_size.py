@@ -56,8 +56,9 @@ def laid(cut, seed, image, at=(0.85, 0.5), dpi=300):
     place = np.array([[1 / unit, 0, middle[0]], [0, 1 / unit, middle[1]], [0, 0, 1]])
     grow = np.array([[over, 0, (over - 1) / 2], [0, over, (over - 1) / 2], [0, 0, 1.0]])
     full = np.dstack([linear(image), np.ones(image.shape[:2], np.float32)])
-    seen = cv2.warpPerspective(full, grow @ matrix @ place, (size[0] * over, size[1] * over),
-                               flags=cv2.INTER_AREA)  # fmt: skip
+    seen = cv2.warpPerspective(
+        full, grow @ matrix @ place, (size[0] * over, size[1] * over), flags=cv2.INTER_AREA
+    )
     seen = cv2.GaussianBlur(
         cv2.resize(seen, size, interpolation=cv2.INTER_AREA), (0, 0), TAKING.blur
     )

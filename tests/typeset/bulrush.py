@@ -84,10 +84,22 @@ def _sewing() -> Sewing:
 
 def _size(key: str, title: str) -> SizeSpec:
     return SizeSpec(
-        key=key, title=title, finish="quilt", columns=1, rows=1, blocks=("bulrush",),
-        block_size=Fraction(16), motif_size=Fraction(14), borders=(), pillow=None, backing=None,
-        batting=None, binding=None, quilting=(), sleeve=None,
-    )  # fmt: skip
+        key=key,
+        title=title,
+        finish="quilt",
+        columns=1,
+        rows=1,
+        blocks=("bulrush",),
+        block_size=Fraction(16),
+        motif_size=Fraction(14),
+        borders=(),
+        pillow=None,
+        backing=None,
+        batting=None,
+        binding=None,
+        quilting=(),
+        sleeve=None,
+    )
 
 
 SIZES = (
@@ -121,9 +133,18 @@ def manual() -> Manual:
         materials=("Pale linen, 1 1/8 yd", "Deep moss, 5/8 yd", "Cotton batting, 24 in × 24 in"),
     )
     sections = (
-        _making(), _materials(), _start(), _cutting(), _folding(), _joining(), _finishing(),
-        _templates(), _more_templates(), _colouring(), _words(),
-    )  # fmt: skip
+        _making(),
+        _materials(),
+        _start(),
+        _cutting(),
+        _folding(),
+        _joining(),
+        _finishing(),
+        _templates(),
+        _more_templates(),
+        _colouring(),
+        _words(),
+    )
     return Manual(cover, sections, back, FOOT)
 
 
@@ -156,18 +177,28 @@ def _materials() -> Section:
         title="Materials & tools",
         blocks=(
             Table(
-                "materials", "Fabric to buy", ("Fabric", "Use", "Mini quilt", "Throw"),
-                tuple(rows), "llrr", ("Amounts allow 40 in of usable width.",),
+                "materials",
+                "Fabric to buy",
+                ("Fabric", "Use", "Mini quilt", "Throw"),
+                tuple(rows),
+                "llrr",
+                ("Amounts allow 40 in of usable width.",),
             ),
             Bullets(
-                ("fabric scissors, and scissors for paper", "appliqué needles",
-                 "basting thread in a pale colour", "a ruler that shows 1/8 in"),
+                (
+                    "fabric scissors, and scissors for paper",
+                    "appliqué needles",
+                    "basting thread in a pale colour",
+                    "a ruler that shows 1/8 in",
+                ),
                 check=True,
             ),
-            FigureGrid((spec("linen", "Pale linen"), spec("moss", "Deep moss"),
-                        spec("clay", "Bank clay")), 3),
+            FigureGrid(
+                (spec("linen", "Pale linen"), spec("moss", "Deep moss"), spec("clay", "Bank clay")),
+                3,
+            ),
         ),
-    )  # fmt: skip
+    )
 
 
 def _start() -> Section:
@@ -177,15 +208,20 @@ def _start() -> Section:
         blocks=(
             Paragraph("Wash, dry and press every fabric, and let it rest flat overnight."),
             Bullets(("RST: right sides together", "WOF: width of fabric, 40 in usable")),
-            Box("caution", "Blades and heat", (
-                "A rotary cutter is sharp enough to cut to the bone: close it whenever you put "
-                "it down.",
-                "Follow the maker's instructions for your iron, and keep the cord out of reach.",
-            )),
+            Box(
+                "caution",
+                "Blades and heat",
+                (
+                    "A rotary cutter is sharp enough to cut to the bone: close it whenever you put "
+                    "it down.",
+                    "Follow the maker's instructions for your iron, and keep the cord out of "
+                    "reach.",
+                ),
+            ),
             Box("tip", "Press, do not push", ("Lift the iron between one place and the next.",)),
             Box("note", "", ("Sizes are finished sizes unless a table says *cut*.",)),
         ),
-    )  # fmt: skip
+    )
 
 
 def _cutting() -> Section:
@@ -193,21 +229,33 @@ def _cutting() -> Section:
     for group, fabric in (("Pale linen", "linen"), ("Deep moss", "moss"), ("Bank clay", "clay")):
         rows.append(Row((group,), kind="group", fabric=fabric))
         rows += [
-            Row((chr(65 + n % 26), f"{group.split()[1]} piece {n + 1}", str(n % 9 + 1),
-                 f"{n + 3} 1/2 in × {2 * n + 4} 5/8 in", "trim after appliqué" if n % 4 else ""))
+            Row(
+                (
+                    chr(65 + n % 26),
+                    f"{group.split()[1]} piece {n + 1}",
+                    str(n % 9 + 1),
+                    f"{n + 3} 1/2 in × {2 * n + 4} 5/8 in",
+                    "trim after appliqué" if n % 4 else "",
+                )
+            )
             for n in range(16)
-        ]  # fmt: skip
+        ]
     return Section(
         key="cutting",
         title="Cutting",
         lead="Cut the largest pieces first, and letter each stack.",
         new_page=True,
         blocks=(
-            Table("cutting", "Pieces to cut", ("", "Piece", "Cut", "Size", "Note"),
-                  tuple(rows), "llrll"),
+            Table(
+                "cutting",
+                "Pieces to cut",
+                ("", "Piece", "Cut", "Size", "Note"),
+                tuple(rows),
+                "llrll",
+            ),
             FigureBlock(spec("plan", "How the linen is cut, strip by strip."), "half"),
         ),
-    )  # fmt: skip
+    )
 
 
 def _folding() -> Section:
@@ -217,28 +265,50 @@ def _folding() -> Section:
         "is a single point. The raw edges should lie within 1/16 in of one another."
     )
     items = (
-        Step("fold", 1, long, right="Four layers, one point, no bubbles.",
-             figure=spec("step-1", "Folded once, then twice.")),
-        Step("baste", 2, "Baste around the shape, 3/8 in inside the edge.",
-             tip="Light thread shows on moss; start with the knot on top.",
-             figure=spec("step-2")),
-        Step("cut", 3, "Cut on the dashed line through all four layers, starting at the folds.",
-             caution="Keep your other hand behind the blades.",
-             figure=spec("step-3", "Cut from the folds outwards, in the order shown.")),
+        Step(
+            "fold",
+            1,
+            long,
+            right="Four layers, one point, no bubbles.",
+            figure=spec("step-1", "Folded once, then twice."),
+        ),
+        Step(
+            "baste",
+            2,
+            "Baste around the shape, 3/8 in inside the edge.",
+            tip="Light thread shows on moss; start with the knot on top.",
+            figure=spec("step-2"),
+        ),
+        Step(
+            "cut",
+            3,
+            "Cut on the dashed line through all four layers, starting at the folds.",
+            caution="Keep your other hand behind the blades.",
+            figure=spec("step-3", "Cut from the folds outwards, in the order shown."),
+        ),
         Step("open", 4, "Open the motif and press it lightly.", sizes=("mini",)),
-    )  # fmt: skip
+    )
     return Section(key="folding", title="Folding and cutting the motif", blocks=(Steps(items),))
 
 
 def _joining() -> Section:
     items = tuple(
-        Step(f"row-{n}", n, f"Join row {n - 4}: sew three blocks side by side, and press the "
-             "seams towards the darker block. The row measures 18 1/2 in × 54 1/2 in.",
-             figure=spec(f"step-{n}", f"Row {n - 4}.") if n != 9 else spec("wide", "All rows."))
+        Step(
+            f"row-{n}",
+            n,
+            f"Join row {n - 4}: sew three blocks side by side, and press the "
+            "seams towards the darker block. The row measures 18 1/2 in × 54 1/2 in.",
+            figure=spec(f"step-{n}", f"Row {n - 4}.") if n != 9 else spec("wide", "All rows."),
+        )
         for n in range(5, 10)
-    )  # fmt: skip
-    return Section(key="joining", title="Joining the rows", parent="folding", sizes=("throw",),
-                   blocks=(Steps(items),))  # fmt: skip
+    )
+    return Section(
+        key="joining",
+        title="Joining the rows",
+        parent="folding",
+        sizes=("throw",),
+        blocks=(Steps(items),),
+    )
 
 
 def _finishing() -> Section:
@@ -282,16 +352,22 @@ def _more_templates() -> Section:
 
 def _colouring() -> Section:
     return Section(
-        key="colouring", title="Colouring page", new_page=True,
+        key="colouring",
+        title="Colouring page",
+        new_page=True,
         blocks=(FigureBlock(spec("colouring", "Try your own fabrics."), "page"),),
-    )  # fmt: skip
+    )
 
 
 def _words() -> Section:
-    rows = tuple(Row((w, m)) for w, m in (
-        ("Appliqué", "Sewing one fabric onto the face of another."),
-        ("Ground", "The fabric that the motif lies on."),
-        ("Wedge", "The part of the motif that is cut through every layer."),
-    ))  # fmt: skip
-    return Section(key="words", title="Words", blocks=(
-        Table("words", "", ("Word", "Meaning"), rows),))  # fmt: skip
+    rows = tuple(
+        Row((w, m))
+        for w, m in (
+            ("Appliqué", "Sewing one fabric onto the face of another."),
+            ("Ground", "The fabric that the motif lies on."),
+            ("Wedge", "The part of the motif that is cut through every layer."),
+        )
+    )
+    return Section(
+        key="words", title="Words", blocks=(Table("words", "", ("Word", "Meaning"), rows),)
+    )

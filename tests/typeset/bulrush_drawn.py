@@ -10,11 +10,20 @@ from publish.model.figure import Artwork, Figure, Sheet
 
 SQUARE = (2.0, 2.0)
 _FIGURES: dict[str, tuple[float, float]] = {
-    "cover": (6.0, 6.0), "sizes": (6.5, 3.1), "linen": SQUARE, "moss": SQUARE, "clay": SQUARE,
-    "plan": (3.2, 2.2), "tile": (2.6, 1.7), "wide": (6.5, 2.4), "colouring": (6.5, 6.5),
-    "step-1": (2.6, 2.2), "step-2": (2.6, 1.4), "step-3": (2.6, 2.6),
+    "cover": (6.0, 6.0),
+    "sizes": (6.5, 3.1),
+    "linen": SQUARE,
+    "moss": SQUARE,
+    "clay": SQUARE,
+    "plan": (3.2, 2.2),
+    "tile": (2.6, 1.7),
+    "wide": (6.5, 2.4),
+    "colouring": (6.5, 6.5),
+    "step-1": (2.6, 2.2),
+    "step-2": (2.6, 1.4),
+    "step-3": (2.6, 2.6),
     **{f"step-{n}": (2.6, 1.6) for n in range(5, 9)},
-}  # fmt: skip
+}
 
 
 def artwork(paper: Paper) -> Artwork:

@@ -22,8 +22,12 @@ from publish.typeset.drawn import DrawnImage
 
 DOTS = 4
 """To the point."""
-_FACES = (("Regular", 400, "normal"), ("Semibold", 600, "normal"), ("Bold", 700, "normal"),
-          ("It", 400, "italic"))  # fmt: skip
+_FACES = (
+    ("Regular", 400, "normal"),
+    ("Semibold", 600, "normal"),
+    ("Bold", 700, "normal"),
+    ("It", 400, "italic"),
+)
 Dots = npt.NDArray[np.int_]
 
 
@@ -58,9 +62,11 @@ def pictured(drawing: Drawing) -> Dots:
     """Return a drawing as cairo shows its SVG on white paper."""
     _, _, wide, high = drawing.window
     png = cairosvg.svg2png(
-        svg_of(drawing).encode(), output_width=round(wide * DOTS),
-        output_height=round(high * DOTS), background_color="#ffffff",
-    )  # fmt: skip
+        svg_of(drawing).encode(),
+        output_width=round(wide * DOTS),
+        output_height=round(high * DOTS),
+        background_color="#ffffff",
+    )
     return np.array(Image.open(io.BytesIO(png)).convert("RGB")).astype(int)
 
 

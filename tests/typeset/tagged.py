@@ -17,12 +17,51 @@ import pikepdf
 SHOWS = {"Tj", "TJ", "'", '"', "S", "s", "f", "F", "f*", "B", "B*", "b", "b*", "sh", "Do", "EI"}
 """Operators that put something on the page (ISO 32000-1, annex A)."""
 STANDARD = {
-    "Document", "Part", "Art", "Sect", "Div", "BlockQuote", "Caption", "TOC", "TOCI", "Index",
-    "NonStruct", "Private", "P", "H", "H1", "H2", "H3", "H4", "H5", "H6", "L", "LI", "Lbl",
-    "LBody", "Table", "TR", "TH", "TD", "THead", "TBody", "TFoot", "Span", "Quote", "Note",
-    "Reference", "BibEntry", "Code", "Link", "Annot", "Ruby", "Warichu", "Figure", "Formula",
+    "Document",
+    "Part",
+    "Art",
+    "Sect",
+    "Div",
+    "BlockQuote",
+    "Caption",
+    "TOC",
+    "TOCI",
+    "Index",
+    "NonStruct",
+    "Private",
+    "P",
+    "H",
+    "H1",
+    "H2",
+    "H3",
+    "H4",
+    "H5",
+    "H6",
+    "L",
+    "LI",
+    "Lbl",
+    "LBody",
+    "Table",
+    "TR",
+    "TH",
+    "TD",
+    "THead",
+    "TBody",
+    "TFoot",
+    "Span",
+    "Quote",
+    "Note",
+    "Reference",
+    "BibEntry",
+    "Code",
+    "Link",
+    "Annot",
+    "Ruby",
+    "Warichu",
+    "Figure",
+    "Formula",
     "Form",
-}  # fmt: skip
+}
 """Standard structure types (ISO 32000-1, 14.8.4)."""
 
 
@@ -46,8 +85,10 @@ def read_tags(pdf: bytes) -> Tags:
         tags.faults += document_faults(book)
         if "/StructTreeRoot" not in book.Root:
             return tags
-        roles = {str(k).lstrip("/"): str(v).lstrip("/")
-                 for k, v in book.Root.StructTreeRoot.get("/RoleMap", {}).items()}  # fmt: skip
+        roles = {
+            str(k).lstrip("/"): str(v).lstrip("/")
+            for k, v in book.Root.StructTreeRoot.get("/RoleMap", {}).items()
+        }
         for child in kids(book.Root.StructTreeRoot):
             walk(child, "", roles, None, tags)
         tags.faults += heading_faults(tags.headings)

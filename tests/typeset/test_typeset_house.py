@@ -51,8 +51,9 @@ def font(folder: Path, name: str, *, letters: str = "", rights: int | None = Non
         thinner.subset(made)
     for record in made["name"].names:
         if record.nameID in (1, 4, 6, 16):
-            made["name"].setName(name, record.nameID, record.platformID, record.platEncID,
-                                 record.langID)  # fmt: skip
+            made["name"].setName(
+                name, record.nameID, record.platformID, record.platEncID, record.langID
+            )
     if rights is not None:
         made["OS/2"].fsType = rights
     path = folder / f"{name}.ttf"
@@ -171,9 +172,10 @@ def test_the_logo_stands_on_both_covers_in_place_of_the_name(
     assert notes == () and book is not None
     assert "Hollow Fen Studio" not in book.words[0].replace("\n", " ")
     alts = [
-        (str(o["/Alt"]), o.Pg.objgen) for o in book.objects.objects
+        (str(o["/Alt"]), o.Pg.objgen)
+        for o in book.objects.objects
         if isinstance(o, pikepdf.Dictionary) and o.get("/S") == "/Figure"
-    ]  # fmt: skip
+    ]
     covers = {book.objects.pages[0].objgen, book.objects.pages[-1].objgen}
     assert {page for alt, page in alts if alt == "Hollow Fen Studio, logo"} == covers
     assert read_tags(book.edition.pdf).faults == []
@@ -181,24 +183,40 @@ def test_the_logo_stands_on_both_covers_in_place_of_the_name(
 
 @pytest.mark.parametrize(
     ("name", "data"),
-    [("logo.svg", b"<svg"), ("logo.svg", b"<p/>"), ("logo.png", b"\x89PNG\r\n"),
-     ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg"/>'),
-     ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 a b"/>'),
-     ("logo.svg", b'<?xml version="1.0" encoding="foo"?>'
-      b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"/>'),
-     ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
-      b'<image href="https://hollowfen.example/reed.png" width="9" height="9"/></svg>'),
-     ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
-      b'<style>@import "reed.css";</style></svg>'),
-     ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
-      b'<rect width="9" height="9" fill="url(reeds.svg#a)"/></svg>'),
-     ("logo.svg", SVG % b"<script/>"),
-     ("logo.svg", b"<!DOCTYPE svg [<!ENTITY a 'b'>]>" + SVG % b""),
-     ("logo.svg", SVG % (b"<g>" * 300 + b"</g>" * 300)),
-     ("logo.svg", SVG.replace(b"9", b"9" * 400) % b""),
-     ("logo.eps", b"%!PS-Adobe-3.0 EPSF-3.0\n%%BoundingBox: 0 0 900 900\n"),
-     ("logo.gif", b"GIF89a")],
-)  # fmt: skip
+    [
+        ("logo.svg", b"<svg"),
+        ("logo.svg", b"<p/>"),
+        ("logo.png", b"\x89PNG\r\n"),
+        ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg"/>'),
+        ("logo.svg", b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 a b"/>'),
+        (
+            "logo.svg",
+            b'<?xml version="1.0" encoding="foo"?>'
+            b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"/>',
+        ),
+        (
+            "logo.svg",
+            b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
+            b'<image href="https://hollowfen.example/reed.png" width="9" height="9"/></svg>',
+        ),
+        (
+            "logo.svg",
+            b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
+            b'<style>@import "reed.css";</style></svg>',
+        ),
+        (
+            "logo.svg",
+            b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9">'
+            b'<rect width="9" height="9" fill="url(reeds.svg#a)"/></svg>',
+        ),
+        ("logo.svg", SVG % b"<script/>"),
+        ("logo.svg", b"<!DOCTYPE svg [<!ENTITY a 'b'>]>" + SVG % b""),
+        ("logo.svg", SVG % (b"<g>" * 300 + b"</g>" * 300)),
+        ("logo.svg", SVG.replace(b"9", b"9" * 400) % b""),
+        ("logo.eps", b"%!PS-Adobe-3.0 EPSF-3.0\n%%BoundingBox: 0 0 900 900\n"),
+        ("logo.gif", b"GIF89a"),
+    ],
+)
 def test_a_logo_that_cannot_be_read_is_an_error(tmp_path: Path, name: str, data: bytes) -> None:
     path = tmp_path / name
     path.write_bytes(data)

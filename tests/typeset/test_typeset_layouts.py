@@ -172,9 +172,16 @@ def test_half_size_booklets_have_no_template_sheets_and_say_where_they_are(small
 
 
 def test_half_size_booklets_hold_all_the_words(small: Book) -> None:
-    for words in ("The mini hangs in a hall", "a ruler that shows 1/8 in", "Blades and heat",
-                  "All fabrics", "Try your own fabrics.", "18 1/2 in × 54 1/2 in",
-                  "The throw uses the same wedge", "patterns@hollowfen.example"):  # fmt: skip
+    for words in (
+        "The mini hangs in a hall",
+        "a ruler that shows 1/8 in",
+        "Blades and heat",
+        "All fabrics",
+        "Try your own fabrics.",
+        "18 1/2 in × 54 1/2 in",
+        "The throw uses the same wedge",
+        "patterns@hollowfen.example",
+    ):
         assert words in small.text
 
 

@@ -104,9 +104,16 @@ def test_covers_and_sheets_have_no_running_foot(book: Book) -> None:
 
 @pytest.mark.parametrize(
     "length",
-    ["1/4 in seam", "3/8 in inside", "within 1/16 in of", "18 1/2 in × 54 1/2 in",
-     "3 1/4 yd (3.00 m)", "3 1/2 in × 4 5/8 in", "20 1/2 in × 20 1/2 in (52.1 cm × 52.1 cm)"],
-)  # fmt: skip
+    [
+        "1/4 in seam",
+        "3/8 in inside",
+        "within 1/16 in of",
+        "18 1/2 in × 54 1/2 in",
+        "3 1/4 yd (3.00 m)",
+        "3 1/2 in × 4 5/8 in",
+        "20 1/2 in × 20 1/2 in (52.1 cm × 52.1 cm)",
+    ],
+)
 def test_lengths_are_read_back_as_the_manual_writes_them(book: Book, length: str) -> None:
     assert length in " ".join("\n".join(book.words).split())
 
@@ -146,13 +153,27 @@ def test_steps_and_their_figures_share_a_page(book: Book) -> None:
 
 @pytest.mark.parametrize(
     "words",
-    ["The mini hangs in a hall", "fabric scissors, and scissors", "CAUTION Blades and heat",
-     "TIP Press, do not push", "NOTE", "Four layers, one point", "Tip Light thread shows",
-     "Caution Keep your other hand", "a ruler that shows 1/8 in",
-     "Amounts allow 40 in", "All fabrics",
-     "How the linen is cut", "Try your own fabrics.", "Sheet 2", "Confident beginner", "HF-140",
-     "A week of quiet evenings", "patterns@hollowfen.example"],
-)  # fmt: skip
+    [
+        "The mini hangs in a hall",
+        "fabric scissors, and scissors",
+        "CAUTION Blades and heat",
+        "TIP Press, do not push",
+        "NOTE",
+        "Four layers, one point",
+        "Tip Light thread shows",
+        "Caution Keep your other hand",
+        "a ruler that shows 1/8 in",
+        "Amounts allow 40 in",
+        "All fabrics",
+        "How the linen is cut",
+        "Try your own fabrics.",
+        "Sheet 2",
+        "Confident beginner",
+        "HF-140",
+        "A week of quiet evenings",
+        "patterns@hollowfen.example",
+    ],
+)
 def test_every_kind_of_block_is_on_a_page(book: Book, words: str) -> None:
     assert words in " ".join("\n".join(book.words).split())
 
@@ -256,8 +277,10 @@ def test_two_builds_give_the_same_bytes() -> None:
         run = subprocess.run(
             [sys.executable, "-c", _BUILD, str(here), str(here.parents[1])],
             env={**os.environ, "PYTHONHASHSEED": seed, "TZ": zone},
-            cwd=folder, capture_output=True, check=True,
-        )  # fmt: skip
+            cwd=folder,
+            capture_output=True,
+            check=True,
+        )
         sums.add(sha256(run.stdout).hexdigest())
         assert run.stdout.startswith(b"%PDF-")
     assert len(sums) == 1

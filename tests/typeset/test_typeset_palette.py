@@ -44,10 +44,16 @@ def test_the_published_extremes() -> None:
 def test_all_text_reads_on_its_ground(colours: list[str]) -> None:
     p = of(*colours)
     pairs = [
-        (p.ink, p.paper), (p.ink, p.tint), (p.ink, p.wash), (p.quiet, p.paper),
-        (p.accent, p.paper), (p.accent, p.wash), (p.accent, p.tint), (p.paper, p.accent),
+        (p.ink, p.paper),
+        (p.ink, p.tint),
+        (p.ink, p.wash),
+        (p.quiet, p.paper),
+        (p.accent, p.paper),
+        (p.accent, p.wash),
+        (p.accent, p.tint),
+        (p.paper, p.accent),
         (p.second, p.paper),
-    ]  # fmt: skip
+    ]
     assert [(a, b) for a, b in pairs if contrast(a, b) < 4.5] == []
 
 

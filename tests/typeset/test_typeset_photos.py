@@ -87,9 +87,10 @@ def test_a_cover_photograph_takes_the_place_of_the_drawing(tmp_path: Path, layou
 def alts(book: Book, page: int) -> list[str]:
     home = book.objects.pages[page - 1].obj.objgen
     return [
-        str(o["/Alt"]) for o in book.objects.objects
+        str(o["/Alt"])
+        for o in book.objects.objects
         if isinstance(o, pikepdf.Dictionary) and o.get("/S") == "/Figure" and o.Pg.objgen == home
-    ]  # fmt: skip
+    ]
 
 
 def test_without_photographs_the_drawing_stays() -> None:

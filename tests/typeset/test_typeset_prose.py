@@ -37,9 +37,22 @@ def test_lengths_are_kept_together(text: str, html: str) -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["12/5/2026", "2026-1/2", "1/12", "3/2", "and/or", "page 1/2/3", "v1/2", "1/2a", "24/7",
-     "40 inches", "1/2-3", "7 days", "1/0"],
-)  # fmt: skip
+    [
+        "12/5/2026",
+        "2026-1/2",
+        "1/12",
+        "3/2",
+        "and/or",
+        "page 1/2/3",
+        "v1/2",
+        "1/2a",
+        "24/7",
+        "40 inches",
+        "1/2-3",
+        "7 days",
+        "1/0",
+    ],
+)
 def test_what_only_looks_like_a_length_is_left_alone(text: str) -> None:
     assert lengths(text) == text
 

@@ -94,9 +94,10 @@ def spoilt(pdf: bytes, spoil: Callable[[pikepdf.Pdf], None]) -> Tags:
 
 def every(file: pikepdf.Pdf, kind: str) -> list[pikepdf.Object]:
     return [
-        o for o in file.objects
+        o
+        for o in file.objects
         if isinstance(o, pikepdf.Dictionary) and o.get("/S") == kind and "/P" in o
-    ]  # fmt: skip
+    ]
 
 
 def no_language(file: pikepdf.Pdf) -> None:

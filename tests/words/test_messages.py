@@ -49,9 +49,22 @@ from publish.words.values import (
 )
 
 TRADES = (
-    applique, binding, binding_strips, borders, flat, folding, fusing, layering, marking, mitres,
-    placing, preparing, quilting, sleeve, trimming,
-)  # fmt: skip
+    applique,
+    binding,
+    binding_strips,
+    borders,
+    flat,
+    folding,
+    fusing,
+    layering,
+    marking,
+    mitres,
+    placing,
+    preparing,
+    quilting,
+    sleeve,
+    trimming,
+)
 
 
 def made(source: str) -> Language:
@@ -83,14 +96,19 @@ def test_nothing_is_left_over_when_a_message_is_read() -> None:
 def test_every_operation_has_its_message() -> None:
     speak = language()
     verbs = [
-        kind for trade in TRADES for kind in vars(trade).values()
-        if isinstance(kind, type) and issubclass(kind, Operation)
-        and kind.__module__ == trade.__name__ and not kind.__name__.startswith("_")
-    ]  # fmt: skip
+        kind
+        for trade in TRADES
+        for kind in vars(trade).values()
+        if isinstance(kind, type)
+        and issubclass(kind, Operation)
+        and kind.__module__ == trade.__name__
+        and not kind.__name__.startswith("_")
+    ]
     lacking = [
-        kind.__name__ for kind in verbs
+        kind.__name__
+        for kind in verbs
         if not any(m.startswith(kind.message) for m in speak.sources) or not kind.message
-    ]  # fmt: skip
+    ]
     assert lacking == []
 
 
@@ -166,10 +184,16 @@ def test_what_is_not_there_is_a_mistake_of_ours(source: str, values: dict) -> No
 
 
 DIALECT = {
-    r"\btowards\b": "toward", r"\bcloth\b": "fabric", r"\bback[- ]stitch": "backstitch",
-    r"\bround the\b": "around the", r"\bselvedge": "selvage", r"\bcushion": "pillow",
-    r"\bwadding": "batting", r"\d %": "no space before %", r"\bcolor\b": "colour",
-}  # fmt: skip
+    r"\btowards\b": "toward",
+    r"\bcloth\b": "fabric",
+    r"\bback[- ]stitch": "backstitch",
+    r"\bround the\b": "around the",
+    r"\bselvedge": "selvage",
+    r"\bcushion": "pillow",
+    r"\bwadding": "batting",
+    r"\d %": "no space before %",
+    r"\bcolor\b": "colour",
+}
 """House style: Canadian spelling with North American trade words."""
 
 

@@ -90,9 +90,13 @@ class Patchwork:
     def steps(self, start: str = "") -> list[Step]:
         """Return the steps of every section whose key starts with a word."""
         return [
-            step for s in self.manual.sections if s.key.startswith(start)
-            for b in s.blocks if isinstance(b, Steps) for step in b.items
-        ]  # fmt: skip
+            step
+            for s in self.manual.sections
+            if s.key.startswith(start)
+            for b in s.blocks
+            if isinstance(b, Steps)
+            for step in b.items
+        ]
 
     def text(self, start: str = "") -> str:
         """Return every string of the sections whose key starts with a word."""

@@ -32,14 +32,20 @@ SOLID = "[[0, 0], [90, 0], [50, 20]]"
 """A wedge of eight that is whole at the centre, and no part of which is apart."""
 
 
-def motif(method: str = "needle-turn", wedge: str = SOLID, fabric: str = "fern",
-          folds: int = 8) -> str:  # fmt: skip
+def motif(
+    method: str = "needle-turn", wedge: str = SOLID, fabric: str = "fern", folds: int = 8
+) -> str:
     """Return the one motif `leaf`, as YAML."""
     return f"leaf: {{outline: {wedge}, folds: {folds}, fabric: {fabric}, method: {method}}}"
 
 
-def booklet(*sizes: str, blocks: str = NINE, motifs: str = "", more: str = "",
-            fabrics: Mapping[str, str] = MappingProxyType({})) -> Patchwork:  # fmt: skip
+def booklet(
+    *sizes: str,
+    blocks: str = NINE,
+    motifs: str = "",
+    more: str = "",
+    fabrics: Mapping[str, str] = MappingProxyType({}),
+) -> Patchwork:
     """Return the booklet of sizes such as `lap: {block: nine, block_size: 9 in}`.
 
     `fabrics` adds keys to fabrics.

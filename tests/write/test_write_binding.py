@@ -33,13 +33,21 @@ def test_first_stitch_opening_and_corner_have_room_on_one_side(width, height):
 
 @pytest.mark.parametrize(
     ("side", "where", "opening"),
-    [("4 in", "tucked", ""), ("9 in", "tucked", ""), ("10 in", "corner ahead", "6 in"),
-     ("12 in", "corner ahead", "8 in"), ("20 in", "corner ahead", "10 in"),
-     ("24 in", "middle of a side", "10 in")],
-)  # fmt: skip
+    [
+        ("4 in", "tucked", ""),
+        ("9 in", "tucked", ""),
+        ("10 in", "corner ahead", "6 in"),
+        ("12 in", "corner ahead", "8 in"),
+        ("20 in", "corner ahead", "10 in"),
+        ("24 in", "middle of a side", "10 in"),
+    ],
+)
 def test_the_words_follow_the_room(side, where, opening):
-    said = plain(booklet(f"a: {{block: plain, block_size: {side}}}", blocks="plain: {ground: oat}")
-                 .text("binding"))  # fmt: skip
+    said = plain(
+        booklet(f"a: {{block: plain, block_size: {side}}}", blocks="plain: {ground: oat}").text(
+            "binding"
+        )
+    )
     assert where in said
     assert f"stop {opening} before the first stitch" in said if opening else "overlap" not in said
 

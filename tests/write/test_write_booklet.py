@@ -24,20 +24,45 @@ from publish.write.terms import TERMS
 
 # The kinds of figure that stage 6 draws, with the values each understands.
 KINDS = {
-    "quilt": {"dimensions"}, "sizes": {"labels"}, "swatches": set(), "layers": set(),
-    "fold": {"stage", "motif"}, "wedge-baste": {"motif"}, "wedge-align": {"motif"},
-    "wedge-mark": {"motif"}, "wedge-cut": {"motif"}, "unfold": {"motif"},
-    "crease-ground": {"block"}, "place-motif": {"motif", "block"}, "stitch": {"detail"},
-    "cutting-layout": {"fabric", "material"}, "units": {"unit"}, "rows": set(),
+    "quilt": {"dimensions"},
+    "sizes": {"labels"},
+    "swatches": set(),
+    "layers": set(),
+    "fold": {"stage", "motif"},
+    "wedge-baste": {"motif"},
+    "wedge-align": {"motif"},
+    "wedge-mark": {"motif"},
+    "wedge-cut": {"motif"},
+    "unfold": {"motif"},
+    "crease-ground": {"block"},
+    "place-motif": {"motif", "block"},
+    "stitch": {"detail"},
+    "cutting-layout": {"fabric", "material"},
+    "units": {"unit"},
+    "rows": set(),
     "borders": {"border"},
-    "sandwich": set(), "quilting": set(), "trim": {"unit", "block"}, "binding": {"detail"},
-    "sleeve": {"detail"}, "pillow": {"detail"}, "colouring": set(),
-    "tile-map": {"motif", "part"}, "scale": set(), "pairs": set(), "colourways": set(),
-    "block": {"block"}, "sections": {"block"}, "quick": {"method", "unit", "stage"},
-    "curve": {"unit", "stage"}, "set-in": {"unit"}, "foundation": {"section", "stage"},
-    "setting": set(), "press": {"unit"}, "rounds": {"round"},
+    "sandwich": set(),
+    "quilting": set(),
+    "trim": {"unit", "block"},
+    "binding": {"detail"},
+    "sleeve": {"detail"},
+    "pillow": {"detail"},
+    "colouring": set(),
+    "tile-map": {"motif", "part"},
+    "scale": set(),
+    "pairs": set(),
+    "colourways": set(),
+    "block": {"block"},
+    "sections": {"block"},
+    "quick": {"method", "unit", "stage"},
+    "curve": {"unit", "stage"},
+    "set-in": {"unit"},
+    "foundation": {"section", "stage"},
+    "setting": set(),
+    "press": {"unit"},
+    "rounds": {"round"},
     "barcode": {"digits"},
-}  # fmt: skip
+}
 DETAILS = {
     "stitch": {"edge", "tip", "corner", "hole"},
     "binding": {"join", "press", "start", "tuck", "corner", "close", "finish", "bias"},
@@ -47,15 +72,29 @@ DETAILS = {
 # Work that cannot be understood from words alone; each needs a picture in its section.
 PICTURED = {
     "folding": {"fold"},
-    "marking-and-cutting-the-motif": {"wedge-baste", "wedge-align", "wedge-mark", "wedge-cut",
-                                      "unfold"},
-    "placing": {"crease-ground", "place-motif"}, "applique": {"stitch", "trim"},
-    "piecing": {"units"}, "assembling": {"rows"}, "borders": {"borders"},
-    "quilting": {"layers", "sandwich", "quilting"}, "binding": {"binding"},
-    "sleeve": {"sleeve"}, "pillow": {"pillow", "trim"}, "cutting": {"cutting-layout"},
-    "templates": {"tile-map"}, "before-you-start": {"scale"}, "colouring-page": {"colouring"},
-    "colour-and-fabric": {"swatches"}, "what-you-will-make": {"sizes"},
-}  # fmt: skip
+    "marking-and-cutting-the-motif": {
+        "wedge-baste",
+        "wedge-align",
+        "wedge-mark",
+        "wedge-cut",
+        "unfold",
+    },
+    "placing": {"crease-ground", "place-motif"},
+    "applique": {"stitch", "trim"},
+    "piecing": {"units"},
+    "assembling": {"rows"},
+    "borders": {"borders"},
+    "quilting": {"layers", "sandwich", "quilting"},
+    "binding": {"binding"},
+    "sleeve": {"sleeve"},
+    "pillow": {"pillow", "trim"},
+    "cutting": {"cutting-layout"},
+    "templates": {"tile-map"},
+    "before-you-start": {"scale"},
+    "colouring-page": {"colouring"},
+    "colour-and-fabric": {"swatches"},
+    "what-you-will-make": {"sizes"},
+}
 
 every_case = pytest.mark.parametrize("name", CASES)
 
@@ -89,8 +128,11 @@ def test_one_key_means_one_figure(name: str) -> None:
     found: dict[str, object] = {}
     for part in manual(name).sections:
         for block in part.blocks:
-            figures = [s.figure for s in block.items] if isinstance(block, Steps) else [
-                getattr(block, "figure", None)]  # fmt: skip
+            figures = (
+                [s.figure for s in block.items]
+                if isinstance(block, Steps)
+                else [getattr(block, "figure", None)]
+            )
             for figure in figures:
                 if figure is not None:
                     assert figure.key not in found, figure.key
@@ -119,10 +161,13 @@ def test_work_that_needs_a_picture_has_one(name: str) -> None:
             f.kind
             for member in family
             for block in member.blocks
-            for f in ([s.figure for s in block.items] if isinstance(block, Steps)
-                      else [getattr(block, "figure", None)])
+            for f in (
+                [s.figure for s in block.items]
+                if isinstance(block, Steps)
+                else [getattr(block, "figure", None)]
+            )
             if f is not None
-        }  # fmt: skip
+        }
         wanted = PICTURED[part.key]
         if part.key == "applique" and made_for(name).sizes.keys() == {"pillow"}:
             wanted = wanted - {"trim"}
@@ -179,9 +224,13 @@ def test_articles_agree_with_how_the_next_word_sounds(name: str) -> None:
     for where, text in strings(manual(name)):
         plain = re.sub(r"\*\*[A-Z]\*\*", "", text).replace("*", "")  # letters of pieces away
         assert not re.search(r"\b[Aa] (?:[aeio](?!ne\b|nce\b)|8|11 |18 |unusable|hour)", plain), (
-            where, text)  # fmt: skip
+            where,
+            text,
+        )
         assert not re.search(r"\b[Aa]n (?:[bcdfgjklmnpqrstvwxyz]|[1-79](?![18])|one|un)", plain), (
-            where, text)  # fmt: skip
+            where,
+            text,
+        )
 
 
 @every_case
@@ -210,9 +259,13 @@ def test_every_piece_is_in_its_table_and_in_a_step(name: str) -> None:
     for key, plan in made.plans.items():
         table = tables(book)[f"cutting-{key}"]
         cells = {row.cells[0] for row in table.rows}
-        part = next(s for s in book.sections if s.key in (f"cutting-{key}", "cutting")
-                    and any(isinstance(b, Table) for b in s.blocks)
-                    and (not s.sizes or key in s.sizes))  # fmt: skip
+        part = next(
+            s
+            for s in book.sections
+            if s.key in (f"cutting-{key}", "cutting")
+            and any(isinstance(b, Table) for b in s.blocks)
+            and (not s.sizes or key in s.sizes)
+        )
         told = " ".join(s.text for s in steps(part))
         for piece in plan.pieces:
             assert f"**{piece.letter}**" in cells, (key, piece)
@@ -277,19 +330,30 @@ def test_every_size_has_its_templates(name: str) -> None:
     made = made_for(name)
     asked = {
         (b.motif, b.size, b.part)
-        for s in manual(name).sections for b in s.blocks if type(b).__name__ == "TemplateSheets"
-    }  # fmt: skip
+        for s in manual(name).sections
+        for b in s.blocks
+        if type(b).__name__ == "TemplateSheets"
+    }
     wanted = {
         (p.motif, key, "wedge" if made.pattern.motifs[p.motif].symmetry == "mirror" else "whole")
-        for key, draft in made.drafts.items() for p in draft.placements
-    }  # fmt: skip
+        for key, draft in made.drafts.items()
+        for p in draft.placements
+    }
     assert asked == wanted
 
 
 @every_case
 def test_cautions_are_there_and_defer(name: str) -> None:
     text = " ".join(t for where, t in strings(manual(name)) if where == "cautions")
-    for word in ("blade", "iron", "needles", "under one year", "under three", "flame",
-                 "instructions that come with", "laws and codes where you live"):  # fmt: skip
+    for word in (
+        "blade",
+        "iron",
+        "needles",
+        "under one year",
+        "under three",
+        "flame",
+        "instructions that come with",
+        "laws and codes where you live",
+    ):
         assert word in text, word
     assert section(name, "cautions").blocks

@@ -23,8 +23,10 @@ _NONE = re.compile(r"\b(?:no|0) (?:side|corner)? ?(?:triangles?|blocks?|strips?|
 
 
 def said(columns, rows, setting, block="nine", more="", section="assembling"):
-    size = (f"a: {{block: {block}, block_size: 6 in, columns: {columns}, rows: {rows}"
-            f"{SETTINGS[setting]}{more}}}")  # fmt: skip
+    size = (
+        f"a: {{block: {block}, block_size: 6 in, columns: {columns}, rows: {rows}"
+        f"{SETTINGS[setting]}{more}}}"
+    )
     found = booklet(size, blocks=ALL, motifs=motif())
     return plain(found.text(section)), found
 
@@ -70,8 +72,9 @@ def test_pins_come_before_the_seam():
 def test_pieced_blocks_beside_motifs_are_no_grounds():
     found = booklet(
         "a: {block: [leaf, nine], block_size: 12 in, motif_size: 10 in, columns: 2, rows: 2}",
-        blocks=ALL.replace("ground: oat, motif: leaf", "ground: mist, motif: leaf"), motifs=motif(),
-    )  # fmt: skip
+        blocks=ALL.replace("ground: oat, motif: leaf", "ground: mist, motif: leaf"),
+        motifs=motif(),
+    )
     text = plain(found.text())
     assert "Mist: ground" in text and "Fern: blocks" in text and "Oat: blocks" in text
     assert "Piecing the blocks" in text and "Piecing the ground" not in text
@@ -81,8 +84,11 @@ def test_pieced_blocks_beside_motifs_are_no_grounds():
 @pytest.mark.parametrize("method", ["needle-turn", "prepared edge", "fusible"])
 @pytest.mark.parametrize("wedge", [SOLID, WEDGE], ids=["solid", "open"])
 def test_openings_are_told_of_motifs_that_have_them(method, wedge):
-    found = booklet("a: {block: leaf, block_size: 12 in, motif_size: 10 in}", blocks=LEAF,
-                    motifs=motif(method, wedge))  # fmt: skip
+    found = booklet(
+        "a: {block: leaf, block_size: 12 in, motif_size: 10 in}",
+        blocks=LEAF,
+        motifs=motif(method, wedge),
+    )
     holes = found.drafts["a"].motifs["leaf"].holes > 0
     sewn = "\n".join(found.text(s) for s in ("applique", "fusing", "preparing", "marking"))
     assert bool(re.search(r"\bopenings?\b(?! it)", sewn)) == holes
@@ -94,8 +100,9 @@ def test_threads_are_counted_by_colour():
     found = booklet(
         "a: {block: [leaf, reed], block_size: 12 in, motif_size: 10 in, columns: 2}",
         "b: {block: leaf, block_size: 12 in, motif_size: 10 in, binding: {fabric: mist}}",
-        blocks=LEAF + "\nreed: {ground: oat, motif: reed}", motifs=two,
-    )  # fmt: skip
+        blocks=LEAF + "\nreed: {ground: oat, motif: reed}",
+        motifs=two,
+    )
     text = found.text("materials")
     for name in ("Fern", "Madder"):
         assert f"Appliqué, to match {name}" in text.split("\n")
@@ -106,8 +113,11 @@ def test_threads_are_counted_by_colour():
 
 
 def test_one_fused_motif_is_not_side_by_side():
-    found = booklet("a: {block: leaf, block_size: 12 in, motif_size: 10 in}", blocks=LEAF,
-                    motifs=motif("fusible"))  # fmt: skip
+    found = booklet(
+        "a: {block: leaf, block_size: 12 in, motif_size: 10 in}",
+        blocks=LEAF,
+        motifs=motif("fusible"),
+    )
     text = plain(found.text())
     assert "motif side by side" not in text and "the one motif" not in text
     assert not re.search(r"holds one \w+, each", text)
@@ -133,8 +143,9 @@ def test_squares_used_whole_are_not_cut_into_strips():
     found = booklet(
         "a: {block: plain, block_size: 4 1/2 in, columns: 6, rows: 7}",
         blocks="plain: {ground: oat}",
-        more="", fabrics={"oat": "sold_as: {squares: 5 in}"},
-    )  # fmt: skip
+        more="",
+        fabrics={"oat": "sold_as: {squares: 5 in}"},
+    )
     text = plain(found.text("cutting"))
     assert "Use each of 42 squares whole, as one A, 5 in square" in text
     assert "strip 5 in deep" not in text

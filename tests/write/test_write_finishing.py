@@ -160,14 +160,22 @@ def test_template_sheets_can_stand_alone() -> None:
 
 def test_dark_over_light_and_light_over_dark() -> None:
     assert "Deep moss is darker than Salt linen" in text_of("three sizes")
-    pale = w.made(w.MINI, motifs=(replace(made_for("one size").pattern.motifs["star"],
-                                          fabric="linen"),))  # fmt: skip
-    fabrics = {**pale.pattern.fabrics,
-               "linen": replace(pale.pattern.fabrics["linen"], colour="#24483a")}  # fmt: skip
+    pale = w.made(
+        w.MINI, motifs=(replace(made_for("one size").pattern.motifs["star"], fabric="linen"),)
+    )
+    fabrics = {
+        **pale.pattern.fabrics,
+        "linen": replace(pale.pattern.fabrics["linen"], colour="#24483a"),
+    }
     dark = replace(pale.pattern, fabrics=fabrics)
     book, _ = write(dark, pale.sizes, pale.drafts, pale.plans)
-    text = " ".join(i for s in book.sections if s.key == "colour-and-fabric"
-                    for b in s.blocks for i in getattr(b, "items", ()))  # fmt: skip
+    text = " ".join(
+        i
+        for s in book.sections
+        if s.key == "colour-and-fabric"
+        for b in s.blocks
+        for i in getattr(b, "items", ())
+    )
     assert "both Salt linen" in text
 
 
@@ -180,9 +188,13 @@ def test_shrinkage_and_width_are_said_as_the_pattern_has_them() -> None:
     }
     pattern = replace(made.pattern, fabrics=fabrics)
     book, _ = write(pattern, made.sizes, made.drafts, made.plans)
-    text = "\n".join(i for s in book.sections for b in s.blocks
-                     for i in (*getattr(b, "items", ()), getattr(b, "text", ""))
-                     if isinstance(i, str))  # fmt: skip
+    text = "\n".join(
+        i
+        for s in book.sections
+        for b in s.blocks
+        for i in (*getattr(b, "items", ()), getattr(b, "text", ""))
+        if isinstance(i, str)
+    )
     assert "3 % for Glasswort red" in text
     assert "42 in (106.7 cm) for Sandbar" in text
 
@@ -210,10 +222,17 @@ def test_other_colourways_are_shown_with_their_swaps() -> None:
 
 def test_fabrics_that_are_close_are_called_close() -> None:
     made = made_for("one size")
-    fabrics = {**made.pattern.fabrics,
-               "moss": replace(made.pattern.fabrics["moss"], colour="#efe8d8")}  # fmt: skip
+    fabrics = {
+        **made.pattern.fabrics,
+        "moss": replace(made.pattern.fabrics["moss"], colour="#efe8d8"),
+    }
     book, _ = write(replace(made.pattern, fabrics=fabrics), made.sizes, made.drafts, made.plans)
-    said = [i for s in book.sections if s.key == "colour-and-fabric"
-            for b in s.blocks for i in getattr(b, "items", ())]  # fmt: skip
+    said = [
+        i
+        for s in book.sections
+        if s.key == "colour-and-fabric"
+        for b in s.blocks
+        for i in getattr(b, "items", ())
+    ]
     assert any("close in lightness" in text for text in said)
     assert not any("close in lightness" in text for _, text in strings(manual("one size")))

@@ -75,12 +75,19 @@ def test_paper_comes_out_last() -> None:
 
 def test_every_foundation_is_printed_and_pictured() -> None:
     book = heronry()
-    asked = {(b.motif, b.size) for s in book.manual.sections for b in s.blocks
-             if isinstance(b, TemplateSheets) and b.part == "foundation"}  # fmt: skip
+    asked = {
+        (b.motif, b.size)
+        for s in book.manual.sections
+        for b in s.blocks
+        if isinstance(b, TemplateSheets) and b.part == "foundation"
+    }
     alone = {(f.key, k) for k, d in book.drafts.items() for f in d.foundations if k != "pillow"}
     assert asked == alone  # the pillow's block is as large as the mini's, and shares its sheets
-    shown = {(b.figure.kind, b.figure.get("block")) for b in book.section("foundation-mini").blocks
-             if isinstance(b, FigureBlock)}  # fmt: skip
+    shown = {
+        (b.figure.kind, b.figure.get("block"))
+        for b in book.section("foundation-mini").blocks
+        if isinstance(b, FigureBlock)
+    }
     assert ("sections", "heron") in shown
 
 

@@ -15,18 +15,26 @@ from publish.sew.assembling import places_by_way
 from publish.sew.bench import Bench
 from publish.sew.names import Names
 
-BORDERED = ("a: {block: nine, block_size: 9 in, columns: 3, rows: 3, borders: "
-            "[{width: 2 in, fabric: mist}, {width: 5 in, fabric: fern}]}")  # fmt: skip
+BORDERED = (
+    "a: {block: nine, block_size: 9 in, columns: 3, rows: 3, borders: "
+    "[{width: 2 in, fabric: mist}, {width: 5 in, fabric: fern}]}"
+)
 SEW, PIN = re.compile(r"\b[Ss]ew\b"), re.compile(r"\b[Pp]in\b(?! with)")
 BOOKS = {
     "patchwork": lambda: booklet(BORDERED),
     "stars": lambda: booklet(BORDERED.replace("nine", "star"), blocks=STAR),
-    "sashed": lambda: booklet("a: {block: star, block_size: 8 in, columns: 2, rows: 3, sashing: "
-                              "{width: 1 in, fabric: mist, cornerstones: amber}}", blocks=STAR),
-    "motif": lambda: booklet("a: {block: leaf, block_size: 12 in, motif_size: 10 in}",
-                             blocks=LEAF, motifs=motif(wedge=WEDGE)),
+    "sashed": lambda: booklet(
+        "a: {block: star, block_size: 8 in, columns: 2, rows: 3, sashing: "
+        "{width: 1 in, fabric: mist, cornerstones: amber}}",
+        blocks=STAR,
+    ),
+    "motif": lambda: booklet(
+        "a: {block: leaf, block_size: 12 in, motif_size: 10 in}",
+        blocks=LEAF,
+        motifs=motif(wedge=WEDGE),
+    ),
     "foundations": lambda: demo("heronry", "mini"),
-}  # fmt: skip
+}
 
 
 @pytest.mark.parametrize("name", BOOKS)
@@ -100,24 +108,34 @@ def test_border_strips_are_left_long_where_nothing_else_is_cut_from_them():
 
 
 def test_a_goose_keeps_its_allowance_in_the_fabric_beyond_its_point():
-    found = booklet("a: {block: star, block_size: 8 in, columns: 2, rows: 2}", blocks=STAR,
-                    more="piecing: {geese: four at once}\n")  # fmt: skip
+    found = booklet(
+        "a: {block: star, block_size: 8 in, columns: 2, rows: 2}",
+        blocks=STAR,
+        more="piecing: {geese: four at once}\n",
+    )
     (making,) = [m for m in found.plans["a"].makings if m.method == "geese"]
     size = {p.letter: p.width for p in found.plans["a"].pieces}
     large, small = sorted(making.letters, key=lambda letter: -size[letter])
-    (step,) = [s for s in found.steps("piecing") if "four units" not in s.text
-               and re.search(r"Leave .* beyond the point", s.text)]  # fmt: skip
+    (step,) = [
+        s
+        for s in found.steps("piecing")
+        if "four units" not in s.text and re.search(r"Leave .* beyond the point", s.text)
+    ]
     assert f"of **{small}** beyond the point of **{large}**" in step.text
 
 
 def test_openings_that_bend_both_ways_are_turned_as_edges_are():
     """The opening of the first wedge is a star of eight points, that of the second round."""
-    star = ("[[40, 0, corner], [90, 0, corner], [50, 30], [50, 50, corner], [16, 16, corner], "
-            "[26, 8]]")  # fmt: skip
+    star = (
+        "[[40, 0, corner], [90, 0, corner], [50, 30], [50, 50, corner], [16, 16, corner], [26, 8]]"
+    )
     told = []
     for wedge in (star, WEDGE):
-        found = booklet("a: {block: leaf, block_size: 12 in, motif_size: 10 in}", blocks=LEAF,
-                        motifs=motif(wedge=wedge))  # fmt: skip
+        found = booklet(
+            "a: {block: leaf, block_size: 12 in, motif_size: 10 in}",
+            blocks=LEAF,
+            motifs=motif(wedge=wedge),
+        )
         told.append(plain(found.text("applique")))
     assert "opening as you turn the outer edge" in told[0]
     assert "opening as an inward curve" in told[1]
@@ -127,8 +145,9 @@ def test_blocks_pressed_two_ways_are_given_their_places():
     """In rows of three, like blocks are pressed up and down so that neighbours lock; each of
     the fewer has its place named."""
     found = demo("samphire", "throw")
-    names = Names(Bench(found.pattern, found.sizes["throw"], found.drafts["throw"],
-                        found.plans["throw"]))  # fmt: skip
+    names = Names(
+        Bench(found.pattern, found.sizes["throw"], found.drafts["throw"], found.plans["throw"])
+    )
     text = plain(found.text("assembling"))
     assert "next to each other" not in text
     for ways in places_by_way(names).values():

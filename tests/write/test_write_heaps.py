@@ -57,9 +57,22 @@ TOPS = {
     "star as a pillow": ("star", f"{PILLOW}, columns: 2, rows: 2, block_size: 9 in"),
     "nine by nine as a pillow": ("nine", f"{PILLOW}, columns: 3, rows: 3, block_size: 6 in"),
     "four as a pillow": ("four", f"{PILLOW}, columns: 2, rows: 2, block_size: 9 in"),
-}  # fmt: skip
-WORDS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-         "eleven", "twelve")  # fmt: skip
+}
+WORDS = (
+    "no",
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+)
 SEAM = Fraction(1, 4)
 EASED = Fraction(1, 16)
 
@@ -90,9 +103,13 @@ class Told:
         manual, _ = write(pattern, sizes, drafts, plans)
         self.size, self.pieces = graded, plans["one"].pieces
         steps = [
-            step for section in manual.sections if section.key.startswith(("piecing", "assembling"))
-            for block in section.blocks if isinstance(block, Steps) for step in block.items
-        ]  # fmt: skip
+            step
+            for section in manual.sections
+            if section.key.startswith(("piecing", "assembling"))
+            for block in section.blocks
+            if isinstance(block, Steps)
+            for step in block.items
+        ]
         self.pieced = [s for s in steps if s.key.startswith("piecing")]
         self.joined = [s for s in steps if s.key.startswith("assembling") and "sew" in s.text]
         self.words = "\n".join(f"{s.text}\n{s.right}" for s in steps)
@@ -250,10 +267,14 @@ def test_a_block_in_two_sizes_is_two_blocks(tmp_path: Path) -> None:
     """A 12 in block and twenty of 3 in round it: both are made, under names of their own."""
     text = f"{HEAD}blocks:\n  nine: {{{BLOCKS['nine']}}}\nbinding: {{fabric: brick}}\n"
     size = "one: {block: nine, columns: 1, rows: 1, block_size: 12 in, rounds: [ROUND]}"
-    told = Told(tmp_path, f"{text}sizes:\n  {size}\n".replace(
-        "ROUND", "{blocks: nine, block_size: 3 in}"))  # fmt: skip
-    made_ = {m[1]: made(s.text) for s in told.pieced
-             if (m := re.match(r"For the (small block|large block)", s.text))}  # fmt: skip
+    told = Told(
+        tmp_path, f"{text}sizes:\n  {size}\n".replace("ROUND", "{blocks: nine, block_size: 3 in}")
+    )
+    made_ = {
+        m[1]: made(s.text)
+        for s in told.pieced
+        if (m := re.match(r"For the (small block|large block)", s.text))
+    }
     assert made_ == {"small block": 20, "large block": 1}
 
 

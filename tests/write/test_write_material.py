@@ -42,8 +42,12 @@ def test_the_table_of_precuts_answers_for_every_fabric_sold_by_length() -> None:
     assert table.head == ("", "Fat quarters", "Fat eighths", "10 in squares", "2 1/2 in strips")
     named = [row.cells[0] for row in table.rows if row.kind == "body"]
     assert not any("Sandbar" in name or "Glasswort" in name for name in named)
-    answers = {cell.split(":")[0].split(",")[0] for row in table.rows if row.kind == "body"
-               for cell in row.cells[1:]}  # fmt: skip
+    answers = {
+        cell.split(":")[0].split(",")[0]
+        for row in table.rows
+        if row.kind == "body"
+        for cell in row.cells[1:]
+    }
     assert answers == {"3", "no"}
     assert any("joined" in note.lower() for note in table.notes)
 
@@ -51,12 +55,17 @@ def test_the_table_of_precuts_answers_for_every_fabric_sold_by_length() -> None:
 def test_what_nobody_looked_for_is_said_to_be_bought_by_length() -> None:
     made = made_for(FACTS)
     plans = {
-        key: replace(plan, fabrics={
-            f: replace(p, alternatives=tuple(Alternative(a.sold_as, None) for a in p.alternatives))
-            for f, p in plan.fabrics.items()
-        })
+        key: replace(
+            plan,
+            fabrics={
+                f: replace(
+                    p, alternatives=tuple(Alternative(a.sold_as, None) for a in p.alternatives)
+                )
+                for f, p in plan.fabrics.items()
+            },
+        )
         for key, plan in made.plans.items()
-    }  # fmt: skip
+    }
     table = alternatives(Book(made.pattern, made.sizes, made.drafts, plans))
     assert table is not None
     assert {cell for row in table.rows if row.kind == "body" for cell in row.cells[1:]} == {"–"}

@@ -118,9 +118,13 @@ def test_every_metric_length_is_the_inches_before_it(name: str) -> None:
         loose = re.sub(rf"{NUMBER} in(?: × {NUMBER} in)? \([^)]*\)", "", text)
         for shown, unit in re.findall(r"([\d.]+) (mm|cm)\b", loose):
             stitches = {
-                practice.PIECING_STITCH.value, BASTING_STITCH, practice.SCALE_CM.value,
-                quilting.STITCH, fusing.ZIGZAG_LENGTH, fusing.ZIGZAG_WIDTH,
-            }  # fmt: skip
+                practice.PIECING_STITCH.value,
+                BASTING_STITCH,
+                practice.SCALE_CM.value,
+                quilting.STITCH,
+                fusing.ZIGZAG_LENGTH,
+                fusing.ZIGZAG_WIDTH,
+            }
             scale = INCH_IN_MM / {"mm": 1, "cm": 10}[unit]
             assert any(p * scale == Fraction(shown) for p in stitches), (where, text)
 
@@ -139,8 +143,11 @@ def test_the_metric_table_is_exact(name: str) -> None:
 def purchases(made: Made) -> set[tuple[Fraction, Fraction]]:
     """Return each length to buy in yards with its metres, as the plan rounds them, and
     what its choices say."""
-    pairs = {(p.buy / YARD, p.buy_metric / METRE)
-             for plan in made.plans.values() for p in plan.fabrics.values()}  # fmt: skip
+    pairs = {
+        (p.buy / YARD, p.buy_metric / METRE)
+        for plan in made.plans.values()
+        for p in plan.fabrics.values()
+    }
     said = [t for plan in made.plans.values() for p in plan.fabrics.values() for t in p.choices]
     pairs |= {
         (parse_number(y), Fraction(m))

@@ -23,8 +23,20 @@ SLANT_PLAIN = SLANT.partition("steps:")[0]
 every_book = pytest.mark.parametrize("name", BOOKS)
 
 
-WORDS = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-         "eleven", "twelve")  # fmt: skip
+WORDS = (
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+)
 
 
 def _number(word: str) -> int:
@@ -36,10 +48,15 @@ def test_every_letter_of_the_plan_is_sewn_or_cut_in_a_step(name: str) -> None:
     book = BOOKS[name]()
     for key, plan in book.plans.items():
         said = "\n".join(
-            t for s in book.manual.sections if s.sizes in ((), (key,))
-            for b in s.blocks if isinstance(b, Steps) for step in b.items
-            for t in [f"{step.text} {step.right}"] if step.sizes in ((), (key,))
-        )  # fmt: skip
+            t
+            for s in book.manual.sections
+            if s.sizes in ((), (key,))
+            for b in s.blocks
+            if isinstance(b, Steps)
+            for step in b.items
+            for t in [f"{step.text} {step.right}"]
+            if step.sizes in ((), (key,))
+        )
         for piece in plan.pieces:
             assert f"**{piece.letter}**" in said, (key, piece.letter, piece.name)
 
@@ -119,23 +136,32 @@ def test_towpath_is_cut_as_the_handbooks_say() -> None:
     of 18 1/4 in cut twice and corner squares of 9 3/8 in cut once."""
     book = demo("towpath")
     mini, throw = (
-        "\n".join(" | ".join(row.cells) for b in book.section(f"cutting-{k}").blocks
-                  if isinstance(b, Table) for row in b.rows)
+        "\n".join(
+            " | ".join(row.cells)
+            for b in book.section(f"cutting-{k}").blocks
+            if isinstance(b, Table)
+            for row in b.rows
+        )
         for k in ("mini", "throw")
-    )  # fmt: skip
+    )
     assert "5 1/4 in (13.3 cm) square | 2 |" in mini and "2 7/8 in (7.3 cm) square | 8 |" in mini
     assert "7 1/4 in (18.4 cm) square | 12 |" in throw
     assert "3 7/8 in (9.8 cm) square | 48 |" in throw
-    sides = re.search(r"\| Side triangle; cut twice on the diagonal, in an X: (\d+) triangles \| "
-                      r"18 1/4 in \(46\.4 cm\) square \| 3 \|", throw)  # fmt: skip
+    sides = re.search(
+        r"\| Side triangle; cut twice on the diagonal, in an X: (\d+) triangles \| "
+        r"18 1/4 in \(46\.4 cm\) square \| 3 \|",
+        throw,
+    )
     assert sides is not None and int(sides.group(1)) >= book.sizes["throw"].side_triangles == 10
     assert "cut once on the diagonal: 4 triangles | 9 3/8 in (23.8 cm) square | 2 |" in throw
 
 
 def test_geese_are_made_four_at_once_and_trimmed() -> None:
     steps = {s.key: s for s in demo("towpath").steps("piecing-mini-lock")}
-    sew, cut, trim = (next(s for k, s in steps.items() if k.endswith(f"unit-3-{part}"))
-                      for part in ("sew", "cut", "trim"))  # fmt: skip
+    sew, cut, trim = (
+        next(s for k, s in steps.items() if k.endswith(f"unit-3-{part}"))
+        for part in ("sew", "cut", "trim")
+    )
     assert "Draw a diagonal line on the wrong side of four Still water squares" in sew.text
     assert "1/4 in (6 mm) from the line on both sides" in sew.text and "Do this twice" in sew.text
     assert "one more" in cut.text and "four units" in cut.right
@@ -147,8 +173,11 @@ def test_units_made_from_one_strip_set_are_pressed_one_way() -> None:
     book = demo("towpath")
     sewn = next(s for s in book.steps("piecing-throw-lock") if "strip sets" in s.text)
     assert sewn.text.count("Press the seam") == 1 and " in 2" not in sewn.text
-    plan = next(b for b in book.section("pressing-plan").blocks
-                if isinstance(b, Table) and b.key == "pressing-throw")  # fmt: skip
+    plan = next(
+        b
+        for b in book.section("pressing-plan").blocks
+        if isinstance(b, Table) and b.key == "pressing-throw"
+    )
     way = re.search(r"Press the seam (toward [^.]*)\.", sewn.text)
     assert way and plan.rows[0].cells == ("Unit 1", "144", way.group(1))
 
@@ -218,8 +247,12 @@ def test_curves_are_clipped_matched_and_pinned() -> None:
 
 def test_templates_are_printed_for_every_size_that_cuts_with_them() -> None:
     book = demo("millrace")
-    asked = {(b.motif, b.size) for s in book.manual.sections for b in s.blocks
-             if isinstance(b, TemplateSheets) and b.part == "piece"}  # fmt: skip
+    asked = {
+        (b.motif, b.size)
+        for s in book.manual.sections
+        for b in s.blocks
+        if isinstance(b, TemplateSheets) and b.part == "piece"
+    }
     assert asked == {(t.key, k) for k, plan in book.plans.items() for t in plan.templates}
     assert "100 %" in book.text("before-you-start")
 
@@ -249,8 +282,12 @@ def test_two_triangles_are_trimmed_to_the_published_size() -> None:
 
 def test_single_pictures_stand_only_where_a_block_has_many_patches() -> None:
     book: Patchwork = sampler()
-    shown = [b.figure.get("block") for s in book.manual.sections for b in s.blocks
-             if isinstance(b, FigureBlock) and b.figure.kind == "block"]  # fmt: skip
+    shown = [
+        b.figure.get("block")
+        for s in book.manual.sections
+        for b in s.blocks
+        if isinstance(b, FigureBlock) and b.figure.kind == "block"
+    ]
     assert shown == ["snow", "star"]
     grids = [b for b in book.section("pressing-plan").blocks if isinstance(b, FigureGrid)]
     assert len(grids) == 1

@@ -11,14 +11,29 @@ from publish.words.en import phrase
 
 def test_counts_are_words_up_to_twelve() -> None:
     assert [phrase.number(n) for n in (0, 1, 9, 12, 13, 240)] == [
-        "no", "one", "nine", "twelve", "13", "240"]  # fmt: skip
+        "no",
+        "one",
+        "nine",
+        "twelve",
+        "13",
+        "240",
+    ]
 
 
 @pytest.mark.parametrize(
     ("place", "word"),
-    [(1, "first"), (8, "eighth"), (12, "twelfth"), (13, "13th"), (21, "21st"), (22, "22nd"),
-     (23, "23rd"), (111, "111th"), (112, "112th")],
-)  # fmt: skip
+    [
+        (1, "first"),
+        (8, "eighth"),
+        (12, "twelfth"),
+        (13, "13th"),
+        (21, "21st"),
+        (22, "22nd"),
+        (23, "23rd"),
+        (111, "111th"),
+        (112, "112th"),
+    ],
+)
 def test_ordinals(place: int, word: str) -> None:
     assert phrase.ordinal(place) == word
 
@@ -38,13 +53,22 @@ def test_lists_have_one_and() -> None:
 
 @pytest.mark.parametrize(
     ("words", "said"),
-    [("block", "a block"), ("eighth", "an eighth"), ("8 in tail", "an 8 in tail"),
-     ("18 in form", "an 18 in form"), ("11 in square", "an 11 in square"),
-     ("1/8 in seam", "a 1/8 in seam"), ("1 1/2 in hem", "a 1 1/2 in hem"),
-     ("80 in strip", "an 80 in strip"), ("110 in strip", "a 110 in strip"),
-     ("uniform edge", "a uniform edge"), ("one-piece motif", "a one-piece motif"),
-     ("hour", "an hour"), ("**Almond** piece", "an **Almond** piece")],
-)  # fmt: skip
+    [
+        ("block", "a block"),
+        ("eighth", "an eighth"),
+        ("8 in tail", "an 8 in tail"),
+        ("18 in form", "an 18 in form"),
+        ("11 in square", "an 11 in square"),
+        ("1/8 in seam", "a 1/8 in seam"),
+        ("1 1/2 in hem", "a 1 1/2 in hem"),
+        ("80 in strip", "an 80 in strip"),
+        ("110 in strip", "a 110 in strip"),
+        ("uniform edge", "a uniform edge"),
+        ("one-piece motif", "a one-piece motif"),
+        ("hour", "an hour"),
+        ("**Almond** piece", "an **Almond** piece"),
+    ],
+)
 def test_articles_follow_the_sound(words: str, said: str) -> None:
     assert phrase.article(words) == said
 

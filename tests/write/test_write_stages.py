@@ -22,11 +22,11 @@ from publish.proof import check
 from publish.sew import sew
 
 HEAD = SMALLEST.partition("sizes:\n")[0]
-PIECED = HEAD.replace(
-    "{ground: linen,", "{ground: {rows: [[linen, moss], [moss, linen]]},"
-).replace("fabric: moss}", "fabric: rush}").replace(
-    "motifs:\n", '  rush: {name: Rush brown, colour: "#6a4a2a"}\nmotifs:\n'
-)  # fmt: skip
+PIECED = (
+    HEAD.replace("{ground: linen,", "{ground: {rows: [[linen, moss], [moss, linen]]},")
+    .replace("fabric: moss}", "fabric: rush}")
+    .replace("motifs:\n", '  rush: {name: Rush brown, colour: "#6a4a2a"}\nmotifs:\n')
+)
 PATTERNS = {
     "smallest": SMALLEST,
     "fusible": HEAD.replace("folds: 8,", "folds: 8, method: fusible,")
@@ -103,10 +103,12 @@ def test_everything_can_be_made(made: dict[str, Made], name: str) -> None:
 @every_pattern
 def test_every_piece_is_cut_and_taken_up(made: dict[str, Made], name: str) -> None:
     _, _, _, plans, book = made[name]
-    cutting = " ".join(t for s in book.sections if s.key.startswith("cutting")
-                       for t in section_text(s))  # fmt: skip
-    told = " ".join(st.text for s in book.sections if not s.key.startswith("cutting")
-                    for st in steps(s))  # fmt: skip
+    cutting = " ".join(
+        t for s in book.sections if s.key.startswith("cutting") for t in section_text(s)
+    )
+    told = " ".join(
+        st.text for s in book.sections if not s.key.startswith("cutting") for st in steps(s)
+    )
     for plan in plans.values():
         for piece in plan.pieces:
             assert cutting.count(f"**{piece.letter}**") >= 2, piece

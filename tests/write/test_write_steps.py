@@ -28,9 +28,14 @@ def test_the_folds_of_each_way_multiply_to_its_layers() -> None:
 
 @pytest.mark.parametrize(
     ("name", "folds", "count"),
-    [("four folds", 4, 2), ("three sizes", 8, 3), ("six folds", 6, 3), ("twelve folds", 12, 4),
-     ("sixteen folds", 16, 4)],
-)  # fmt: skip
+    [
+        ("four folds", 4, 2),
+        ("three sizes", 8, 3),
+        ("six folds", 6, 3),
+        ("twelve folds", 12, 4),
+        ("sixteen folds", 16, 4),
+    ],
+)
 def test_folding_ends_in_the_wedge_with_its_edges_named(name: str, folds: int, count: int) -> None:
     found = steps(section(name, "folding"))
     stages = [s.figure.get("stage") for s in found if s.figure is not None]
@@ -67,10 +72,26 @@ def test_each_size_has_its_own_square_to_fold() -> None:
 
 def test_work_comes_in_sewing_order() -> None:
     keys = [s.key for s in manual("two motifs").sections if s.parent is None]
-    order = ["cutting", "piecing", "folding", "marking-and-cutting-the-motif",
-             "preparing-the-edge", "placing", "applique", "applique-prepared", "assembling",
-             "borders", "quilting", "binding", "sleeve", "label-and-care", "templates",
-             "colouring-page", "glossary", "edition"]  # fmt: skip
+    order = [
+        "cutting",
+        "piecing",
+        "folding",
+        "marking-and-cutting-the-motif",
+        "preparing-the-edge",
+        "placing",
+        "applique",
+        "applique-prepared",
+        "assembling",
+        "borders",
+        "quilting",
+        "binding",
+        "sleeve",
+        "label-and-care",
+        "templates",
+        "colouring-page",
+        "glossary",
+        "edition",
+    ]
     assert [k for k in keys if k in order] == order
     assert keys[:4] == ["what-you-will-make", "materials", "tools", "before-you-start"]
 
@@ -120,10 +141,8 @@ def test_every_unit_of_the_tree_is_in_one_group() -> None:
         for draft in made_for(name).drafts.values():
             root = draft.assembly
             told = [u for g in groups(root) for u in g.units]
-            assert len(told) == len(set(map(id, told))) == len(
-                [u for u in every(root) if u.parts])  # fmt: skip
-            levels = [
-                g for g in groups(root) if level(g.unit) in ("block", "top", "border")]  # fmt: skip
+            assert len(told) == len(set(map(id, told))) == len([u for u in every(root) if u.parts])
+            levels = [g for g in groups(root) if level(g.unit) in ("block", "top", "border")]
             assert len(levels) == len(groups(root))
             for group in groups(root):
                 kinds = {level(u) for u in group.units}

@@ -49,8 +49,10 @@ def test_steps_come_before_and_after_in_the_order_of_the_file() -> None:
     found = list(steps_of(section(manual, "folding")))
     at = [s.key for s in found].index("folding-half-8")
     assert [s.text for s in found[at - 1 : at + 3] if s.key != "folding-half-8"] == [
-        "Zero.", "One.", "Two."
-    ]  # fmt: skip
+        "Zero.",
+        "One.",
+        "Two.",
+    ]
     assert found[at + 1].tip == "Tea helps."
     assert len({s.key for s in found}) == len(found)
 

@@ -20,12 +20,25 @@ TWO = (
     Motif("star", "moss", 8, "mirror", "needle-turn", Fraction(1, 8)),
     Motif("rush", "red", 12, "mirror", "prepared edge", Fraction(3, 16)),
 )
-BED = w.Wish("bed", "Bed", ("quartered", "other"), 4, Fraction(18), Fraction(15),
-             (BorderSpec(Fraction(6), "sand", "mitred"),), bias=True)  # fmt: skip
+BED = w.Wish(
+    "bed",
+    "Bed",
+    ("quartered", "other"),
+    4,
+    Fraction(18),
+    Fraction(15),
+    (BorderSpec(Fraction(6), "sand", "mitred"),),
+    bias=True,
+)
 WALL = w.Wish(
-    "wall", "Wall", ("nine",), 3, Fraction(9), None,
+    "wall",
+    "Wall",
+    ("nine",),
+    3,
+    Fraction(9),
+    None,
     quilting=(QuiltingSpec("ground", "grid", Fraction(3, 2)),),
-)  # fmt: skip
+)
 
 CASES: dict[str, Callable[[], w.Made]] = {
     "three sizes": lambda: w.made(),

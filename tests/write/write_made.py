@@ -44,9 +44,15 @@ COLOURS = {
     "mist": ("Creek mist", "#b9c7c6"),
 }
 PUBLISHED = Publication(
-    "Hollow Fen Studio", "HF-101", "First edition", 2026, "Sew as many as you like.",
-    "patterns@hollowfen.example", "Confident beginner", "It grows where the tide comes in.",
-)  # fmt: skip
+    "Hollow Fen Studio",
+    "HF-101",
+    "First edition",
+    2026,
+    "Sew as many as you like.",
+    "patterns@hollowfen.example",
+    "Confident beginner",
+    "It grows where the tide comes in.",
+)
 UNPUBLISHED = Publication("", "", "", 0, "", "", "", "")
 QUILTING = (
     QuiltingSpec("motif", "ditch"),
@@ -89,9 +95,14 @@ MINI = Wish(
 )
 PILLOW = Wish("pillow", "Pillow", side=Fraction(17), span=Fraction(29, 2), pillow=ENVELOPE)
 THROW = Wish(
-    "throw", "Throw", ("quartered",), 3, Fraction(18), Fraction(31, 2),
+    "throw",
+    "Throw",
+    ("quartered",),
+    3,
+    Fraction(18),
+    Fraction(31, 2),
     (BorderSpec(Fraction(1), "red"), BorderSpec(Fraction(4), "linen")),
-)  # fmt: skip
+)
 
 
 def made(
@@ -155,8 +166,12 @@ def _square(x: int, y: int, fabric: str) -> PatchSpec:
 
 def _blocks(motifs: tuple[Motif, ...]) -> dict[str, Block]:
     first, last = motifs[0].key, motifs[-1].key
-    quarters = (_square(0, 0, "linen"), _square(1, 0, "sand"), _square(0, 1, "sand"),
-                _square(1, 1, "linen"))  # fmt: skip
+    quarters = (
+        _square(0, 0, "linen"),
+        _square(1, 0, "sand"),
+        _square(0, 1, "sand"),
+        _square(1, 1, "linen"),
+    )
     nine = tuple(_square(x, y, ("linen", "sand")[(x + y) % 2]) for y in range(3) for x in range(3))
     return {
         "sprig": Block("sprig", 1, 1, (_square(0, 0, "linen"),), first),
@@ -168,10 +183,22 @@ def _blocks(motifs: tuple[Motif, ...]) -> dict[str, Block]:
 
 def _spec(wish: Wish) -> SizeSpec:
     return SizeSpec(
-        wish.key, wish.title, "pillow" if wish.pillow else "quilt", wish.count, wish.count,
-        wish.blocks, wish.side, wish.span, wish.borders, wish.pillow, None, None, None, (),
+        wish.key,
+        wish.title,
+        "pillow" if wish.pillow else "quilt",
+        wish.count,
+        wish.count,
+        wish.blocks,
+        wish.side,
+        wish.span,
+        wish.borders,
+        wish.pillow,
+        None,
+        None,
+        None,
+        (),
         wish.sleeve,
-    )  # fmt: skip
+    )
 
 
 def _size(wish: Wish) -> Size:
@@ -183,11 +210,26 @@ def _size(wish: Wish) -> Size:
     binding = BindingSpec("red", Fraction(9, 4), "bias" if wish.bias else "straight")
     quilting = tuple(q for q in wish.quilting if q.area != "border" or wish.borders)
     return Size(
-        wish.key, wish.title, "pillow" if wish.pillow else "quilt", wish.count, wish.count, rows,
-        wish.side, wish.span, wish.borders, inner, inner, whole, whole, wish.pillow,
-        BackingSpec("mist", Fraction(4)), BattingSpec("Cotton", Fraction(3), Fraction(8)),
-        None if wish.pillow else binding, quilting, wish.sleeve,
-    )  # fmt: skip
+        wish.key,
+        wish.title,
+        "pillow" if wish.pillow else "quilt",
+        wish.count,
+        wish.count,
+        rows,
+        wish.side,
+        wish.span,
+        wish.borders,
+        inner,
+        inner,
+        whole,
+        whole,
+        wish.pillow,
+        BackingSpec("mist", Fraction(4)),
+        BattingSpec("Cotton", Fraction(3), Fraction(8)),
+        None if wish.pillow else binding,
+        quilting,
+        wish.sleeve,
+    )
 
 
 def _joined(kind: str, name: str, join: str, parts: list[Unit], press: str) -> Unit:
@@ -240,17 +282,37 @@ def _draft(pattern: Pattern, size: Size) -> Draft:
     used = dict.fromkeys(p.motif for p in places)
     shapes = {m: star(pattern.motifs[m], size.motif_span or Fraction(1)) for m in used}
     lines = tuple(
-        QuiltingLines(q.area, q.style, q.spacing,
-                      MultiLineString([LineString([(0, 0), (float(size.width), 0)])]),
-                      float(size.width) * (3 + i))
+        QuiltingLines(
+            q.area,
+            q.style,
+            q.spacing,
+            MultiLineString([LineString([(0, 0), (float(size.width), 0)])]),
+            float(size.width) * (3 + i),
+        )
         for i, q in enumerate(size.quilting)
-    )  # fmt: skip
-    return Draft(size.key, size.width, size.height, tuple(patches), unit, shapes, tuple(places),
-                 lines, Fraction(40), box(0, 0, float(size.width), float(size.height)))  # fmt: skip
+    )
+    return Draft(
+        size.key,
+        size.width,
+        size.height,
+        tuple(patches),
+        unit,
+        shapes,
+        tuple(places),
+        lines,
+        Fraction(40),
+        box(0, 0, float(size.width), float(size.height)),
+    )
 
 
-def _ground(block: Block, corner: tuple[Fraction, Fraction], side: Fraction, r: int, c: int,
-            patches: list[Patch]) -> Unit:  # fmt: skip
+def _ground(
+    block: Block,
+    corner: tuple[Fraction, Fraction],
+    side: Fraction,
+    r: int,
+    c: int,
+    patches: list[Patch],
+) -> Unit:
     step = side / block.columns
     lines = []
     for y in range(block.rows):
@@ -286,8 +348,9 @@ def _bordered(unit: Unit, border: BorderSpec, index: int, patches: list[Patch]) 
         (left - w, top - w, right + w, top),
         (left - w, bottom, right + w, bottom + w),
     )
-    made_ = [_patch(f"border {index + 1} {i}", b, border.fabric, "border")
-             for i, b in enumerate(boxes)]  # fmt: skip
+    made_ = [
+        _patch(f"border {index + 1} {i}", b, border.fabric, "border") for i, b in enumerate(boxes)
+    ]
     patches += made_
     a, b, c, d = (_leaf(p) for p in made_)
     sides = _joined(f"sides {index}", "centre", "across", [a, unit, b], "out")

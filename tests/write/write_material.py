@@ -61,15 +61,28 @@ def _plan(plan: CutPlan, throw: bool) -> CutPlan:
     pieces = {p.letter: p for fabric in fabrics.values() for p in fabric.pieces}
     count = plan.web.squares
     letter = next(p.letter for p in plan.pieces if p.purpose == "motif")
-    web = replace(plan.web, width=F(17), length=F(145), buy=F(297, 2),
-                  placements=placements(letter, count, 1)) if throw else plan.web  # fmt: skip
+    web = (
+        replace(
+            plan.web,
+            width=F(17),
+            length=F(145),
+            buy=F(297, 2),
+            placements=placements(letter, count, 1),
+        )
+        if throw
+        else plan.web
+    )
     backing = plan.backing
     if throw:
         backing = replace(backing, half=backing.panel_width / 2)
     return replace(
-        plan, pieces=tuple(pieces[p.letter] for p in plan.pieces), fabrics=fabrics, web=web,
-        backing=backing, stabiliser=WebPlan(F(20), 17 * F(count), 18 * F(count), count, F(17)),
-    )  # fmt: skip
+        plan,
+        pieces=tuple(pieces[p.letter] for p in plan.pieces),
+        fabrics=fabrics,
+        web=web,
+        backing=backing,
+        stabiliser=WebPlan(F(20), 17 * F(count), 18 * F(count), count, F(17)),
+    )
 
 
 def _fabric(key: str, plan: FabricPlan, throw: bool) -> FabricPlan:
@@ -104,6 +117,11 @@ def _nested(plan: FabricPlan) -> FabricPlan:
     cut = Cut(piece.letter, SPAN, SPAN, piece.count)
     strip = Strip(F(80), (cut,), 1, placements(piece.letter, piece.count, 2))
     return replace(
-        plan, pieces=(replace(piece, name="nested motif", width=SPAN, length=SPAN),),
-        strips=(strip,), length=F(80), needed=F(81), buy=F(81), bound=F(60),
-    )  # fmt: skip
+        plan,
+        pieces=(replace(piece, name="nested motif", width=SPAN, length=SPAN),),
+        strips=(strip,),
+        length=F(80),
+        needed=F(81),
+        buy=F(81),
+        bound=F(60),
+    )

@@ -28,8 +28,12 @@ Letters = dict[tuple[str, ...], str]
 
 def plan_of(pattern: Pattern, size: Size, draft: Draft, letters: Letters) -> CutPlan:
     """Return a plan; `letters` gives one purpose one letter in every size."""
-    pieces = [*_grounds(pattern, size, draft, letters), *_motifs(pattern, size, draft, letters),
-              *_borders(pattern, size, letters), *_rest(size, letters)]  # fmt: skip
+    pieces = [
+        *_grounds(pattern, size, draft, letters),
+        *_motifs(pattern, size, draft, letters),
+        *_borders(pattern, size, letters),
+        *_rest(size, letters),
+    ]
     fabrics = {}
     for key in pattern.fabrics:
         own = tuple(p for p in pieces if p.fabric == key)
@@ -98,10 +102,19 @@ def _grounds(pattern: Pattern, size: Size, draft: Draft, letters: Letters) -> li
             found[key] = found.get(key, 0) + 1
     seam = 2 * pattern.sewing.seam
     return [
-        Piece(_letter(letters, "ground", fabric, str(wide < size.block_side)), "ground", "ground",
-              fabric, round_up(wide + seam + grow), round_up(high + seam + grow), count, wide, high)
+        Piece(
+            _letter(letters, "ground", fabric, str(wide < size.block_side)),
+            "ground",
+            "ground",
+            fabric,
+            round_up(wide + seam + grow),
+            round_up(high + seam + grow),
+            count,
+            wide,
+            high,
+        )
         for (fabric, wide, high, grow), count in found.items()
-    ]  # fmt: skip
+    ]
 
 
 def _grown(pattern: Pattern, draft: Draft, patch: Patch) -> Fraction:
@@ -119,8 +132,17 @@ def _motifs(pattern: Pattern, size: Size, draft: Draft, letters: Letters) -> lis
         assert size.motif_span is not None
         side = round_up(size.motif_span + pattern.sewing.motif_margin)
         count = sum(p.motif == key for p in draft.placements)
-        pieces.append(Piece(_letter(letters, "motif", key), "motif square", "motif", motif.fabric,
-                            side, side, count))  # fmt: skip
+        pieces.append(
+            Piece(
+                _letter(letters, "motif", key),
+                "motif square",
+                "motif",
+                motif.fabric,
+                side,
+                side,
+                count,
+            )
+        )
     return pieces
 
 
@@ -135,11 +157,20 @@ def _borders(pattern: Pattern, size: Size, letters: Letters) -> list[Piece]:
             if border.corners == "mitred":
                 cut = outer + seam + border.width
             parts = int(-(-cut // WIDTH))
-            pieces.append(Piece(
-                _letter(letters, "border", str(index), where), f"border {where}",
-                f"border {index} {where}", border.fabric, border.width + seam, cut, 2,
-                border.width, length, joined_from=parts,
-            ))  # fmt: skip
+            pieces.append(
+                Piece(
+                    _letter(letters, "border", str(index), where),
+                    f"border {where}",
+                    f"border {index} {where}",
+                    border.fabric,
+                    border.width + seam,
+                    cut,
+                    2,
+                    border.width,
+                    length,
+                    joined_from=parts,
+                )
+            )
         side = outer
     return pieces
 
@@ -147,8 +178,9 @@ def _borders(pattern: Pattern, size: Size, letters: Letters) -> list[Piece]:
 def _rest(size: Size, letters: Letters) -> list[Piece]:
     assert size.backing is not None
     backing, cloth = _backing(size), size.backing.fabric
-    pieces = [_piece(letters, "backing", cloth, backing.panel_width, backing.panel_length,
-                     backing.panels)]  # fmt: skip
+    pieces = [
+        _piece(letters, "backing", cloth, backing.panel_width, backing.panel_length, backing.panels)
+    ]
     if size.binding is not None and size.binding.cut == "bias":
         pieces.append(_piece(letters, "binding", size.binding.fabric, Fraction(23), Fraction(23)))
     elif size.binding is not None:
@@ -171,8 +203,9 @@ def _back(pillow: PillowSpec) -> tuple[Fraction, Fraction, int]:
     return Fraction(12), pillow.form, 2
 
 
-def _piece(letters: Letters, purpose: str, fabric: str, width: Fraction, length: Fraction,
-           count: int = 1) -> Piece:  # fmt: skip
+def _piece(
+    letters: Letters, purpose: str, fabric: str, width: Fraction, length: Fraction, count: int = 1
+) -> Piece:
     return Piece(_letter(letters, purpose), purpose, purpose, fabric, width, length, count)
 
 
@@ -192,8 +225,9 @@ def _fabric(key: str, pieces: tuple[Piece, ...]) -> FabricPlan:
     length = sum((s.depth * s.count for s in strips), Fraction(0))
     buy = round_up(length + 1, Fraction(9, 2))
     metric = round_up(length + 1, Fraction(1000, 254))
-    return FabricPlan(key, WIDTH, pieces, tuple(strips), length, length + 1, buy, metric, length,
-                      Fraction(1, 10))  # fmt: skip
+    return FabricPlan(
+        key, WIDTH, pieces, tuple(strips), length, length + 1, buy, metric, length, Fraction(1, 10)
+    )
 
 
 def _strips(piece: Piece) -> list[Strip]:

@@ -21,16 +21,45 @@ def star(motif: Motif, span: Fraction) -> MotifShape:
         angle = math.radians(i * step / 2)
         points.append((reach * math.cos(angle), reach * math.sin(angle)))
     whole = MultiPolygon([Polygon(points, [Point(0, 0).buffer(half / 5).exterior.coords])])
-    sector = Polygon([(0, 0), (99, 0), *[
-        (99 * math.cos(math.radians(step * i / 4)), 99 * math.sin(math.radians(step * i / 4)))
-        for i in range(1, 5)
-    ]])  # fmt: skip
+    sector = Polygon(
+        [
+            (0, 0),
+            (99, 0),
+            *[
+                (
+                    99 * math.cos(math.radians(step * i / 4)),
+                    99 * math.sin(math.radians(step * i / 4)),
+                )
+                for i in range(1, 5)
+            ],
+        ]
+    )
     wedge = MultiPolygon([whole.intersection(sector)])
-    edges = None if motif.symmetry != "mirror" else (
-        FoldEdge("multiple", 0.0, "straight", ((half / 5, half),)),
-        FoldEdge("single", step, "bias" if n == 8 else "straight", ((half / 5, half),)),
-    )  # fmt: skip
+    edges = (
+        None
+        if motif.symmetry != "mirror"
+        else (
+            FoldEdge("multiple", 0.0, "straight", ((half / 5, half),)),
+            FoldEdge("single", step, "bias" if n == 8 else "straight", ((half / 5, half),)),
+        )
+    )
     return MotifShape(
-        motif.key, span, n, wedge, step, edges, whole, whole, wedge, whole.area, whole.length,
-        1, 1, n, n, 0.6, None, 60.0,
-    )  # fmt: skip
+        motif.key,
+        span,
+        n,
+        wedge,
+        step,
+        edges,
+        whole,
+        whole,
+        wedge,
+        whole.area,
+        whole.length,
+        1,
+        1,
+        n,
+        n,
+        0.6,
+        None,
+        60.0,
+    )

@@ -37,10 +37,17 @@ def faults(parts: Iterable[Part], width: Fraction, strips: Sequence[Strip]) -> l
         wanted[part.letter, part.across, part.along] += part.count
         if part.may_turn:
             free.add(part.letter)
-    found += [f"{size[0]} is cut {held[size]} times, not {wanted[size]}"
-              for size in sorted({*held, *wanted}) if held[size] != wanted[size]]  # fmt: skip
-    found += [f"{cut.letter} is turned" for strip in strips for cut in strip.held
-              if cut.turned and cut.letter not in free]  # fmt: skip
+    found += [
+        f"{size[0]} is cut {held[size]} times, not {wanted[size]}"
+        for size in sorted({*held, *wanted})
+        if held[size] != wanted[size]
+    ]
+    found += [
+        f"{cut.letter} is turned"
+        for strip in strips
+        for cut in strip.held
+        if cut.turned and cut.letter not in free
+    ]
     return found
 
 

@@ -41,8 +41,10 @@ def strip_counts(problem: Problem, strong: bool = False) -> tuple[int, ...]:
 def _relaxed_bins(items: Sequence[tuple[int, int]], room: int) -> int:
     kinds = tuple(Kind(((w, 1),), n, w) for w, n in items)
     bins = Problem(room, kinds, Fraction(1), Fraction(1), ())
-    start = [(0, tuple(min(k.count, room // w) if k is kind else 0 for k in kinds))
-             for kind, (w, _) in zip(kinds, items, strict=True)]  # fmt: skip
+    start = [
+        (0, tuple(min(k.count, room // w) if k is kind else 0 for k in kinds))
+        for kind, (w, _) in zip(kinds, items, strict=True)
+    ]
     return ceil(relax(bins, (0,), start, lambda bound: False).bound)
 
 

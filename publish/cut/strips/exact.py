@@ -125,9 +125,11 @@ class _Search:
         target = self.target
         start = [*self.patterns, *_plain(self.problem)]
         self.relaxation = relax(
-            self.problem, self.counts, start,
+            self.problem,
+            self.counts,
+            start,
             lambda bound: self.sums.least_from(ceil(bound)) > target,
-        )  # fmt: skip
+        )
         self.patterns = dict.fromkeys(self.relaxation.patterns)
         self.raise_bound(self.relaxation.bound)
 

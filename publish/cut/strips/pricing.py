@@ -119,8 +119,10 @@ def patterns_near_best(
     items = [(i, widths[i] or 0, prices[i]) for i in fitting]
     most = [min(problem.counts[i], problem.width // w) for i, w, _ in items]
     reach = _suffix_tables(problem.width, items, most)
-    fill = [sum(m * w for m, (_, w, _) in zip(most[j:], items[j:], strict=True))
-            for j in range(len(items) + 1)]  # fmt: skip
+    fill = [
+        sum(m * w for m, (_, w, _) in zip(most[j:], items[j:], strict=True))
+        for j in range(len(items) + 1)
+    ]
     deep = {i for i in fitting if problem.along[depth][i] == problem.depths[depth]}
     counts, found = [0] * len(problem.kinds), []
 

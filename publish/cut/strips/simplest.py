@@ -78,7 +78,8 @@ def _filled(problem: Problem, depth: int, kinds: int) -> Iterator[Pattern]:
                 width = widths[i] or 1
                 counts[i] = min(problem.counts[i], room // width)
                 room -= counts[i] * width
-            deep = any(n and problem.along[depth][i] == problem.depths[depth]
-                       for i, n in enumerate(counts))  # fmt: skip
+            deep = any(
+                n and problem.along[depth][i] == problem.depths[depth] for i, n in enumerate(counts)
+            )
             if deep and all(counts[i] for i in chosen):
                 yield depth, tuple(counts)
