@@ -14,9 +14,9 @@ from shapely.geometry import Polygon
 
 from publish.deliver import press
 from publish.draw.barcode import draw as barcode
-from publish.draw.canvas import Canvas
-from publish.draw.style import Stroke
-from publish.draw.svg import svg_of
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.style import Stroke
+from publish.draw.canvas.svg import svg_of
 from publish.model.book import PAPERS, Edition
 from publish.model.drawing import Drawing
 from publish.model.figure import Artwork

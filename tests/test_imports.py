@@ -156,7 +156,7 @@ def test_modules_say_what_they_are_for() -> None:
         ("cut/strips.py", "from publish.model.draft import Draft", False),
         ("cut/strips.py", "import highspy", False),
         ("cut/strips.py", "from publish import pipeline", True),
-        ("proof/words.py", "from publish import compare", True),
+        ("proof/booklet/words.py", "from publish import compare", True),
         ("compare/words.py", "from publish.words.en.phrase import measure", False),
         ("operations/table.py", "from publish.words.values import Length", False),
         ("operations/table.py", "from publish.model.draft import Draft", True),

@@ -10,42 +10,30 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from publish.draw import (
-    barcode,
-    binding,
+from publish.draw import barcode, colouring, colours, quilt, sizes, swatches
+from publish.draw.canvas.style import palette
+from publish.draw.context import CannotDrawError, Context, Drawing
+from publish.draw.cutting import fabric as cutting
+from publish.draw.finding import finding_figures
+from publish.draw.finishing import binding, layers, pillow, quilting, sandwich, sleeve
+from publish.draw.motifs import creases, folding
+from publish.draw.motifs import place as motifwork_place
+from publish.draw.motifs import stitch as motifwork_stitch
+from publish.draw.motifs import work as motifwork
+from publish.draw.piecing import (
     block,
     borders,
-    colouring,
-    colours,
-    creases,
     curves,
-    cutting,
     exploded,
-    folding,
     foundation,
-    layers,
-    motifwork,
-    motifwork_place,
-    motifwork_stitch,
-    pillow,
     quick,
-    quilt,
-    quilting,
     rows,
-    sandwich,
-    scale,
-    sheets,
-    sizes,
-    sleeve,
-    swatches,
     trim,
     units,
     wrong_side,
 )
-from publish.draw.context import CannotDrawError, Context, Drawing
-from publish.draw.finding import finding_figures
+from publish.draw.sheets import scale, sheets
 from publish.draw.sketch import sketches
-from publish.draw.style import palette
 from publish.model.book import LETTER, Paper, full_size
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft

@@ -18,9 +18,9 @@ from itertools import groupby
 
 from barcode.ean import EuropeanArticleNumber13
 
+from publish.draw.canvas.letters import CAP_HEIGHT, text_width
+from publish.draw.canvas.style import FONT
 from publish.draw.context import CannotDrawError, Context
-from publish.draw.letters import CAP_HEIGHT, text_width
-from publish.draw.style import FONT
 from publish.gtin import UPC, Gtin, parse_gtin
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec

@@ -15,8 +15,8 @@ from shapely.geometry import LineString, MultiLineString, Polygon, box
 from shapely.geometry.base import BaseGeometry
 from shapely.prepared import prep
 
-from publish.draw.canvas import Canvas
-from publish.draw.style import (
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.style import (
     BATTING,
     HAIR,
     Stroke,

@@ -6,10 +6,10 @@ Invariant: every region of the top is closed by its own outline and left white.
 
 from __future__ import annotations
 
-from publish.draw.canvas import Canvas
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.shapes import polygon_of
+from publish.draw.canvas.style import INK, PAPER, Stroke
 from publish.draw.context import Context
-from publish.draw.shapes import polygon_of
-from publish.draw.style import INK, PAPER, Stroke
 from publish.draw.top import fit, placed
 from publish.draw.words import plain_size
 from publish.model.figure import Figure

@@ -11,11 +11,11 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from publish.colour import VISIONS, grey, lightness, lightness_step, seen_by, show_through
-from publish.draw.canvas import Canvas
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import wrap
+from publish.draw.canvas.style import HEAD, INK, LABEL, SMALL, Stroke, edge_of
 from publish.draw.context import Context
-from publish.draw.letters import wrap
 from publish.draw.pictured import Box, with_pictures
-from publish.draw.style import HEAD, INK, LABEL, SMALL, Stroke, edge_of
 from publish.draw.swatches import uses
 from publish.draw.top import paint_top
 from publish.draw.words import listed, plain_size

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
-from publish.draw.style import NARROW_COLUMN, TEXT_COLUMN, Palette
+from publish.draw.canvas.style import NARROW_COLUMN, TEXT_COLUMN, Palette
 from publish.model.book import Paper
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, MotifShape

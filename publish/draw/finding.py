@@ -17,9 +17,9 @@ from shapely import count_coordinates
 from shapely.geometry import Point, box
 from shapely.geometry.base import BaseGeometry
 
-from publish.draw.canvas import Canvas
-from publish.draw.letters import wrap
-from publish.draw.style import (
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import wrap
+from publish.draw.canvas.style import (
     HEAD,
     INK,
     LABEL,

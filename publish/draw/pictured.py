@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from xml.sax.saxutils import quoteattr
 
-from publish.draw.svg import number
+from publish.draw.canvas.svg import number
 from publish.model.figure import Figure
 from publish.units import POINTS_PER_INCH
 

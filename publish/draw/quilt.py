@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from publish.draw.canvas import Canvas
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import set_inches
+from publish.draw.canvas.marks import dimension, leader
+from publish.draw.canvas.shapes import bounds_of, polygon_of
 from publish.draw.context import Context
-from publish.draw.letters import set_inches
-from publish.draw.marks import dimension, leader
 from publish.draw.pictured import with_pictures
-from publish.draw.shapes import bounds_of, polygon_of
 from publish.draw.top import fit, paint_top
 from publish.draw.words import plain_size, top_words
 from publish.model.draft import Draft

@@ -9,12 +9,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from publish.draw.canvas import Canvas
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import about, set_number, text_width, wrap
+from publish.draw.canvas.marks import TICK
+from publish.draw.canvas.style import DIMENSION, HEAD, INK, LABEL, SOFT
 from publish.draw.context import Context
-from publish.draw.letters import about, set_number, text_width, wrap
-from publish.draw.marks import TICK
 from publish.draw.pictured import Box, with_pictures
-from publish.draw.style import DIMENSION, HEAD, INK, LABEL, SOFT
 from publish.draw.top import paint_top
 from publish.draw.words import listed, plain_size
 from publish.model.figure import COMPUTED, Figure, Spot, row_name

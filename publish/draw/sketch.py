@@ -10,8 +10,8 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable
 
-from publish.draw.canvas import Canvas
-from publish.draw.style import INK, RED_BROWN, SOFT, TINT, Stroke
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.style import INK, RED_BROWN, SOFT, TINT, Stroke
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
 from publish.notes import Note, Sketch

@@ -9,10 +9,10 @@ from __future__ import annotations
 
 from shapely.geometry import Polygon
 
-from publish.draw.canvas import Canvas
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import wrap
+from publish.draw.canvas.style import HEAD, LABEL, SOFT, Stroke, edge_of, readable_on
 from publish.draw.context import Context
-from publish.draw.letters import wrap
-from publish.draw.style import HEAD, LABEL, SOFT, Stroke, edge_of, readable_on
 from publish.draw.words import listed
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec

@@ -16,10 +16,10 @@ from shapely.geometry import MultiLineString, MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import unary_union
 
-from publish.draw.canvas import Canvas
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.shapes import polygon_of
+from publish.draw.canvas.style import INK, PAPER, Stroke, edge_of, mix, readable_on
 from publish.draw.context import Context
-from publish.draw.shapes import polygon_of
-from publish.draw.style import INK, PAPER, Stroke, edge_of, mix, readable_on
 from publish.model.draft import Draft, Patch, Placement
 
 CRISP = 0.25

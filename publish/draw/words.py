@@ -2,7 +2,7 @@
 
 In: values of the model. Out: short phrases without Markdown.
 Invariant: a number in a phrase is the model's own, set by one of the functions of
-`publish.draw.letters` or `publish.units`.
+`publish.draw.canvas.letters` or `publish.units`.
 """
 
 from __future__ import annotations
@@ -10,8 +10,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from fractions import Fraction
 
+from publish.draw.canvas.letters import about
 from publish.draw.context import Context
-from publish.draw.letters import about
 from publish.model.draft import QuiltingLines
 from publish.model.size import Size
 from publish.surd import Exact

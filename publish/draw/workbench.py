@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from publish.draw.canvas import Canvas
+from publish.draw.canvas.canvas import Canvas
 from publish.draw.context import Context
 from publish.model.cutplan import CutPlan
 from publish.model.size import Size

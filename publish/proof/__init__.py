@@ -20,67 +20,71 @@ from publish.model.size import Size
 from publish.model.words import Manual
 from publish.notes import Note
 from publish.operations.rehearsal import Making
-from publish.proof import (
+from publish.proof.booklet import (
     abbreviations,
     agreement,
-    allowances,
-    areas,
-    barcode,
-    blocks,
-    bookmarks,
-    bought,
-    contrast,
     counts,
-    crowding,
-    cutting_order,
     cutting_table,
-    dimensions,
-    edges,
     figures,
     finished,
-    finishing,
-    folios,
     headings,
     identity,
     lettered,
     materials,
     metric,
-    motifs,
     named_fabrics,
     operations,
-    outline,
-    pages,
     parts,
     pictures,
-    pieces,
-    press,
-    pressing,
-    printed_fonts,
-    printed_pictures,
-    printed_words,
     prose,
     prose_sizes,
-    purchase,
     quoted,
     rehearsed,
-    scale,
-    sewn,
     statements,
     stitching,
-    strips,
     tallies,
     templates,
-    textlayer,
     toolbox,
     trade_terms,
-    tree,
-    type_size,
-    unit_sizes,
 )
 from publish.proof.case import Case, Check, Code
-from publish.proof.paper import Measurement, Printed
 from publish.proof.preflight import Preflight, preflight, preflight_text
-from publish.proof.press import measure_press, measured_press
+from publish.proof.press import edition as press
+from publish.proof.press.edition import measure_press, measured_press
+from publish.proof.printed import (
+    barcode,
+    bookmarks,
+    crowding,
+    edges,
+    folios,
+    outline,
+    pages,
+    scale,
+    textlayer,
+    type_size,
+)
+from publish.proof.printed import fonts as printed_fonts
+from publish.proof.printed import pictures as printed_pictures
+from publish.proof.printed import words as printed_words
+from publish.proof.printed.paper import Measurement, Printed
+from publish.proof.values import (
+    allowances,
+    areas,
+    blocks,
+    bought,
+    contrast,
+    cutting_order,
+    dimensions,
+    finishing,
+    motifs,
+    pieces,
+    pressing,
+    purchase,
+    sewn,
+    strips,
+    tree,
+    unit_sizes,
+)
 
 __all__ = [
     "CODES",

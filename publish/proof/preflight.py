@@ -12,11 +12,11 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from publish.notes import Note, Severity
-from publish.proof.barcode import NOMINAL, found_in
-from publish.proof.paper import DPI, Printed
-from publish.proof.printed_fonts import names
-from publish.proof.printed_pictures import shown
-from publish.proof.type_size import smallest
+from publish.proof.printed.barcode import NOMINAL, found_in
+from publish.proof.printed.fonts import names
+from publish.proof.printed.paper import DPI, Printed
+from publish.proof.printed.pictures import shown
+from publish.proof.printed.type_size import smallest
 from publish.units import POINTS_PER_INCH
 
 MEASURED = (

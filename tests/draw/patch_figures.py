@@ -13,8 +13,8 @@ from patch_samples import CONTEXT, SIZE
 
 from publish import cut, draft, grade, read
 from publish.draw import DRAWINGS
+from publish.draw.canvas.style import palette
 from publish.draw.context import Context
-from publish.draw.style import palette
 from publish.model.book import LETTER
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec

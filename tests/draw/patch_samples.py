@@ -15,8 +15,8 @@ from shapely.geometry import Polygon, box
 from top_plans import PLANS
 from top_samples import LINEN, MIST, MOSS, PATTERN, RED, SAND, SIZES
 
+from publish.draw.canvas.style import palette
 from publish.draw.context import Context
-from publish.draw.style import palette
 from publish.model.block import Block, PatchSpec
 from publish.model.book import LETTER
 from publish.model.cutplan import CutPlan, Making, Piece, PieceTemplate

@@ -14,7 +14,7 @@ import weasyprint
 from shapely.affinity import rotate
 from shapely.geometry import Polygon, box
 
-from publish.draw.letters import CAP_HEIGHT, text_width
+from publish.draw.canvas.letters import CAP_HEIGHT, text_width
 
 FOLDER = Path(font_source_sans_pro.__file__).parent / "files"
 FACES = (

@@ -13,8 +13,8 @@ from shapely.geometry import MultiPolygon, Polygon, box
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import unary_union
 
+from publish.draw.canvas.style import palette_of
 from publish.draw.context import Context
-from publish.draw.style import palette_of
 from publish.model.book import LETTER, Paper
 from publish.model.draft import Draft, FoldEdge, MotifShape, Placement, Unit
 from publish.model.pattern import Block, Fabric, Motif, PatchSpec, Pattern, Publication, Sewing

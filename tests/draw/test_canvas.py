@@ -9,11 +9,11 @@ from hypothesis import strategies as st
 from shapely.geometry import LineString, MultiLineString, Point, Polygon, box
 from top_figures import elements, filled, rings, text_box, view_box
 
-from publish.draw.canvas import Canvas
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.marks import arrow, bend, dimension, disc
+from publish.draw.canvas.style import FINISHED, INK, QUILTING, Stroke, wrong_side
+from publish.draw.canvas.svg import number
 from publish.draw.cloth import batting, fabric, hatch, sheet
-from publish.draw.marks import arrow, bend, dimension, disc
-from publish.draw.style import FINISHED, INK, QUILTING, Stroke, wrong_side
-from publish.draw.svg import number
 from publish.model.words import FigureSpec
 
 SPEC = FigureSpec("sample", "sample", caption="A *sample*.")

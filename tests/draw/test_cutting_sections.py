@@ -12,8 +12,8 @@ from shapely.geometry import box
 from top_figures import CONTEXT, filled, illegible, spec
 from top_plans import PLANS
 
-from publish.draw import cutting
-from publish.draw.layout import lay
+from publish.draw.cutting import fabric as cutting
+from publish.draw.cutting.layout import lay
 from publish.model.cutplan import Cut, Piece, Section, Strip
 
 F = Fraction

@@ -11,8 +11,8 @@ from shapely.ops import unary_union
 from sheet_samples import context_for, leaf_wedge, motif_shape
 
 from publish.draw.context import CannotDrawError
-from publish.draw.folding import fold, shows_right
-from publish.draw.folding_steps import crease_line, folded, folding_of, reflection
+from publish.draw.motifs.folding import fold, shows_right
+from publish.draw.motifs.folding_steps import crease_line, folded, folding_of, reflection
 from publish.model.words import FigureSpec
 
 FOLDS = (4, 6, 8, 12, 16)

@@ -11,13 +11,13 @@ from sheet_print import printed, text_boxes, words_on
 from sheet_samples import context_for, leaf_wedge, motif_shape, samphire_wedge
 
 from publish.draw.context import CannotDrawError
-from publish.draw.folding import fold
-from publish.draw.motifwork import wedge_align, wedge_baste, wedge_cut, wedge_mark
-from publish.draw.motifwork_cuts import cut_order
-from publish.draw.motifwork_place import place_motif, unfold
-from publish.draw.motifwork_stitch import DETAILS, stitch
-from publish.draw.sheet_template import template_of
-from publish.draw.sheets import tile_map
+from publish.draw.motifs.cuts import cut_order
+from publish.draw.motifs.folding import fold
+from publish.draw.motifs.place import place_motif, unfold
+from publish.draw.motifs.stitch import DETAILS, stitch
+from publish.draw.motifs.work import wedge_align, wedge_baste, wedge_cut, wedge_mark
+from publish.draw.sheets.sheets import tile_map
+from publish.draw.sheets.template import template_of
 from publish.model.basting import FROM_EDGE, IN_WEDGE, on_ground, on_wedge
 from publish.model.words import FigureSpec
 

@@ -11,7 +11,7 @@ import pytest
 from helpers import DEMO
 
 from publish import draw, pipeline
-from publish.draw.style import NARROW_COLUMN, SMALL, TEXT_COLUMN
+from publish.draw.canvas.style import NARROW_COLUMN, SMALL, TEXT_COLUMN
 from publish.model.book import A5, HALF_LETTER, LETTER, Paper
 from publish.model.figure import Artwork
 

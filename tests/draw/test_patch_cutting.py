@@ -13,11 +13,11 @@ from shapely.affinity import rotate, scale, translate
 from shapely.geometry import Polygon
 from top_figures import elements, filled, illegible, rings
 
-from publish.draw.bench_cuts import draw_cuts, shape_of
-from publish.draw.bench_table import Bench
-from publish.draw.canvas import Canvas
-from publish.draw.layout import Laid
-from publish.draw.style import CUT
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.style import CUT
+from publish.draw.cutting.bench_cuts import draw_cuts, shape_of
+from publish.draw.cutting.bench_table import Bench
+from publish.draw.cutting.layout import Laid
 from publish.model.cutplan import FabricPlan, Piece
 
 F = Fraction

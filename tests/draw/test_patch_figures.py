@@ -10,9 +10,9 @@ from shapely.ops import unary_union
 from top_figures import elements, filled, illegible, rings, texts, view_box
 
 from publish.draw import DRAWINGS
+from publish.draw.canvas.shapes import polygon_of
+from publish.draw.canvas.style import STITCH, wrong_side
 from publish.draw.context import CannotDrawError
-from publish.draw.shapes import polygon_of
-from publish.draw.style import STITCH, wrong_side
 from publish.units import fraction_text
 
 KEYS = sorted(BY_KEY)

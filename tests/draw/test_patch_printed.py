@@ -13,7 +13,7 @@ from shapely.affinity import scale, translate
 from sheet_print import page_pdf
 
 from publish import proof
-from publish.draw.sheets import template_sheets
+from publish.draw.sheets.sheets import template_sheets
 from publish.model.book import LETTER, Edition
 from publish.model.cutplan import PieceTemplate
 from publish.model.draft import Draft, FoundationSection

@@ -15,10 +15,10 @@ from patch_samples import CONTEXT, DRAFT, PIE, SECTION, UNITS, patch
 from shapely.geometry import Point, Polygon
 from shapely.ops import unary_union
 
-from publish.draw.apart import of_unit
-from publish.draw.piecing import raw_patches
-from publish.draw.pressing import main_seams, seams_of, ways_of
-from publish.draw.shapes import moved_edges, outline_of, polygon_of, shared
+from publish.draw.canvas.shapes import moved_edges, outline_of, polygon_of, shared
+from publish.draw.piecing.apart import of_unit
+from publish.draw.piecing.pressing import main_seams, seams_of, ways_of
+from publish.draw.piecing.table import raw_patches
 
 F = Fraction
 SEAM = (F(1, 4),) * 4

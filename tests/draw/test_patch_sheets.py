@@ -18,9 +18,9 @@ from sheet_print import printed, raster
 from top_figures import elements, rings, texts
 
 from publish.draw import draw
+from publish.draw.canvas.style import CUT, FINISHED
 from publish.draw.context import Context
-from publish.draw.sheets import template_sheets
-from publish.draw.style import CUT, FINISHED
+from publish.draw.sheets.sheets import template_sheets
 from publish.model.book import A4, LETTER
 from publish.model.cutplan import PieceTemplate
 from publish.model.figure import Sheet

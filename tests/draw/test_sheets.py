@@ -17,10 +17,10 @@ from shapely.ops import unary_union
 from sheet_print import printed, text_boxes, words_on
 from sheet_samples import context_for, leaf_wedge, many, motif_shape, samphire_wedge, unfolded
 
+from publish.draw.canvas.style import CUT, FINISHED, FOLD
 from publish.draw.context import CannotDrawError
-from publish.draw.sheet_template import stood, template_of
-from publish.draw.sheets import laid_out, template_sheets, tile_map
-from publish.draw.style import CUT, FINISHED, FOLD
+from publish.draw.sheets.sheets import laid_out, template_sheets, tile_map
+from publish.draw.sheets.template import stood, template_of
 from publish.model.book import A4, LETTER
 from publish.model.draft import FoldEdge
 from publish.model.words import FigureSpec

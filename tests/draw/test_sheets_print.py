@@ -11,8 +11,8 @@ from shapely.ops import unary_union
 from sheet_print import line_middle, printed, raster
 from sheet_samples import context_for, motif_shape, samphire_wedge
 
-from publish.draw.sheet_template import stood, template_of
-from publish.draw.sheets import template_sheets
+from publish.draw.sheets.sheets import template_sheets
+from publish.draw.sheets.template import stood, template_of
 from publish.model.book import A4, LETTER
 
 DPI = 600

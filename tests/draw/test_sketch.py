@@ -4,8 +4,8 @@ from helpers import SMALLEST, notes_of
 from top_figures import elements, rings
 
 from publish.draw import sketches
+from publish.draw.canvas.style import RED_BROWN
 from publish.draw.sketch import EDGE, SIDE
-from publish.draw.style import RED_BROWN
 from publish.units import POINTS_PER_INCH
 
 BLOCK = """

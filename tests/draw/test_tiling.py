@@ -9,7 +9,7 @@ from shapely.affinity import translate
 from shapely.geometry import LineString, Point, Polygon, box
 from shapely.ops import unary_union
 
-from publish.draw.tiling import MARK, OVERLAP, joined, tile
+from publish.draw.sheets.tiling import MARK, OVERLAP, joined, tile
 
 LETTER_WINDOW = (7.5, 8.75)
 

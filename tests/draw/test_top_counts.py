@@ -10,13 +10,13 @@ from shapely.ops import unary_union
 from top_figures import CONTEXT, elements, figure, filled, rings, texts
 from top_samples import DRAFTS, PATTERN, SIZES
 
-from publish.draw.borders import split
-from publish.draw.layers import top_size
-from publish.draw.piecing import ground_of, holds, laid_size, margins, piece_for
-from publish.draw.rows import row_units
-from publish.draw.style import PAPER, wrong_side
+from publish.draw.canvas.style import PAPER, wrong_side
+from publish.draw.finishing.layers import top_size
+from publish.draw.piecing.borders import split
+from publish.draw.piecing.rows import row_units
+from publish.draw.piecing.table import ground_of, holds, laid_size, margins, piece_for
+from publish.draw.piecing.units import find_unit
 from publish.draw.top import placed
-from publish.draw.units import find_unit
 from publish.model.words import FigureSpec
 
 MOSS = CONTEXT.colour("moss")

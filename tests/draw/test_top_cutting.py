@@ -16,8 +16,8 @@ from shapely.ops import unary_union
 from top_figures import CONTEXT, figure, filled, illegible, texts
 from top_plans import PLANS
 
-from publish.draw import cutting
-from publish.draw.layout import groups, lay, size_of, spread
+from publish.draw.cutting import fabric as cutting
+from publish.draw.cutting.layout import groups, lay, size_of, spread
 from publish.model.cutplan import Cut, FabricPlan, Strip
 from publish.model.words import FigureSpec
 

@@ -10,8 +10,8 @@ from xml.etree import ElementTree
 import pytest
 from top_figures import BY_KEY, figure, illegible, texts, view_box
 
-from publish.draw.canvas import Canvas
-from publish.draw.style import FINISHED
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.style import FINISHED
 
 KEYS = sorted(BY_KEY)
 

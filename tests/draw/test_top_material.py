@@ -13,8 +13,9 @@ from shapely.geometry import MultiPolygon, Polygon
 from top_figures import CONTEXT, elements, filled, illegible, texts
 from top_plans import PLANS
 
-from publish.draw import cutting, layers
-from publish.draw.style import INK, PAPER
+from publish.draw.canvas.style import INK, PAPER
+from publish.draw.cutting import fabric as cutting
+from publish.draw.finishing import layers
 from publish.model.cloth import FAT_QUARTER, SoldAs
 from publish.model.cutplan import Cut, Placed, PrecutPlan, Sheet, Strip, WebPlan
 from publish.model.words import FigureSpec

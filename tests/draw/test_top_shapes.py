@@ -9,9 +9,9 @@ from top_figures import CONTEXT, illegible, texts
 from top_samples import DRAFTS, FABRICS, SIZES
 
 from publish.draw import DRAWINGS
-from publish.draw.borders import split
 from publish.draw.context import Context
-from publish.draw.layers import draw as draw_layers
+from publish.draw.finishing.layers import draw as draw_layers
+from publish.draw.piecing.borders import split
 from publish.model.draft import Draft, Patch
 from publish.model.words import FigureSpec
 

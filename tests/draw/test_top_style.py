@@ -14,8 +14,15 @@ from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 from top_figures import BY_KEY, CONTEXT, Element, elements, figure, rings, text_box
 
-from publish.draw import style
-from publish.draw.letters import set_inches, set_number, set_size, set_yards, text_width, wrap
+from publish.draw.canvas import style
+from publish.draw.canvas.letters import (
+    set_inches,
+    set_number,
+    set_size,
+    set_yards,
+    text_width,
+    wrap,
+)
 from publish.surd import Surd
 
 COLOURS = st.integers(0, 0xFFFFFF).map(lambda n: f"#{n:06x}")

@@ -22,8 +22,8 @@ from top_plans import PLANS
 from top_samples import DRAFTS, PATTERN, SIZES
 
 from publish.draw import DRAWINGS
+from publish.draw.canvas.style import palette
 from publish.draw.context import Context
-from publish.draw.style import palette
 from publish.model.book import LETTER
 from publish.model.figure import Figure
 from publish.model.words import BackCover, Cover, FigureSpec, Manual, Section

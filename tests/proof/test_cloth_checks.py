@@ -16,8 +16,9 @@ from reedmace_case import GROUND, MOTIF, SIDES, Spoil, case, codes, only, pillow
 from publish import proof
 from publish.model.cutplan import BackingPlan, Cut, Strip
 from publish.model.size import Size
-from publish.proof import agreement, bought, finishing, pieces, purchase, strips
+from publish.proof.booklet import agreement
 from publish.proof.case import Case
+from publish.proof.values import bought, finishing, pieces, purchase, strips
 
 
 def every(found: Case) -> list[str]:

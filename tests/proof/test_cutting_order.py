@@ -4,7 +4,7 @@ import pytest
 from reedmace import f
 from reedmace_case import Spoil, case, only
 
-from publish.proof import cutting_order
+from publish.proof.values import cutting_order
 
 
 def test_small_before_large() -> None:

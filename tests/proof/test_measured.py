@@ -18,10 +18,11 @@ from reedmace_case import codes, manual, only, plan
 from shapely.geometry.base import BaseGeometry
 
 from publish.model.figure import Artwork, Sheet
-from publish.proof import measure, outline, scale
-from publish.proof.drafted import motif_lines
-from publish.proof.paper import Printed
-from publish.proof.textlayer import pattern_for
+from publish.proof import measure
+from publish.proof.printed import outline, scale
+from publish.proof.printed.paper import Printed
+from publish.proof.printed.textlayer import pattern_for
+from publish.proof.values.drafted import motif_lines
 
 NUMBERS = (
     "17 1/2 in 15 1/2 in 16 1/2 in 2 1/2 in 20 1/2 in 28 in 40 in 2 1/4 in 26 in",

@@ -18,7 +18,7 @@ from publish import cli
 from publish.model.figure import Artwork
 from publish.notes import Place, error, warning
 from publish.proof import preflight, preflight_text
-from publish.proof.paper import Printed
+from publish.proof.printed.paper import Printed
 from publish.starting import start
 
 

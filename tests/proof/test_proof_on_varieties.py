@@ -6,7 +6,7 @@ No source: that every stage agrees with the proof, which adds up by itself, is t
 from pathlib import Path
 
 from publish import pipeline
-from publish.proof.quoted import PRACTICE, PRACTICE_METRIC, PRACTICE_YARDS
+from publish.proof.booklet.quoted import PRACTICE, PRACTICE_METRIC, PRACTICE_YARDS
 from publish.write import practice
 
 HERE = Path(__file__).parent

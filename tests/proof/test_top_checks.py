@@ -10,7 +10,7 @@ from reedmace import draft, f, joined, leaf, patch
 from reedmace_case import Spoil, case, codes, only
 
 from publish.model.draft import Patch, Unit
-from publish.proof import areas, tree
+from publish.proof.values import areas, tree
 
 
 def test_areas_by_hand() -> None:

@@ -11,9 +11,9 @@ from reedmace import f, pattern
 from reedmace_case import Spoil, case, codes, manual, only
 
 from publish.model.words import FigureBlock, FigureGrid, FigureSpec, Paragraph, Section
-from publish.proof import abbreviations, figures, metric, quoted
+from publish.proof.booklet import abbreviations, figures, metric, quoted
+from publish.proof.booklet.lengths import said
 from publish.proof.case import Case
-from publish.proof.lengths import said
 
 
 @pytest.mark.parametrize(

@@ -8,19 +8,19 @@ from dataclasses import MISSING, fields
 import pytest
 
 from publish.model import pattern as model
-from publish.read import schema, schema_cloth, schema_design
+from publish.read import schema, schema_design, schema_sewing, schema_sizes
 from publish.read.defaults import defaults
 
 PAIRS = [
     (schema.PUBLICATION, model.Publication),
-    (schema_cloth.SEWING, model.Sewing),
-    (schema_cloth.BINDING, model.BindingSpec),
-    (schema_cloth.BACKING, model.BackingSpec),
-    (schema_cloth.BATTING, model.BattingSpec),
-    (schema_cloth.QUILTING, model.QuiltingSpec),
+    (schema_sewing.SEWING, model.Sewing),
+    (schema_sewing.BINDING, model.BindingSpec),
+    (schema_sewing.BACKING, model.BackingSpec),
+    (schema_sewing.BATTING, model.BattingSpec),
+    (schema_sewing.QUILTING, model.QuiltingSpec),
     (schema_design.BORDER, model.BorderSpec),
     (schema_design.SASHING, model.SashingSpec),
-    (schema_design.PILLOW, model.PillowSpec),
+    (schema_sizes.PILLOW, model.PillowSpec),
     (schema_design.MOTIF, model.Motif),
 ]
 

@@ -16,7 +16,7 @@ from small import prepared
 
 from publish.model.book import PAPERS
 from publish.model.figure import COMPUTED
-from publish.proof.printed_pictures import pictures
+from publish.proof.printed.pictures import pictures
 from publish.work import print_editions
 
 FINE = 300

@@ -16,7 +16,7 @@ from PIL import Image
 from weasyprint import CSS, HTML
 from weasyprint.text.fonts import FontConfiguration
 
-from publish.draw.svg import svg_of
+from publish.draw.canvas.svg import svg_of
 from publish.model.drawing import Drawing
 from publish.typeset.drawn import DrawnImage
 

@@ -8,8 +8,8 @@ import numpy as np
 import pypdfium2
 from drawn_pages import alike, page, pictured, printed
 
-from publish.draw.canvas import Canvas
-from publish.draw.style import CUT, INK, QUILTING, Stroke
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.style import CUT, INK, QUILTING, Stroke
 from publish.model.drawing import Drawing, Lettering, Path
 
 

@@ -12,8 +12,8 @@ import pytest
 from drawn_pages import alike, pictured, printed
 from pressed import VEIL, pressed
 
-from publish.draw.canvas import Canvas
-from publish.draw.style import INK, Stroke
+from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.style import INK, Stroke
 from publish.model.book import A4, LETTER
 from publish.model.drawing import Drawing, Path, Primitive
 from publish.typeset.for_press import bleed_of, opaque

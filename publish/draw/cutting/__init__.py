@@ -1,0 +1,1 @@
+"""Cutting plans to scale: strips, pieces and precuts on the cloth."""

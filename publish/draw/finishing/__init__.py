@@ -1,0 +1,1 @@
+"""Finishing: layers, quilting, binding, sleeve and pillow."""

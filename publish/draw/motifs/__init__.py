@@ -1,0 +1,1 @@
+"""Motif work: folding, marking, cutting, placing and sewing down."""

@@ -1,0 +1,1 @@
+"""Piecing: units, quick methods, foundations, blocks, rows and borders."""

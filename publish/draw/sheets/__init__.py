@@ -1,0 +1,1 @@
+"""Template sheets at full size."""

@@ -1,0 +1,1 @@
+"""Checks of the print shop's edition."""

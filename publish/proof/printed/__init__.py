@@ -1,0 +1,1 @@
+"""Checks of a finished PDF, measured on the file."""

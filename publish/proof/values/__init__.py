@@ -1,0 +1,1 @@
+"""Checks of what the stages computed, before a word is looked at."""

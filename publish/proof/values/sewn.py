@@ -1,0 +1,127 @@
+"""Whether each piece that is cut is sewn, and each piece that is sewn is cut.
+
+In: a case. Out: notes.
+Invariant: a piece's letter stands in at least one step after the cutting, at every size at
+which it is cut, or beside its patch in the table of a foundation whose steps tell how its
+patches are sewn; a letter in a step is cut at one of the step's sizes.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from publish.model.cutplan import Piece
+from publish.model.words import Table
+from publish.notes import Note, warning
+from publish.proof.booklet.claims import LETTER, is_cutting, letters, sentences, step_place, told
+from publish.proof.booklet.joining import made
+from publish.proof.booklet.rehearsed import told_letters
+from publish.proof.case import Case, Code
+
+CODES = {
+    "P804": Code(
+        "A piece is cut and no step sews it",
+        "the maker is left with a piece and a gap",
+        "`steps: [{remove: borders-mini-ends-1}]`, and strips **F** lie on the table",
+        "keep the step, or reword it with `step:`; a piece that goes is taken out of the design",
+    ),
+    "P805": Code(
+        "A step sews a piece that is not cut",
+        "the maker looks for cloth that does not exist",
+        "`text: Sew **Q** to the top.`, where the pieces are A to N",
+        "`text: Sew **D** to the top.`",
+    ),
+}
+
+
+def _letters(case: Case, key: str, piece: Piece, alike: list[set[str]]) -> set[str]:
+    """Return a piece's letter and those of pieces that finish as it does: of one patch, some
+    are cut larger where a block is trimmed. In a block they are sewn into `alike` units."""
+    if piece.finished_width is None:
+        return {piece.letter}
+    same = {
+        p.letter
+        for p in case.plans[key].pieces
+        if (p.purpose, p.fabric) == (piece.purpose, piece.fabric)
+        and (p.finished_width, p.finished_length) == (piece.finished_width, piece.finished_length)
+    }
+    together = [letters for letters in alike if piece.letter in letters]
+    return same & set().union(*together) if together else same
+
+
+def _alike(case: Case, key: str) -> list[set[str]]:
+    """Return, for each kind of unit, the letters that are sewn into units of that kind."""
+    sources = case.plans[key].sources
+    found: dict[str, set[str]] = {}
+    for unit in made(case.drafts[key].assembly):
+        for part in unit.parts if not unit.made else ():
+            if part.patch is not None and part.patch.key in sources:
+                found.setdefault(unit.kind, set()).add(sources[part.patch.key])
+    return list(found.values())
+
+
+def _is_block(case: Case, key: str, piece: Piece) -> bool:
+    """Return whether a piece is a whole block as it is, laid out with the other blocks."""
+    side = case.sizes[key].block_side
+    plain = piece.purpose.split()[0] == "ground" and piece.finished_width == side
+    return plain and case.sizes[key].block_count > len(case.drafts[key].placements)
+
+
+_JOINING = re.compile(r"\blengths of\b|\blaid out straight\b", re.IGNORECASE)
+"""Joining the lengths of a strip does not yet sew it to anything."""
+
+
+_PATCH = re.compile(r"[A-Z]{1,2}\d+")
+"""What a foundation's table calls a patch, after its section and its place: `B3`."""
+_ON_PAPER = re.compile(r"\bpatch 2 on patch 1\b", re.IGNORECASE)
+"""How the step says it that sews every patch of a foundation."""
+
+
+def _on_foundations(case: Case, key: str) -> set[str]:
+    """Return the letters beside a patch of the size in the tables on foundation piecing."""
+    if not any(key in s.sizes and _ON_PAPER.search(s.step.text) for s in told(case)):
+        return set()
+    places = {
+        f"{f.letter}{n}" for f in case.drafts[key].foundations for n in range(1, len(f.patches) + 1)
+    }
+    found: set[str] = set()
+    for section in case.manual.sections:
+        mine = section.key.startswith("foundation") and key in (section.sizes or case.keys)
+        for block in section.blocks if mine else ():
+            for row in block.rows if isinstance(block, Table) else ():
+                patch = _PATCH.fullmatch(row.cells[0])
+                if patch is not None and patch[0] in places:
+                    found |= set(LETTER.findall(" ".join(row.cells[1:])))
+    return found
+
+
+def check(case: Case) -> Iterator[Note]:
+    """Yield a warning for each piece left over, and for each that is asked for in vain."""
+    sewn = {key: _on_foundations(case, key) | told_letters(case, key) for key in case.keys}
+    cut = {key: {p.letter for p in case.plans[key].pieces} for key in case.keys}
+    for one in told(case):
+        named = set(letters(case, one.words))
+        if not is_cutting(one.section):
+            used = [s for s in sentences(one.words) if not _JOINING.search(s)]
+            for key in one.sizes:
+                sewn[key] |= set(letters(case, "\n".join(used)))
+        for letter in sorted(named - set().union(*(cut[k] for k in one.sizes))):
+            yield warning(
+                "P805",
+                step_place(case, one),
+                f"{one.where} names piece {letter}, which is not cut for it",
+                expected="one of " + ", ".join(sorted(set().union(*(cut[k] for k in one.sizes)))),
+                received=letter,
+            )
+    for key in case.keys:
+        alike = _alike(case, key)
+        for piece in case.plans[key].pieces:
+            same = _letters(case, key, piece, alike)
+            if not same & sewn[key] and not _is_block(case, key, piece):
+                yield warning(
+                    "P804",
+                    case.size_place(key),
+                    f"piece {piece.letter}, {piece.name}, is cut for the {key} and no step sews it",
+                    help="name it in the step that sews it, or bring back the step that did",
+                )
