@@ -262,25 +262,16 @@ def _kits(arguments: argparse.Namespace) -> int:
 
 
 def _preview(arguments: argparse.Namespace) -> int:
-    import threading
-
     from publish import preview
 
-    shown = preview.Shown(arguments.pattern, arguments.paper)
-    stop = threading.Event()
     try:
-        served = preview.server(shown, arguments.port)
+        listener = preview.listening(arguments.port)
     except OSError as problem:
         return _refused(f"port {arguments.port}: {problem.strerror}")
-    threading.Thread(target=preview.watch, args=(shown, stop), daemon=True).start()
-    print(f"http://{preview.HOST}:{served.server_port}/ (Ctrl-C stops it)", flush=True)
-    try:
-        served.serve_forever()
-    except KeyboardInterrupt:
-        return CLEAN
-    finally:
-        stop.set()
-        served.server_close()
+    choice = preview.Choice(arguments.paper, arguments.size)
+    print(f"{preview.address(listener)} (Ctrl-C stops it)", flush=True)
+    with preview.Watching(preview.Shown(arguments.pattern, choice)) as watching:
+        preview.serve(watching, listener)
     return CLEAN
 
 

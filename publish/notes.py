@@ -109,6 +109,8 @@ class Note:
     help: str = ""
     spot: Spot | None = None
     sketch: Sketch | None = None
+    page: int = 0
+    """Of the printed pages the one that it is about; 0 where it is about none."""
 
 
 @dataclass(frozen=True)
@@ -203,9 +205,10 @@ def error(
     received: str = "",
     help: str = "",
     spot: Spot | None = None,
+    page: int = 0,
 ) -> Note:
     """Return a note that stops the build."""
-    return Note(code, Severity.ERROR, place, what, expected, received, help, spot)
+    return Note(code, Severity.ERROR, place, what, expected, received, help, spot, page=page)
 
 
 def warning(
@@ -217,6 +220,7 @@ def warning(
     received: str = "",
     help: str = "",
     spot: Spot | None = None,
+    page: int = 0,
 ) -> Note:
     """Return a note that the designer should weigh."""
-    return Note(code, Severity.WARNING, place, what, expected, received, help, spot)
+    return Note(code, Severity.WARNING, place, what, expected, received, help, spot, page=page)

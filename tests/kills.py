@@ -1,18 +1,22 @@
 """Kills whole runs of the program at random moments, and looks at what is left.
 
-    python tests/kills.py [--count 100] [--seed 0] [--small]
+    python tests/kills.py [--count 100] [--seed 0] [--ways WAY ...]
 
-A pattern with a folded motif is built once. Then, in turn, a build in one process, a build
-in two and a preview are begun and killed at a random moment of the time that a build takes:
-all their processes at once, or the first alone, as a system short of memory does it. After
-each, the folder of results must hold a whole set, old or new, or be put back by the next
-build; a preview must have written nothing; no process may go on. The exit code is 1 where
+Two patterns with folded motifs stand in one studio. Then, in turn, a build in one process, a
+build in two, a catalogue of both patterns, a book of both and a preview are begun after one
+word of a pattern was changed, and killed at a random moment of the time that such a run
+takes: all their processes at once, or the first alone, as a system short of memory does it.
+What earlier runs have kept serves the later ones. After each kill every folder of results
+must hold a whole set, old or new, or be put back by the next run; a preview must have
+written nothing; no process may go on. At the end each way runs once more to its end, and its
+results must be, byte for byte, those of a run that keeps nothing. The exit code is 1 where
 that is not so.
 """
 
 from __future__ import annotations
 
 import argparse
+import contextlib
 import hashlib
 import json
 import os
@@ -23,49 +27,88 @@ import sys
 import tempfile
 import time
 from collections import Counter
+from dataclasses import dataclass
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[1]
-sys.path[:0] = [str(ROOT), str(ROOT / "tests")]
+sys.path[:0] = [str(ROOT), str(ROOT / "tests"), str(ROOT / "tests" / "studio")]
 
-from helpers import pattern  # noqa: E402
-from small import CARRIES, MOTIF, NINE, text  # noqa: E402
+from houses import house  # noqa: E402
 
 PATIENCE = 20.0
 """Seconds that a process may go on without the first one."""
-
-MINI = text("mini: {block: nine, columns: 1, rows: 1, block_size: 9 in}", NINE)
-WHOLE = text(
-    "mini: {block: carries, columns: 2, rows: 2, block_size: 9 in, motif_size: 7 in}",
-    CARRIES,
-    MOTIF,
-)
-
-
-def commands(path: Path, out: Path) -> dict[str, list[str]]:
-    """Return what is killed, by name."""
-    publish = [sys.executable, "-m", "publish"]
-    built = [*publish, "build", str(path), "--out", str(out), "--jobs"]
-    shown = [*publish, "preview", str(path), "--port", "0"]
-    return {"build": [*built, "1"], "build in two": [*built, "2"], "preview": shown}
-
-
-def begun(command: list[str], temporary: Path) -> subprocess.Popen[bytes]:
-    """Begin a command in a group of processes of its own."""
-    quiet = subprocess.DEVNULL
-    return subprocess.Popen(
-        command,
-        cwd=ROOT,
-        stdout=quiet,
-        stderr=quiet,
-        start_new_session=True,
-        env={**os.environ, "TMPDIR": str(temporary)},
-    )
+NAMES = ("reedmace", "sedge")
+BOOK = """\
+title: A Year of Fens
+isbn: "978-0-306-40615-7"
+foreword: These quilts were made in one winter.
+parts:
+  - {title: Quiet water, patterns: [reedmace, sedge]}
+papers: [letter]
+"""
+WAYS = {
+    "build": ("build", "{home}/reedmace", "--jobs", "1"),
+    "build in two": ("build", "{home}/reedmace", "--jobs", "2"),
+    "catalogue": ("build", "{home}/reedmace", "{home}/sedge", "--jobs", "2"),
+    "book": ("book", "{home}", "--jobs", "1"),
+    "preview": ("preview", "{home}/reedmace", "--port", "0"),
+}
+"""What is killed, by name. A preview writes nothing and never ends."""
 
 
-def killed(run: subprocess.Popen[bytes], alone: bool) -> bool:
+@dataclass(frozen=True)
+class Place:
+    """Where the runs of one trial stand: the studio, the results, what is kept, temporary files."""
+
+    home: Path
+    out: Path
+    kept: Path
+    temporary: Path
+
+    def begun(self, way: str, out: Path | None = None, kept: Path | None = None) -> Run:
+        """Begin a run in a group of processes of its own."""
+        asked = [part.format(home=self.home) for part in WAYS[way]]
+        written = [] if way == "preview" else ["--out", str(out or self.out / way)]
+        quiet = subprocess.DEVNULL
+        return subprocess.Popen(
+            [sys.executable, "-m", "publish", *asked, *written],
+            cwd=ROOT,
+            stdout=quiet,
+            stderr=quiet,
+            start_new_session=True,
+            env={
+                **os.environ,
+                "TMPDIR": str(self.temporary),
+                "FOLDWORK_CACHE": str(kept or self.kept),
+            },
+        )
+
+
+Run = subprocess.Popen[bytes]
+
+
+def placed(folder: Path) -> Place:
+    """Return a studio of two patterns and their book, with empty folders beside it."""
+    place = Place(*(folder / name for name in ("home", "out", "kept", "temporary")))
+    for made in (place.home, place.out, place.kept, place.temporary):
+        made.mkdir()
+    house(place.home, NAMES)
+    (place.home / "book.yaml").write_text(BOOK, encoding="utf-8")
+    return place
+
+
+def edited(home: Path, number: int) -> None:
+    """Change one word of the first pattern, so that the next run has something to make."""
+    path = home / NAMES[0] / "pattern.yaml"
+    first, _, rest = path.read_text(encoding="utf-8").partition("\n")
+    assert first.startswith("title: ")
+    path.write_text(f"title: {NAMES[0].title()} {number}\n{rest}", encoding="utf-8")
+
+
+def killed(run: Run, alone: bool) -> bool:
     """Kill a run, its first process alone or all; return whether all of it has ended."""
-    os.kill(run.pid, signal.SIGKILL) if alone else os.killpg(run.pid, signal.SIGKILL)
+    with contextlib.suppress(ProcessLookupError):  # it may have ended by itself
+        os.kill(run.pid, signal.SIGKILL) if alone else os.killpg(run.pid, signal.SIGKILL)
     run.wait()
     end = time.monotonic() + PATIENCE
     while _goes_on(run.pid):
@@ -104,53 +147,72 @@ def held(folder: Path) -> dict[str, bytes]:
 
 
 def state(out: Path) -> str:
-    """Return what a kill has left."""
-    (home,) = {p.name.strip(".").split(".")[0] for p in out.iterdir()} or {"nothing"}
-    beside = sorted(p.name.rsplit(".", 1)[1] for p in out.iterdir() if p.name.startswith("."))
+    """Return what a kill has left: the worst of all sets in a folder of results."""
+    homes = {p.name.strip(".").split(".")[0] for p in out.iterdir()} if out.exists() else set()
+    found = [_of_set(out, home) for home in sorted(homes)] or ["BROKEN: nothing"]
+    broken = [f for f in found if "BROKEN" in f]
+    return (broken or sorted(found, key=len))[-1]
+
+
+def _of_set(out: Path, home: str) -> str:
+    beside = sorted(p.name.rsplit(".", 1)[1] for p in out.glob(f".{home}.*"))
     if whole(out / home):
         return "whole" + "".join(f", .{b} beside" for b in beside)
     if not (out / home).exists() and whole(out / f".{home}.old"):
-        return "missing, put back by the next build"
+        return "missing, put back by the next run"
     return "BROKEN"
 
 
-def kills(folder: Path, written: str, count: int, seed: int) -> tuple[Counter[str], float]:
-    """Return what was left by each kill, and the seconds that a build takes."""
+def kills(folder: Path, ways: tuple[str, ...], count: int, seed: int) -> Counter[str]:
+    """Return what was left by each kill, and by the last run of each way."""
     turn, seen = random.Random(seed), Counter[str]()
-    source, out, temporary = (folder / name for name in ("source", "out", "temporary"))
-    for made in (source, out, temporary):
-        made.mkdir()
-    path = pattern(source, written)
-    ways = commands(path, out)
-    start = time.monotonic()
-    assert begun(ways["build"], temporary).wait() == 0
-    length = time.monotonic() - start
-    given, results = held(source), held(out)
+    place = placed(folder)
+    writes = [way for way in ways if way != "preview"]
+    for way in writes:
+        assert place.begun(way).wait() == 0
+    edited(place.home, 0)
+    length = {way: _seconds(place, way) for way in writes}
+    length["preview"] = max(length.values())
     for number in range(count):
-        name = list(ways)[number % len(ways)]
-        run = begun(ways[name], temporary)
-        time.sleep(turn.uniform(0, 1.05 * length))
+        way = ways[number % len(ways)]
+        edited(place.home, number + 1)
+        given, results = held(place.home), held(place.out)
+        run = place.begun(way)
+        time.sleep(turn.uniform(0, 1.05 * length[way]))
         ended = killed(run, alone=turn.random() < 0.5)
-        found = state(out)
-        if held(source) != given or (name == "preview" and held(out) != results):
+        found = state(place.out / way) if way in writes else "nothing written"
+        if held(place.home) != given or (way == "preview" and held(place.out) != results):
             found = "BROKEN: written to"
-        results = held(out)
-        seen[f"{name}: {found if ended else 'BROKEN: goes on'}"] += 1
-    assert begun(ways["build"], temporary).wait() == 0
-    seen[f"after the next build: {state(out)}"] += 1
-    return seen, length
+        seen[f"{way}: {found if ended else 'BROKEN: goes on'}"] += 1
+    for way in writes:
+        seen[f"{way} at the end: {_end(place, way)}"] += 1
+    return seen
+
+
+def _seconds(place: Place, way: str) -> float:
+    start = time.monotonic()
+    assert place.begun(way).wait() == 0
+    return time.monotonic() - start
+
+
+def _end(place: Place, way: str) -> str:
+    """Return what a last run leaves, and whether it is what a run leaves that keeps nothing."""
+    new, kept = place.temporary / "new", place.temporary / "kept"
+    assert place.begun(way).wait() == 0
+    assert place.begun(way, new / way, kept / way).wait() == 0
+    same = held(place.out / way) == held(new / way)
+    return state(place.out / way) + ("" if same else ", BROKEN: other bytes")
 
 
 def main() -> int:
     parser = argparse.ArgumentParser(description=(__doc__ or "").splitlines()[0])
     parser.add_argument("--count", type=int, default=100)
     parser.add_argument("--seed", type=int, default=0)
-    parser.add_argument("--small", action="store_true", help="a pattern without a motif")
+    parser.add_argument("--ways", nargs="+", choices=[*WAYS], default=[*WAYS])
     asked = parser.parse_args()
     with tempfile.TemporaryDirectory() as folder:
-        written = MINI if asked.small else WHOLE
-        seen, length = kills(Path(folder), written, asked.count, asked.seed)
-    print(f"{asked.count} kills, a build takes {length:.1f} s: {dict(seen)}")
+        seen = kills(Path(folder), tuple(asked.ways), asked.count, asked.seed)
+    print(f"{asked.count} kills: {dict(sorted(seen.items()))}")
     return 1 if any("BROKEN" in s for s in seen) else 0
 
 

@@ -1,13 +1,13 @@
 """Whole runs killed at random moments; the folder's own kills are in tests/deliver."""
 
 import pytest
-from kills import MINI, WHOLE, kills
+from kills import WAYS, kills
 
 
 @pytest.mark.thorough
-@pytest.mark.parametrize(("written", "count"), [(MINI, 3), (WHOLE, 100)])
-def test_a_kill_leaves_a_whole_set(tmp_path, written, count):
-    seen, _ = kills(tmp_path, written, count, seed=1)
-    assert sum(seen.values()) == count + 1
+def test_a_kill_leaves_whole_sets_and_what_is_kept_still_serves(tmp_path):
+    count = 100
+    seen = kills(tmp_path, tuple(WAYS), count, seed=1)
+    assert sum(seen.values()) == count + len(WAYS) - 1
     assert not [state for state in seen if "BROKEN" in state]
-    assert seen["after the next build: whole"] == 1
+    assert all(seen[f"{way} at the end: whole"] for way in WAYS if way != "preview")

@@ -295,4 +295,5 @@ def test_the_report_lists_where_values_come_from(tmp_path):
 
 def test_the_preview_watches_the_studios_file(tmp_path):
     below = home(tmp_path)
-    assert tmp_path / "studio.yaml" in preview.stamps(below)
+    watching = preview.Watching(preview.Shown(below / "pattern.yaml"))
+    assert watching.folders() == (below, tmp_path)

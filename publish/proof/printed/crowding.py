@@ -79,4 +79,5 @@ def _note(printed: Printed, page: int, what: str, words: str) -> Note:
         f"page {page} of {printed.edition.name} {what}",
         received=words[:60],
         help="shorten the words, or give them more room in the layout",
+        page=page,
     )

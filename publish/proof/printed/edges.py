@@ -42,6 +42,7 @@ def measure(printed: Printed) -> Iterator[Note]:
                     printed.place,
                     f"text runs off page {number} of {printed.edition.name}",
                     received=run.words[:60],
+                    page=number,
                     help="shorten it, or let it break over two lines",
                 )
                 break

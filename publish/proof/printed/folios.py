@@ -38,6 +38,7 @@ def measure(printed: Printed) -> Iterator[Note]:
             if said and link.page + 1 not in said:
                 yield _note(
                     printed,
+                    number,
                     f"page {number} of {printed.edition.name} refers to another page",
                     f"{link.page + 1}",
                     " ".join(link.words.split()),
@@ -57,6 +58,7 @@ def _folios(printed: Printed) -> Iterator[Note]:
         if number not in found:
             yield _note(
                 printed,
+                number,
                 f"page {number} of {printed.edition.name} has not its own number",
                 str(number),
                 ", ".join(map(str, sorted(found))) or "none",
@@ -72,7 +74,7 @@ def _numbers(found: Sequence[Run]) -> set[int]:
     return {int(n) for words in lines for n in _NUMBER.findall(words)}
 
 
-def _note(printed: Printed, what: str, expected: str, received: str) -> Note:
+def _note(printed: Printed, page: int, what: str, expected: str, received: str) -> Note:
     return error(
         "P895",
         printed.pattern.place("layout"),
@@ -80,4 +82,5 @@ def _note(printed: Printed, what: str, expected: str, received: str) -> Note:
         expected=expected,
         received=received,
         help="the layout must count pages with CSS's `page` counter and `target-counter`",
+        page=page,
     )

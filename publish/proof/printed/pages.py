@@ -58,6 +58,7 @@ def measure(printed: Printed) -> Iterator[Note]:
                     f"page {number} of {printed.edition.name} is not the size of {paper.name}",
                     expected=_points(*wanted),
                     received=_points(*found),
+                    page=number,
                 )
                 break
         if float(page.get("/UserUnit", 1)) != 1 or int(page.get("/Rotate", 0)) != 0:
@@ -65,10 +66,12 @@ def measure(printed: Printed) -> Iterator[Note]:
                 "P871",
                 printed.place,
                 f"page {number} of {printed.edition.name} is rotated or has a unit of its own",
+                page=number,
             )
         whole = (0.0, 0.0, paper.width, paper.height)
         if printed.raster(number - 1, whole, GLANCE_DPI).dots.min(initial=255) >= WHITE:
-            yield error("P873", printed.place, f"page {number} of {printed.edition.name} is blank")
+            blank = f"page {number} of {printed.edition.name} is blank"
+            yield error("P873", printed.place, blank, page=number)
     for key, number in printed.edition.sheet_pages.items():
         if not 1 <= number <= len(printed.pages):
             yield error(

@@ -47,6 +47,7 @@ def measure(printed: Printed) -> Iterator[Note]:
                     f"the check square of {sheet.title} cannot be found on page {page + 1} "
                     f"of {printed.edition.name}",
                     expected=f"a square {wanted:g} in wide",
+                    page=page + 1,
                 )
                 break
             if abs(side - wanted) > TOLERANCE * wanted:
@@ -57,6 +58,7 @@ def measure(printed: Printed) -> Iterator[Note]:
                     f"of {printed.edition.name}",
                     expected=f"{wanted:.3f} in",
                     received=f"{side:.3f} in",
+                    page=page + 1,
                     help="a template sheet must be placed at 100 %: see the layout",
                 )
 

@@ -39,6 +39,7 @@ def measure(printed: Printed) -> Iterator[Note]:
                 received=f"{min(small)[0]:.1f} points: "
                 f"{''.join(letter for _, letter in small[:30])}",
                 help="let the layout make the figure wider, or its words fewer",
+                page=number,
             )
 
 
