@@ -15,8 +15,8 @@ from functools import cache
 import page
 import pikepdf
 import pytest
+from demos import demo
 from finished import Book, made
-from helpers import DEMO
 from tagged import Tags, read_tags
 
 from publish import draw, pipeline
@@ -30,7 +30,7 @@ from publish.write import half_size
 @cache
 def samphire() -> tuple[pipeline.Work, Artwork]:
     """Return the demo pattern with its drawings for US Letter."""
-    work = pipeline.prepare(DEMO)
+    work = demo("samphire")
     assert work.manual is not None
     artwork, notes = draw.draw(
         work.pattern, work.sizes, work.drafts, work.plans, work.manual, LETTER
