@@ -32,6 +32,11 @@ def begin() -> None:
     os.environ[VARIABLE] = tempfile.mkdtemp(prefix="foldwork-tests-")
 
 
+def folder() -> Path:
+    """Return the run's folder."""
+    return Path(os.environ[VARIABLE])
+
+
 def end() -> None:
     """Remove the folder of a run."""
     shutil.rmtree(os.environ.pop(VARIABLE), ignore_errors=True)
@@ -43,11 +48,10 @@ def shared(make: Callable[P, R]) -> Callable[P, R]:
     @cache
     @wraps(make)
     def found(*values: P.args, **named: P.kwargs) -> R:
-        folder = os.environ.get(VARIABLE)
-        if folder is None:  # a benchmark: there is no run
+        if VARIABLE not in os.environ:  # a benchmark: there is no run
             return make(*values, **named)
         asked = repr((make.__module__, make.__qualname__, values, sorted(named.items())))
-        path = Path(folder) / hashlib.sha256(asked.encode()).hexdigest()
+        path = folder() / hashlib.sha256(asked.encode()).hexdigest()
         with path.with_suffix(".lock").open("w") as lock:
             fcntl.flock(lock, fcntl.LOCK_EX)  # freed by the system where the maker dies
             if not path.exists():

@@ -24,7 +24,6 @@ from publish.model.words import Manual, Section, Step, Steps
 from publish.notes import Note
 from publish.write.collect import section_strings
 
-
 SAMPLER = """
 title: Sluice sampler
 fabrics:
