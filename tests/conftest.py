@@ -3,9 +3,20 @@ tests draw the same examples in every run; nothing is kept from one run to the n
 
 import os
 
+import shared
 from hypothesis import settings
-
-os.environ["FOLDWORK_CACHE"] = ""  # nothing of an earlier run is taken for a test's own
 
 settings.register_profile("repeatable", derandomize=True, deadline=None)
 settings.load_profile("repeatable")
+
+
+def pytest_configure(config):
+    if not hasattr(config, "workerinput"):  # the workers of a run inherit its folder
+        shared.begin()
+        # Nothing of an earlier run is taken for a test's own.
+        os.environ["FOLDWORK_CACHE"] = str(shared.folder() / "kept")
+
+
+def pytest_unconfigure(config):
+    if not hasattr(config, "workerinput"):
+        shared.end()

@@ -6,11 +6,11 @@ One of its figures has a see-through area, and one shows a barcode.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from functools import cache
 
 import bulrush
 import bulrush_drawn
 from shapely.geometry import Polygon
+from shared import shared
 
 from publish.deliver import press
 from publish.draw.barcode import draw as barcode
@@ -54,7 +54,7 @@ class Pressed:
     delivered: Edition
 
 
-@cache
+@shared
 def pressed(paper_key: str) -> Pressed:
     paper = PAPERS[paper_key]
     drawn = bulrush_drawn.artwork(paper)

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 import shapely
 from shapely.geometry import MultiPolygon, box
@@ -90,11 +91,7 @@ def _measured(
         cut_line = polygons(repeat.offset(whole, float(motif.turn_under), CHORD / 4))
     region = repeat.region
     wedge = polygons(whole.intersection(region))
-    around = Search.of(polygons(_ground(repeat, side).difference(whole)), repeat)
-    within = Search.of(whole, repeat)
-    neck = narrowest(within, 2 * side)
-    assert neck is not None  # even a disc is narrow somewhere: at its own width
-    slit = narrowest(around, side / 4)
+    within, around, neck, slit = _narrow(whole, repeat)
     tips, insides = corners(whole)
     edges = fold_edges(wedge, folds, SNAP) if motif.symmetry == "mirror" else None
     shape = MotifShape(
@@ -119,6 +116,20 @@ def _measured(
         meetings=meets,
     )
     return DraftedMotif(shape, motif, neck, slit, tips, insides, within, around)
+
+
+@lru_cache(maxsize=64)
+def _narrow(whole: MultiPolygon, repeat: Repeat) -> tuple[Search, Search, Narrow, Narrow | None]:
+    """Return the cloth and the ground round it, and where each is narrowest.
+
+    Kept, since it is most of the drafting, and an outline stays as it is while other lines
+    of a pattern change.
+    """
+    around = Search.of(polygons(_ground(repeat, repeat.reach).difference(whole)), repeat)
+    within = Search.of(whole, repeat)
+    neck = narrowest(within, 2 * repeat.reach)
+    assert neck is not None  # even a disc is narrow somewhere: at its own width
+    return within, around, neck, narrowest(around, repeat.reach / 4)
 
 
 def _ground(repeat: Repeat, side: float) -> BaseGeometry:

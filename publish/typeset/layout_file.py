@@ -7,7 +7,9 @@ Invariant: only what this one file says; what it extends is laid under it in `la
 from __future__ import annotations
 
 from collections.abc import Mapping
+from copy import deepcopy
 from dataclasses import dataclass
+from functools import lru_cache
 from importlib.util import find_spec
 from pathlib import Path
 from typing import Any
@@ -67,7 +69,7 @@ def read(folder: Path) -> tuple[Written | None, tuple[Note, ...]]:
     """Read a layout's settings, collecting everything that is wrong in them."""
     path = folder / FILE
     try:
-        data = yaml.safe_load(path.read_text(encoding="utf-8"))
+        data = deepcopy(_parsed(path.read_text(encoding="utf-8")))
     except yaml.MarkedYAMLError as problem:
         mark = problem.problem_mark
         line, column = (mark.line + 1, mark.column + 1) if mark else (1, 1)
@@ -103,6 +105,12 @@ def read(folder: Path) -> tuple[Written | None, tuple[Note, ...]]:
         folder, extends, template, style, faces, families, maps["settings"], maps["papers"]
     )
     return written, ()
+
+
+@lru_cache(maxsize=16)
+def _parsed(text: str) -> Any:
+    """Return what YAML says, read once: every check and every page of a run asks for it."""
+    return yaml.safe_load(text)
 
 
 def _named(data: Mapping[str, Any], path: Path, alone: bool) -> list[Note]:

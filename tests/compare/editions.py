@@ -5,21 +5,21 @@ In: passages to change. Out: `Edition`s, each prepared once in a run.
 
 import shutil
 import tempfile
-from functools import cache
 from pathlib import Path
 
 from helpers import DEMO
+from shared import shared
 
 from publish import comparing
 from publish.compare import Change, Edition, compare
 
 
-@cache
+@shared
 def demo() -> Edition:
     return comparing.opened(DEMO)
 
 
-@cache
+@shared
 def edited(*passages: tuple[str, str]) -> Edition:
     """Return the demo with passages of its pattern.yaml changed, each standing there once."""
     text = (DEMO / "pattern.yaml").read_text(encoding="utf-8")

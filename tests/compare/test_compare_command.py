@@ -8,12 +8,13 @@ import io
 import json
 import shutil
 
+import demos
 import pypdfium2
 import pytest
 from editions import demo, edited
-from helpers import DEMO, pattern
+from helpers import pattern
 
-from publish import cli, comparing, deliver, finished, pipeline
+from publish import cli, comparing, deliver, finished
 from publish.compare import compare
 from publish.notes import PublishError
 
@@ -24,7 +25,7 @@ NAMED = ("    name: Salt linen", "    name: Tide linen")
 def build(tmp_path_factory):
     """Return a folder with the two files of a build that comparing reads."""
     folder = tmp_path_factory.mktemp("build")
-    work = pipeline.prepare(DEMO)
+    work = demos.demo("samphire")
     numbers = deliver.numbers(work.pattern, work.sizes, work.drafts, work.plans)
     (folder / "numbers.json").write_text(json.dumps(numbers), encoding="utf-8")
     (folder / "edition.json").write_text(json.dumps(finished.described(work)), encoding="utf-8")

@@ -4,14 +4,11 @@ from __future__ import annotations
 
 from collections import Counter
 from fractions import Fraction
-from functools import cache
 from itertools import pairwise
 
 import pytest
-from helpers import PROJECTS
+from demos import demo
 from shapely.geometry import Polygon
-
-from publish import cut, draft, grade, read
 
 F = Fraction
 PATTERNS = ("towpath", "millrace", "heronry")
@@ -19,16 +16,10 @@ BY_SHAPE = {"rectangle": F(1), "once-cut triangle": F(1, 2), "twice-cut triangle
 """Share of the box round a finished patch that the patch fills."""
 
 
-@cache
 def cut_out(name):
-    """Return pattern, drafts and plans, which must be cut without a note."""
-    made, notes, _ = read.load(PROJECTS / name)
-    assert not notes
-    sizes = {key: grade.grade(made, key)[0] for key in made.sizes}
-    drafts = {key: draft.draft(made, size)[0] for key, size in sizes.items()}
-    plans, notes = cut.cut(made, sizes, drafts)
-    assert notes == ()
-    return made, drafts, plans
+    """Return pattern, drafts and plans."""
+    work = demo(name)
+    return work.pattern, work.drafts, work.plans
 
 
 def every_size():

@@ -10,6 +10,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from demos import demo
 from helpers import PROJECTS
 from patch_cases import HOME, form, patch, pattern, size, top
 
@@ -94,11 +95,8 @@ def described():
 
 @pytest.fixture(scope="module")
 def throw():
-    made, graded = described()
-    drafted, _ = draft.draft(made, graded)
-    plans, notes = cut.cut(made, {"throw": graded}, {"throw": drafted})
-    assert not notes
-    return drafted, plans["throw"]
+    work = demo("towpath")
+    return work.drafts["throw"], work.plans["throw"]
 
 
 # Quilt math made easy, Krista Moser: 4 x 4 blocks have 12 side triangles from 3 squares

@@ -10,9 +10,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
-from helpers import PROJECTS
-
-from publish import cut, draft, grade, read
+from demos import demo
 
 F = Fraction
 
@@ -57,10 +55,7 @@ BY_HAND = {
 
 @pytest.fixture(scope="module")
 def plan():
-    made, _, _ = read.load(PROJECTS / "towpath")
-    size, _ = grade.grade(made, "mini")
-    drafted, _ = draft.draft(made, size)
-    return cut.cut(made, {"mini": size}, {"mini": drafted})[0]["mini"]
+    return demo("towpath").plans["mini"]
 
 
 def test_every_piece_of_the_mini(plan):

@@ -9,21 +9,15 @@ from math import pi
 from typing import Any
 
 import pytest
-from helpers import PROJECTS
+from demos import demo
 
-from publish import cut, draft, grade, read
 from publish.deliver import numbers
 
 
 @cache
 def data(name: str) -> dict[str, Any]:
-    pattern, notes, _ = read.load(PROJECTS / name)
-    assert pattern is not None and not notes
-    sizes = {key: grade.grade(pattern, key)[0] for key in pattern.sizes}
-    drafts = {key: draft.draft(pattern, size)[0] for key, size in sizes.items()}
-    plans, _ = cut.cut(pattern, sizes, drafts)
-    drafts = cut.construct(pattern, sizes, drafts, plans)
-    found = numbers(pattern, sizes, drafts, plans)
+    work = demo(name)
+    found = numbers(work.pattern, work.sizes, work.drafts, work.plans)
     assert json.loads(json.dumps(found)) == found
     return found["sizes"]
 

@@ -7,11 +7,10 @@ the sampler, `context` for a pattern with its plan.
 from __future__ import annotations
 
 from functools import cache
-from pathlib import Path
 
+from demos import demo
 from patch_samples import CONTEXT, SIZE
 
-from publish import cut, draft, grade, read
 from publish.draw import DRAWINGS
 from publish.draw.canvas.style import palette
 from publish.draw.context import Context
@@ -19,7 +18,6 @@ from publish.model.book import LETTER
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
 
-FOLDER = Path(__file__).parents[2] / "projects"
 MADE = {
     "triangles": "half square",
     "hourglasses": "hourglass",
@@ -61,26 +59,17 @@ def figure(key: str) -> Figure:
 
 @cache
 def context(name: str, *cutting: str) -> Context:
-    """Return the context of a pattern: every size drafted, those of `cutting` cut too."""
-    pattern, _, _ = read.load(FOLDER / name)
-    assert pattern is not None
-    sizes, drafts = {}, {}
-    for key in pattern.sizes:
-        size, _ = grade.grade(pattern, key)
-        assert size is not None
-        drafted, _ = draft.draft(pattern, size)
-        assert drafted is not None
-        sizes[key], drafts[key] = size, drafted
-    wanted = {k: sizes[k] for k in cutting}
-    plans = cut.cut(pattern, wanted, {k: drafts[k] for k in cutting})[0] if cutting else {}
+    """Return the context of a pattern: every size drafted, with the plans of `cutting`."""
+    work = demo(name)
+    plans = {k: work.plans[k] for k in cutting}
     return Context(
-        pattern,
-        sizes,
-        drafts,
+        work.pattern,
+        work.sizes,
+        work.drafts,
         plans,
         None,
         LETTER,  # type: ignore[arg-type]
-        palette(pattern),
+        palette(work.pattern),
     )
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 
 import pytest
-from helpers import DEMO
+from demos import demo
 
 from publish import draw, pipeline
 from publish.draw.canvas.style import NARROW_COLUMN, SMALL, TEXT_COLUMN
@@ -21,7 +21,7 @@ LEAST = 6.0
 
 @pytest.fixture(scope="module")
 def work() -> pipeline.Work:
-    return pipeline.prepare(DEMO)
+    return demo("samphire")
 
 
 def drawn(work: pipeline.Work, paper: Paper) -> Artwork:

@@ -16,7 +16,10 @@ F = Fraction
 SEAM, CLOSING = F(1, 4), F(1, 2)
 WIDTHS = (F(3, 2), F(4), F(5, 2))
 
-HOW = list(product(("quilt", "pillow"), (1, 2, 3), ("butted", "mitred")))
+HOW = [
+    pytest.param(*how, marks=pytest.mark.thorough if how[1] == 2 else ())
+    for how in product(("quilt", "pillow"), (1, 2, 3), ("butted", "mitred"))
+]
 
 
 def top(finish, count, corners):

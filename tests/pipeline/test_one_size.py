@@ -63,7 +63,7 @@ def test_a_size_that_is_not_there_is_refused_in_one_line(tmp_path, capsys):
     assert not (tmp_path / "out").exists()
 
 
-@pytest.mark.parametrize("key", ["mini", "throw"])
+@pytest.mark.parametrize("key", ["mini", pytest.param("throw", marks=pytest.mark.thorough)])
 def test_one_size_alone_is_built_on_request(tmp_path, key):
     path = written(tmp_path, TOPS, STAR + NINE)
     asked = ["build", str(path), "--size", key, "--paper", "letter", "--out", str(tmp_path / "out")]

@@ -9,26 +9,24 @@ from __future__ import annotations
 import io
 from collections.abc import Callable
 from dataclasses import replace
-from pathlib import Path
 from typing import Any
 
 import pikepdf
 import pytest
+from demos import demo
 from reedmace_case import codes
 
-from publish import draw, pipeline, proof, typeset
+from publish import draw, proof, typeset
 from publish.model.book import LETTER, Edition
 from publish.model.figure import Artwork
 from publish.model.words import Manual, Step, Steps
 from publish.notes import Note
 from publish.pipeline import Work
 
-SAMPHIRE = Path(__file__).parents[2] / "projects" / "samphire"
-
 
 @pytest.fixture(scope="module")
 def work() -> Work:
-    return pipeline.prepare(SAMPHIRE)
+    return demo("samphire")
 
 
 @pytest.fixture(scope="module")

@@ -5,6 +5,7 @@ import json
 import re
 from xml.etree import ElementTree
 
+import demos
 import pytest
 from helpers import DEMO, changed, pattern
 
@@ -137,7 +138,7 @@ def test_a_clean_pattern_says_what_was_checked():
 
 @pytest.fixture(scope="module")
 def demo():
-    return pipeline.prepare(DEMO)
+    return demos.demo("samphire")
 
 
 @pytest.mark.parametrize(

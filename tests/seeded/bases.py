@@ -14,6 +14,7 @@ from pathlib import Path
 from types import SimpleNamespace
 from unittest.mock import patch
 
+import demos
 from print_faults import Print
 from state import State
 
@@ -90,13 +91,13 @@ def state_of(work: Work) -> State:
 
 @cache
 def samphire() -> State:
-    return state_of(pipeline.prepare(SAMPHIRE))
+    return demo("samphire")
 
 
 @cache
 def demo(name: str) -> State:
-    """Return another of the demo patterns, by its folder."""
-    return state_of(pipeline.prepare(SAMPHIRE.parent / name))
+    """Return one of the demo patterns, by its folder."""
+    return state_of(demos.demo(name))
 
 
 @cache

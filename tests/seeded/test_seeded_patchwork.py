@@ -10,18 +10,12 @@ from dataclasses import replace
 from functools import cache
 
 import pytest
-from bases import ROOT, state_of
+from bases import demo as _of
 from state import State
 
-from publish import pipeline
 from publish.model.words import Table
 
 Change = Callable[[State], State]
-
-
-@cache
-def _of(project: str) -> State:
-    return state_of(pipeline.prepare(ROOT / "projects" / project))
 
 
 @cache

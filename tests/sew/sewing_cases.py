@@ -25,6 +25,7 @@ from publish.sew import sew
 
 ROOT = Path(__file__).parents[2]
 sys.path.append(str(ROOT / "tests" / "write"))
+import demos  # noqa: E402
 import small  # noqa: E402
 import write_made as w  # noqa: E402
 from write_material import facts  # noqa: E402
@@ -54,10 +55,11 @@ def sewn(name: str) -> Sewn:
     if name in MADE:
         made = MADE[name]()
         return of(made.pattern, dict(made.sizes), dict(made.drafts), dict(made.plans))
+    if name in DEMOS:
+        work = demos.demo(name)
+        return Sewn(work.pattern, work.sizes, work.drafts, dict(work.plans), work.making)
     with tempfile.TemporaryDirectory() as folder:
-        path = ROOT / "projects" / name
-        if name in WRITTEN:
-            path = small.written(Path(folder), *WRITTEN[name])
+        path = small.written(Path(folder), *WRITTEN[name])
         pattern, notes, _ = read.load(path)
     assert pattern is not None, notes
     sizes, drafts = {}, {}

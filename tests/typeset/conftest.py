@@ -1,12 +1,22 @@
-"""The Bulrush booklet, set once for each layout and whole paper, and on half-size paper."""
+"""The Bulrush booklet, set once for each layout and whole paper, and on half-size paper.
+
+Each layout and each paper once; the thorough run sets every layout on every paper.
+"""
 
 from __future__ import annotations
 
 import pytest
 from finished import Book, made
 
-WHOLE = ("tideline-letter", "tideline-a4", "washland-letter", "washland-a4")
-HALF = ("tideline-half-letter", "tideline-a5", "washland-half-letter", "washland-a5")
+
+def _each(*names: str, thorough: tuple[str, ...]) -> list[object]:
+    return [*names, *(pytest.param(name, marks=pytest.mark.thorough) for name in thorough)]
+
+
+WHOLE = _each("tideline-letter", "washland-a4", thorough=("tideline-a4", "washland-letter"))
+HALF = _each(
+    "tideline-half-letter", "washland-a5", thorough=("tideline-a5", "washland-half-letter")
+)
 
 
 @pytest.fixture(scope="session", params=WHOLE)

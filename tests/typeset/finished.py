@@ -10,6 +10,7 @@ import bulrush
 import bulrush_drawn
 import pikepdf
 import pypdfium2 as pdfium
+from shared import shared
 
 from publish.model.book import PAPERS, Edition, full_size
 from publish.typeset import typeset
@@ -40,7 +41,13 @@ def read_back(edition: Edition, layout: str = "tideline") -> Book:
 
 @cache
 def made(name: str) -> Book:
-    """Return the Bulrush booklet for a layout and a paper, set without a single note."""
+    """Return the Bulrush booklet for a layout and a paper, read back."""
+    return read_back(_edition(name), name.partition("-")[0])
+
+
+@shared
+def _edition(name: str) -> Edition:
+    """Return the booklet, set without a single note."""
     layout, _, key = name.partition("-")
     paper = PAPERS[key]
     artwork = bulrush_drawn.artwork(full_size(paper))
@@ -48,4 +55,4 @@ def made(name: str) -> Book:
     edition, notes = typeset(bulrush.pattern(layout=layout), manual, artwork, paper)
     assert notes == ()
     assert edition is not None
-    return read_back(edition, layout)
+    return edition

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
+import demos
 from rehearsed import write
 
 from publish import cut, draft, grade, read
@@ -22,8 +23,6 @@ from publish.model.size import Size
 from publish.model.words import Manual, Section, Step, Steps
 from publish.notes import Note
 from publish.write.collect import section_strings
-
-DATA = Path(__file__).parents[2] / "projects"
 
 SAMPLER = """
 title: Sluice sampler
@@ -117,7 +116,11 @@ def _units(unit: Unit) -> Iterator[Unit]:
 @cache
 def demo(name: str, *sizes: str) -> Patchwork:
     """Return a demo pattern's booklet, for some of its sizes only where they are named."""
-    return _made(DATA / name, sizes)
+    work = demos.demo(name)
+    keys = sizes or tuple(work.sizes)
+    parts = [{k: of[k] for k in keys} for of in (work.sizes, work.drafts, work.plans)]
+    manual, notes = write(work.pattern, *parts)
+    return Patchwork(work.pattern, *parts, manual, notes)
 
 
 @cache
@@ -126,21 +129,19 @@ def sampler(text: str = SAMPLER) -> Patchwork:
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / "pattern.yaml"
         path.write_text(text, encoding="utf-8")
-        return _made(path, ())
+        return _made(path)
 
 
 _UNUSED = ("R144",)
 """Something is declared and never used: small patterns share their fabrics and blocks."""
 
 
-def _made(path: Path, keys: tuple[str, ...]) -> Patchwork:
+def _made(path: Path) -> Patchwork:
     pattern, notes, _ = read.load(path)
     found = [n for n in notes if n.code not in _UNUSED]
     assert pattern is not None and not found, found
     sizes, drafts = {}, {}
     for key in pattern.sizes:
-        if keys and key not in keys:
-            continue
         size, notes = grade.grade(pattern, key)
         assert size is not None, notes
         drafted, notes = draft.draft(pattern, size)

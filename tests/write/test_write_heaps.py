@@ -9,8 +9,10 @@ in a row are 9 1/2 in). Common practice, no source: an edge may be eased by 1/16
 from __future__ import annotations
 
 import re
+import tempfile
 from collections import Counter
 from fractions import Fraction
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -152,9 +154,15 @@ def taken(text: str) -> Counter[str]:
 every_top = pytest.mark.parametrize("name", TOPS)
 
 
+@cache
+def told_of(name: str) -> Told:
+    with tempfile.TemporaryDirectory() as folder:
+        return Told(Path(folder), text_of(name))
+
+
 @pytest.fixture
-def told(tmp_path: Path, name: str) -> Told:
-    return Told(tmp_path, text_of(name))
+def told(name: str) -> Told:
+    return told_of(name)
 
 
 @every_top

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import re
-from functools import cache
 from pathlib import Path
 
+import demos
 import pytest
-from helpers import DEMO, DRAWING, SMALLEST
+from helpers import DRAWING, SMALLEST
 from rehearsed import write
 from write_cases import section_text, steps
 
@@ -66,9 +66,10 @@ def through(path: Path) -> Made:
     return pattern, sizes, drafts, plans, book
 
 
-@cache
 def demo() -> Made:
-    return through(DEMO / "pattern.yaml")
+    work = demos.demo("samphire")
+    assert work.manual is not None
+    return work.pattern, work.sizes, work.drafts, dict(work.plans), work.manual
 
 
 @pytest.fixture(scope="module")
