@@ -86,6 +86,12 @@ def _add_build(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     build.add_argument(
         "--fresh", action="store_true", help="make anew also what earlier builds have kept"
     )
+    build.add_argument(
+        "--cluster",
+        default="",
+        metavar="ADDRESS",
+        help="build on the workers of a Dask scheduler, such as tcp://10.0.0.5:8786",
+    )
     build.set_defaults(run="build")
 
 

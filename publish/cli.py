@@ -60,7 +60,7 @@ def _build(arguments: argparse.Namespace) -> int:
     if unknown:
         return _refused(f"paper {unknown[0]!r} is not one of {', '.join(PAPERS)}")
     paths = find(arguments.patterns)
-    if len(paths) > 1 or arguments.changed:
+    if len(paths) > 1 or arguments.changed or arguments.cluster:
         return _build_several(paths, papers, arguments)
     return _build_one(paths[0], papers, arguments)
 
@@ -123,9 +123,13 @@ def _build_several(
     paths: Sequence[Path], papers: Sequence[str] | None, arguments: argparse.Namespace
 ) -> int:
     from publish import console, several
+    from publish.studio.outcome import ClusterError
 
     started = time.monotonic()
-    outcomes = several.build(paths, papers, arguments)
+    try:
+        outcomes = several.build(paths, papers, arguments)
+    except ClusterError as problem:
+        return _refused(problem)
     console.print_outcomes(outcomes, sys.stderr)
     print(console.table(outcomes))
     print(f"{len(paths)} patterns ({time.monotonic() - started:.1f} s)")

@@ -46,7 +46,7 @@ def inputs(
     }
     own = pattern.places[""]
     source = pattern.folder / Path(own.file).name
-    found |= {_named(pattern, p): _of_file(p) for p in sorted({source, *_files(pattern)})}
+    found |= {_named(pattern, p): _of_file(p) for p in sorted({source, *files(pattern)})}
     if report is not None and pattern.studio is not None:
         notes = (*report, *(n for n, _ in report.accepted))
         if any(n.place.file != own.file for n in notes):
@@ -104,7 +104,7 @@ def _said(value: object, pattern: Pattern) -> Iterator[str]:
         yield repr(value)
 
 
-def _files(pattern: Pattern) -> Iterator[Path]:
+def files(pattern: Pattern) -> Iterator[Path]:
     """Yield every file that the pattern names, and those of the designer's own layouts."""
     yield from _paths(pattern)
     folders = [pattern.folder]

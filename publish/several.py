@@ -8,13 +8,15 @@ from __future__ import annotations
 
 from argparse import Namespace
 from collections.abc import Sequence
+from importlib import import_module
+from importlib.util import find_spec
 from pathlib import Path
 
 from publish import pipeline
 from publish.console import Together, write
 from publish.kept import Store, users
 from publish.studio import line_sheet, side_by_side
-from publish.studio.outcome import Outcome
+from publish.studio.outcome import ClusterError, Outcome
 from publish.workers import cores
 
 
@@ -39,12 +41,34 @@ def build(
     with_sheet = arguments.only is None and not arguments.size and bool(of_folders)
     with Together(len(paths) + with_sheet) as shown:
         jobs = arguments.jobs or cores()
-        outcomes = side_by_side.build(paths, asked, jobs, shown.ended, shown.heard)
+        outcomes = side_by_side.build(
+            paths, asked, jobs, shown.ended, shown.heard, _elsewhere(arguments.cluster)
+        )
         if with_sheet:
             sheet = line_sheet.make(outcomes, asked.out)
             shown.ended(sheet)
             outcomes = (*outcomes, sheet)
     return outcomes
+
+
+def _elsewhere(address: str) -> side_by_side.Elsewhere | None:
+    """Return what builds on the machines of a scheduler; None without an address.
+
+    Its library is loaded only where it is asked for: raises ClusterError where it is missing.
+    """
+    if not address:
+        return None
+    if find_spec("distributed") is None:
+        raise ClusterError("`--cluster` needs another library: pip install 'foldwork[cluster]'")
+    cluster = import_module("publish.studio.cluster")
+
+    def build(
+        paths: Sequence[Path], asked: side_by_side.Asked, ended: side_by_side.Ended
+    ) -> tuple[Outcome, ...]:
+        built: tuple[Outcome, ...] = cluster.build(paths, asked, address, ended)
+        return built
+
+    return build
 
 
 def check(paths: Sequence[Path], arguments: Namespace) -> tuple[Outcome, ...]:

@@ -9,7 +9,7 @@ complete set or the new one, never a mixture.
 
 from __future__ import annotations
 
-from publish.deliver.folder import deliver, recorded, recover
+from publish.deliver.folder import deliver, held, recorded, recover
 from publish.deliver.impose import HALVES, SPREADS, Imposed, impose, page_count
 from publish.deliver.kit_pages import kit_manual
 from publish.deliver.kits import kits
@@ -33,6 +33,7 @@ __all__ = [
     "SPREADS",
     "Imposed",
     "deliver",
+    "held",
     "impose",
     "json_file",
     "kit_files",

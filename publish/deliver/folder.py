@@ -84,6 +84,14 @@ def recover(out: Path) -> None:
             _recover(target)
 
 
+def held(out: Path) -> dict[str, bytes]:
+    """Return the files of a set without its manifest, by name."""
+    every = (p for p in sorted(out.rglob("*")) if p.is_file())
+    found = {p.relative_to(out).as_posix(): p.read_bytes() for p in every}
+    found.pop(MANIFEST, None)
+    return found
+
+
 def recorded(out: Path) -> dict[str, str]:
     """Return what the set in a folder says that it was made from; empty where there is no
     whole set there, or it does not say."""

@@ -25,6 +25,10 @@ class State(Enum):
     """Foldwork itself failed."""
 
 
+class ClusterError(ValueError):
+    """Other machines cannot do the work; the message says why."""
+
+
 @dataclass(frozen=True)
 class Named:
     """A text of a pattern's, where it stands, and what goes with it, such as a colour."""

@@ -45,17 +45,27 @@ class Asked:
     store: Store = NOWHERE
 
 
+Elsewhere = Callable[[Sequence[Path], Asked, Ended], tuple[Outcome, ...]]
+"""Builds patterns on other machines."""
+
+
 def silent(outcome: Outcome) -> None:
     """Show nothing."""
 
 
 def build(
-    paths: Sequence[Path], asked: Asked, jobs: int, ended: Ended = silent, heard: Any = None
+    paths: Sequence[Path],
+    asked: Asked,
+    jobs: int,
+    ended: Ended = silent,
+    heard: Any = None,
+    elsewhere: Elsewhere | None = None,
 ) -> tuple[Outcome, ...]:
     """Build patterns, at most `jobs` at a time, and compare them with one another.
 
     An error that comparing finds stops the pattern that it stands in. `heard` is a queue
-    that gets (path, stage, what it is about to do) while they are built.
+    that gets (path, stage, what it is about to do) while they are built. What is to be built
+    is handed to `elsewhere` where other machines do it.
     """
     begin, values = (tell_through, (heard,)) if heard is not None else (None, ())
     with Workers(min(jobs, len(paths)), begin, values) as pool:
@@ -68,6 +78,9 @@ def build(
                 ends[glanced.path] = outcome
                 ended(outcome)
         waiting = [p for p in paths if p not in ends]
+        if elsewhere is not None:
+            built = elsewhere(waiting, asked, ended) if waiting else ()
+            return _together(glances, [{**ends, **{o.path: o for o in built}}[p] for p in paths])
         if len(waiting) > 1:
             for outcome in _each(pool, build_one, waiting, (asked,)):
                 ends[outcome.path] = outcome
