@@ -26,6 +26,7 @@ def typeset(monkeypatch):
         made = SimpleNamespace(pdf=f"%PDF {work.pattern.title}".encode())
         work.printed = (SimpleNamespace(edition=made),)
 
+    monkeypatch.setenv("FOLDWORK_CACHE", "")
     monkeypatch.setattr(preview, "print_editions", print_editions)
     monkeypatch.setattr(preview, "PAUSE", 0.02)
 
