@@ -38,8 +38,9 @@ setup: $(READY)
 booklet: $(READY)
 	@$(PYTHON_IN) -m publish build $(PATTERN)
 
+# A file's tests run in one process, so that what they share is made once; the longest first.
 test: $(READY)
-	@$(PYTHON_IN) -m pytest -n 2
+	@$(PYTHON_IN) -m pytest -n 2 --dist loadfile --no-loadscope-reorder
 
 thorough: $(READY)
 	@$(PYTHON_IN) -m pytest -n 2 -m 'thorough or not thorough'

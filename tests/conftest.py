@@ -9,6 +9,13 @@ from hypothesis import settings
 settings.register_profile("repeatable", derandomize=True, deadline=None)
 settings.load_profile("repeatable")
 
+LONGEST = ("test_book.py", "test_printed.py", "test_seeded.py", "test_preflight.py")
+"""Files that two processes would wait for at the end, if they were not begun with."""
+
+
+def pytest_collection_modifyitems(items):
+    items.sort(key=lambda item: item.path.name not in LONGEST)
+
 
 def pytest_configure(config):
     if not hasattr(config, "workerinput"):  # the workers of a run inherit its folder

@@ -18,7 +18,7 @@ QUICK = patterns.SEEDS[:10]
 def test_demo_agrees(demo, numbers_of):
     path = PROJECTS / demo / "pattern.yaml"
     pattern = yaml.safe_load(path.read_text(encoding="utf-8"))
-    numbers = numbers_of(path)
+    numbers = numbers_of(demo)
     assert reckoning.differences(pattern, numbers) == []
 
 

@@ -10,6 +10,7 @@ from helpers import ROOT, pattern
 from small import CARRIES, MOTIF, NINE, PLAIN, STAR, text
 
 from publish import pipeline
+from publish.kept import Store, users
 from publish.notes import PublishError
 
 README = re.findall(
@@ -77,7 +78,7 @@ def named(folder, key):
 def built(path, folder):
     """Return the errors that refuse a pattern its booklet, on one paper."""
     try:
-        pipeline.build(path, folder / "out", ("letter",), "booklet")
+        pipeline.build(path, folder / "out", ("letter",), "booklet", store=Store(users()))
     except PublishError as stopped:
         return [f"{n.code} {n.what}; {n.expected}; {n.received}" for n in stopped.report.errors]
     return []

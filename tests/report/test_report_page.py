@@ -130,7 +130,8 @@ def test_a_file_that_cannot_be_read_has_a_page_too(tmp_path, capsys):
 
 
 def test_a_clean_pattern_says_what_was_checked():
-    examined = pipeline.examine(DEMO)
+    work = demos.demo("samphire")
+    examined = pipeline.Examined(DEMO, work.report, work)
     tree = read(examined.page())
     assert "no findings" in words(tree)
     assert not list(tree.iter("li"))

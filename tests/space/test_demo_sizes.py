@@ -49,7 +49,13 @@ def found(tmp_path, demo, seed):
     return [f"{n.code} {n.what}" for n in report if n.code.startswith(OURS) and n.code not in HERS]
 
 
-@pytest.mark.parametrize("demo", DEMOS)
+@pytest.mark.parametrize(
+    "demo",
+    [
+        pytest.param(demo, marks=() if demo == "samphire" else pytest.mark.thorough)
+        for demo in DEMOS
+    ],
+)
 def test_one_size_of_a_demo_is_told_without_a_finding(tmp_path, demo):
     assert not found(tmp_path, demo, 1)
 

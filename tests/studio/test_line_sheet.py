@@ -15,6 +15,7 @@ from houses import changed, house
 from PIL import Image
 
 from publish import pipeline, several
+from publish.kept import Store, users
 from publish.notes import Report
 from publish.studio import line_sheet, side_by_side
 from publish.studio.outcome import Outcome, State
@@ -33,7 +34,8 @@ def outcomes(tmp_path_factory):
     folders = house(home, ("reedmace", "sedge"), STUDIO)
     changed(folders[0], "HF-1}", 'HF-1, barcode: "2000000001012"}')
     changed(folders[1], "HF-2", "HF-0")
-    built = [pipeline.build(f, home / "out", ["letter"], "booklet")[1] for f in folders]
+    kept = Store(users())
+    built = [pipeline.build(f, home / "out", ["letter"], "booklet", store=kept)[1] for f in folders]
     found = [
         Outcome(f, State.BUILT, Report(), f.name, t) for f, t in zip(folders, built, strict=True)
     ]

@@ -146,7 +146,7 @@ def test_ctrl_c_or_a_request_to_end_stops_all(tmp_path, how, code):
     out = tmp_path / "out"
     command = [sys.executable, "-m", "publish", "build", str(tmp_path), "--out", str(out)]
     run = subprocess.Popen(
-        [*command, "--jobs", "2"],
+        [*command, "--only", ONLY, "--jobs", "2"],
         start_new_session=True,
         text=True,
         stderr=subprocess.PIPE,

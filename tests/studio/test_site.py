@@ -21,6 +21,7 @@ from PIL import Image
 from tinyhtml5.parser import HTMLParser
 
 from publish import pipeline
+from publish.kept import Store, users
 
 STUDIO = """\
 publication:
@@ -42,7 +43,7 @@ def target(tmp_path_factory):
     (folder,) = house(home, ("sedge",), STUDIO)
     more = 'HF-1, skill: Beginner, blurb: A fen, barcode: "2000000001012"}'
     changed(folder, "HF-1}", more)
-    return pipeline.build(folder, home / "out", only="booklet")[1]
+    return pipeline.build(folder, home / "out", only="booklet", store=Store(users()))[1]
 
 
 @pytest.fixture(scope="module")

@@ -70,6 +70,7 @@ def scan() -> bytes:
     return stream.getvalue()
 
 
+@cache
 def traced(data: bytes, folds: int | None = None) -> Traced:
     found, notes = trace.traced(data, PLACE, folds)
     assert found is not None, notes
