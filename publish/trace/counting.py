@@ -24,6 +24,10 @@ REPEATS = 0.30
 HALVED = 0.12
 """The same for two turns, which any wedge repeats on by half once it is stretched round."""
 
+LEANING = 1.12
+"""How many times longer one way than another a plane may seem, by a lens that is known no
+better than by its focal length."""
+
 MORE = 1.25
 """How many times as unlike the copies on twice the folds may be as those on the folds."""
 
@@ -71,7 +75,28 @@ def counted(share: Floats, start: Points, folds: int | None, lens: Lens) -> Coun
     twice = settle(share, found.matrix, 2 * found.turns, 0.0, COARSE[-1:])
     if twice.unlike < MORE * found.unlike + 0.01:
         found = twice
+    if _leaning(found.matrix, share, lens) > LEANING:
+        # Four folds, stretched to what repeats on more: no camera takes that from more folds.
+        return _ended(share, Counted(_best(share, start, 2), 4), lens)
     return _ended(share, Counted(found, 2 * found.turns, rivals), lens)
+
+
+def _leaning(matrix: Points, share: Floats, lens: Lens) -> float:
+    """Return how many times longer a plane's longest unit is than its shortest in space, as
+    the camera has it: 1 where the plane is as it was cut."""
+    long, short = np.linalg.svd(_in_space(matrix, share, lens), compute_uv=False)
+    return float(long / short)
+
+
+def _in_space(matrix: Points, share: Floats, lens: Lens) -> Points:
+    """Return the two axes of the plane in space, as columns, but for their size."""
+    if lens.scanned:
+        found: Points = local(matrix, np.zeros((1, 2)))[0]
+        return found
+    rows, columns = share.shape
+    length = lens.focal or 28 / 43.27 * math.hypot(rows, columns)
+    inner = np.array([[length, 0, columns / 2], [0, length, rows / 2], [0, 0, 1]])
+    return np.asarray(np.linalg.inv(inner) @ matrix[:, :2], np.float64)
 
 
 def _best(share: Floats, start: Points, turns: int) -> Pose:
@@ -127,13 +152,7 @@ def _proportioned(pose: Pose, share: Floats, lens: Lens) -> Pose:
     stretch; for a camera the two folds are square to each other in space and equally long
     for equal lengths, which its focal length makes into an equation.
     """
-    rows, columns = share.shape
-    if lens.scanned:
-        one, two = local(pose.matrix, np.zeros((1, 2)))[0].T
-    else:
-        length = lens.focal or 28 / 43.27 * math.hypot(rows, columns)
-        inner = np.array([[length, 0, columns / 2], [0, length, rows / 2], [0, 0, 1]])
-        one, two = (np.linalg.inv(inner) @ pose.matrix[:, :2]).T
+    one, two = _in_space(pose.matrix, share, lens).T
     ratio = float(np.linalg.norm(one) / np.linalg.norm(two))
     if lens.known:
         ratio = stretched(lens.known, pose.matrix, ratio)

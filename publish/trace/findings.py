@@ -112,6 +112,17 @@ def differs(place: Place, share: float) -> Note:
     )
 
 
+def elsewhere(place: Place, count: int) -> Note:
+    return error(
+        "D377",
+        place,
+        "the copies of the wedge do not agree",
+        expected="what one wedge shows in all others too",
+        received=f"{count} places where paper or ground is not",
+        help="press the paper flat; where it was cut on fewer folds, say so with `--folds`",
+    )
+
+
 def specks(place: Place, count: int) -> Note:
     were = "1 speck was" if count == 1 else f"{count} specks were"
     return warning(

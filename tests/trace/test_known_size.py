@@ -6,6 +6,7 @@ tracer never sees. What a marker is, the library that reads them settles (OpenCV
 """
 
 import io
+from fractions import Fraction
 from pathlib import Path
 
 import cv2
@@ -128,3 +129,18 @@ def test_the_command_writes_the_page(tmp_path, capsys):
     assert (tmp_path / "target-a4.pdf").read_bytes().startswith(b"%PDF")
     assert cli.main(["trace"]) == cli.USAGE
     assert "--target" in capsys.readouterr().err
+
+
+def test_a_ruler_gives_the_width_and_is_held_against_what_is_seen(tmp_path, capsys):
+    file = tmp_path / "gear.jpg"
+    file.write_bytes(photo(GEAR, 5, TAKING))
+    assert cli.main(["trace", str(file), "--width", "24 cm"]) == cli.CLEAN
+    assert "9.45 in (240 mm), by your ruler" in capsys.readouterr().out
+    assert 'width="9.83in"' in (tmp_path / "gear.svg").read_text()  # 104 of the 100 it holds
+    assert cli.main(["trace", str(file), "--width", "24"]) == cli.USAGE
+    assert "unit" in capsys.readouterr().err
+    found, notes = trace.traced(laid(GEAR, 5, piece()), PLACE)
+    assert found is not None
+    for inches, codes in ((Fraction(20), []), (Fraction(18), ["D381"])):
+        told, notes = trace.measured(found, inches, PLACE)
+        assert told.inches == inches and [n.code for n in notes] == codes
