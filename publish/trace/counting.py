@@ -28,6 +28,10 @@ LEANING = 1.12
 """How many times longer one way than another a plane may seem, by a lens that is known no
 better than by its focal length."""
 
+ASIDE = 0.02
+"""Share of the picture's shorter side by which a lens's axis is usually off its middle. Common
+practice, no source."""
+
 MORE = 1.25
 """How many times as unlike the copies on twice the folds may be as those on the folds."""
 
@@ -39,6 +43,8 @@ class Counted:
     pose: Pose
     folds: int
     rivals: tuple[int, ...] = ()
+    doubt: float = 0.0
+    """Share by which the proportions of four folds may be off."""
 
 
 @dataclass(frozen=True)
@@ -88,14 +94,20 @@ def _leaning(matrix: Points, share: Floats, lens: Lens) -> float:
     return float(long / short)
 
 
-def _in_space(matrix: Points, share: Floats, lens: Lens) -> Points:
-    """Return the two axes of the plane in space, as columns, but for their size."""
+def _in_space(
+    matrix: Points, share: Floats, lens: Lens, beside: tuple[float, float] = (0.0, 0.0)
+) -> Points:
+    """Return the two axes of the plane in space, as columns, but for their size.
+
+    The lens's axis meets the picture `beside` its middle, in pixels across and down.
+    """
     if lens.scanned:
         found: Points = local(matrix, np.zeros((1, 2)))[0]
         return found
     rows, columns = share.shape
     length = lens.focal or 28 / 43.27 * math.hypot(rows, columns)
-    inner = np.array([[length, 0, columns / 2], [0, length, rows / 2], [0, 0, 1]])
+    x, y = columns / 2 + beside[0], rows / 2 + beside[1]
+    inner = np.array([[length, 0, x], [0, length, y], [0, 0, 1]])
     return np.asarray(np.linalg.inv(inner) @ matrix[:, :2], np.float64)
 
 
@@ -111,7 +123,9 @@ def _ended(share: Floats, found: Counted, lens: Lens) -> Counted | None:
         return None
     start = _reaching(share, found.pose.matrix, found.pose.turns)
     pose = settle(share, start, found.pose.turns, 0.0, FINE)
+    doubt = 0.0
     if pose.turns == 2:
+        doubt = _doubt(pose, share, lens)
         pose = _proportioned(pose, share, lens)
     pose = replace(pose, matrix=_reaching(share, pose.matrix, pose.turns))
     step = 2 * math.pi / found.folds
@@ -123,7 +137,7 @@ def _ended(share: Floats, found: Counted, lens: Lens) -> Counted | None:
     best = min(range(found.folds), key=along)
     matrix = pose.matrix.copy()
     matrix[:, :2] = matrix[:, :2] @ turned(best * step)
-    return replace(found, pose=replace(pose, matrix=matrix))
+    return replace(found, pose=replace(pose, matrix=matrix), doubt=doubt)
 
 
 def _reaching(share: Floats, matrix: Points, turns: int) -> Points:
@@ -152,8 +166,7 @@ def _proportioned(pose: Pose, share: Floats, lens: Lens) -> Pose:
     stretch; for a camera the two folds are square to each other in space and equally long
     for equal lengths, which its focal length makes into an equation.
     """
-    one, two = _in_space(pose.matrix, share, lens).T
-    ratio = float(np.linalg.norm(one) / np.linalg.norm(two))
+    ratio = _ratio(_in_space(pose.matrix, share, lens))
     if lens.known:
         ratio = stretched(lens.known, pose.matrix, ratio)
     stretch = math.sqrt(ratio)
@@ -161,3 +174,23 @@ def _proportioned(pose: Pose, share: Floats, lens: Lens) -> Pose:
     matrix[:, 0] /= stretch
     matrix[:, 1] *= stretch
     return replace(pose, matrix=matrix)
+
+
+def _ratio(axes: Points) -> float:
+    """Return how many times longer the first of two axes, the columns, is than the second."""
+    one, two = np.linalg.norm(axes, axis=0)
+    return float(one / two)
+
+
+def _doubt(pose: Pose, share: Floats, lens: Lens) -> float:
+    """Return the share by which the proportions of four folds may be off, because no file says
+    where the lens's axis meets the picture: the more, the more the camera was tilted."""
+    if lens.scanned or lens.known:
+        return 0.0
+    away = ASIDE * min(share.shape)
+    ratio = _ratio(_in_space(pose.matrix, share, lens))
+    moved = [
+        _ratio(_in_space(pose.matrix, share, lens, way)) / ratio - 1
+        for way in ((away, 0.0), (0.0, away))
+    ]
+    return math.hypot(*moved)

@@ -156,6 +156,18 @@ def proportions(place: Place) -> Note:
     )
 
 
+def tilted(place: Place, doubt: float) -> Note:
+    return warning(
+        "D380",
+        place,
+        f"how long the motif is for its width is known only to {_tenths(doubt)}",
+        expected="a photo of four folds from straight above, a scan, or a printed marker beside it",
+        received="a photo from aslant",
+        help="four folds do not tell it: hold the camera level over the paper, or lay a marker of "
+        "`foldwork trace --target` beside it",
+    )
+
+
 def no_sheet(place: Place, paper: str) -> Note:
     return warning(
         "D381",

@@ -44,6 +44,9 @@ AGREED = 0.005
 ELSEWHERE = "D377"
 """What is found then: the paper was told, and no other guess at it is better."""
 
+DOUBT = 0.005
+"""Share by which proportions may be off before it is said: 1/14 in on a motif of 14 in."""
+
 BLUR = 0.01
 SMALLEST = 250
 """Pixels of the motif's width below which nothing is traced."""
@@ -155,6 +158,8 @@ def _from_cover(share: Floats, asked: _Asked) -> tuple[Traced | None, tuple[Note
         return None, (findings.not_told(place, tuple(sorted((found.folds, *found.rivals)))),)
     if found.folds == 4 and found.pose.turns and not asked.lens.tells:
         notes.append(findings.proportions(place))
+    elif found.doubt > DOUBT:
+        notes.append(findings.tilted(place, found.doubt))
     if asked.missing is not None:
         notes.append(findings.no_sheet(place, PAPERS[asked.missing].name))
     return _measured(share, found, asked, notes)

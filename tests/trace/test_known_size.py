@@ -6,6 +6,7 @@ tracer never sees. What a marker is, the library that reads them settles (OpenCV
 """
 
 import io
+from dataclasses import replace
 from fractions import Fraction
 from pathlib import Path
 
@@ -144,3 +145,11 @@ def test_a_ruler_gives_the_width_and_is_held_against_what_is_seen(tmp_path, caps
     for inches, codes in ((Fraction(20), []), (Fraction(18), ["D381"])):
         told, notes = trace.measured(found, inches, PLACE)
         assert told.inches == inches and [n.code for n in notes] == codes
+
+
+def test_proportions_of_four_folds_from_aslant_are_said_to_be_in_doubt():
+    """A camera at 23 degrees: its axis 2 % beside the middle is tan(23) of that, 0.8 %."""
+    for tilt, asked in ((2, False), (23, True)):
+        found, notes = trace.traced(photo(SIGN, 7, replace(TAKING, tilt=tilt)), PLACE, 4)
+        assert found is not None
+        assert [n.code for n in notes].count("D380") == asked
