@@ -9,6 +9,9 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
+FOLDS = (4, 6, 8, 12, 16)
+"""As `model.trade` has them."""
+
 
 def parser() -> argparse.ArgumentParser:
     """Return the parser of the command line; `run` names the command that was given."""
@@ -112,20 +115,19 @@ def _add_new(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> N
     new.add_argument(
         "--from", type=Path, dest="photo", metavar="PHOTO", help="a photo or scan of the cut paper"
     )
+    _add_folds(new, "with --from: the wedges it was folded into (counted)")
+    _add_sheet(new, "with --from: a sheet of this paper lies beside the cut")
     new.set_defaults(run="new")
 
 
 def _add_trace(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     trace = commands.add_parser("trace", help="turn a photo or scan of the cut paper into a motif")
     trace.add_argument("photo", type=Path, nargs="?", help="a JPEG, PNG, TIFF or HEIC picture")
-    trace.add_argument(
-        "--folds", type=int, choices=(4, 6, 8, 12, 16), help="wedges it was folded into (counted)"
-    )
+    _add_folds(trace, "wedges it was folded into (counted)")
     trace.add_argument("--out", type=Path, metavar="DIR", help="folder for results (the photo's)")
+    _add_sheet(trace, "a sheet of this paper lies beside the cut, for the true size")
     trace.add_argument(
-        "--sheet",
-        choices=("letter", "a4", "half-letter", "a5"),
-        help="a sheet of this paper lies beside the cut, for the true size",
+        "--width", metavar="LENGTH", help="the opened cut is as wide by a ruler: 9 1/2in, 24cm"
     )
     trace.add_argument(
         "--target",
@@ -138,14 +140,21 @@ def _add_trace(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
     trace.set_defaults(run="trace")
 
 
+def _add_folds(command: argparse.ArgumentParser, what: str) -> None:
+    command.add_argument("--folds", type=int, choices=FOLDS, help=what)
+
+
+def _add_sheet(command: argparse.ArgumentParser, what: str) -> None:
+    papers = ("letter", "a4", "half-letter", "a5")
+    command.add_argument("--sheet", choices=papers, help=what)
+
+
 def _add_open(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     opened = commands.add_parser("open", help="show many designs opened, side by side")
     opened.add_argument(
         "designs", nargs="+", type=Path, metavar="FILE", help="drawings, photos, folders of them"
     )
-    opened.add_argument(
-        "--folds", type=int, choices=(4, 6, 8, 12, 16), help="of drawings (8); photos are counted"
-    )
+    _add_folds(opened, "of drawings (8); photos are counted")
     opened.add_argument("--cloth", default="#4f6b4a", metavar="COLOUR", help="of the motif")
     opened.add_argument("--ground", default="#f4efe6", metavar="COLOUR", help="of the ground")
     opened.add_argument("--out", type=Path, default=Path("contact.html"), metavar="FILE")

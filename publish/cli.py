@@ -212,6 +212,8 @@ def _new(arguments: argparse.Namespace) -> int:
 
     if arguments.photo is not None:
         return _paperwork(arguments)
+    if arguments.folds is not None or arguments.sheet is not None:
+        return _refused("--folds and --sheet say how a photo's paper was cut: name it with --from")
     try:
         written = start(arguments.name)
     except OSError as problem:

@@ -15,15 +15,18 @@ from publish.starting import key_of, must_be_empty, start_studio, starter_files,
 from publish.trace import Traced
 
 
-def start_from(folder: Path, photo: Path) -> tuple[list[Path], Report]:
+def start_from(
+    folder: Path, photo: Path, folds: int | None = None, paper: str | None = None
+) -> tuple[list[Path], Report]:
     """Write a pattern whose motif is the cut paper of a photo, which is kept beside it.
 
-    Returns the paths, and what tracing found. Raises PublishError when no motif can be
-    traced, FileExistsError when the folder exists and is not empty.
+    `folds` and `paper` are as for `trace.traced`. Returns the paths, and what tracing found.
+    Raises PublishError when no motif can be traced, FileExistsError when the folder exists
+    and is not empty.
     """
     must_be_empty(folder)
     data = photo.read_bytes()
-    found, notes = trace.traced(data, Place(str(photo)))
+    found, notes = trace.traced(data, Place(str(photo)), folds, paper)
     report = Report().plus(notes)
     if found is None:
         raise PublishError(report)

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from argparse import Namespace
+from fractions import Fraction
 from pathlib import Path
 
 from publish import contact, from_paper, tracing
@@ -16,6 +17,7 @@ from publish.bound import making
 from publish.console import Progress
 from publish.kept import Store, users
 from publish.notes import Report
+from publish.units import parse_length
 from publish.workers import cores
 
 Done = tuple[Report, list[str]]
@@ -28,9 +30,21 @@ def trace(arguments: Namespace) -> Done:
         return Report(), [f"{path}: print it at 100 %, cut a marker out, lay it beside the paper"]
     if arguments.photo is None:
         raise ValueError("name a photo to trace, or write --target for the page of markers")
-    traced = tracing.trace_photo(arguments.photo, arguments.folds, arguments.sheet)
+    width = None if arguments.width is None else _length(arguments.width)
+    traced = tracing.trace_photo(arguments.photo, arguments.folds, arguments.sheet, width)
     written = traced.write(arguments.out or arguments.photo.parent)
     return traced.report, [*map(str, written), *traced.lines]
+
+
+def _length(text: str) -> Fraction:
+    """Return a length given on the command line, in inches."""
+    try:
+        found = parse_length(text)
+    except ValueError as fault:
+        raise ValueError(f"write width {text!r} as 9 1/2in or 24cm: {fault}") from None
+    if found <= 0:
+        raise ValueError(f"write width {text!r} as 9 1/2in or 24cm: it is nothing")
+    return found
 
 
 def opened(arguments: Namespace) -> Done:
@@ -45,7 +59,8 @@ def opened(arguments: Namespace) -> Done:
 
 def started(arguments: Namespace) -> Done:
     """Start a pattern from a photo."""
-    paths, report = from_paper.start_from(arguments.name, arguments.photo)
+    said = arguments.folds, arguments.sheet
+    paths, report = from_paper.start_from(arguments.name, arguments.photo, *said)
     return report, [*map(str, paths), f"next: foldwork build {arguments.name}"]
 
 

@@ -8,6 +8,7 @@ when it was written by this command, or not at all.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 from pathlib import Path
 
 from publish import trace
@@ -39,15 +40,22 @@ class TracedPhoto:
         return paths
 
 
-def trace_photo(path: Path, folds: int | None, paper: str | None = None) -> TracedPhoto:
+def trace_photo(
+    path: Path, folds: int | None, paper: str | None = None, width: Fraction | None = None
+) -> TracedPhoto:
     """Return what a photo gives; OSError when it cannot be opened.
 
-    `paper` is the key of the sheet that lies beside the cut.
+    `paper` is the key of the sheet that lies beside the cut, `width` the opened motif's in
+    inches as it was measured with a ruler.
     """
-    found, notes = trace.traced(path.read_bytes(), Place(str(path)), folds, paper)
+    place = Place(str(path))
+    found, notes = trace.traced(path.read_bytes(), place, folds, paper)
     report = Report().plus(notes)
     if found is None:
         return TracedPhoto(report, {}, [])
+    if width is not None:
+        found, more = trace.measured(found, width, place)
+        report = report.plus(more)
     files = {
         f"{path.stem}.svg": trace.drawing(found, path.name).encode(),
         f"{path.stem}-traced.png": trace.overlay(found),

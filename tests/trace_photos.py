@@ -38,6 +38,10 @@ NARROW = 0.008
 """Share of the width: necks and slits below it are not cut from paper (4 mm in 500)."""
 
 
+POINT = math.radians(10)
+"""What narrows to a point of a smaller angle is a crack in the drawing, not a cut."""
+
+
 @dataclass(frozen=True)
 class Cut:
     """A motif as it was meant: opened, its half span 1, and its number of wedges."""
@@ -101,6 +105,8 @@ def cuttable(whole: MultiPolygon, folds: int) -> bool:
         kept = area.buffer(-near).buffer(1.02 * near)
         if area.difference(kept).area > 2e-3 or _ties(area) != _ties(area.buffer(-near / 2)):
             return False
+        if _cracked(area):
+            return False
     step = math.pi / folds
     turned = moved(
         whole,
@@ -109,6 +115,16 @@ def cuttable(whole: MultiPolygon, folds: int) -> bool:
         ),
     )
     return bool(whole.symmetric_difference(turned).area > 0.12 * whole.area)
+
+
+def _cracked(area: shapely.Geometry) -> bool:
+    """Say whether an area narrows to a point that is too sharp to cut: what a circle of
+    radius r does not reach of a point of angle a is r / sin(a / 2) - r deep."""
+    r = NARROW / 4
+    kept = area.buffer(-r).buffer(1.02 * r)
+    lost = shapely.points(shapely.get_coordinates(area.difference(kept)))
+    deep = r / math.sin(POINT / 2) - r
+    return bool(len(lost)) and float(shapely.distance(lost, kept).max()) > deep
 
 
 def _ties(area: shapely.Geometry) -> tuple[int, int]:

@@ -12,7 +12,7 @@ from __future__ import annotations
 from publish.trace.overlay import overlay
 from publish.trace.svg import drawing
 from publish.trace.target import target
-from publish.trace.tracing import Traced, traced
+from publish.trace.tracing import Traced, measured, traced
 from publish.trace.words import told
 
-__all__ = ["Traced", "drawing", "overlay", "target", "told", "traced"]
+__all__ = ["Traced", "drawing", "measured", "overlay", "target", "told", "traced"]

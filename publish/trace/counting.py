@@ -24,6 +24,14 @@ REPEATS = 0.30
 HALVED = 0.12
 """The same for two turns, which any wedge repeats on by half once it is stretched round."""
 
+LEANING = 1.12
+"""How many times longer one way than another a plane may seem, by a lens that is known no
+better than by its focal length."""
+
+ASIDE = 0.02
+"""Share of the picture's shorter side by which a lens's axis is usually off its middle. Common
+practice, no source."""
+
 MORE = 1.25
 """How many times as unlike the copies on twice the folds may be as those on the folds."""
 
@@ -35,6 +43,8 @@ class Counted:
     pose: Pose
     folds: int
     rivals: tuple[int, ...] = ()
+    doubt: float = 0.0
+    """Share by which the proportions of four folds may be off."""
 
 
 @dataclass(frozen=True)
@@ -71,7 +81,34 @@ def counted(share: Floats, start: Points, folds: int | None, lens: Lens) -> Coun
     twice = settle(share, found.matrix, 2 * found.turns, 0.0, COARSE[-1:])
     if twice.unlike < MORE * found.unlike + 0.01:
         found = twice
+    if _leaning(found.matrix, share, lens) > LEANING:
+        # Four folds, stretched to what repeats on more: no camera takes that from more folds.
+        return _ended(share, Counted(_best(share, start, 2), 4), lens)
     return _ended(share, Counted(found, 2 * found.turns, rivals), lens)
+
+
+def _leaning(matrix: Points, share: Floats, lens: Lens) -> float:
+    """Return how many times longer a plane's longest unit is than its shortest in space, as
+    the camera has it: 1 where the plane is as it was cut."""
+    long, short = np.linalg.svd(_in_space(matrix, share, lens), compute_uv=False)
+    return float(long / short)
+
+
+def _in_space(
+    matrix: Points, share: Floats, lens: Lens, beside: tuple[float, float] = (0.0, 0.0)
+) -> Points:
+    """Return the two axes of the plane in space, as columns, but for their size.
+
+    The lens's axis meets the picture `beside` its middle, in pixels across and down.
+    """
+    if lens.scanned:
+        found: Points = local(matrix, np.zeros((1, 2)))[0]
+        return found
+    rows, columns = share.shape
+    length = lens.focal or 28 / 43.27 * math.hypot(rows, columns)
+    x, y = columns / 2 + beside[0], rows / 2 + beside[1]
+    inner = np.array([[length, 0, x], [0, length, y], [0, 0, 1]])
+    return np.asarray(np.linalg.inv(inner) @ matrix[:, :2], np.float64)
 
 
 def _best(share: Floats, start: Points, turns: int) -> Pose:
@@ -86,7 +123,9 @@ def _ended(share: Floats, found: Counted, lens: Lens) -> Counted | None:
         return None
     start = _reaching(share, found.pose.matrix, found.pose.turns)
     pose = settle(share, start, found.pose.turns, 0.0, FINE)
+    doubt = 0.0
     if pose.turns == 2:
+        doubt = _doubt(pose, share, lens)
         pose = _proportioned(pose, share, lens)
     pose = replace(pose, matrix=_reaching(share, pose.matrix, pose.turns))
     step = 2 * math.pi / found.folds
@@ -98,7 +137,7 @@ def _ended(share: Floats, found: Counted, lens: Lens) -> Counted | None:
     best = min(range(found.folds), key=along)
     matrix = pose.matrix.copy()
     matrix[:, :2] = matrix[:, :2] @ turned(best * step)
-    return replace(found, pose=replace(pose, matrix=matrix))
+    return replace(found, pose=replace(pose, matrix=matrix), doubt=doubt)
 
 
 def _reaching(share: Floats, matrix: Points, turns: int) -> Points:
@@ -127,14 +166,7 @@ def _proportioned(pose: Pose, share: Floats, lens: Lens) -> Pose:
     stretch; for a camera the two folds are square to each other in space and equally long
     for equal lengths, which its focal length makes into an equation.
     """
-    rows, columns = share.shape
-    if lens.scanned:
-        one, two = local(pose.matrix, np.zeros((1, 2)))[0].T
-    else:
-        length = lens.focal or 28 / 43.27 * math.hypot(rows, columns)
-        inner = np.array([[length, 0, columns / 2], [0, length, rows / 2], [0, 0, 1]])
-        one, two = (np.linalg.inv(inner) @ pose.matrix[:, :2]).T
-    ratio = float(np.linalg.norm(one) / np.linalg.norm(two))
+    ratio = _ratio(_in_space(pose.matrix, share, lens))
     if lens.known:
         ratio = stretched(lens.known, pose.matrix, ratio)
     stretch = math.sqrt(ratio)
@@ -142,3 +174,23 @@ def _proportioned(pose: Pose, share: Floats, lens: Lens) -> Pose:
     matrix[:, 0] /= stretch
     matrix[:, 1] *= stretch
     return replace(pose, matrix=matrix)
+
+
+def _ratio(axes: Points) -> float:
+    """Return how many times longer the first of two axes, the columns, is than the second."""
+    one, two = np.linalg.norm(axes, axis=0)
+    return float(one / two)
+
+
+def _doubt(pose: Pose, share: Floats, lens: Lens) -> float:
+    """Return the share by which the proportions of four folds may be off, because no file says
+    where the lens's axis meets the picture: the more, the more the camera was tilted."""
+    if lens.scanned or lens.known:
+        return 0.0
+    away = ASIDE * min(share.shape)
+    ratio = _ratio(_in_space(pose.matrix, share, lens))
+    moved = [
+        _ratio(_in_space(pose.matrix, share, lens, way)) / ratio - 1
+        for way in ((away, 0.0), (0.0, away))
+    ]
+    return math.hypot(*moved)

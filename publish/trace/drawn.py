@@ -70,6 +70,40 @@ def on_fold(curve: Curve, angle: float) -> bool:
     return len(curve) == 2 and bool((np.abs(off) < 1e-9).all(axis=1).any())
 
 
+def meets(curve: Curve, end: int, angle: float) -> tuple[int, float] | None:
+    """Return the fold that an end of a curve (0 or -1) lies on, and by how many degrees the
+    curve is off square to it there; None where it lies on none, on both or along one."""
+    node, way = curve[end], curve[1 if end == 0 else -2] - curve[end]
+    near = 1e-7 * max(1.0, float(np.hypot(*node)))
+    folds = [np.array([math.cos(a), math.sin(a)]) for a in (0.0, angle)]
+    on = [abs(float(f[0] * node[1] - f[1] * node[0])) < near for f in folds]
+    if on[0] == on[1] or float(np.hypot(*way)) == 0:
+        return None
+    fold = 0 if on[0] else 1
+    across = (1 - 2 * fold) * np.array([-folds[fold][1], folds[fold][0]])
+    off = math.degrees(math.atan2(float(way @ folds[fold]), float(way @ across)))
+    return None if abs(off) > 89.9 else (fold, off)
+
+
+def met(
+    parts: tuple[tuple[Path, ...], ...], before: tuple[Meeting, ...], wedge: Wedge
+) -> tuple[Meeting, ...]:
+    """Return the meetings of a drawing whose curves have moved; a line too short to tell its
+    direction leaves what was measured `before`."""
+    now = []
+    for curve in (c for part in parts for path in part for c in path.curves):
+        for end in (0, -1):
+            found = meets(curve, end, wedge.angle)
+            if found is None:
+                continue
+            reach, off = float(np.hypot(*curve[end])), found[1]
+            if float(np.hypot(*(curve[-1] - curve[0]))) * wedge.unit < SPAN:
+                near = [m for m in before if m.fold == found[0]]
+                off = min(near, key=lambda m: abs(m.reach - reach)).off if near else off
+            now.append(Meeting(found[0], reach, off))
+    return tuple(sorted(now, key=lambda m: (m.fold, m.reach)))
+
+
 def _path(ring: Ring, wedge: Wedge, spread: float, meetings: list[Meeting]) -> Path:
     pieces = [_curves(run, wedge, spread, meetings) for run in ring.runs]
     made: list[Curve] = []

@@ -112,6 +112,17 @@ def differs(place: Place, share: float) -> Note:
     )
 
 
+def elsewhere(place: Place, count: int) -> Note:
+    return error(
+        "D377",
+        place,
+        "the copies of the wedge do not agree",
+        expected="what one wedge shows in all others too",
+        received=f"{count} places where paper or ground is not",
+        help="press the paper flat; where it was cut on fewer folds, say so with `--folds`",
+    )
+
+
 def specks(place: Place, count: int) -> Note:
     were = "1 speck was" if count == 1 else f"{count} specks were"
     return warning(
@@ -142,6 +153,18 @@ def proportions(place: Place) -> Note:
         expected="a camera's focal length in the file, or a scan",
         help="four folds do not tell it: scan the paper, or use the camera's own file, not a copy "
         "sent in a message",
+    )
+
+
+def tilted(place: Place, doubt: float) -> Note:
+    return warning(
+        "D380",
+        place,
+        f"how long the motif is for its width is known only to {_tenths(doubt)}",
+        expected="a photo of four folds from straight above, a scan, or a printed marker beside it",
+        received="a photo from aslant",
+        help="four folds do not tell it: hold the camera level over the paper, or lay a marker of "
+        "`foldwork trace --target` beside it",
     )
 
 

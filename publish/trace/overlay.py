@@ -42,11 +42,14 @@ def overlay(found: Traced) -> bytes:
                     if not on_fold(curve, found.wedge.angle):
                         points = flat([curve], 24) @ way.T
                         _line(shown, project(matrix, points), OUTLINE, thick, closed=False)
-    for stray in found.strays:
-        if stray.greatest > 2 * found.half * STRAY:
-            at = project(matrix, np.array([stray.where]))[0]
-            centre = (round(float(at[0]) * 16), round(float(at[1]) * 16))
-            cv2.circle(shown, centre, 14 * thick * 16, STRAYED, thick, cv2.LINE_AA, 4)
+    strayed = [
+        project(matrix, np.array([stray.where]))[0]
+        for stray in found.strays
+        if stray.greatest > 2 * found.half * STRAY
+    ]
+    for at in (*strayed, *found.missed):
+        centre = (round(float(at[0]) * 16), round(float(at[1]) * 16))
+        cv2.circle(shown, centre, 14 * thick * 16, STRAYED, thick, cv2.LINE_AA, 4)
     done, png = cv2.imencode(".png", shown[..., ::-1])
     assert done
     return png.tobytes()

@@ -9,18 +9,18 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from fractions import Fraction
 from functools import lru_cache
 
-import cv2
 import numpy as np
-from numpy.typing import NDArray
 
 from publish.model.book import PAPERS
 from publish.model.trade import SLIP, SQUARE
 from publish.notes import Note, Place
 from publish.trace import findings
 from publish.trace.aligned import moves
+from publish.trace.candidates import candidates
 from publish.trace.consensus import Strayed, Wedge, agreed, edge_spread, gaps, strayed
 from publish.trace.counting import Counted, Lens, counted
 from publish.trace.cubics import flat
@@ -28,9 +28,11 @@ from publish.trace.drawn import Drawn, Meeting, drawn
 from publish.trace.folded import folded
 from publish.trace.image import Floats, Picture, Points, read_picture
 from publish.trace.known import ALIKE, Known, markers, scale, sheet, without
+from publish.trace.missed import missed
 from publish.trace.outline import Outline, outlined
-from publish.trace.paper import Cover, covers
+from publish.trace.paper import covers
 from publish.trace.plane import copies, local
+from publish.trace.refined import refined
 from publish.trace.straighten import Pose, rounded
 
 STRAY = 0.01
@@ -39,8 +41,11 @@ STRAY = 0.01
 AGREED = 0.005
 """Share of the width up to which the copies agree on average; beyond it none is believed."""
 
-CRUMB = 5e-5
-"""Share of the largest piece below which one is dust or the table's grain."""
+ELSEWHERE = "D377"
+"""What is found then: the paper was told, and no other guess at it is better."""
+
+DOUBT = 0.005
+"""Share by which proportions may be off before it is said: 1/14 in on a motif of 14 in."""
 
 BLUR = 0.01
 SMALLEST = 250
@@ -64,6 +69,8 @@ class Traced:
     """The opened motif's true width, where the picture tells it."""
     told_by: str = ""
     """What tells it, in words."""
+    missed: tuple[Points, ...] = ()
+    """Places in the picture, in pixels, where paper is that is not drawn, or none that is."""
 
     @property
     def opened(self) -> bool:
@@ -92,12 +99,12 @@ def traced(
     asked = _asked(picture, place, folds, paper)
     failed: Note | None = None
     for cover in covers(without(picture.pixels, asked.known)):
-        for share in _tries(cover):
+        for share in candidates(cover):
             if isinstance(share, str):
                 failed = failed or findings.cut_off(place, share)
                 continue
             found, notes = _from_cover(share, asked)
-            if found is not None:
+            if found is not None or notes[0].code == ELSEWHERE:
                 return found, notes
             failed = notes[0]
     return None, (failed or findings.no_paper(place),)
@@ -130,46 +137,6 @@ def _asked(picture: Picture, place: Place, folds: int | None, paper: str | None)
     return _Asked(picture, place, folds, whole, paper if found is None else None)
 
 
-def _tries(cover: Cover) -> Iterator[Floats | str]:
-    """Yield the cover of what may be the motif; the side where its paper is cut off."""
-    smooth = cv2.GaussianBlur(cover.share, (0, 0), 1.0)
-    count, labels, stats, _ = cv2.connectedComponentsWithStats((smooth > 0.5).astype(np.uint8))
-    if count < 2:
-        return
-    part = np.asarray(labels, np.int32)
-    rows, columns = cover.share.shape
-    area = stats[1:, cv2.CC_STAT_AREA]
-    left, top = stats[1:, cv2.CC_STAT_LEFT], stats[1:, cv2.CC_STAT_TOP]
-    right, low = left + stats[1:, cv2.CC_STAT_WIDTH], top + stats[1:, cv2.CC_STAT_HEIGHT]
-    edges = {
-        "left": left <= 1,
-        "upper": top <= 1,
-        "right": right >= columns - 1,
-        "lower": low >= rows - 1,
-    }
-    largest = int(area.argmax())
-    if area[largest] < 2e-3 * rows * columns:
-        return
-    side = next((name for name, touched in edges.items() if touched[largest]), None)
-    if side is not None:
-        yield side
-        return
-    whole = ~np.any(list(edges.values()), axis=0)
-    large = whole & (area >= 0.02 * area[largest])
-    yield _only(cover.share, part, whole & (area >= CRUMB * area[largest]))
-    if large.sum() > 1:
-        yield _only(cover.share, part, np.arange(len(area)) == largest)
-
-
-def _only(share: Floats, labels: NDArray[np.int32], kept: NDArray[np.bool_]) -> Floats:
-    """Return the cover of some components alone, and what is close round them."""
-    mask = np.concatenate([[False], kept])[labels].astype(np.uint8)
-    near = cv2.dilate(mask, np.ones((9, 9), np.uint8))
-    other = cv2.dilate(((labels > 0) & (mask == 0)).astype(np.uint8), np.ones((5, 5), np.uint8))
-    clear = (near == 0) | ((other > 0) & (mask == 0))
-    return np.where(clear, np.minimum(share, 0), share).astype(np.float32)
-
-
 def _from_cover(share: Floats, asked: _Asked) -> tuple[Traced | None, tuple[Note, ...]]:
     place, folds = asked.place, asked.folds
     start = rounded(share)
@@ -191,6 +158,8 @@ def _from_cover(share: Floats, asked: _Asked) -> tuple[Traced | None, tuple[Note
         return None, (findings.not_told(place, tuple(sorted((found.folds, *found.rivals)))),)
     if found.folds == 4 and found.pose.turns and not asked.lens.tells:
         notes.append(findings.proportions(place))
+    elif found.doubt > DOUBT:
+        notes.append(findings.tilted(place, found.doubt))
     if asked.missing is not None:
         notes.append(findings.no_sheet(place, PAPERS[asked.missing].name))
     return _measured(share, found, asked, notes)
@@ -210,21 +179,38 @@ def _measured(
         return None, (findings.no_repeat(place, found.folds),)
     copies_: tuple[Strayed, ...] = ()
     if found.pose.turns:
-        edge, inward = _along(outline)
-        away = gaps(share, found.pose, found.folds, edge, inward)
-        copies_ = tuple(strayed(away, found.folds, edge))
-        wedge = agreed(share, found.pose, found.folds, moves(away, edge, inward))
+        wedge, copies_ = _aligned(share, found, outline)
         spread, outline = edge_spread(wedge), outlined(wedge)
-    made = drawn(outline, wedge, spread)
+    made = refined(drawn(outline, wedge, spread), wedge, spread)
     half = _half(made, found.folds)
     usual = _usual(copies_) / (2 * half)
     if usual > AGREED:
         return None, (findings.differs(place, usual),)
+    other = missed(share, made, found.pose, STRAY * 2 * half * _unit(found.pose))
+    if len(other) > found.folds / 2:
+        return None, (findings.elsewhere(place, len(other)),)
     sized = _true_size(asked, found.pose, half, notes)
     whole = Traced(
-        asked.picture, found.pose, found.folds, wedge, made, outline, copies_, half, *sized
+        asked.picture,
+        found.pose,
+        found.folds,
+        wedge,
+        made,
+        outline,
+        copies_,
+        half,
+        *sized,
+        tuple(other),
     )
     return whole, (*notes, *_notes(whole, place))
+
+
+def _aligned(share: Floats, found: Counted, outline: Outline) -> tuple[Wedge, tuple[Strayed, ...]]:
+    """Return the wedge agreed on by its copies laid on one another, and how they strayed."""
+    edge, inward = _along(outline)
+    away = gaps(share, found.pose, found.folds, edge, inward)
+    wedge = agreed(share, found.pose, found.folds, moves(away, edge, inward))
+    return wedge, tuple(strayed(away, found.folds, edge))
 
 
 def _true_size(
@@ -241,8 +227,23 @@ def _true_size(
         notes.append(findings.sizes_differ(asked.place, apart))
     if asked.picture.inch is None:
         return None, ""
-    unit = math.sqrt(abs(float(np.linalg.det(local(pose.matrix, np.zeros((1, 2)))[0]))))
-    return 2 * half * unit / asked.picture.inch, "the scanner's resolution"
+    return 2 * half * _unit(pose) / asked.picture.inch, "the scanner's resolution"
+
+
+def _unit(pose: Pose) -> float:
+    """Return the pixels of a unit of the plane at its centre."""
+    return math.sqrt(abs(float(np.linalg.det(local(pose.matrix, np.zeros((1, 2)))[0]))))
+
+
+def measured(found: Traced, width: Fraction, place: Place) -> tuple[Traced, tuple[Note, ...]]:
+    """Return a motif with its opened width in inches as a ruler told it, and a note where the
+    picture tells another."""
+    notes: list[Note] = []
+    if found.inches is not None:
+        apart = abs(found.inches / float(width) - 1)
+        if apart > ALIKE:
+            notes.append(findings.sizes_differ(place, apart))
+    return replace(found, inches=float(width), told_by="your ruler"), tuple(notes)
 
 
 def _usual(strays: tuple[Strayed, ...]) -> float:
@@ -274,6 +275,8 @@ def _notes(found: Traced, place: Place) -> Iterator[Note]:
     if worst > STRAY:
         size = "" if found.inches is None else f" ({worst * found.inches * 25.4:.1f} mm)"
         yield findings.strays(place, worst, size)
+    elif found.missed:
+        yield findings.strays(place, STRAY, " or more")
     if found.outline.specks:
         yield findings.specks(place, found.outline.specks)
     for m in found.slips:

@@ -6,6 +6,8 @@ tracer never sees. What a marker is, the library that reads them settles (OpenCV
 """
 
 import io
+from dataclasses import replace
+from fractions import Fraction
 from pathlib import Path
 
 import cv2
@@ -128,3 +130,26 @@ def test_the_command_writes_the_page(tmp_path, capsys):
     assert (tmp_path / "target-a4.pdf").read_bytes().startswith(b"%PDF")
     assert cli.main(["trace"]) == cli.USAGE
     assert "--target" in capsys.readouterr().err
+
+
+def test_a_ruler_gives_the_width_and_is_held_against_what_is_seen(tmp_path, capsys):
+    file = tmp_path / "gear.jpg"
+    file.write_bytes(photo(GEAR, 5, TAKING))
+    assert cli.main(["trace", str(file), "--width", "24 cm"]) == cli.CLEAN
+    assert "9.45 in (240 mm), by your ruler" in capsys.readouterr().out
+    assert 'width="9.83in"' in (tmp_path / "gear.svg").read_text()  # 104 of the 100 it holds
+    assert cli.main(["trace", str(file), "--width", "24"]) == cli.USAGE
+    assert "unit" in capsys.readouterr().err
+    found, notes = trace.traced(laid(GEAR, 5, piece()), PLACE)
+    assert found is not None
+    for inches, codes in ((Fraction(20), []), (Fraction(18), ["D381"])):
+        told, notes = trace.measured(found, inches, PLACE)
+        assert told.inches == inches and [n.code for n in notes] == codes
+
+
+def test_proportions_of_four_folds_from_aslant_are_said_to_be_in_doubt():
+    """A camera at 23 degrees: its axis 2 % beside the middle is tan(23) of that, 0.8 %."""
+    for tilt, asked in ((2, False), (23, True)):
+        found, notes = trace.traced(photo(SIGN, 7, replace(TAKING, tilt=tilt)), PLACE, 4)
+        assert found is not None
+        assert [n.code for n in notes].count("D380") == asked

@@ -17,9 +17,10 @@ import pillow_heif
 import pytest
 import shapely
 from PIL import Image
+from shapely.geometry import MultiPolygon, Polygon
 from trace_photos import Cut, Taking, icon_cut, outlines_apart, photo, traced_whole
 
-from publish import contact, pipeline, trace
+from publish import cli, contact, pipeline, trace
 from publish.draft.drawing import read_drawing
 from publish.draft.fill import cloth
 from publish.draft.unfold import sector
@@ -224,6 +225,24 @@ def test_a_photo_starts_a_pattern_that_builds(tmp_path: Path) -> None:
     paths, _ = start_from(folder, picture)
     assert {p.name for p in paths} >= {"pattern.yaml", "reedmace.svg", "paper.jpg"}
     assert not pipeline.examine(folder).report.errors
+
+
+def test_the_folds_can_be_said_when_a_pattern_is_started(tmp_path: Path) -> None:
+    picture = tmp_path / "gear.jpg"
+    picture.write_bytes(gear()[1])
+    folder = str(tmp_path / "reedmace")
+    assert cli.main(["new", folder, "--folds", "8"]) == cli.USAGE
+    assert cli.main(["new", folder, "--from", str(picture), "--folds", "6"]) == cli.ERRORS
+    assert cli.main(["new", folder, "--from", str(picture), "--folds", "8"]) == cli.CLEAN
+
+
+def test_four_folds_that_repeat_on_eight_once_stretched_are_four() -> None:
+    """A star of eight points, drawn out along one fold: its lens tells that it is four."""
+    angle = np.arange(16) * math.pi / 8
+    reach = np.where(np.arange(16) % 2, 0.6, 1.0)
+    star = Polygon(np.column_stack([reach * np.cos(angle), 0.72 * reach * np.sin(angle)]))
+    found = traced(photo(Cut(MultiPolygon([star]), 4), 3, Taking(tilt=15, width=1600)))
+    assert found.folds == 4
 
 
 def test_a_photo_is_a_drawing_and_makes_the_same_motif(tmp_path: Path) -> None:
