@@ -60,11 +60,13 @@ def build(
         raise ClusterError(f"there is no scheduler at {address}: {problem}") from problem
     with client:
         _alike(client)
-        sent = {path: parcel(path) for path in paths}
+        parcels = {path: parcel(path) for path in paths}
+        sent = {path: carried for path, carried in parcels.items() if carried is not None}
         futures = {
-            client.submit(build_there, sent[path], asked, pure=False): path for path in paths
+            client.submit(build_there, carried, asked, pure=False): path
+            for path, carried in sent.items()
         }
-        found = {}
+        found = {path: build_one(path, asked) for path in paths if path not in sent}
         for future in as_completed(futures):
             path = futures[future]
             found[path] = _arrived(path, sent[path].top, future, asked)
@@ -86,18 +88,16 @@ def _alike(client: Client) -> None:
         )
 
 
-def parcel(path: Path) -> Parcel:
-    """Return a pattern with every file that it names, those of its studio included.
-
-    One that cannot be read is carried with its own file alone: what is wrong with it is
-    found there as it is here.
-    """
+def parcel(path: Path) -> Parcel | None:
+    """Return a pattern with every file that it names, those of its studio included; None for
+    one that cannot be read, which is soon found wherever it is tried."""
+    pattern, _, _ = read.load(path)
+    if pattern is None:
+        return None
     own = (path / "pattern.yaml" if path.is_dir() else path).resolve()
     needed, studio = [own], read.studio_file(own.parent)
     needed += [] if studio is None else [studio]
-    pattern, _, _ = read.load(path)
-    if pattern is not None:
-        needed += [p for p in files(pattern) if p.is_file()]
+    needed += [p for p in files(pattern) if p.is_file()]
     whole = dict.fromkeys(p.resolve() for p in needed)
     top = Path(os.path.commonpath([p.parent for p in whole]))
     held = {p.relative_to(top).as_posix(): p.read_bytes() for p in whole}

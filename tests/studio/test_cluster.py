@@ -66,7 +66,7 @@ def test_a_worker_killed_in_the_middle_changes_nothing(tmp_path, workers):
 
 def test_findings_point_into_the_files_of_this_machine(tmp_path, workers, monkeypatch):
     folders = house(tmp_path, NAMES[:1])
-    changed(folders[0], "motif_size: 7 in", "motif_size: 12 in")
+    changed(folders[0], "motif_size: 7 in", "motif_size: 1/2 in")
     monkeypatch.chdir(tmp_path)
     paths = [Path(NAMES[0], "pattern.yaml")]
     asked = Asked(Path("out"))
