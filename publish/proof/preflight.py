@@ -13,6 +13,7 @@ from dataclasses import dataclass
 
 from publish.notes import Note, Severity
 from publish.proof.printed.barcode import NOMINAL, found_in
+from publish.proof.printed.fill import AIRY, fill
 from publish.proof.printed.fonts import names
 from publish.proof.printed.paper import DPI, Printed
 from publish.proof.printed.pictures import shown
@@ -45,12 +46,17 @@ class Preflight:
     """Millimetres from the first bar to the last; None where there is none to find."""
     errors: int
     warnings: int
+    full: float = 0.0
+    """Of a booklet's body: the mean share of half-inch cells that carry ink; 0 of others."""
+    airy: int = 0
+    """Pages of which less than `AIRY` does."""
 
 
 def preflight(printed: Printed, notes: Iterable[Note]) -> Preflight:
     """Return what there was to measure in a PDF, and how many findings `notes` holds."""
     severities = [n.severity for n in notes]
     first = printed.objects.pages[0]
+    full = printed.once(fill)
     left, bottom, right, top = (float(v) for v in first.obj.get("/TrimBox", first.mediabox))
     return Preflight(
         printed.edition.name,
@@ -65,6 +71,8 @@ def preflight(printed: Printed, notes: Iterable[Note]) -> Preflight:
         _barcode(printed),
         severities.count(Severity.ERROR),
         severities.count(Severity.WARNING),
+        sum(full.values()) / len(full) if full else 0.0,
+        sum(share < AIRY for share in full.values()),
     )
 
 
@@ -97,6 +105,8 @@ def _line(one: Preflight) -> str:
         parts.append(_counted(one.bookmarks, "bookmark"))
     if one.smallest:
         parts.append(f"type from {one.smallest:.1f} points")
+    if one.full:
+        parts.append(f"pages {100 * one.full:.0f} % full, {one.airy} under {100 * AIRY:.0f} %")
     if one.barcode is not None:
         parts.append(f"barcode at {100 * one.barcode / NOMINAL[0]:.1f} %")
     for count, word in ((one.errors, "error"), (one.warnings, "warning")):

@@ -15,6 +15,7 @@ from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, Severity, error
 from publish.typeset import fonts, for_press, house, layout, pages, photos, plates, press
+from publish.typeset.styled import Composed
 
 __all__ = ["CODES", "inspect", "typeset"]
 
@@ -120,7 +121,7 @@ def _errors(notes: list[Note]) -> bool:
 
 
 def _unprintable(
-    pattern: Pattern, composed: pages.Composed, artwork: Artwork, chosen: layout.Layout
+    pattern: Pattern, composed: Composed, artwork: Artwork, chosen: layout.Layout
 ) -> tuple[Note, ...]:
     """Return a note when words or drawings hold characters that the layout's fonts lack."""
     drawings = [f.svg for f in artwork.figures.values()]

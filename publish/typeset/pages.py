@@ -11,7 +11,6 @@ from __future__ import annotations
 import re
 import traceback
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from itertools import groupby
 from pathlib import Path
 from typing import Any
@@ -25,12 +24,15 @@ from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, Place, error, shown_path
-from publish.typeset import house, photos, plates, prose, tables
+from publish.typeset import composing, house, photos, plates, prose, tables
+from publish.typeset.composing.measuring import measure
 from publish.typeset.fonts import face_css
 from publish.typeset.layout import Layout
 from publish.typeset.palette import palette
 from publish.typeset.pictures import Print, logo
 from publish.typeset.sandbox import Folder, Sandbox
+from publish.typeset.shelf import Shelf
+from publish.typeset.styled import Composed, Styled, StyleSheet, read_styles
 from publish.units import POINTS_PER_INCH
 from publish.words import language
 
@@ -47,24 +49,8 @@ _FAULTS = (
     *_UNREAD,
 )
 """What a template can raise: its own errors, and those of the values it works with."""
-
-
-@dataclass(frozen=True)
-class StyleSheet:
-    """CSS, and the file that its lines come from; None for what no file says."""
-
-    path: Path | None
-    css: str
-
-
-@dataclass(frozen=True)
-class Composed:
-    """An edition's pages, its style sheets from the lowest layer up, and own pictures."""
-
-    html: str
-    styles: tuple[StyleSheet, ...]
-    pictures: Mapping[str, Print]
-    """By address: the designer's logo and photographs, and computed pictures."""
+WORDED = ("booklet", "kits")
+"""Editions with pages of words; the others are sheets alone."""
 
 
 def compose(
@@ -81,22 +67,49 @@ def compose(
     `edition` is `booklet` or `templates`; a layout may leave the covers out of the latter.
     `bleed` is how far colour runs over the edges, in points.
     """
+    frame, wrong = composing.grid(layout)
+    if wrong:
+        return None, wrong
     environment = _environment(layout, artwork)
-    values = _values(layout, pattern, manual, paper, edition) | {"bleed": bleed}
-    made: list[str] = []
-    for name in (layout.template, *(_layer(layout, p) for p in layout.styles)):
-        try:
-            made.append(environment.get_template(name).render(values))
-        except _FAULTS as fault:
-            note = _note(fault, layout)
-            if note is None:
-                raise
-            return None, (note,)
-    html, *css = made
-    sheets = [StyleSheet(p, text) for p, text in zip(layout.styles, css, strict=True)]
-    plain = house.PLAIN_LETTERS if pattern.style.fonts else ""
-    sheets.append(StyleSheet(None, f"{face_css(layout.fonts)}\n{plain}"))
-    return Composed(html, tuple(sheets), _pictures(pattern, artwork, html)), ()
+    values = _values(layout, pattern, manual, paper, edition) | {"bleed": bleed, "leaves": []}
+    try:
+        css = [environment.get_template(_layer(layout, p)).render(values) for p in layout.styles]
+        sheets = [StyleSheet(p, text) for p, text in zip(layout.styles, css, strict=True)]
+        plain = house.PLAIN_LETTERS if pattern.style.fonts else ""
+        sheets.append(StyleSheet(None, f"{face_css(layout.fonts)}\n{plain}"))
+        shelf = Shelf(layout, {}, {})
+        styled = read_styles(sheets, shelf)
+        if frame is not None and edition in WORDED:
+            template = environment.get_template("items.html").make_module(values)
+            values |= {"leaves": _leaves(frame, template, values, artwork, styled, shelf)}
+        html = environment.get_template(layout.template).render(values)
+    except _FAULTS as fault:
+        note = _note(fault, layout)
+        if note is None:
+            raise
+        return None, (note,)
+    return Composed(html, tuple(sheets), _pictures(pattern, artwork, html), styled), ()
+
+
+def _leaves(
+    frame: composing.Grid,
+    template: Any,
+    values: Mapping[str, Any],
+    artwork: Artwork,
+    styled: Styled,
+    shelf: Shelf,
+) -> list[composing.Leaf]:
+    """Return the pages between the covers, composed; `template` has the macro `item`."""
+    booklet = values["edition"] == "booklet"
+    return composing.compose(
+        frame,
+        values["manual"],
+        artwork,
+        values["photos"] if booklet else (),
+        booklet,
+        lambda placed: str(template.item(placed)),
+        lambda parts: measure(parts, styled.sheets, styled.fonts, shelf),
+    )
 
 
 def _pictures(pattern: Pattern, artwork: Artwork, html: str) -> dict[str, Print]:

@@ -11,22 +11,18 @@ from __future__ import annotations
 import hashlib
 import logging
 import re
-from collections.abc import Iterator, Mapping
-from contextlib import contextmanager
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from urllib.parse import quote
 
-from weasyprint import CSS, HTML, Document
-from weasyprint.text.fonts import FontConfiguration
+from weasyprint import HTML, Document
 
 from publish.model.figure import Artwork
 from publish.notes import Note, Place, Severity, shown_path
 from publish.typeset import plates, tagging
-from publish.typeset.drawn import DrawnImage
 from publish.typeset.layout import Layout
-from publish.typeset.pages import Composed
 from publish.typeset.shelf import LAYOUT, Shelf
+from publish.typeset.styled import Composed, drawings, drawn, listening
 
 VARIANT = "pdf/ua-1"
 """ISO 14289-1, tagged PDF for readers who cannot see the page."""
@@ -49,17 +45,15 @@ def print_pages(
     variant: str | None = VARIANT,
 ) -> tuple[Printed, tuple[Note, ...]]:
     """Return the PDF. `place` is where notes point that name no line of the style."""
-    svgs = drawings(artwork)
+    svgs, styled = drawings(artwork), composed.styled
     shelf = Shelf(layout, svgs, composed.pictures)
-    configuration = FontConfiguration()
-    with _listening() as records:
-        css, said_by = _parse(composed, shelf, configuration, records)
+    with listening() as records:
         html = HTML(string=composed.html, base_url=f"{LAYOUT}:", url_fetcher=shelf)
         document = html.render(
-            font_config=configuration,
-            stylesheets=css,
+            font_config=styled.fonts,
+            stylesheets=styled.sheets,
             pdf_variant=variant,
-            cache=drawn(artwork, configuration),
+            cache=drawn(artwork, styled.fonts),
         )
         identifier = _identifier(composed, svgs)
         pdf = document.write_pdf(
@@ -67,47 +61,9 @@ def print_pages(
             pdf_variant=variant,
             pdf_identifier=identifier,
         )
-    paths = [*said_by, *[layout.styles[-1]] * (len(records) - len(said_by))]
-    notes = dict.fromkeys(_note(r, p, place) for r, p in zip(records, paths, strict=True))
+    said = [*styled.said, *((record, layout.styles[-1]) for record in records)]
+    notes = dict.fromkeys(_note(record, path, place) for record, path in said)
     return Printed(pdf, _sheet_pages(document, artwork)), tuple(n for n in notes if n)
-
-
-def _parse(
-    composed: Composed,
-    shelf: Shelf,
-    configuration: FontConfiguration,
-    records: list[logging.LogRecord],
-) -> tuple[list[CSS], list[Path | None]]:
-    """Return the style sheets, and the file of each thing that was logged on the way."""
-    sheets, said_by = [], list[Path | None]()
-    for style in composed.styles:
-        sheets.append(
-            CSS(
-                string=style.css,
-                base_url=f"{LAYOUT}:",
-                url_fetcher=shelf,
-                font_config=configuration,
-            )
-        )
-        said_by += [style.path] * (len(records) - len(said_by))
-    return sheets, said_by
-
-
-def drawings(artwork: Artwork) -> dict[str, str]:
-    """Return every drawing as SVG by the address that pages ask for it by."""
-    found = {f"{plates.FIGURE}:{f.key}": f.svg for f in artwork.figures.values()}
-    for group in artwork.sheets.values():
-        found |= {f"{plates.SHEET}:{s.key}": s.svg for s in group}
-    return found
-
-
-def drawn(artwork: Artwork, fonts: FontConfiguration) -> dict[str, object]:
-    """Return every recorded drawing as an image, by its address."""
-    figures = artwork.figures.values()
-    found = {f"{plates.FIGURE}:{quote(f.key, safe='')}": f.drawing for f in figures}
-    for group in artwork.sheets.values():
-        found |= {plates.address(s): s.drawing for s in group}
-    return {k: DrawnImage(d, fonts) for k, d in found.items() if d is not None}
 
 
 def _identifier(composed: Composed, svgs: Mapping[str, str]) -> bytes:
@@ -128,27 +84,6 @@ def _sheet_pages(document: Document, artwork: Artwork) -> dict[str, int]:
     for number, page in enumerate(document.pages, start=1):
         found |= {keys[name]: number for name in page.anchors if name in keys}
     return found
-
-
-class _Ear(logging.Handler):
-    """Keeps what WeasyPrint logs, from warnings up."""
-
-    def __init__(self) -> None:
-        super().__init__(logging.WARNING)
-        self.records: list[logging.LogRecord] = []
-
-    def emit(self, record: logging.LogRecord) -> None:
-        self.records.append(record)
-
-
-@contextmanager
-def _listening() -> Iterator[list[logging.LogRecord]]:
-    ear, logger = _Ear(), logging.getLogger("weasyprint")
-    logger.addHandler(ear)
-    try:
-        yield ear.records
-    finally:
-        logger.removeHandler(ear)
 
 
 def _note(record: logging.LogRecord, style: Path | None, place: Place) -> Note | None:

@@ -28,8 +28,9 @@ from publish.model.book import LETTER
 from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
-from publish.typeset import house, layout, pages, press
+from publish.typeset import house, layout, pages
 from publish.typeset.shelf import LAYOUT, Shelf
+from publish.typeset.styled import drawings as drawn_as_svg
 
 MOST = 1.3
 ROUNDS = 3
@@ -54,7 +55,7 @@ def alone(pattern: Pattern, manual: Manual, artwork: Artwork) -> Callable[[], by
     found = house.dressed(found, pattern)
     composed, notes = pages.compose(found, pattern, manual, artwork, LETTER, "booklet")
     assert composed is not None, notes
-    drawings = press.drawings(artwork)
+    drawings = drawn_as_svg(artwork)
 
     def run() -> bytes:
         fonts = FontConfiguration()

@@ -48,6 +48,22 @@ def test_counts_come_from_the_file() -> None:
     assert "3 pages: sound" in whole and "ERROR" not in whole
 
 
+def test_fullness_counts_half_inch_cells_that_carry_ink() -> None:
+    """A letter page's body is 7.31 in x 9.46 in (its margins are 7 % at the sides, 6 % above and
+    8 % below): 14 x 18 cells of half an inch. Black over the upper nine rows fills a half of it;
+    a page of one dot is under 0.4."""
+    top, left = 0.06 * 792, 0.07 * 612
+    half = f'<rect x="{left}" y="{top}" width="510" height="{9 * 36 - 4}" fill="#000"/>'
+    dot = '<rect x="300" y="400" width="4" height="4" fill="#000"/>'
+    book = pdf_of([page_svg(b) for b in (half, half, dot, half)])
+    printed = edition(book, (), "booklet-letter")
+    with Printed(pattern(), {}, Artwork({}, {}), printed, {}) as opened:
+        found = preflight(opened, ())
+    assert found.full == pytest.approx((0.5 + 1 / (14 * 18)) / 2, abs=0.01)
+    assert found.airy == 1
+    assert "pages 25 % full, 1 under 40 %" in preflight_text([found])
+
+
 @pytest.mark.parametrize("spoiled", [False, True])
 def test_a_build_prints_the_result_and_fails_on_an_error(
     tmp_path: Path, capsys: pytest.CaptureFixture[str], spoiled: bool

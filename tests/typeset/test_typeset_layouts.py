@@ -74,7 +74,7 @@ def test_settings_of_its_own_go_before_those_it_extends(own: Path) -> None:
     letter, a4 = found(own), found(own, A4)
     assert letter.settings["line"] == 13 and letter.settings["reeds"] == 3
     assert letter.settings["lines"] == base.settings["lines"]
-    assert a4.settings["lines"] == 54 and a4.settings["text"] == base.settings["text"]
+    assert a4.settings["lines"] == 54 and a4.settings["letters"] == base.settings["letters"]
     assert letter.fonts == base.fonts and letter.families == base.families
 
 
@@ -89,9 +89,8 @@ def test_a_style_of_its_own_is_laid_over_the_other(own: Path) -> None:
 
 def test_a_file_of_its_own_replaces_one_and_may_build_on_it(own: Path) -> None:
     (own / "steps.html").write_text(
-        '{% from "tideline/steps.html" import steps as plain with context %}\n'
-        '{% macro steps(item) %}<p class="words">Take your time.</p>{{ plain(item) }}'
-        "{% endmacro %}\n",
+        '{% from "tideline/steps.html" import step as plain, told with context %}\n'
+        '{% macro step(p) %}<p class="words">Take your time.</p>{{ plain(p) }}{% endmacro %}\n',
         encoding="utf-8",
     )
     text = built(own).text
