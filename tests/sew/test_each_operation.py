@@ -22,6 +22,8 @@ FREE = {
     ("turn-points", "turn-curves"),
     ("turn-corners", "turn-curves"),
     ("turn-curves", "turn-openings"),
+    ("straighten-cloth", "set-out-cutting"),
+    ("cut-pieces", "prepare-square"),  # the first square is ready before the last is cut
 }
 """Verbs that touch the same part and may be done in either order."""
 

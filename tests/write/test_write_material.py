@@ -5,13 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from publish.write.cutting_strips import strip_words
 from write_cases import made_for, manual, section, step, steps, tables, text_of
 from write_material import STRIPS, F, placements
 
 from publish.model.cloth import FAT_QUARTER
 from publish.model.cutplan import Alternative, Cut, Strip
 from publish.write.context import Book
-from publish.write.cutting_strips import strip_words
 from publish.write.precut import alternatives, sold
 
 FACTS = "material facts"
