@@ -23,7 +23,9 @@ FREE = {
     ("turn-corners", "turn-curves"),
     ("turn-curves", "turn-openings"),
     ("straighten-cloth", "set-out-cutting"),
-    ("cut-pieces", "prepare-square"),  # the first square is ready before the last is cut
+    # The first are ready before the last are cut.
+    ("cut-pieces", "prepare-square"),
+    ("cut-pieces", "lay-out-unit"),
 }
 """Verbs that touch the same part and may be done in either order."""
 

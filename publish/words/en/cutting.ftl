@@ -58,14 +58,14 @@ cut-pieces-nested = Leave it whole: it holds { $pieces }, { $alone ->
     [yes] laid
    *[no] fitted together by their outlines
 } as on the layout. From edge to edge, { $boxes }.{ -left }
-cut-section-strips = From { $sections ->
+cut-section-strips = { "\u000A\u000A" }From { $sections ->
     [one] the { $which ->
         [only] section
        *[one] { ORDINAL($place) } section
     }
-   *[other] each { $which ->
-        [only] section
-       *[one] { ORDINAL($place) } section
+   *[other] each of the { $sections } { $which ->
+        [only] sections
+       *[one] { ORDINAL($place) } sections
     }
 } cut { $strips } { $depth } wide.
 
