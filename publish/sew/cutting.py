@@ -15,12 +15,10 @@ from publish.model.spare import left_long
 from publish.operations.cutting import (
     CutOff,
     CutPieces,
-    CutReadyCut,
     CutSection,
     CutShapes,
     CutStrips,
     SetOutCutting,
-    SheetStrips,
     StraightenCloth,
     cloth_heap,
     cloth_of,
@@ -28,6 +26,7 @@ from publish.operations.cutting import (
 )
 from publish.operations.operation import Where
 from publish.operations.parts import Measure, Part, measured, sheet
+from publish.operations.ready_cut import CutReadyCut, SheetStrips
 from publish.operations.trusted import Trusted
 from publish.sew.bench import Bench, heap
 from publish.surd import Length
