@@ -20,6 +20,7 @@ from publish.sew import (
     assembling,
     binding,
     borders,
+    cutting,
     folding,
     fusing,
     piecing,
@@ -33,6 +34,7 @@ from publish.sew.findings import notes_on
 from publish.sew.goals import goals_of
 
 CHAPTERS = (
+    cutting.plan,
     piecing.plan,
     folding.plan,
     applique.plan,

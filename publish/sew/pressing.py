@@ -195,6 +195,9 @@ def press_value(names: Names, group: Group) -> Value:
     if len(found) == 1:
         return next(iter(found))
     named = len(group.names) == len(group.units)
+    if not named and len(found) == 2 and len({len(units) for units in found.values()}) == 1:
+        one, other = sorted(found, key=repr)  # the same words whichever comes first
+        return said("way-halves", one=one, other=other)
     return Several(
         tuple(
             said("way-in", way=way, which=several(names, units) if named else Count(len(units)))

@@ -72,6 +72,11 @@ class Language:
         """Return whether there is such a message, with such a part (`right`, `tip` ...)."""
         return message in self.sources and self._pattern(message, part) is not None
 
+    def in_full(self, message: str) -> str:
+        """Return the message of which `message` is the short form, told again; or itself."""
+        full = message.removesuffix("-again")
+        return full if full in self.sources else message
+
     def say(self, message: str, values: Values, part: str = "") -> Spans:
         """Return a message, or its part, in spans; nothing for a part that it does not have."""
         pattern = self._pattern(message, part)

@@ -1,185 +1,99 @@
 """Cutting: a table of pieces for each size, and each fabric's strips in cutting order.
 
-In: fabric plans. Out: a section with a child for each size, or one section.
-Invariant: every piece of the plan is in its fabric's table and in a step; the strips of a
-fabric are listed in the order of its cutting layout.
+In: fabric plans, the moments of cutting. Out: a section with a child for each size, or one.
+Invariant: every piece of the plan is in its fabric's table, with its size and number; the
+steps give the order of the layout beside them, and how many come from a strip.
 """
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
-from publish.model.cutplan import FabricPlan, Piece, PrecutPlan
-from publish.model.spare import left_long
-from publish.model.words import Block, Paragraph, Row, Section, Table
-from publish.words.en.phrase import capital, counted, listed, measure, number, rectangle
+from publish.model.cutplan import FabricPlan, Piece
+from publish.model.words import Paragraph, Row, Section, Table
+from publish.operations.cutting import SetOutCutting, StraightenCloth
+from publish.operations.operation import Moment
+from publish.operations.trusted import Trusted
+from publish.words import language
+from publish.words.en.phrase import capital, number, rectangle
+from publish.words.values import Count, Length, Named, Values, Word
+from publish.write import order
 from publish.write.context import Book
-from publish.write.cutting_shapes import add_steps, afterwards, becomes, exact_notes
-from publish.write.cutting_strips import strip_words
-from publish.write.practice import RULER_SPARE
-from publish.write.precut import sheet_steps, sold, source
-from publish.write.steps import StepList, figure
+from publish.write.cutting_shapes import add_steps, becomes
+from publish.write.steps import StepList, slug
+from publish.write.tell import Asked, Teller
 from publish.write.trimming import trim_note
 
-_HEAD = ("", "Piece", "Cut size", "How many", "From")
-
-
-def sections(book: Book) -> tuple[Section, ...]:
-    """Return the sections on cutting."""
-    steps = StepList(book, "cutting")
-    _general(book, steps)
-    intro: list[Block] = [Paragraph(_how_to_read(book)), steps.block()]
-    lead = "Seam allowances are already in every cut size."
-    if len(book.keys) == 1:
-        key = book.keys[0]
-        blocks = [*intro, *_size(book, key, steps)]
-        return (Section("cutting", "Cutting", tuple(blocks), lead),)
-    found = [Section("cutting", "Cutting", tuple(intro), lead)]
-    for key in book.keys:
-        steps = StepList(book, f"cutting-{key}", [key])
-        found.append(
-            Section(
-                f"cutting-{key}",
-                f"Cutting: {book.title(key)}",
-                tuple(_size(book, key, steps)),
-                sizes=(key,),
-                parent="cutting",
-            )
-        )
-    return tuple(found)
-
-
-def _how_to_read(book: Book) -> str:
-    one = " A letter stands for the same part in every size." if len(book.keys) > 1 else ""
-    return (
-        "The letters name the pieces in the tables, the layouts and the steps."
-        f"{one} Sizes are given across the fabric first, then along it; a piece that lies turned "
-        "in another strip is given turned there. Strips run across the usable width, from selvage "
-        "to selvage, and are cut in the order of the layout: what needs fabric in one long piece "
-        "first, then the largest pieces, so that a slip can be made good from what is left."
-        f"{_sections_told(book)}"
-    )
-
-
-def _sections_told(book: Book) -> str:
-    plans = [p for k in book.keys for p in book.plans[k].fabrics.values()]
-    if not any(strip.sections for plan in plans for strip in plan.strips):
-        return ""
-    return (
-        " Where a strip has sections, cut those off across it as well, in one piece, and then cut "
-        "each section into strips of its own, across the section."
-    )
-
-
-def _general(book: Book, steps: StepList) -> None:
-    steps.add(
-        "straighten",
-        "Press the fabric, fold it selvage to selvage and trim one end at a right angle to the "
-        "fold.",
-        right="Opened out, the cut edge is straight, without a bend at the fold.",
-    )
-    steps.add(
-        "strips",
-        "Cut the strips in the order given, trim off the selvages, and cut the pieces from each "
-        "strip. Label each stack with its letter.",
-        right=f"Each piece is within {measure(RULER_SPARE.value)} of its cut size.",
-        tip="Measure the first piece of each letter before you cut the rest. Square the end of the "
-        f"fabric again after every few strips.{_by_hand(book)}",
-    )
-    add_steps(book, steps)
-
-
-def _by_hand(book: Book) -> str:
-    """Say how lengths are cut that are too deep for a cutting mat."""
-    depths = [s.depth for k in book.keys for p in book.plans[k].fabrics.values() for s in p.strips]
-    if max(depths, default=Fraction(0)) <= MAT:
-        return ""
-    return (
-        f" What is deeper than {measure(MAT)} does not lie on a cutting mat: mark it, and cut it "
-        "with scissors or tear it across the grain."
-    )
-
-
+_HEAD = ("", "Piece", "Cut size", "How many")
+CHAPTER = "cutting"
+GENERAL = (StraightenCloth, SetOutCutting)
 MAT = Fraction(24)
 """Inches: about the depth of a large cutting mat. Common practice, no source."""
 
 
-def _size(book: Book, key: str, steps: StepList) -> list[Block]:
-    blocks: list[Block] = [_table(book, key)]
-    for fabric, plan in book.plans[key].fabrics.items():
-        if plan.precut is not None:
-            _ready_cut(book, key, fabric, plan.precut, steps)
-        elif plan.strips:
-            _fabric(book, key, fabric, plan, steps)
-    return [*blocks, steps.block()]
+def sections(book: Book) -> tuple[Section, ...]:
+    """Return the sections on cutting."""
+    speak = language()
+    deep = Word("yes" if _deepest(book) > MAT else "no")
+    values: Values = {"deep": deep, "mat": Length(MAT), "sizes": Count(len(book.keys))}
+    title, lead = (speak.text("chapter-cutting", part=part) for part in ("", "lead"))
+    made = {k: m for k, m in book.making.chapter(CHAPTER).items() if k in book.keys}
+    general = {k: [m for m in ms if isinstance(m.operation, GENERAL)] for k, ms in made.items()}
+    apart = (*GENERAL, Trusted)
+    fabrics = {k: [m for m in ms if not isinstance(m.operation, apart)] for k, ms in made.items()}
+    how = _how(book, values)
+    shapes = StepList(book, CHAPTER)
+    add_steps(book, shapes)
+    if len(book.keys) == 1:
+        (key,) = book.keys
+        teller = Teller(book, CHAPTER, Asked(values=values))
+        told = (
+            *teller.blocks(CHAPTER, book.keys, general),
+            shapes.block(),
+            _table(book, key),
+            *teller.blocks(CHAPTER, book.keys, fabrics),
+        )
+        return order.numbered((Section(CHAPTER, title, (how, *told), lead),))
+    teller = Teller(book, CHAPTER, Asked(values=values))
+    blocks = (how, *teller.blocks(CHAPTER, book.keys, general), shapes.block())
+    found = [Section(CHAPTER, title, blocks, lead), *(_size(book, k, fabrics[k]) for k in made)]
+    return order.numbered(tuple(found))
 
 
-def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList) -> None:
-    """Add the one step that cuts a fabric: its strips in order, its layout beside them."""
-    long = left_long(book.plans[key])
-    strips = [
-        words
-        for at, strip in enumerate(plan.strips, start=1)
-        for words in strip_words(plan, strip, at, long)
-    ]
-    caption = (
-        f"{book.title(key)}, {book.fabric(fabric)}: {measure(plan.length)} of cloth is cut, "
-        f"strip by strip in this order.{_left(plan)}"
-    )
-    steps.add(
-        fabric,
-        "\n\n".join(
-            [
-                f"**{book.fabric(fabric)}.** {strips[0]}",
-                *strips[1:],
-                *afterwards(book.plans[key], plan),
-            ]
-        ),
-        sizes=[key],
-        figure=figure("cutting-layout", key, caption, fabric=fabric),
-    )
+def _deepest(book: Book) -> Fraction:
+    plans = (p for k in book.keys for p in book.plans[k].fabrics.values())
+    return max((s.depth for p in plans for s in p.strips), default=Fraction(0))
 
 
-def _left(plan: FabricPlan) -> str:
-    """Say how large a piece is left, unless the fabric is at hand and its table says so."""
-    if plan.left is None or plan.spare is not None:
-        return ""
-    return f" A piece of {rectangle(*plan.left)} is left."
+def _how(book: Book, values: Values) -> Paragraph:
+    """Say where sizes and where the order stand."""
+    plans = [p for k in book.keys for p in book.plans[k].fabrics.values()]
+    told = ["cutting-how"]
+    if any(strip.sections for plan in plans for strip in plan.strips):
+        told.append("cutting-sections")
+    return Paragraph(" ".join(language().text(name, values) for name in told))
 
 
-def _ready_cut(book: Book, key: str, fabric: str, plan: PrecutPlan, steps: StepList) -> None:
-    """Add the one step that cuts a fabric bought as fat quarters, squares or strips."""
-    bought = sold(plan.used, plan.sold_as, sizes=False)
-    caption = f"{book.title(key)}, {book.fabric(fabric)}: how {bought} are cut."
-    more = afterwards(book.plans[key], book.plans[key].fabrics[fabric])
-    steps.add(
-        fabric,
-        "\n\n".join(
-            [
-                f"**{book.fabric(fabric)}.** {first}" if at == 0 else first
-                for at, first in enumerate([*sheet_steps(plan), *more])
-            ]
-        ),
-        sizes=[key],
-        figure=figure("cutting-layout", key, caption, fabric=fabric),
-    )
+def _size(book: Book, key: str, moments: Sequence[Moment]) -> Section:
+    """Return a size's own section: its table, and a step for each fabric."""
+    name = slug(CHAPTER, key)
+    title = language().text("cutting-size", {"size": Named(book.title(key))})
+    told = Teller(book, CHAPTER, Asked()).blocks(name, (key,), {key: moments})
+    return Section(name, title, (_table(book, key), *told), sizes=(key,), parent=CHAPTER)
 
 
 def _table(book: Book, key: str) -> Table:
     rows: list[Row] = []
-    notes: list[str] = []
     for fabric, plan in book.plans[key].fabrics.items():
         rows.append(Row((book.fabric(fabric),), "group", fabric=fabric))
         rows += [Row(_row(book, key, piece, plan)) for piece in plan.pieces]
-        notes += [f"{book.fabric(fabric)}: {choice}." for choice in plan.choices]
-    rounded = exact_notes(book.plans[key].pieces)
     return Table(
         f"cutting-{key}",
-        f"Pieces for the {book.title(key)}",
+        language().text("cutting-pieces", {"size": Named(book.title(key))}),
         _HEAD,
         tuple(rows),
-        "lllrl",
-        (*notes, *rounded),
+        "lllr",
     )
 
 
@@ -191,18 +105,5 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
     note = trim_note(book, key) if trimmed else piece.note
     shape = becomes(book.plans[key], piece)
     name += "".join(f"; {words}" for words in (shape, note) if words)
-    strips: dict[tuple[Fraction, bool], int] = {}
-    for strip in plan.strips:
-        if any(c.letter == piece.letter for c in strip.held):
-            within = all(c.letter != piece.letter for c in strip.cuts)
-            strips[strip.depth, within] = strips.get((strip.depth, within), 0) + strip.count
-    from_ = listed(
-        [
-            f"{'sections of ' if within else ''}{counted(n, 'strip')} {measure(d)} deep"
-            for (d, within), n in strips.items()
-        ]
-    )
-    if plan.precut is not None:
-        from_ = source(plan.precut, piece.letter)
     cut = rectangle(*plan.lies(piece))
-    return f"**{piece.letter}**", name, cut, str(piece.count), capital(from_) or "–"
+    return f"**{piece.letter}**", name, cut, str(piece.count)

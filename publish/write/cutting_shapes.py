@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from publish.model.cutplan import CutPlan, FabricPlan, Piece, PieceTemplate
+from publish.model.cutplan import CutPlan, Piece, PieceTemplate
 from publish.surd import Exact
 from publish.units import decimal_text
-from publish.words.en.phrase import counted, listed, measure, number, plural
+from publish.words.en.phrase import listed, plural
 from publish.write.context import Book
 from publish.write.steps import StepList
 
@@ -30,7 +30,9 @@ def becomes(plan: CutPlan, piece: Piece) -> str:
     """Return what the cutting table says of a piece's shape: `cut once ...: 10 triangles`."""
     made = piece.count * piece.yields
     if piece.shape in _CUTS:
-        return f"cut {_CUTS[piece.shape]}: {counted_figures(made, 'triangle')}"
+        used = sum(letter == piece.letter for letter in plan.sources.values())
+        spare = f", {made - used} to spare" if 0 < used < made else ""
+        return f"cut {_CUTS[piece.shape]}: {counted_figures(made, 'triangle')}{spare}"
     template = template_of(plan, piece)
     if template is not None:
         over = f", {template.mirrored} of them with it turned over" if template.mirrored else ""
@@ -38,76 +40,14 @@ def becomes(plan: CutPlan, piece: Piece) -> str:
     if piece.shape == OVERSIZE:
         return "left whole"
     if piece.shape in STRIPS:
-        return counted_figures(made, piece.shape)
+        leaning = piece.name.removeprefix(piece.shape) if piece.name.startswith(piece.shape) else ""
+        return f"{counted_figures(made, piece.shape)}{leaning}"
     return ""
 
 
 def counted_figures(count: int, noun: str) -> str:
     """Return `10 triangles`: for tables, in figures."""
     return f"{count} {plural(count, noun)}"
-
-
-def afterwards(plan: CutPlan, fabric: FabricPlan) -> list[str]:
-    """Return what is done to a fabric's rectangles once they are cut, a sentence each."""
-    found = []
-    for shape, cut in _CUTS.items():
-        mine = [p for p in fabric.pieces if p.shape == shape]
-        if mine:
-            each = listed([f"**{p.letter}**" for p in mine])
-            gives = listed([_triangles(plan, p) for p in mine])
-            found.append(f"Cut each square {each} {cut}: {gives}.")
-    for piece in fabric.pieces:
-        template = template_of(plan, piece)
-        if template is not None:
-            found.append(_with_template(piece, template))
-        elif piece.shape in STRIPS:
-            found.append(_from_strip(piece))
-    return found
-
-
-def _triangles(plan: CutPlan, piece: Piece) -> str:
-    """Return `12 triangles **M**, two of them to spare`: squares cut in four may give too many."""
-    made = piece.count * piece.yields
-    used = sum(letter == piece.letter for letter in plan.sources.values())
-    spare = f", {number(made - used)} of them to spare" if 0 < used < made else ""
-    return f"{counted(made, 'triangle')} **{piece.letter}**{spare}"
-
-
-def _with_template(piece: Piece, template: PieceTemplate) -> str:
-    made = counted(piece.count * piece.yields, "piece")
-    over = (
-        f", {number(template.mirrored)} of them with the template turned over"
-        if template.mirrored
-        else ""
-    )
-    return f"Cut each **{piece.letter}** to shape with template {template.letter}: {made}{over}."
-
-
-def _from_strip(piece: Piece) -> str:
-    """Return how a strip with slanting ends, or a hexagon, is cut."""
-    leaning = piece.name.removeprefix(piece.shape) if piece.name.startswith(piece.shape) else ""
-    made = counted(piece.count * piece.yields, piece.shape) + leaning
-    each = "each strip" if piece.count > 1 else "the strip"
-    if piece.shape == "hexagon":
-        return (
-            f"Mark the middle of both short sides of each **{piece.letter}** and cut from the "
-            f"marks to the long sides, with the 60-degree line of the ruler on the long side: "
-            f"{made}."
-        )
-    if piece.apart is None:
-        return (
-            f"Trim one end of {each} **{piece.letter}** at 60 degrees, then cut it at 60 degrees "
-            f"to one side and to the other, in turn: {made}."
-        )
-    lean = (
-        " Lay it right side up in a single layer, since they all lean one way."
-        if piece.shape == "parallelogram"
-        else ""
-    )
-    return (
-        f"Trim one end of {each} **{piece.letter}** at {piece.angle} degrees, then cut it at the "
-        f"same slant every {measure(piece.apart)}, measured square to the cut: {made}.{lean}"
-    )
 
 
 def exact_notes(pieces: Sequence[Piece]) -> list[str]:

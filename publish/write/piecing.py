@@ -1,4 +1,4 @@
-"""The chapter on piecing: a section for each size, or for each block of a size.
+"""The chapter on piecing: a section for each block, all sizes that make it alike told in one.
 
 In: a book, the moments of piecing. Out: sections; none when every ground is whole cloth.
 Invariant: a block's section holds the operations that are made for it and for none before it.
@@ -8,11 +8,23 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from publish.model.words import Block, FigureBlock, Paragraph, Section
+from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
 from publish.operations.operation import Moment
 from publish.operations.piecing import UnitWork
 from publish.words import language
-from publish.words.values import Count, Length, Named, Said, Several, Stitch, Titles, Value, Word
+from publish.words.en.phrase import capital
+from publish.words.values import (
+    Count,
+    Length,
+    Named,
+    Rectangle,
+    Said,
+    Several,
+    Stitch,
+    Titles,
+    Value,
+    Word,
+)
 from publish.write.context import Book
 from publish.write.practice import PIECING_STITCH
 from publish.write.steps import figure, slug
@@ -23,6 +35,11 @@ CHAIN = 4
 """From so many alike on, feeding one after another saves thread and time."""
 MANY = 5
 """A block of so many patches is shown before its parts are sewn."""
+
+OF_SIZE = ("way", "shared", "first", "again", "before")
+"""Values that may differ in a unit that is the same: where it is pressed, what was told before."""
+NUMBERED = ("name-unit", "name-numbered", "name-row")
+"""Names whose number is part of them."""
 
 Work = tuple[UnitWork, Moment]
 Blocks = Mapping[str, Sequence[Work]]
@@ -47,16 +64,62 @@ def sections(book: Book) -> tuple[Section, ...]:
     intro = _intro(
         [work for blocks in made.values() for works in blocks.values() for work in works]
     )
-    if len(made) == 1 and len(next(iter(made.values()))) == 1:
-        ((key, blocks),) = made.items()
-        only = book.only([key])
-        titles = Titles((book.title(key),))
+    blocks = dict.fromkeys(b for found in made.values() for b in found)
+    groups = [(block, keys) for block in blocks for keys in _alike(made, block)]
+    if len(groups) == 1:
+        ((block, keys),) = groups
+        only = book.only(keys)
+        titles = Titles(tuple(book.title(key) for key in keys))
         first = (Paragraph(words.text("part-only", {"sizes": titles})),) if only else ()
-        told = _block(book, key, blocks, next(iter(blocks)), CHAPTER)
+        told = _block(book, made, block, keys, CHAPTER)
         return (Section(CHAPTER, title, (*first, *intro, *told), lead, sizes=only),)
     found = [Section(CHAPTER, title, intro, lead)]
-    found += [_section(book, k, bs, b, title) for k, bs in made.items() for b in bs]
+    apart = {block for block, _ in groups if sum(b == block for b, _ in groups) > 1}
+    found += [_section(book, made, group, group[0] in apart, title) for group in groups]
     return tuple(found)
+
+
+def _alike(made: Mapping[str, Blocks], block: str) -> list[tuple[str, ...]]:
+    """Return the sizes of a block in groups in which its units are the same but for numbers."""
+    groups: list[tuple[dict[str, object], list[str]]] = []
+    for key, blocks in made.items():
+        if block not in blocks:
+            continue
+        forms = _forms(blocks[block])
+        for known, keys in groups:
+            shared = known.keys() & forms.keys()
+            if shared and all(known[k] == forms[k] for k in shared):
+                known.update(forms)
+                keys.append(key)
+                break
+        else:
+            groups.append((forms, [key]))
+    return [tuple(keys) for _, keys in groups]
+
+
+def _forms(works: Sequence[Work]) -> dict[str, object]:
+    """Return what each operation of a block names, by its key and message, without numbers."""
+    return {
+        f"{moment.operation.key} {language().in_full(moment.operation.says)}": tuple(
+            (name, _bare(value))
+            for name, value in moment.operation.values(moment).items()
+            if name not in OF_SIZE
+        )
+        for _, moment in works
+    }
+
+
+def _bare(value: Value) -> object:
+    """Return a value with every count and length in it taken for any other."""
+    if isinstance(value, Count | Length | Rectangle):
+        return type(value)
+    if isinstance(value, Said):
+        return value.message, tuple(
+            (name, v if value.message in NUMBERED else _bare(v)) for name, v in value.values
+        )
+    if isinstance(value, Several):
+        return tuple(map(_bare, value.items))
+    return value
 
 
 def _by_block(moments: Sequence[Moment]) -> dict[str, list[Work]]:
@@ -68,19 +131,25 @@ def _by_block(moments: Sequence[Moment]) -> dict[str, list[Work]]:
     return found
 
 
-def _section(book: Book, key: str, blocks: Blocks, block: str, title: str) -> Section:
-    words, many = language(), len(blocks) > 1
-    name = slug(CHAPTER, key, block) if many else slug(CHAPTER, key)
-    if many:
+def _section(
+    book: Book,
+    made: Mapping[str, Blocks],
+    group: tuple[str, tuple[str, ...]],
+    apart: bool,
+    title: str,
+) -> Section:
+    """Return a block's own section, of the sizes in which it is made alike."""
+    (block, keys), words = group, language()
+    several = len({b for found in made.values() for b in found}) > 1
+    name = [CHAPTER, *(keys if apart else ()), *((block,) if several else ())]
+    if several:
         title = words.text("piecing-block", {"block": Named(book.block_name(block))})
-    of = {"title": Named(title), "size": Named(book.title(key))}
-    return Section(
-        name,
-        words.text("piecing-of", of),
-        _block(book, key, blocks, block, name),
-        sizes=(key,),
-        parent=CHAPTER,
-    )
+    only = book.only(keys)
+    if apart or only:
+        names = words.value(Titles(tuple(book.title(k) for k in keys))).replace("**", "")
+        title = words.text("piecing-of", {"title": Named(title), "size": Named(names)})
+    told = _block(book, made, block, keys, slug(*name))
+    return Section(slug(*name), title, told, sizes=only, parent=CHAPTER)
 
 
 def _intro(works: Sequence[Work]) -> tuple[Block, ...]:
@@ -93,42 +162,54 @@ def _intro(works: Sequence[Work]) -> tuple[Block, ...]:
     return (Paragraph(" ".join(found)),) if found else ()
 
 
-def _block(book: Book, key: str, blocks: Blocks, block: str, section: str) -> tuple[Block, ...]:
+def _block(
+    book: Book, made: Mapping[str, Blocks], block: str, keys: tuple[str, ...], section: str
+) -> tuple[Block, ...]:
     """Return what one block's section holds."""
+    words, first = language(), keys[0]
     many = len(book.block(block).patches) >= MANY
+    the = Named(f"the {book.block_name(block)}")
     opening: list[Block] = []
-    if len(blocks) > 1 or many:
-        opening.append(Paragraph(_opening(book, key, blocks, block)))
+    said = _opening(book, made, block, keys, many)
+    if said:
+        opening.append(Paragraph(said))
+    if len(keys) > 1:
+        opening.append(_table(book, made, block, keys))
     if many:
-        the = {"the": Named(f"the {book.block_name(block)}")}
-        caption = language().text("block-shown", the)
-        opening.append(FigureBlock(figure("block", key, caption, block=block), "half"))
-    teller = Teller(book, CHAPTER, Asked())
-    told = teller.blocks(section, (key,), {key: [moment for _, moment in blocks[block]]})
-    return (*opening, *told)
+        caption = words.text("block-shown", {"the": the})
+        opening.append(FigureBlock(figure("block", first, caption, block=block), "half"))
+    old = {k: slug(CHAPTER, k, *((block,) if len(made[k]) > 1 else ())) for k in keys}
+    teller = Teller(book, CHAPTER, Asked(aliases=old))
+    moments = {k: [moment for _, moment in made[k][block]] for k in keys}
+    return (*opening, *teller.blocks(section, keys, moments))
 
 
-def _opening(book: Book, key: str, blocks: Blocks, block: str) -> str:
+def _opening(
+    book: Book, made: Mapping[str, Blocks], block: str, keys: tuple[str, ...], many: bool
+) -> str:
     """Return what the block is called in the trade, how large it is and how many to make."""
-    words, spec = language(), book.block(block)
-    found = [
-        words.text(
-            "finishes",
-            {
-                "the": Named(f"the {book.sized_name(key, block, side)}"),
-                "side": Length(side),
-                "count": Count(count),
-            },
-        )
-        for side, count in book.sides(key, block).items()
-    ]
-    if spec.traditional:
+    words, spec, found = language(), book.block(block), []
+    works = [work for key in keys for work in made[key][block]]
+    if len(keys) > 1:
+        found.append(words.text("piecing-sizes", {"size": Named(book.title(keys[0]))}))
+    elif many or len(made[keys[0]]) > 1:
+        found += [
+            words.text(
+                "finishes",
+                {
+                    "the": Named(f"the {book.sized_name(keys[0], block, side)}"),
+                    "side": Length(side),
+                    "count": Count(count),
+                },
+            )
+            for side, count in book.sides(keys[0], block).items()
+        ]
+    if spec.traditional and found:
         found.append(words.text("traditional", {"name": Named(spec.traditional)}))
-    mine = [o for o, _ in blocks[block]]
-    if any(isinstance(o.the, Said) and o.the.message == "name-numbered" for o in mine):
+    if any(isinstance(o.the, Said) and o.the.message == "name-numbered" for o, _ in works):
         found.append(words.text("block-variants"))
-    before = _made_before(blocks, block)
-    if before:
+    before = dict.fromkeys(v for key in keys for v in _made_before(made[key], block))
+    if before and found:
         found.append(words.text("also-takes", {"units": Several(tuple(before))}))
     return " ".join(found)
 
@@ -138,3 +219,30 @@ def _made_before(blocks: Blocks, block: str) -> list[Value]:
     makers = {o.unit: o for b, works in blocks.items() if b != block for o, _ in works}
     took = (part.key for _, moment in blocks[block] for part, _ in moment.took)
     return [makers[key].the for key in dict.fromkeys(took) if key in makers]
+
+
+def _table(book: Book, made: Mapping[str, Blocks], block: str, keys: tuple[str, ...]) -> Table:
+    """Return how many of each unit each size takes, and what each measures, once it is sewn."""
+    words = language()
+    cells: dict[Value, dict[str, str]] = {}
+    for key in keys:
+        last = {o.unit: (o, moment) for o, moment in made[key][block]}
+        for unit, (operation, moment) in last.items():
+            part = next((p for p, _ in reversed(moment.gave) if p.key == unit), None)
+            values: dict[str, Value] = {"count": Count(operation.count)}
+            if part is not None:
+                values["size"] = Rectangle(part.width.told, part.height.told)
+            said = "unit-cell" if part is not None else "unit-cell-count"
+            cells.setdefault(operation.the, {})[key] = words.text(said, values)
+    rows = tuple(
+        Row((capital(words.value(the)), *(mine.get(key, "–") for key in keys)))
+        for the, mine in cells.items()
+    )
+    the = {"the": Named(f"the {book.block_name(block)}")}
+    return Table(
+        slug("units", *keys, block),
+        words.text("units-table", the),
+        ("", *(book.title(key) for key in keys)),
+        rows,
+        "l" * (1 + len(keys)),
+    )

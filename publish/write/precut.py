@@ -1,6 +1,6 @@
 """Cloth sold ready cut: what to buy, what else would do, how its sheets are cut.
 
-In: fabric plans. Out: cells, a table, steps in words.
+In: fabric plans. Out: cells, a table.
 Invariant: every count is the plan's; a cell that says no names the piece that does not
 fit.
 """
@@ -8,7 +8,7 @@ fit.
 from __future__ import annotations
 
 from publish.model.cloth import SoldAs
-from publish.model.cutplan import Alternative, FabricPlan, PrecutPlan, Sheet, Strip
+from publish.model.cutplan import Alternative, FabricPlan, PrecutPlan
 from publish.model.words import Row, Table
 from publish.units import inches_text
 from publish.words.en.phrase import (
@@ -17,7 +17,6 @@ from publish.words.en.phrase import (
     listed,
     measure,
     number,
-    plural,
     rectangle,
     to_buy,
 )
@@ -111,52 +110,3 @@ def _notes(plans: list[FabricPlan]) -> tuple[str, ...]:
     if any(a.joined for a in found):
         notes.append("**Joined**: those strips are then sewn together from more, shorter lengths.")
     return tuple(notes)
-
-
-def sheet_steps(plan: PrecutPlan) -> list[str]:
-    """Return how each kind of sheet is cut, in the order of the layout."""
-    return [_sheet(plan, sheet, at) for at, sheet in enumerate(plan.sheets, start=1)]
-
-
-def _sheet(plan: PrecutPlan, sheet: Sheet, at: int) -> str:
-    named = sold(sheet.count, plan.sold_as, sizes=False)
-    each = "each of " if sheet.count > 1 else ""
-    marked = f", number {at} on the layout" if len(plan.sheets) > 1 else ""
-    way = " along its length" if sheet.lengthwise else ""
-    if plan.sold_as.kind == "strip":
-        cuts = listed([c for strip in sheet.strips for c in _pieces(strip)])
-        return f"From {each}{named}{marked}, cut {cuts}."
-    whole = _whole(plan, sheet)
-    if whole is not None:
-        uses = "Use each of " if sheet.count > 1 else "Use "
-        size = rectangle(plan.sold_as.width, plan.sold_as.length)
-        return f"{uses}{named}{marked} whole, as one **{whole}**, {size}."
-    strips = [
-        f"{counted(s.count, 'strip')} {measure(s.depth)} deep{way}, "
-        f"and from {plural(s.count, 'it', 'each')} {listed(_pieces(s))}"
-        for s in sheet.strips
-    ]
-    return f"From {each}{named}{marked}, cut {'; then '.join(strips)}."
-
-
-def _whole(plan: PrecutPlan, sheet: Sheet) -> str | None:
-    """Return the letter of the piece that a square is, where it is used as it is sold."""
-    cuts = [c for strip in sheet.strips for c in strip.cuts]
-    size = (plan.sold_as.width, plan.sold_as.length)
-    if len(cuts) == 1 and cuts[0].count == 1 and (cuts[0].across, cuts[0].along) == size:
-        return cuts[0].letter
-    return None
-
-
-def _pieces(strip: Strip) -> list[str]:
-    return [f"{number(c.count)} **{c.letter}**, {rectangle(c.across, c.along)}" for c in strip.cuts]
-
-
-def source(plan: PrecutPlan, letter: str) -> str:
-    """Return how many sheets a piece is cut from."""
-    count = sum(
-        sheet.count
-        for sheet in plan.sheets
-        if any(c.letter == letter for s in sheet.strips for c in s.cuts)
-    )
-    return sold(count, plan.sold_as, sizes=False)

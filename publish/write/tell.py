@@ -70,6 +70,8 @@ class Asked:
     amid: tuple[str, Sequence[Block]] = ("", ())
     """Blocks that stand before the step of this key."""
     closing: Sequence[Block] = ()
+    aliases: Mapping[str, str] = field(default_factory=dict)
+    """By size: the key that its own section would have, for steps told for several sizes."""
 
 
 def chapter(book: Book, name: str, asked: Asked = Asked()) -> tuple[Section, ...]:
@@ -126,7 +128,7 @@ class Teller:
     def __init__(self, book: Book, name: str, asked: Asked) -> None:
         self.book, self.name, self.speak = book, name, language()
         self.apart, self.trusted, self.amid = asked.apart, asked.trusted, asked.amid
-        self.values = asked.values
+        self.values, self.own = asked.values, asked.aliases
 
     def blocks(self, section: str, keys: tuple[str, ...], made: Step) -> tuple[Block, ...]:
         """Return the steps of a section for these sizes, and what stands amid them."""
@@ -158,7 +160,9 @@ class Teller:
         """Return the keys that a step has where each size has a section of its own."""
         own = slug(section, told.key)
         sizes = told.sizes if self.apart else ()
-        each = ((slug(self.name, size, told.key), size) for size in sizes)
+        each = [(slug(self.name, size, told.key), size) for size in sizes]
+        first = told.covers[0].split(".")[1] if told.covers else told.key
+        each += [(slug(self.own[k], first), k) for k in told.sizes if k in self.own]
         return tuple(pair for pair in each if pair[0] != own)
 
     def told(self, made: Step) -> Iterator[Told]:
@@ -192,9 +196,9 @@ class Teller:
     def _form(self, moment: Moment) -> object:
         """Return what two sizes must have alike to be told in one step: the message, and the
         sentences that it chooses."""
-        says = moment.operation.says
         if isinstance(moment.operation, Trusted):
-            return says
+            return moment.operation.says
+        says = self.speak.in_full(moment.operation.says)
         return says, self.speak.sentences(says, moment.operation.values(moment))
 
     def _told(self, key: str, moments: Step) -> Told:
@@ -206,14 +210,16 @@ class Teller:
             return Told(key, covers, sizes, {}, None, trusted)
         words: dict[str, list[Spans]] = {part: [] for part in ("text", *PARTS)}
         shown = None
-        for moment, own, having in _told_once(self.book, moments):
+        for says, own, mine in _told_once(self.book, moments):
+            having = tuple(mine)
             part = "all" if having == sizes else "some"
             values = {**self.values, **own, "part": Word(part), "sizes": _titles(self.book, having)}
             for name, found in words.items():
-                spans = self._said(moment.operation.says, values, name)
+                spans = self._said(says, values, name)
                 if text(spans):
                     found.append(spans)
-            shown = shown or self._figure(having[0], moment, values)
+            figures = (self._figure(size, moment, values) for size, moment in mine.items())
+            shown = shown or next((f for f in figures if f is not None), None)
         return Told(key, covers, sizes, {p: _joined(s) for p, s in words.items()}, shown)
 
     def _said(self, message: str, values: Values, part: str) -> Spans:
@@ -251,17 +257,18 @@ def _merged(orders: Sequence[Sequence[str]]) -> list[str]:
     return found
 
 
-def _told_once(book: Book, moments: Step) -> Iterator[tuple[Moment, Values, tuple[str, ...]]]:
-    """Yield each operation that is told, with its values and the sizes that have it.
+def _told_once(book: Book, moments: Step) -> Iterator[tuple[str, Values, Mapping[str, Moment]]]:
+    """Yield the message of each operation that is told, its values and its moment at each size
+    that has it.
 
-    What is done again in the same words, as at the next corner, is told once.
+    What is done again in the same words, as at the next corner, is told once; what some size
+    tells in full is told in full.
     """
     by_key = {size: {m.operation.key: m for m in ms} for size, ms in moments.items()}
     before: tuple[str, Values] | None = None
     for key in _merged([list(keys) for keys in by_key.values()]):
         mine = {size: found[key] for size, found in by_key.items() if key in found}
         each = {size: m.operation.values(m) for size, m in mine.items()}
-        first = next(iter(mine.values()))
         values = {
             name: _side_by_side(book, {size: vs[name] for size, vs in each.items() if name in vs})
             for name in dict.fromkeys(n for vs in each.values() for n in vs)
@@ -271,9 +278,10 @@ def _told_once(book: Book, moments: Step) -> Iterator[tuple[Moment, Values, tupl
             for n, v in values.items()
         }
         values = {**values, **differs}
-        said = first.operation.says
+        forms = list(dict.fromkeys(m.operation.says for m in mine.values()))
+        said = min(forms, key=len)
         if said and (said, values) != before:
-            yield first, values, tuple(mine)
+            yield said, values, mine
         before = (said, values)
 
 

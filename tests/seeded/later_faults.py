@@ -76,7 +76,7 @@ YAML: tuple[tuple[str, tuple[str, str], str], ...] = (
         inserted("Fix the label with a hot glue gun.", "label-and-care-label"),
         "P868",
     ),
-    ("a fabric of the throw is never cut", step("{remove: cutting-throw-linen}"), "P808"),
+    ("a fabric of the throw is never cut", step("{remove: cutting-throw-linen}"), "P857"),
     (
         "one colourway's ground is one cloth",
         ('name: Dry mud, colour: "#d9c7bd"', 'name: Dry mud, colour: "#f2ebe5"'),
@@ -234,7 +234,7 @@ def points(state: State) -> State:
 WORDS: tuple[tuple[str, Change, str], ...] = (
     (
         "a cutting step tells a larger ground",
-        said("one **B**, 17 1/2 in (44.5 cm)", "one **B**, 18 1/2 in (47.0 cm)", "cutting-mini"),
+        said("one **B**", "one **B**, 18 1/2 in (47.0 cm) square", "cutting-mini"),
         "P828",
     ),
     (

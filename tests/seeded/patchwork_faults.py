@@ -47,18 +47,18 @@ FAULTS: tuple[tuple[str, str, Change, str], ...] = (
     (
         "towpath",
         "a row of patches is a quarter inch long",
-        lambda s: s.words(
-            "8 1/2 in × 2 1/2 in", "8 3/4 in × 2 1/2 in", step="piecing-mini-lock-unit-4"
+        lambda s: s.step(
+            "piecing-lock-unit-4",
+            right="Unit 4 measures 8 3/4 in × 2 1/2 in for the **Mini wall quilt**.",
         ),
         "P826",
     ),
     (
         "towpath",
         "a block is told as square and is not",
-        lambda s: s.words("8 1/2 in × 4 1/2 in", "8 1/2 in", step="piecing-mini-lock-unit-6").words(
-            "8 1/2 in (21.6 cm × 11.4 cm)",
-            "8 1/2 in (21.6 cm) square",
-            step="piecing-mini-lock-unit-6",
+        lambda s: s.step(
+            "piecing-lock-unit-6",
+            right="Unit 6 measures 8 1/2 in (21.6 cm) square for the **Mini wall quilt**.",
         ),
         "P826",
     ),
@@ -66,7 +66,9 @@ FAULTS: tuple[tuple[str, str, Change, str], ...] = (
         "towpath",
         "geese are trimmed to the wrong size",
         lambda s: s.words(
-            "4 1/2 in × 2 1/2 in", "4 1/4 in × 2 1/2 in", step="piecing-mini-lock-unit-3-trim"
+            "its size in the table",
+            "4 1/4 in × 2 1/2 in for the **Mini wall quilt**",
+            step="piecing-lock-unit-3-trim",
         ),
         "P826",
     ),
@@ -124,7 +126,9 @@ FAULTS: tuple[tuple[str, str, Change, str], ...] = (
         "millrace",
         "a curved unit is a quarter inch small",
         lambda s: s.words(
-            "9 in (22.9 cm) square", "8 3/4 in (22.2 cm) square", step="piecing-mini-unit-1"
+            "its size in the table",
+            "8 3/4 in (22.2 cm) square for the **Mini wall quilt**",
+            step="piecing-mini-pillow-millpool-unit-1",
         ),
         "P826",
     ),
@@ -132,9 +136,9 @@ FAULTS: tuple[tuple[str, str, Change, str], ...] = (
         "millrace",
         "a pillow's ground has the usual seam",
         lambda s: s.words(
-            "19 in (48.3 cm) square",
-            "18 1/2 in (47.0 cm) square",
-            step="piecing-pillow-ground-millpool",
+            "its size in the table",
+            "18 1/2 in (47.0 cm) square for the **Pillow**",
+            step="piecing-mini-pillow-millpool-ground-millpool",
         ),
         "P826",
     ),

@@ -185,12 +185,12 @@ FAULTS: tuple[tuple[str, Change, str], ...] = (
     ),
     (
         "a cutting step takes too few from each strip",
-        lambda s: s.words("cut four **B**", "cut three **B**", "cutting-throw"),
+        lambda s: s.words("gives four **B**", "gives three **B**", "cutting-throw"),
         "P808",
     ),
     (
         "a cutting step names another letter",
-        lambda s: s.words("one **D**, 16 1/2 in", "one **E**, 16 1/2 in", "cutting-mini"),
+        lambda s: s.words("one **D**", "one **E**", "cutting-mini"),
         "P805",
     ),
     (

@@ -22,6 +22,10 @@ FREE = {
     ("turn-points", "turn-curves"),
     ("turn-corners", "turn-curves"),
     ("turn-curves", "turn-openings"),
+    ("straighten-cloth", "set-out-cutting"),
+    # The first are ready before the last are cut.
+    ("cut-pieces", "prepare-square"),
+    ("cut-pieces", "lay-out-unit"),
 }
 """Verbs that touch the same part and may be done in either order."""
 

@@ -126,22 +126,18 @@ def cutting_table_counts(case):
 
 
 def sizes_of_pieces(case):
-    """A size told beside a piece's letter is that piece's cut size."""
+    """The size in a piece's row of the cutting table is that piece's cut size."""
     for key, size in case.sizes.items():
         cut = {p["letter"]: p for p in size["pieces"]}
-        for line in case.of_size(key):
-            if not line.section.startswith("cutting") or line.kind != "text":
-                continue
-            if len(case.sizes) > 1 and not line.sizes and key not in line.section:
-                continue
-            for part in re.split(r"(?=\*\*[A-Z]{1,2}\*\*)", line.text)[1:]:
-                letter = letters(part)[0]
-                told = boxes(part.split(" and ")[0])[:1]
-                piece = cut.get(letter)
-                if piece is None or not told or piece["joined_from"] > 1:
+        for _, table in tables(case.manual, f"cutting-{key}"):
+            for row in table.rows:
+                letter = (letters(row.cells[0]) or [""])[0] if row.kind == "body" else ""
+                told = boxes(row.cells[2])[:1] if letter in cut else []
+                if not told:
                     continue
+                piece = cut[letter]
                 if sorted(told[0]) != sorted((inches(piece["width"]), inches(piece["length"]))):
-                    yield f"{line.where}: {letter} is told {told[0]}"
+                    yield f"{key}: {letter} is told {told[0]}"
 
 
 def strips_are_told(case):

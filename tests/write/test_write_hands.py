@@ -101,7 +101,7 @@ def test_border_strips_are_left_long_where_nothing_else_is_cut_from_them():
             if any(c.letter == piece.letter for c in s.held)
         ]
         alone = all(map(_alone, strips))
-        said = re.search(rf"one {piece.letter}, [^.]*leave it long until", text) is not None
+        said = re.search(rf"one {piece.letter}: leave it long until", text) is not None
         assert said == alone, piece
     borders = plain(found.text("borders"))
     assert "near both edges" in borders and "quarter points" in borders

@@ -10,8 +10,10 @@ from write_material import STRIPS, F, placements
 
 from publish.model.cloth import FAT_QUARTER
 from publish.model.cutplan import Alternative, Cut, Strip
+from publish.operations.cutting import CutOff, CutPieces, cloth_of
+from publish.operations.operation import Moment, Where
+from publish.words import language
 from publish.write.context import Book
-from publish.write.cutting_strips import strip_words
 from publish.write.precut import alternatives, sold
 
 FACTS = "material facts"
@@ -29,12 +31,10 @@ def test_a_fabric_sold_ready_cut_says_how_many_and_what_length_would_do() -> Non
     assert " are used; or " in red[2]
 
 
-def test_cloth_at_hand_stands_beside_what_to_buy_and_among_the_choices() -> None:
+def test_cloth_at_hand_stands_beside_what_to_buy() -> None:
     mini, throw = next(c for c in cells("fabric") if "Salt linen" in c[0])[1:]
     assert mini.endswith("; at hand: enough, with 1/4 yd (0.20 m) left")
     assert throw.endswith("; at hand: short by 3/8 yd (0.30 m)")
-    notes = tables(manual(FACTS))["cutting-throw"].notes
-    assert any("2 3/4 yd (2.51 m) at hand are short by 3/8 yd (0.30 m)" in note for note in notes)
 
 
 def test_the_table_of_precuts_answers_for_every_fabric_sold_by_length() -> None:
@@ -82,13 +82,8 @@ def test_sheets_are_cut_in_steps_with_their_layout() -> None:
     assert found.figure is not None and found.figure.kind == "cutting-layout"
     assert "**Sandbar.** From each of 18 fat quarters" in found.text
     strips = step(FACTS, "cutting-throw-red").text
-    assert "deep along its length" not in strips  # a strip is only cut across
-    assert strips.count("cut two **") == 0 and "strips, number 1 on the layout, cut" in strips
-
-
-def test_the_cutting_table_names_sheets_as_the_source() -> None:
-    rows = [c for c in cells("cutting-throw") if len(c) == 5]
-    assert any(c[4] == "18 fat quarters" for c in rows)
+    assert "along its length" not in strips  # a strip is only cut across
+    assert "**1** From each of four strips cut one **" in strips
 
 
 @pytest.mark.parametrize(
@@ -114,7 +109,7 @@ def test_nested_motifs_are_traced_and_fused_as_their_layouts_show() -> None:
     assert stretch.sizes == ("throw",) and stretch.caution
     assert step(FACTS, "fusing-fuse-cloth").sizes == ("mini",)
     cut = step(FACTS, "cutting-throw-moss").text
-    assert "leave it whole" in cut and "80 in (203.2 cm) deep" in cut
+    assert "Leave it whole" in cut and "80 in (203.2 cm) wide" in cut
 
 
 def test_the_boxes_round_nested_shapes_are_never_promised_from_the_cloth() -> None:
@@ -122,8 +117,13 @@ def test_the_boxes_round_nested_shapes_are_never_promised_from_the_cloth() -> No
     cuts = (Cut("B", F(10), F(10), 20), Cut("C", F(19, 2), F(19, 2), 16))
     laid = Strip(F(80), cuts, 1, placements("B", 20, 4) + placements("C", 16, 4))
     assert sum(c.across * c.along * c.count for c in cuts) > 40 * laid.depth
-    plan = replace(made_for(FACTS).plans["throw"].fabrics["moss"], strips=(laid,))
-    (told,) = strip_words(plan, laid, 1)
+    pieces = tuple(
+        CutOff(c.letter, cloth_of(c.letter, c.across, c.along), c.count, (c.across, c.along))
+        for c in laid.cuts
+    )
+    where: Where = {"chapter": "cutting", "step": "moss"}
+    cutting = CutPieces(**where, strips="strips", count=1, pieces=pieces, how="nested")
+    told = language().text(cutting.says, cutting.values(Moment(cutting)))
     assert "holds 20 **B** and 16 **C**, fitted together by their outlines" in told
     assert "From edge to edge, **B** measures 10 in" in told and "each" not in told
 

@@ -117,16 +117,16 @@ def test_units_are_made_as_often_as_the_tree_holds_them() -> None:
     """Twelve lock blocks hold four four-patches each, six path blocks four: 72, of 144
     segments; four geese in each of twelve stars: 48."""
     book = demo("towpath")
-    text = book.text("piecing-throw")
-    assert "Make 72. That is 48 for the lock blocks and 24 for the path blocks." in text
-    assert "144 segments 2 in (5.1 cm) wide" in text
-    assert "You have 48 flying geese units." in text
+    (table,) = (b for b in book.section("piecing-lock").blocks if isinstance(b, Table))
+    told = {row.cells[0]: dict(zip(table.head, row.cells, strict=True)) for row in table.rows}
+    assert told["Unit 1"]["Throw"].startswith("144 of 2 in × 3 1/2 in")
+    assert told["Unit 2"]["Throw"].startswith("72 of 3 1/2 in")
+    assert told["Unit 3"]["Throw"].startswith("48 of 6 1/2 in × 3 1/2 in")
+    assert "in the table" in book.text("piecing-lock")
     for key, draft in book.drafts.items():
-        counts = Counter(u.kind for u in book.units(key))
-        for step in book.steps(f"piecing-{key}"):
-            made = re.search(r"Make (\w+)\.", step.text)
-            if made and step.figure is not None and step.figure.kind == "units":
-                assert _number(made.group(1)) == counts[step.figure.get("unit")], draft.size
+        counts = Counter(Counter(u.kind for u in book.units(key)).values())
+        cells = [told[name][book.sizes[key].title] for name in told]
+        assert not Counter(int(c.split(" of ")[0]) for c in cells) - counts, draft.size
 
 
 def test_towpath_is_cut_as_the_handbooks_say() -> None:
@@ -157,21 +157,21 @@ def test_towpath_is_cut_as_the_handbooks_say() -> None:
 
 
 def test_geese_are_made_four_at_once_and_trimmed() -> None:
-    steps = {s.key: s for s in demo("towpath").steps("piecing-mini-lock")}
+    steps = {s.key: s for s in demo("towpath").steps("piecing-lock")}
     sew, cut, trim = (
         next(s for k, s in steps.items() if k.endswith(f"unit-3-{part}"))
         for part in ("sew", "cut", "trim")
     )
     assert "Draw a diagonal line on the wrong side of four Still water squares" in sew.text
-    assert "1/4 in (6 mm) from the line on both sides" in sew.text and "Do this twice" in sew.text
+    assert "1/4 in (6 mm) from the line on both sides" in sew.text
+    assert "Do this twice for the **Mini wall quilt**" in sew.text
     assert "one more" in cut.text and "four units" in cut.right
-    assert "Trim each unit to 4 1/2 in × 2 1/2 in" in trim.text
-    assert "eight flying geese units" in trim.right
+    assert "Trim each unit to its size in the table" in trim.text
 
 
 def test_units_made_from_one_strip_set_are_pressed_one_way() -> None:
     book = demo("towpath")
-    sewn = next(s for s in book.steps("piecing-throw-lock") if "strip sets" in s.text)
+    sewn = next(s for s in book.steps("piecing-lock") if "strip sets" in s.text)
     assert sewn.text.count("Press the seam") == 1 and " in 2" not in sewn.text
     plan = next(
         b
@@ -232,7 +232,7 @@ def test_a_medallion_grows_round_by_round() -> None:
 
 def test_curves_are_clipped_matched_and_pinned() -> None:
     book = demo("millrace")
-    pin, sew = book.steps("piecing-mini")[:2]
+    pin, sew = book.steps("piecing-mini-pillow-millpool")[:2]
     assert "curves in" in pin.text and "Clip" in pin.text and "match the notches" in pin.text
     inward = re.search(r"\*\*(\w+)\*\* has the edge that curves in", pin.text)
     outward = re.search(r"\*\*(\w+)\*\* the edge that curves out", pin.text)
@@ -298,12 +298,13 @@ def test_slanting_shapes_are_cut_from_strips_right_side_up() -> None:
     strip 4 in, cut 4 1/2 in. Its slanting sides lie 4/sqrt 2 = 2.828 in apart, with seams
     3.328 in, up to 3 3/8 in."""
     steps = {s.key: s.text for s in sampler(SLANT).steps("cutting")}
-    water, brick = steps["cutting-water"], steps["cutting-brick"]
+    water = steps["cutting-water"]
     assert "Trim one end of the strip **B** at 45 degrees" in water
-    assert "every 3 3/8 in (8.6 cm), measured square to the cut: six parallelograms" in water
+    assert "every 3 3/8 in (8.6 cm), measured square to the cut" in water
     assert "right side up in a single layer" in water
-    lean = [re.search(r"leaning (left|right)", text) for text in (water, brick)]
-    assert {m.group(1) for m in lean if m} == {"left", "right"}
+    (table,) = (b for b in sampler(SLANT).section("cutting").blocks if isinstance(b, Table))
+    rows = " ".join(row.cells[1] for row in table.rows if row.kind == "body")
+    assert set(re.findall(r"6 parallelograms leaning (left|right)", rows)) == {"left", "right"}
 
 
 def test_points_are_shifted_by_the_seam_and_told_once() -> None:

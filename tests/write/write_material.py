@@ -18,6 +18,7 @@ from publish.model.cutplan import (
     Cut,
     CutPlan,
     FabricPlan,
+    Piece,
     Placed,
     PrecutPlan,
     Sheet,
@@ -103,13 +104,17 @@ def _fabric(key: str, plan: FabricPlan, throw: bool) -> FabricPlan:
 
 
 def _precut(plan: FabricPlan, sold: SoldAs) -> PrecutPlan:
-    """Return a sheet for each piece, and a second kind that is cut along its length."""
-    sheets = tuple(
-        Sheet((Strip(F(2), (Cut(p.letter, F(12), F(2), 1),), 2),), p.count, n == 1)
-        for n, p in enumerate(plan.pieces)
-    )
+    """Return a sheet for each piece; what is short enough is cut along the sheet's length."""
+    sheets = tuple(_sheet(p, sold) for p in plan.pieces)
     used = sum(s.count for s in sheets)
     return PrecutPlan(sold, sheets, used, used, -(-used // sold.packet))
+
+
+def _sheet(piece: Piece, sold: SoldAs) -> Sheet:
+    deep, long = sorted((piece.width, piece.length))
+    cut = Cut(piece.letter, min(long, sold.width), deep, 1)
+    count = piece.count * piece.joined_from
+    return Sheet((Strip(deep, (cut,), 1),), count, 12 < long <= sold.length)
 
 
 def _nested(plan: FabricPlan) -> FabricPlan:

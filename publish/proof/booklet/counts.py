@@ -35,9 +35,12 @@ CODES = {
     ),
 }
 
-_STRIPS = re.compile(rf"^(?:\*\*[^*]+\.\*\* )?Cut ({COUNT}) strips? .*? deep")
+_STRIPS = re.compile(
+    rf"^(?:\*\*[^*]+\.\*\* )?(?:\*\*\d+\*\* )?Cut ({COUNT}) strips? .*? (?:deep|wide)"
+)
 _SECTION = re.compile(
-    rf"^From (?:the|each of the ({COUNT}))\b.*? cut ({COUNT}) strips? .*? deep", re.IGNORECASE
+    rf"^From (?:the|each of the ({COUNT}))\b.*? cut ({COUNT}) strips? .*? (?:deep|wide)",
+    re.IGNORECASE,
 )
 _EACH = re.compile(rf"({COUNT}) \*\*([A-Z]{{1,2}})\*\*")
 _NAMED = re.compile(rf"({COUNT})(?: [^\W\d]+){{0,3}}? \*\*([A-Z]{{1,2}})\*\*(?! and \*\*)")
@@ -51,8 +54,10 @@ def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each count that does not hold."""
     taken: dict[str, Counter[str]] = {key: Counter() for key in case.keys}
     unclear: dict[str, set[str]] = {key: set() for key in case.keys}
+    rehearsed: set[str] = set()
     for one in told(case):
         if is_cutting(one.section):
+            rehearsed.update(one.sizes if one.step.covers else ())
             if len(one.sizes) == 1:
                 yield from _deep(case, one)
                 _cut(one, taken[one.sizes[0]], unclear[one.sizes[0]])
@@ -63,7 +68,9 @@ def check(case: Case) -> Iterator[Note]:
         for piece in case.plans[key].pieces:
             wanted = piece.count * piece.joined_from
             told_ = taken[key].get(piece.letter, 0)
-            somewhere = taken[key] or unclear[key]
+            # What is not told in the designer's own words is rehearsed.
+            others = () if key in rehearsed else (taken[key] or unclear[key])
+            somewhere = piece.letter in taken[key] or others
             if somewhere and piece.letter not in unclear[key] and told_ != wanted:
                 yield warning(
                     "P808",

@@ -12,6 +12,7 @@ from collections.abc import Iterator
 
 from publish.notes import Note, warning
 from publish.proof.booklet.claims import LETTER, Told, is_cutting, step_place, told
+from publish.proof.booklet.prose import moments_of
 from publish.proof.case import Case, Code
 
 CODES = {
@@ -47,11 +48,23 @@ def check(case: Case) -> Iterator[Note]:
             shown = figure.get("fabric")
             if shown != names[first[1]]:
                 yield _note(case, one, "its figure", {names[first[1]]}, shown)
+        yield from _pictured(case, one)
         yield from _pressed(case, one, {names[n] for n in towards.findall(text)})
         for fabric, letter in dict.fromkeys(pairs):
             yield from _judged(case, one, names[fabric], letter)
         for fabric in border.findall(text):
             yield from _border(case, one, names[fabric])
+
+
+def _pictured(case: Case, one: Told) -> Iterator[Note]:
+    """A step's figure is of the fabric that its operations ask for."""
+    figure = one.step.figure
+    shown = figure.get("fabric") if figure is not None else ""
+    moments = [m for key in one.sizes for m in moments_of(case, one, key)]
+    asked = [f for m in moments if (f := m.operation.figure(m)) is not None]
+    wanted = {value for f in asked for name, value in f.values if name == "fabric"}
+    if shown and wanted and shown not in wanted:
+        yield _note(case, one, "its figure", wanted, shown)
 
 
 def _judged(case: Case, one: Told, fabric: str, letter: str) -> Iterator[Note]:

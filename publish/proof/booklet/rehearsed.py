@@ -97,7 +97,9 @@ def told_letters(case: Case, key: str) -> set[str]:
     taken = {
         part.key.split()[-1]
         for moment in made.moments
-        if moment.operation.key in told and moment.operation.verb != "join-lengths"
+        if moment.operation.key in told
+        and moment.operation.verb != "join-lengths"
+        and moment.operation.chapter != "cutting"
         for part, _ in moment.took
     }
     return taken & {p.letter for p in case.plans[key].pieces}

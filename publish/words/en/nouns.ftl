@@ -36,3 +36,15 @@ noun-strip-set = { $count ->
     [one] { $count } strip set
    *[other] { $count } strip sets
 }
+noun-fat-quarter = { $count ->
+    [one] { $count } fat quarter
+   *[other] { $count } fat quarters
+}
+noun-fat-eighth = { $count ->
+    [one] { $count } fat eighth
+   *[other] { $count } fat eighths
+}
+noun-square = { $count ->
+    [one] { $count } square
+   *[other] { $count } squares
+}

@@ -90,3 +90,4 @@ way = { $way ->
 }
 toward = toward { $what }
 way-in = { $way } in { $which }
+way-halves = { $one } in half of them and { $other } in the rest

@@ -16,6 +16,11 @@ piecing-chain = Sew and measure one unit of a kind first. Then sew the others as
 finishes = { CAPITAL($the) } finishes { $side } square: make { $count }.
 traditional = Traditional name: *{ $name }*.
 also-takes = It also takes { $units }, which you have made by now.
+units-table = { CAPITAL($the) }: how many, and what each measures
+unit-cell = { FIGURES($count) } of { $size }
+unit-cell-count = { FIGURES($count) }
+piecing-sizes = The sizes are made alike; the table has their numbers. A step that is for some sizes
+    only says so. The pictures show the { $size }.
 block-variants = Those that lie on the outside of the pillow are larger by its wider seam along the
     edges that lie there, so there are several, each with a number of its own.
 block-shown = { CAPITAL($the) }, with the letters of its pieces.
@@ -52,12 +57,16 @@ lay-out-unit = { $opener } { $parts } { $how ->
         [set-in] the corner set in.
        *[joined] laid out and joined.
     }
--put = { $first ->
-    [yes] { $several ->
-        [yes] Put the first two right sides together, edges level.{ " " }
-       *[no] Put them right sides together, edges level.{ " " }
+-put = { $first-differs ->
+    [yes] { -together }
+   *[no] { $first ->
+        [yes] { -together }
+       *[no] { "" }
     }
-   *[no] { "" }
+}
+-together = { $several ->
+    [yes] Put the first two right sides together, edges level.{ " " }
+   *[no] Put them right sides together, edges level.{ " " }
 }
 pin-unit = { -put }Pin where seams meet.
 pin-unit-both-sides = { -put }Some of the allowances that meet here lie the same way and cannot lock:
@@ -116,13 +125,23 @@ sew-unit-set-in-again = Sew from mark to mark and set the corners in as for { $b
     [one] seam
    *[other] seams
 } { $way }.
--make = { $count ->
-    [0] { "" }
-    [one] { "" }
-   *[other] { " " }Make { $count }.
-}{ $shared }
+-make = { $count-differs ->
+    [yes] { " " }Make the number in the table.
+   *[no] { $count ->
+        [0] { "" }
+        [one] { "" }
+       *[other] { " " }Make { $count }.
+    }
+}{ $shared-differs ->
+    [yes] { "" }
+   *[no] { $shared }
+}
+-size = { $size-differs ->
+    [yes] its size in the table
+   *[no] { $size }
+}
 -made = { $box ->
-    [yes] { CAPITAL($the) } measures { $size }.{ " " }
+    [yes] { CAPITAL($the) } measures { -size }.{ " " }
    *[no] { "" }
 }{ $later ->
     [yes] It is trimmed after the appliqué.
@@ -133,13 +152,13 @@ shared-by = { $count } for the { $block }s
 press-unit = { -press }
 press-unit-made = { -press }{ -make }
     .right = { -made }
-trim-unit-added = Pieces are cut to the next { $rounding }, and here that adds up: trim { $the } to { $size },
+trim-unit-added = Pieces are cut to the next { $rounding }, and here that adds up: trim { $the } to { -size },
     taking the same from each side.{ -make }
     .right = { -made }
-trim-unit-half = Trim it to { $size }, with the 45-degree line of the ruler on the seam, so that the seam
+trim-unit-half = Trim it to { -size }, with the 45-degree line of the ruler on the seam, so that the seam
     ends in two corners.{ -make }
     .right = { -made }
-trim-unit-points = Trim it to { $size }, leaving { $seam } beyond each point at its edge.{ -make }
+trim-unit-points = Trim it to { -size }, leaving { $seam } beyond each point at its edge.{ -make }
     .right = { -made }
-trim-unit-again = Trim it to { $size }, as you trimmed { $before }.{ -make }
+trim-unit-again = Trim it to { -size }, as you trimmed { $before }.{ -make }
     .right = { -made }

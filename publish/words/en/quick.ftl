@@ -18,29 +18,57 @@ square-called = { $fabric } { $shape ->
     [flying-geese-unit] flying geese units
    *[other] units
 }
--often = { $often ->
-    [one] { "" }
-   *[other] { " " }Do this { TIMES($often) }.
+-often = { $often-differs ->
+    [yes] { " " }Do this { TIMES($often) }.
+   *[no] { $often ->
+        [one] { "" }
+       *[other] { " " }Do this { TIMES($often) }.
+    }
 }
--have = { $spare ->
-    [0] You have { $made } { -trades }.
-   *[other] You have { $made } { -trades }, { $spare } of them to spare.
-} Each is { $trim }.
+-trim = { $trim-differs ->
+    [yes] its size in the table
+   *[no] { $trim }
+}
+-have = { $made-differs ->
+    [yes] { $trim-differs ->
+        [yes] Each measures its size in the table.
+       *[no] Each is { $trim }.
+    }
+   *[no] { $spare ->
+        [0] You have { $made } { -trades }.
+       *[other] You have { $made } { -trades }, { $spare } of them to spare.
+    } Each is { -trim }.
+}
+-needed = { $needed-differs ->
+    [yes] { " " }Make the number in the table.
+   *[no] { $needed ->
+        [one] { "" }
+       *[other] { " " }Make { $needed }.
+    }
+}
 -marked = { CAPITAL($name) }: laid together and sewn.
 -cut = { CAPITAL($name) }: cut apart.
 -trimmed = { CAPITAL($name) }: pressed and trimmed to size.
 -pencil = Draw with a fine pencil, held flat, so that the point does not drag the fabric.
+-tip = { $again-differs ->
+    [yes] { -pencil }
+   *[no] { $again ->
+        [no] { -pencil }
+       *[yes] { "" }
+    }
+}
+-second = { $seams ->
+    [one] { "" }
+   *[other] Sew every second seam from the other end: a strip set then stays straight.
+}
 
 triangles-sew = { -opens } Draw a diagonal line on the wrong side of { $first }. Lay it on { $second },
     right sides together, and sew { $seam } from the line on both sides of it.{ -often }
     .right = No stitching lies on the drawn line.
-    .tip = { $again ->
-        [no] { -pencil }
-       *[yes] { "" }
-    }
+    .tip = { -tip }
     .caption = { -marked }
 triangles-trim = Cut on the drawn lines and open the halves. Press the seam { $way }. Trim each unit to
-    { $trim }, with the 45-degree line of the ruler on the seam, so that the seam ends in two corners.
+    { -trim }, with the 45-degree line of the ruler on the seam, so that the seam ends in two corners.
     .right = { -have }
     .caption = { -trimmed }
 
@@ -54,7 +82,7 @@ hourglasses-cut = Lay two of these halves on each other, right sides together, d
     on both sides, and cut on the line.
     .right = The two seams of each unit cross in its middle.
     .caption = { -cut }
-hourglasses-trim = Open the units and press the last seam { $way }. Trim each to { $trim }: put the middle
+hourglasses-trim = Open the units and press the last seam { $way }. Trim each to { -trim }: put the middle
     of that size on the crossing of the seams and the 45-degree line of the ruler on one seam.
     .right = { -have }
     .caption = { -trimmed }
@@ -69,7 +97,7 @@ geese-cut = Cut on the line and press the small triangles out. On each half lay 
     from the line on both sides, and cut on the line.
     .right = Each large square has given four units.
     .caption = { -cut }
-geese-trim = Press the last triangles out as well. Trim each unit to { $trim }. Leave { $seam } of { $letter }
+geese-trim = Press the last triangles out as well. Trim each unit to { -trim }. Leave { $seam } of { $letter }
     beyond the point of { $mark } in the middle of the long side, and let the seams run into the two
     corners opposite.
     .right = { -have }
@@ -90,14 +118,14 @@ corners-trim = Fold the triangle over as a trial: it must reach the corner. Then
     the corner { $seam } outside the seam, and press the triangle out over the seam.{ $flipped ->
         [4] { " " }Do the same on the other two corners.
        *[other] { "" }
-    }{ $needed ->
-        [one] { "" }
-       *[other] { " " }Make { $needed }.
-    }
-    .right = { $needed ->
-        [one] The unit
-       *[other] Each unit
-    } measures { $trim }.
+    }{ -needed }
+    .right = { $needed-differs ->
+        [yes] Each unit
+       *[no] { $needed ->
+            [one] The unit
+           *[other] Each unit
+        }
+    } measures { -trim }.
     .caption = { -trimmed }
 
 strips-sew = { -opens } Sew strips { $order } together along their long edges in this order, right
@@ -106,19 +134,25 @@ strips-sew = { -opens } Sew strips { $order } together along their long edges in
        *[other] seams
     } { $way }. Make { $sets }.
     .right = The strip set lies straight. If it bows, press it again from the right side.
-    .tip = { $again ->
-        [no] { $seams ->
-            [one] { "" }
-           *[other] Sew every second seam from the other end: a strip set then stays straight.
+    .tip = { $again-differs ->
+        [yes] { -second }
+       *[no] { $again ->
+            [no] { -second }
+           *[yes] { "" }
         }
-       *[yes] { "" }
     }
     .caption = { -marked }
-strips-cut = Square off one end of each strip set, the ruler's line on a seam, and cut the set across into
-    { $needed } segments { $segment } wide{ $often ->
-        [one] { "" }
-       *[other] ; each set gives up to { $each }
+strips-cut = Square off one end of each strip set, the ruler's line on a seam, and cut the set across, every
+    { $segment }, into { $needed-differs ->
+        [yes] the number of segments in the table
+       *[no] { $needed } segments
+    }{ $each-differs ->
+        [yes] { "" }
+       *[no] { $often ->
+            [one] { "" }
+           *[other] ; each set gives up to { $each }
+        }
     }. Square it off again whenever the cut is no longer square to the seams.
-    .right = Each segment measures { $trim }.
+    .right = Each segment measures { -trim }.
     .caption = { -cut }
 on = { $one } on { $other }
