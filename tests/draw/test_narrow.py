@@ -35,7 +35,11 @@ def type_of(svg: str) -> list[float]:
     return [float(size) for size in re.findall(r'font-size="([\d.]+)"', svg)]
 
 
-@pytest.mark.parametrize("paper", [HALF_LETTER, A5], ids=lambda p: p.key)
+@pytest.mark.parametrize(
+    "paper",
+    [HALF_LETTER, pytest.param(A5, marks=pytest.mark.thorough)],
+    ids=lambda p: p.key,
+)
 def test_every_figure_fits_the_narrow_column_and_can_be_read(paper: Paper) -> None:
     artwork = drawn(paper)
     for key, figure in artwork.figures.items():
