@@ -6,7 +6,8 @@ import os
 import shared
 from hypothesis import settings
 
-settings.register_profile("repeatable", derandomize=True, deadline=None)
+settings.register_profile("repeatable", derandomize=True, deadline=None, max_examples=40)
+settings.register_profile("thorough", derandomize=True, deadline=None, max_examples=100)
 settings.load_profile("repeatable")
 
 LONGEST = ("test_book.py", "test_printed.py", "test_seeded.py", "test_preflight.py")
@@ -18,6 +19,8 @@ def pytest_collection_modifyitems(items):
 
 
 def pytest_configure(config):
+    if config.option.markexpr != "not thorough":
+        settings.load_profile("thorough")
     if not hasattr(config, "workerinput"):  # the workers of a run inherit its folder
         shared.begin()
         # Nothing of an earlier run is taken for a test's own.

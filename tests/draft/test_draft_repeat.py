@@ -1,6 +1,7 @@
 """Work on one repeat of a motif against the same work on the whole motif."""
 
 import math
+from functools import cache
 
 import numpy as np
 import pytest
@@ -21,6 +22,7 @@ from publish.read import SMALLEST, load
 SPAN = 12.0
 
 
+@cache
 def torn(folds, symmetry, kind, points=300):
     """Return a motif of many points: a leaf to each fold, its edge torn or toothed like a
     comb, and with holes."""

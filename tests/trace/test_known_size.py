@@ -87,7 +87,7 @@ def test_the_page_holds_markers_of_two_inches_that_the_library_reads():
         assert np.concatenate(sides) == pytest.approx(2.0, abs=0.006)  # a pixel is 0.005 in
 
 
-@pytest.mark.parametrize("seed", [5, 7])
+@pytest.mark.parametrize("seed", [5, pytest.param(7, marks=pytest.mark.thorough)])
 def test_one_marker_gives_the_true_width(seed):
     data = laid(GEAR, seed, piece())
     found, notes = trace.traced(data, PLACE)

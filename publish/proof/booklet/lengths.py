@@ -52,6 +52,7 @@ PRACTICE = frozenset(Fraction(*map(int, n.split("/"))) for n in _PRACTICE)
 """Inches that the booklet may name without computing them: common practice."""
 NEAR = Fraction(1, 16)
 """Inches: how far a rounded length of a curve may lie from the computed one."""
+_WORDS = frozenset({str, int, bool, type(None)})
 _NO_LENGTHS = frozenset(
     {
         "ring",
@@ -206,6 +207,8 @@ def _in_words(plan: CutPlan) -> Iterator[Fraction]:
 
 def values(part: object) -> Iterator[Exact | float]:
     """Yield every number inside a value of the model, geometries left out."""
+    if type(part) in _WORDS:  # most of what there is, told apart soonest
+        return
     if isinstance(part, Fraction | Surd | float):
         yield part
     elif isinstance(part, str | bytes | int | BaseGeometry) or part is None:
