@@ -37,6 +37,8 @@ FINE = 0.02
 """Points: how far a printed template line may be thinned (7 micrometres)."""
 JOIN = Stroke(SOFT, 0.45, (9.0, 3.0))
 NOTCH = Stroke(INK, 0.9)
+AROUND = 0.6
+"""Inches round a template, of several on a sheet, in which its words may stand."""
 CENTRE = 5.0
 """Points: the radius of the centre mark."""
 
@@ -75,9 +77,11 @@ def draw_window(
     ]
     squared = metric_square(canvas, room, unary_union(held) if held else None)
     for index, (lying, own, at) in enumerate(zip(seen, frames, here, strict=True)):
+        around = bodies[index].envelope.buffer(AROUND * 72) if len(seen) > 1 else area
         others = unary_union(bodies[:index] + bodies[index + 1 :])
-        room.area = area.difference(others)
-        own_words(own, room, lying.template, at, len(seen) == 1)
+        near = Room(area.intersection(around).difference(others), room.taken.intersection(around))
+        own_words(own, near, lying.template, at, len(seen) == 1)
+        room.take(near.taken)
     return squared
 
 
