@@ -114,7 +114,8 @@ def _how_to_read(book: Book) -> list[str]:
     if any(book.drafts[k].foundations for k in book.keys):
         said.append(
             "A foundation is printed as a mirror image of the finished block: solid lines are "
-            "sewing lines, and the dashed line is the cut line."
+            "sewing lines, and the dashed line is the cut line. The head of a sheet says how "
+            "often it is printed, if that is not once; a sheet may hold several copies."
         )
     said.append(
         "Templates of one size share sheets where they fit; each is named. Where the head of a "
@@ -181,8 +182,7 @@ def _foundations(book: Book, key: str) -> list[Block]:
         blocks.append(
             Paragraph(
                 f"Foundation of section {found.letter} of the {name} for the "
-                f"**{book.title(key)}**: "
-                f"print {counted(found.count, 'copy', 'copies')}."
+                f"**{book.title(key)}**: you need {counted(found.count, 'copy', 'copies')}."
             )
         )
         blocks.append(TemplateSheets(found.key, key, "foundation"))
@@ -203,5 +203,5 @@ def _again(book: Book, key: str, first: str, those: Sequence[FoundationSection])
     )
     return Paragraph(
         f"Foundations for the **{book.title(key)}** are the same as those of the "
-        f"{book.title(first)}: print {each} from its sheets."
+        f"{book.title(first)}: you need {each}, from its sheets."
     )
