@@ -56,8 +56,9 @@ def heading(context: Context, spread: Spread, window: Window) -> Heading:
         return _several(context, spread, window, sheet if count > 1 else ())
     lying = spread.lying[0]
     said = _own(context, lying)
-    lines = (*said.lines, *_prints(context, spread), *sheet)
-    return replace(said, lines=lines)
+    first, *more = said.lines
+    # The head has room for four lines.
+    return replace(said, lines=(". ".join([first, *_prints(context, spread)]), *more, *sheet))
 
 
 def _own(context: Context, lying: Lying) -> Heading:
