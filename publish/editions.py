@@ -16,7 +16,7 @@ from math import ceil
 
 from publish import deliver, draw, proof, render, typeset, write
 from publish.kept import NOWHERE, Store
-from publish.model.book import A0, PAPERS, Edition, Paper, full_size, roll
+from publish.model.book import A0, PAPERS, ROLL_WIDTH, Edition, Paper, full_size, roll
 from publish.model.design import Design
 from publish.model.figure import Artwork, Picture
 from publish.model.words import Manual
@@ -25,6 +25,10 @@ from publish.workers import Workers
 
 EDITIONS = ("booklet", "templates", "full-size", "press")
 """What `--only` may name. `press` brings the print shop's single pages and spreads."""
+
+ROLL_HEAD, ROLL_APART = 4.0, 1.0
+"""Inches of a roll for the head of the sheet, its margins and its check square, and between
+motifs with their words."""
 
 Progress = Callable[[str, str], None]
 """Called with a stage's name and what it is about to do, or has done."""
@@ -120,10 +124,16 @@ def by_size(design: Design) -> bool:
 
 
 def _roll_length(design: Design) -> float:
-    """Return the length of roll that holds the largest motif below its title strip."""
-    shapes = [m for d in design.drafts.values() for m in d.motifs.values()]
-    tallest = max(float(m.cut_line.bounds[3] - m.cut_line.bounds[1]) for m in shapes)
-    return ceil(tallest) + 4.0
+    """Return a length of roll that holds all motifs, two abreast where they are small, below
+    the title strip."""
+    laid = {(p.motif, k) for k, d in design.drafts.items() for p in d.placements}
+    boxes = [design.drafts[key].motifs[name].cut_line.bounds for name, key in laid]
+    sides = sorted(
+        (float(max(right - left, bottom - top)) for left, top, right, bottom in boxes),
+        reverse=True,
+    )
+    abreast = 2 if sides[0] <= (ROLL_WIDTH - 2.0) / 2 else 1
+    return ceil(sum(side + ROLL_APART for side in sides[::abreast])) + ROLL_HEAD
 
 
 def print_all(

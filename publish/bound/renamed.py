@@ -68,4 +68,10 @@ def _figure(pattern: Pattern, figure: Figure) -> Figure:
 
 
 def _sheet(pattern: Pattern, sheet: Sheet) -> Sheet:
-    return replace(sheet, key=name(pattern, sheet.key), motif=name(pattern, sheet.motif))
+    motif, size, part = sheet.leads
+    return replace(
+        sheet,
+        key=name(pattern, sheet.key),
+        leads=(name(pattern, motif), size, part),
+        shown=tuple(replace(s, motif=name(pattern, s.motif)) for s in sheet.shown),
+    )

@@ -8,7 +8,8 @@ it, and trimmed.
 
 Where no order is written, a section is taken apart from the end, as long as some patch
 could have been the last; of several, the one that is written last. A map that is no such
-section is cut in two along a straight seam, where that leaves the fewest sections.
+section is cut in two along a straight seam, where that leaves the fewest sections. A section
+of these that is larger than a sheet leaves rectangles off its paper (`on_sheets.py`).
 """
 
 from __future__ import annotations
@@ -20,6 +21,7 @@ from fractions import Fraction
 from publish.arcs import Ring
 from publish.draft.blocktree import Leaf, Sections, patch_map
 from publish.draft.homes import Home, block_shapes, moved
+from publish.draft.on_sheets import within_a_sheet
 from publish.draft.order import Seam, seam_path
 from publish.draft.paths import Faces, parted, paths
 from publish.draft.planar import Planar, Spot, Way
@@ -79,7 +81,11 @@ def _orders(
             else:
                 notes.append(wrong)
             continue
-        found = _Derived(planar).orders(frozenset(foundation.patches))
+        found = [
+            part
+            for order in _Derived(planar).orders(frozenset(foundation.patches))
+            for part in _parts(planar, order, pattern.sewing.seam)
+        ]
         orders += [order for order in found if len(order) > 1]
         if all(len(order) == 1 for order in found):
             notes.append(
@@ -92,6 +98,12 @@ def _orders(
                 )
             )
     return orders, notes
+
+
+def _parts(planar: Planar, order: tuple[int, ...], seam: Fraction) -> list[tuple[int, ...]]:
+    """Return a section as it goes on one sheet, and each patch that stays off the paper."""
+    left = within_a_sheet(planar, order, seam, _line)
+    return [left, *((n,) for n in order if n not in left)]
 
 
 def _wrong(

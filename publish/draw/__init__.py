@@ -37,7 +37,7 @@ from publish.draw.sketch import sketches
 from publish.model.book import LETTER, Paper, full_size
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
-from publish.model.figure import COMPUTED, Artwork, Figure, Picture, Sheet
+from publish.model.figure import COMPUTED, Artwork, Asked, Figure, Picture
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import FigureSpec, Manual, TemplateSheets
@@ -83,7 +83,6 @@ DRAWINGS: dict[str, Drawing] = {
     "sleeve": sleeve.draw,
     "stitch": motifwork_stitch.stitch,
     "swatches": swatches.draw,
-    "tile-map": sheets.tile_map,
     "trim": trim.draw,
     "unfold": motifwork_place.unfold,
     "units": units.draw,
@@ -117,13 +116,9 @@ def draw(
             notes.append(drawn)
         else:
             figures[spec.key] = drawn
-    printed: dict[tuple[str, str, str], tuple[Sheet, ...]] = {}
-    for asked in _templates(manual):
-        key = (asked.motif, asked.size, asked.part)
-        try:
-            printed[key] = sheets.template_sheets(context, *key, full_size(paper))
-        except (CannotDrawError, KeyError) as reason:
-            notes.append(_no_sheets(context, asked, reason))
+    asked = [(b.motif, b.size, b.part) for b in _templates(manual)]
+    printed, failed = sheets.template_sheets(context, asked, full_size(paper))
+    notes += [_no_sheets(context, key, reason) for key, reason in failed.items()]
     return Artwork(figures, printed, pictures), tuple(notes)
 
 
@@ -181,7 +176,8 @@ def _templates(manual: Manual) -> tuple[TemplateSheets, ...]:
     return tuple(dict.fromkeys(b for b in blocks if isinstance(b, TemplateSheets)))
 
 
-def _no_sheets(context: Context, asked: TemplateSheets, reason: Exception) -> Note:
-    place = context.pattern.place("sizes", asked.size)
-    what = f"the {asked.part} template of {asked.motif!r} cannot be printed"
+def _no_sheets(context: Context, asked: Asked, reason: Exception) -> Note:
+    motif, size, part = asked
+    place = context.pattern.place("sizes", size)
+    what = f"the {part} template of {motif!r} cannot be printed"
     return error("F603", place, what, received=str(reason))

@@ -32,6 +32,9 @@ HALF_LETTER = Paper("half-letter", "Half Letter", 5.5, 8.5, "letter")
 A5 = Paper("a5", "A5", 148 / 25.4, 210 / 25.4, "a4")
 """148 x 210 mm (ISO 216)."""
 PAPERS: dict[str, Paper] = {p.key: p for p in (LETTER, A4, HALF_LETTER, A5)}
+TEMPLATE_SHEET = (Fraction(15, 2), Fraction(35, 4))
+"""Inches across and down: what one template sheet holds on any whole paper, with its margins
+and its heading; what must not depend on the paper is made to fit it."""
 _IN, _MM = Fraction(1, 8), 3 / INCH_IN_MM
 BLEED: dict[str, Fraction] = {"letter": _IN, "a4": _MM, "half-letter": _IN, "a5": _MM}
 """By paper: inches by which colour runs over an edge that a print shop trims; common

@@ -79,46 +79,76 @@ class Figure:
     """Whether it is one computed picture, whose outer parts a layout may cut off."""
 
 
-@dataclass(frozen=True)
-class Sheet:
-    """One printed template sheet at 100 %.
+Asked = tuple[str, str, str]
+"""A template: the key of its motif, piece template or foundation section; size; part."""
+XY = tuple[float, float]
 
-    `row` and `column` count from 0 in the tiling; `x` and `y` are the template
-    coordinates (inches, motif centre at the origin) of the sheet's window corner, and
-    `window` its width and height, overlap included.
+
+@dataclass(frozen=True)
+class Shown:
+    """One template, or what of it one window shows, as it lies on a sheet.
+
+    `x` and `y` are the template coordinates (inches, a motif's centre at the origin) of the
+    window's corner, `window` its width and height, overlap included, and `at` where that
+    corner lies on the page: left, top, in inches.
     """
 
-    key: str
-    svg: str
-    title: str
     motif: str
     size: str
     part: str
-    row: int
-    column: int
-    rows: int
-    columns: int
     x: float
     y: float
-    window: tuple[float, float]
-    square: tuple[float, float, float]
-    """Scale-check square on the page: left, top, side, in inches."""
-    alt: str
-    at: tuple[float, float] | None = None
-    """Where the window's corner lies on the page: left, top, in inches; None when unknown."""
+    window: XY
+    at: XY
     turn: float = 0.0
     """Degrees clockwise that take the motif's coordinates to the template's, after
     `mirrored` (left for right): what proof undoes to measure the printed outline."""
     mirrored: bool = False
+    fold: tuple[XY, XY] | None = None
+    """Of a template printed as its half: a line in its own coordinates on which the paper
+    is folded. What lies to the left of its direction, seen on the page, is printed."""
+
+    @property
+    def asked(self) -> Asked:
+        return self.motif, self.size, self.part
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """One printed template sheet at 100 %, and every template on it."""
+
+    key: str
+    svg: str
+    title: str
+    leads: Asked
+    """The template that this sheet is printed with: the first on it, or on the sheets that it
+    is joined to."""
+    shown: tuple[Shown, ...]
+    square: tuple[float, float, float]
+    """Scale-check square on the page: left, top, side, in inches."""
+    alt: str
+    prints: Mapping[str, int] = field(default_factory=dict)
+    """By size: how often it is printed, where that is not once."""
     drawing: Drawing | None = None
     """As in `Figure`."""
 
 
 @dataclass(frozen=True)
 class Artwork:
-    """Every figure by key, and the template sheets by motif, size and part."""
+    """Every figure by key, and by template the sheets that show it, some of which show others
+    as well."""
 
     figures: dict[str, Figure]
-    sheets: dict[tuple[str, str, str], tuple[Sheet, ...]]
+    sheets: dict[Asked, tuple[Sheet, ...]]
     pictures: Mapping[str, Picture] = field(default_factory=dict)
     """By the name that a figure shows them by: `picture:NAME`."""
+
+    @property
+    def pages(self) -> tuple[Sheet, ...]:
+        """Return every template sheet once."""
+        return tuple({s.key: s for group in self.sheets.values() for s in group}.values())
+
+    def printed_with(self, asked: Asked) -> tuple[Sheet, ...]:
+        """Return the sheets whose pages come with one template: those that it shares with an
+        earlier one come with that."""
+        return tuple(sheet for sheet in self.pages if sheet.leads == asked)

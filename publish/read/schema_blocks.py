@@ -244,7 +244,8 @@ BLOCK = Section(
             "For foundation piecing: `derived` finds sections and order from the shapes; a list "
             "of sections names the patches of each in the order of sewing, those of a block "
             "within the block with its name and a point before theirs. Patches in no section "
-            "are pieced as usual.",
+            "are pieced as usual; a derived section that is larger than a sheet leaves out "
+            "rectangles at its edges, while a section of yours is printed as you list it.",
             "[[beak, brow, head]]",
             derived="no foundation",
         ),

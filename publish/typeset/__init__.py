@@ -125,7 +125,7 @@ def _unprintable(
 ) -> tuple[Note, ...]:
     """Return a note when words or drawings hold characters that the layout's fonts lack."""
     drawings = [f.svg for f in artwork.figures.values()]
-    drawings += [s.svg for group in artwork.sheets.values() for s in group]
+    drawings += [s.svg for s in artwork.pages]
     signs = fonts.missing(fonts.words("".join([composed.html, *drawings])), chosen.fonts)
     if not signs:
         return ()
@@ -155,6 +155,6 @@ def _homeless(
             received=key,
             help="give it an element whose id is sheet_anchor(sheet)",
         )
-        for key in keys
+        for key in dict.fromkeys(keys)
         if key not in printed.sheet_pages
     )

@@ -149,6 +149,7 @@ def _environment(layout: Layout, artwork: Artwork) -> Sandbox:
     environment.globals.update(
         plate=lambda spec: plates.plate(artwork, spec),
         sheets=lambda block: plates.sheets(artwork, block),
+        own_sheets=lambda block: plates.own_sheets(artwork, block),
         sheet_address=plates.address,
         sheet_anchor=plates.anchor,
     )

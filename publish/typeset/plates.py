@@ -81,8 +81,13 @@ def logo(pattern: Pattern) -> Plate | None:
 
 
 def sheets(artwork: Artwork, block: TemplateSheets) -> tuple[Sheet, ...]:
-    """Return the sheets of one template, in print order."""
+    """Return the sheets that show one template, in print order."""
     return artwork.sheets[block.motif, block.size, block.part]
+
+
+def own_sheets(artwork: Artwork, block: TemplateSheets) -> tuple[Sheet, ...]:
+    """Return the sheets whose pages come with one template, in print order."""
+    return artwork.printed_with((block.motif, block.size, block.part))
 
 
 def address(sheet: Sheet) -> str:
@@ -136,7 +141,7 @@ def _untrue(pattern: Pattern, sheet: Sheet, paper: Paper) -> Note:
     received = f"{size[0]:.3f} x {size[1]:.3f} in" if size else "no size"
     return error(
         "T707",
-        pattern.place("motifs", sheet.motif),
+        pattern.place("motifs", sheet.leads[0]),
         f"the template sheet {sheet.key} is not drawn at the size of the paper",
         expected=f"{paper.width:.3f} x {paper.height:.3f} in",
         received=received,

@@ -79,7 +79,7 @@ def _identifier(composed: Composed, svgs: Mapping[str, str]) -> bytes:
 
 
 def _sheet_pages(document: Document, artwork: Artwork) -> dict[str, int]:
-    keys = {plates.anchor(s): s.key for group in artwork.sheets.values() for s in group}
+    keys = {plates.anchor(s): s.key for s in artwork.pages}
     found: dict[str, int] = {}
     for number, page in enumerate(document.pages, start=1):
         found |= {keys[name]: number for name in page.anchors if name in keys}

@@ -90,15 +90,12 @@ def listening() -> Iterator[list[logging.LogRecord]]:
 def drawings(artwork: Artwork) -> dict[str, str]:
     """Return every drawing as SVG by the address that pages ask for it by."""
     found = {f"{plates.FIGURE}:{f.key}": f.svg for f in artwork.figures.values()}
-    for group in artwork.sheets.values():
-        found |= {f"{plates.SHEET}:{s.key}": s.svg for s in group}
-    return found
+    return found | {f"{plates.SHEET}:{s.key}": s.svg for s in artwork.pages}
 
 
 def drawn(artwork: Artwork, fonts: FontConfiguration) -> dict[str, object]:
     """Return every recorded drawing as an image, by its address."""
     figures = artwork.figures.values()
     found = {f"{plates.FIGURE}:{quote(f.key, safe='')}": f.drawing for f in figures}
-    for group in artwork.sheets.values():
-        found |= {plates.address(s): s.drawing for s in group}
+    found |= {plates.address(s): s.drawing for s in artwork.pages}
     return {k: DrawnImage(d, fonts) for k, d in found.items() if d is not None}

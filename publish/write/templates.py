@@ -13,8 +13,9 @@ from collections.abc import Sequence
 
 from publish.model.alike import with_foundation, with_template
 from publish.model.draft import FoundationSection
+from publish.model.halves import fold_of
 from publish.model.pattern import Motif
-from publish.model.words import Block, FigureBlock, Paragraph, Section, TemplateSheets
+from publish.model.words import Block, Paragraph, Section, TemplateSheets
 from publish.units import INCH_IN_MM, decimal_text, inches_text
 from publish.words.en.phrase import capital, counted, listed, measure, number, plural
 from publish.write.context import Book
@@ -22,8 +23,10 @@ from publish.write.motifs import folded
 from publish.write.practice import SCALE_CM, SCALE_INCH
 from publish.write.steps import StepList, figure
 
-_ONE_SHEET = (6.5, 8.5)
-"""Inches: what surely fits on one sheet of any paper, with its margins and its heading."""
+_HALF = (
+    " It is printed as its half: fold a sheet of paper, lay the dash-dot line on the fold, "
+    "trace the rest, cut both layers on the cut line and open the paper out."
+)
 
 
 def part_of(motif: Motif) -> str:
@@ -111,12 +114,14 @@ def _how_to_read(book: Book) -> list[str]:
     if any(book.drafts[k].foundations for k in book.keys):
         said.append(
             "A foundation is printed as a mirror image of the finished block: solid lines are "
-            "sewing lines, and the dashed line is the cut line."
+            "sewing lines, and the dashed line is the cut line. The head of a sheet says how "
+            "often it is printed, if that is not once; a sheet may hold several copies."
         )
     said.append(
-        "Where a template takes more than one sheet, cut a sheet on the line that is marked for "
-        "cutting, match its numbered diamonds with its neighbour's, and tape the two together in "
-        "the order of the small plan."
+        "Templates of one size share sheets where they fit; each is named. Where the head of a "
+        "sheet shows a small plan, its sheets are joined: cut a sheet on the line that is marked "
+        "for cutting, match its numbered diamonds with its neighbour's, and tape the two together "
+        "in the order of the plan."
     )
     return said
 
@@ -136,18 +141,6 @@ def _size(book: Book, key: str) -> list[Block]:
                 f"{measure(span)} across.{twice}"
             )
         )
-        blocks.append(
-            FigureBlock(
-                figure(
-                    "tile-map",
-                    key,
-                    "How the sheets of the template join.",
-                    motif=motif.key,
-                    part=part,
-                ),
-                "half",
-            )
-        )
         blocks.append(TemplateSheets(motif.key, key, part))
     return [*blocks, *_pieces(book, key), *_foundations(book, key)]
 
@@ -164,25 +157,16 @@ def _pieces(book: Book, key: str) -> list[Block]:
             if first == key
             else f" It is the same as that of the {book.title(first)}: use its sheets."
         )
+        half = _HALF if first == key and fold_of(template) else ""
         blocks.append(
             Paragraph(
                 f"Template **{template.letter}** for the **{book.title(key)}**: cut "
-                f"{number(template.count)}{over} from {book.fabric(template.fabric)}.{same}"
+                f"{number(template.count)}{over} from {book.fabric(template.fabric)}.{half}{same}"
             )
         )
         if first == key:
-            left, top, right, bottom = template.cut.bounds
-            blocks += _map(key, template.key, "piece", (right - left, bottom - top))
             blocks.append(TemplateSheets(template.key, key, "piece"))
     return blocks
-
-
-def _map(key: str, name: str, part: str, box: tuple[float, float]) -> list[Block]:
-    """Return the small plan of a template that may need more than one sheet."""
-    if min(box) <= _ONE_SHEET[0] and max(box) <= _ONE_SHEET[1]:
-        return []
-    caption = f"How the sheets of the {'template' if part == 'piece' else part} join."
-    return [FigureBlock(figure("tile-map", key, caption, motif=name, part=part), "half")]
 
 
 def _foundations(book: Book, key: str) -> list[Block]:
@@ -198,12 +182,9 @@ def _foundations(book: Book, key: str) -> list[Block]:
         blocks.append(
             Paragraph(
                 f"Foundation of section {found.letter} of the {name} for the "
-                f"**{book.title(key)}**: "
-                f"print {counted(found.count, 'copy', 'copies')}."
+                f"**{book.title(key)}**: you need {counted(found.count, 'copy', 'copies')}."
             )
         )
-        xs, ys = zip(*((float(x), float(y)) for x, y in found.ring), strict=True)
-        blocks += _map(key, found.key, "foundation", (max(xs) - min(xs), max(ys) - min(ys)))
         blocks.append(TemplateSheets(found.key, key, "foundation"))
     return [*(_again(book, key, first, those) for first, those in again.items()), *blocks]
 
@@ -222,5 +203,5 @@ def _again(book: Book, key: str, first: str, those: Sequence[FoundationSection])
     )
     return Paragraph(
         f"Foundations for the **{book.title(key)}** are the same as those of the "
-        f"{book.title(first)}: print {each} from its sheets."
+        f"{book.title(first)}: you need {each}, from its sheets."
     )

@@ -65,7 +65,7 @@ wings on the square, of which each has half a side."""
 
 @pytest.mark.parametrize("name", SECTIONS)
 def test_sections_are_as_few_as_can_be(name):
-    found, notes = sections(derived(name))
+    found, notes = sections(derived(name), side=F(6))
     assert not notes
     assert sorted(len(s.patches) for s in found) == sorted(SECTIONS[name])
     assert [s.letter for s in found] == list("ABCDEFG"[: len(found)])
@@ -97,6 +97,24 @@ def test_a_log_cabin_keeps_the_order_that_it_is_written_in():
     (section,), _ = sections(derived("log cabin"))
     assert [p.spec for p in section.patches] == list(range(13))
     assert [p.key for p in section.patches][:2] == [f"{section.key}1", f"{section.key}2"]
+
+
+@pytest.mark.parametrize(
+    ("side", "logs", "sides"),
+    [
+        (F(7), 13, (7, 7)),  # 7 1/2 in with its allowance: a sheet holds 7 1/2 x 8 3/4 in
+        (F(8), 12, (F(48, 7), 8)),  # 8 1/2 in: the last log stays off the paper
+        (F(9), 10, (F(45, 7), F(54, 7))),  # the last three
+        (F(10), 13, (10, 10)),  # five logs would have to stay off: joined sheets
+    ],
+)
+def test_a_section_that_is_larger_than_a_sheet_leaves_rectangles_off_its_paper(side, logs, sides):
+    """Three rounds of logs and a middle, each a seventh of the side wide."""
+    ((section,), notes) = sections(derived("log cabin"), side=side)
+    assert not notes
+    xs, ys = ([point[axis] for point in section.ring] for axis in (0, 1))
+    assert sorted((max(xs) - min(xs), max(ys) - min(ys))) == sorted(sides)
+    assert [p.spec for p in section.patches] == list(range(logs))
 
 
 def test_an_order_that_cannot_be_sewn_is_told_with_its_patch():
@@ -158,7 +176,10 @@ def test_the_heron_is_sewn_as_its_designer_says():
     by_key = {s.key: s for s in found.foundations}
     assert [k for k in by_key if k.startswith("heron")] == [f"heron {c}" for c in "ABCDEFG"]
     assert [len(by_key[f"heron {c}"].patches) for c in "ABCDEFG"] == [4, 5, 6, 5, 4, 3, 2]
-    assert len(by_key["reeds A"].patches) == 13 and by_key["reeds A"].count == 20
+    # 8 in of reeds and their allowance are wider than a sheet: the two strips of water are
+    # sewn on without paper.
+    assert len(by_key["reeds A"].patches) == 11 and by_key["reeds A"].count == 20
+    assert by_key["reeds A"].ring == ((0, 0), (8, 0), (8, 7), (0, 7))
     assert all(len(s.seams) == len(s.patches) - 1 for s in found.foundations)
 
 

@@ -15,8 +15,13 @@ from shapely.ops import unary_union
 
 from publish.draw.canvas.style import palette_of
 from publish.draw.context import Context
+from publish.draw.sheets.nesting import spreads
+from publish.draw.sheets.sheets import template_sheets
+from publish.draw.sheets.template import Template
+from publish.draw.sheets.tiling import Tiling
 from publish.model.book import LETTER, Paper
 from publish.model.draft import Draft, FoldEdge, MotifShape, Placement, Unit
+from publish.model.figure import Sheet
 from publish.model.pattern import Block, Fabric, Motif, PatchSpec, Pattern, Publication, Sewing
 from publish.model.size import Size
 from publish.model.words import BackCover, Cover, FigureSpec, Manual
@@ -25,6 +30,22 @@ from publish.notes import Place
 EIGHTH = Fraction(1, 8)
 GRAIN = {4: "straight", 8: "bias"}
 """How the threads lie to the single fold, by the number of wedges."""
+
+
+def sheets_of(context: Context, key: str, size: str, part: str, paper: Paper) -> tuple[Sheet, ...]:
+    """Return the sheets of one template, printed by itself; raise what kept it from them."""
+    found, failed = template_sheets(context, [(key, size, part)], paper)
+    for reason in failed.values():
+        raise reason
+    return found[key, size, part]
+
+
+def laid_out(
+    context: Context, key: str, size: str, part: str, paper: Paper
+) -> tuple[Template, Tiling]:
+    """Return one template as it lies on sheets of its own, and the sheets."""
+    (spread,), _ = spreads(context, [(key, size, part)], paper)
+    return spread.lying[0].template, spread.tiling
 
 
 def many(shape: BaseGeometry) -> MultiPolygon:

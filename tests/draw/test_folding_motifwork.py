@@ -16,7 +16,6 @@ from publish.draw.motifs.folding import fold
 from publish.draw.motifs.place import place_motif, unfold
 from publish.draw.motifs.stitch import DETAILS, stitch
 from publish.draw.motifs.work import wedge_align, wedge_baste, wedge_cut, wedge_mark
-from publish.draw.sheets.sheets import tile_map
 from publish.draw.sheets.template import template_of
 from publish.model.basting import FROM_EDGE, IN_WEDGE, on_ground, on_wedge
 from publish.model.words import FigureSpec
@@ -32,7 +31,6 @@ KINDS = {
     "wedge-cut": wedge_cut,
     "unfold": unfold,
     "place-motif": place_motif,
-    "tile-map": tile_map,
 }
 
 

@@ -11,16 +11,16 @@ from dataclasses import replace
 import pytest
 from patch_samples import CONTEXT, NECK, PIE, SECTION, SIZE, TEMPLATE
 from shapely.affinity import affine_transform, rotate, scale, translate
-from shapely.geometry import LineString, MultiLineString, Point, Polygon
+from shapely.geometry import LineString, MultiLineString, Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import unary_union
 from sheet_print import printed, raster
+from sheet_samples import sheets_of
 from top_figures import elements, rings, texts
 
 from publish.draw import draw
 from publish.draw.canvas.style import CUT, FINISHED
 from publish.draw.context import Context
-from publish.draw.sheets.sheets import template_sheets
 from publish.model.book import A4, LETTER
 from publish.model.cutplan import PieceTemplate
 from publish.model.figure import Sheet
@@ -29,8 +29,20 @@ from publish.model.words import BackCover, Cover, FigureSpec, Manual, Section, T
 DPI = 300
 
 
-def sheets(key: str, part: str, context: Context = CONTEXT) -> tuple[Sheet, ...]:
-    return template_sheets(context, key, SIZE, part, LETTER)
+ONCE = replace(
+    CONTEXT,
+    drafts={
+        SIZE: replace(
+            CONTEXT.drafts[SIZE],
+            foundations=tuple(replace(f, count=1) for f in CONTEXT.drafts[SIZE].foundations),
+        )
+    },
+)
+"""The same sampler with one of every foundation, so that no sheet holds it twice."""
+
+
+def sheets(key: str, part: str, context: Context = ONCE) -> tuple[Sheet, ...]:
+    return sheets_of(context, key, SIZE, part, LETTER)
 
 
 def with_template(template: PieceTemplate) -> Context:
@@ -46,11 +58,16 @@ def lines_of(sheet: Sheet, weight: float, dashed: bool) -> MultiLineString:
             continue
         if ("stroke-dasharray" in e.values) == dashed:
             found += [LineString([(x / 72, y / 72) for x, y in ring]) for ring in rings(e)]
-    assert sheet.at is not None
-    found = [g for g in found if g.bounds[1] >= sheet.at[1] - 0.01]  # below the title strip
-    moved = translate(MultiLineString(found), sheet.x - sheet.at[0], sheet.y - sheet.at[1])
-    level = rotate(moved, -sheet.turn, origin=(0, 0))
-    return scale(level, -1, 1, origin=(0, 0)) if sheet.mirrored else level
+    found = [
+        g for g in found if g.bounds[1] >= sheet.shown[0].at[1] - 0.01
+    ]  # below the title strip
+    moved = translate(
+        MultiLineString(found),
+        sheet.shown[0].x - sheet.shown[0].at[0],
+        sheet.shown[0].y - sheet.shown[0].at[1],
+    )
+    level = rotate(moved, -sheet.shown[0].turn, origin=(0, 0))
+    return scale(level, -1, 1, origin=(0, 0)) if sheet.shown[0].mirrored else level
 
 
 def unlike(one: BaseGeometry, other: BaseGeometry) -> float:
@@ -126,7 +143,7 @@ def test_a_foundation_is_the_mirror_image_of_its_section(section) -> None:
     (sheet,) = sheets(section.key, "foundation")
     ring = LineString([*section.ring, section.ring[0]])
     drafted = unary_union([ring, *(LineString(s) for s in section.seams)])
-    assert sheet.mirrored
+    assert sheet.shown[0].mirrored
     assert unlike(sewing(sheet), drafted) < 0.01
     # As it lies on the paper it is not the section: it is turned over.
     shown = scale(sewing(sheet), -1, 1, origin=(0, 0))
@@ -143,27 +160,34 @@ def test_a_foundation_has_its_allowance_and_its_numbers() -> None:
     assert [w for w in words if w in ("A1", "A2", "A3", "A4")] == ["A1", "A2", "A3", "A4"]
     for fabric in ("Glasswort red", "Salt linen", "Creek mist"):
         assert fabric in words
-    assert "Print 4 times. Mirror image of the block" in words
+    assert "Mirror image of the block" in words
     assert not any("grain" in w for w in words)
+
+
+def test_a_sheet_holds_as_many_copies_as_fit_and_says_how_often_it_is_printed() -> None:
+    """Four foundations of 3 1/2 x 5 1/2 in: two lie side by side on Letter, so two prints."""
+    (sheet,) = sheets("heron A", "foundation", CONTEXT)
+    assert len(sheet.shown) == 2 and sheet.prints == {SIZE: 2}
+    words = [e.text for e in texts(sheet.svg)]
+    assert words.count("A1") == 2 and any("Print this sheet twice" in w for w in words)
 
 
 def test_a_number_stands_in_its_own_patch() -> None:
     (sheet,) = sheets("heron A", "foundation")
-    assert sheet.at is not None
     for number, held in enumerate(SECTION.patches, 1):
         (word,) = (e for e in texts(sheet.svg) if e.text == f"A{number}")
-        x = word.number("x") / 72 + sheet.x - sheet.at[0]
-        y = word.number("y") / 72 + sheet.y - sheet.at[1]
+        x = word.number("x") / 72 + sheet.shown[0].x - sheet.shown[0].at[0]
+        y = word.number("y") / 72 + sheet.shown[0].y - sheet.shown[0].at[1]
         shape = scale(Polygon(held.ring), -1, 1, origin=(0, 0))
         assert (
-            rotate(shape, sheet.turn, origin=(0, 0))
+            rotate(shape, sheet.shown[0].turn, origin=(0, 0))
             .buffer(0.05)
             .contains(LineString([(x, y), (x + 0.05, y)]))
         )
 
 
 def test_a_long_piece_is_joined_from_sheets() -> None:
-    long = Polygon([(0, 0), (20, 0), (20, 2), (0, 2)])
+    long = Polygon([(0, 0), (20, 0), (20, 2), (1, 2)])
     big = replace(TEMPLATE, finished=long, cut=long.buffer(0.25, join_style="mitre"), notches=())
     found = sheets("pool", "piece", with_template(big))
     assert len(found) > 1 and len({s.key for s in found}) == len(found)
@@ -172,13 +196,27 @@ def test_a_long_piece_is_joined_from_sheets() -> None:
     assert joined.length == pytest.approx(long.exterior.length, rel=0.12)  # overlaps twice
 
 
+def test_a_long_piece_that_folds_on_itself_is_printed_as_its_half() -> None:
+    """20 in and its allowance take three sheets of 8 3/4 in; half of it takes two."""
+    long = Polygon([(0, 0), (20, 0), (20, 2), (0, 2)])
+    big = replace(TEMPLATE, finished=long, cut=long.buffer(0.25, join_style="mitre"), notches=())
+    found = sheets("pool", "piece", with_template(big))
+    assert len(found) == 2
+    (fold,) = {s.shown[0].fold for s in found}
+    assert sorted(x for x, _ in fold) == pytest.approx([10, 10])
+    half = long.exterior.intersection(box(0, -1, 10, 3))
+    other = long.exterior.intersection(box(10, -1, 20, 3))
+    seen = unary_union([sewing(s) for s in found])
+    assert min(unlike(seen, half), unlike(seen, other)) < 0.01
+    assert any("folded paper" in e.text for s in found for e in texts(s.svg))
+
+
 def test_the_printed_page_shows_the_piece_at_its_size() -> None:
     """Measured in the PDF's dots: six inches from side to side of the quarter circle."""
     (sheet,) = sheets("pool", "piece")
     document = printed(sheet.svg, LETTER.width, LETTER.height)
     dots = raster(document, DPI)
-    assert sheet.at is not None
-    left, top = sheet.at[0] - sheet.x, sheet.at[1] - sheet.y
+    left, top = sheet.shown[0].at[0] - sheet.shown[0].x, sheet.shown[0].at[1] - sheet.shown[0].y
     row = dots[int((top + 3) * DPI)] < 128
     columns = [i / DPI - left for i in range(len(row)) if row[i]]
     upright = [c for c in columns if -0.1 < c < 0.1]

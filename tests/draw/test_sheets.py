@@ -15,15 +15,22 @@ from shapely.affinity import affine_transform, rotate
 from shapely.geometry import LineString, MultiLineString, Polygon, box
 from shapely.ops import unary_union
 from sheet_print import printed, text_boxes, words_on
-from sheet_samples import context_for, leaf_wedge, many, motif_shape, samphire_wedge, unfolded
+from sheet_samples import (
+    context_for,
+    laid_out,
+    leaf_wedge,
+    many,
+    motif_shape,
+    samphire_wedge,
+    sheets_of,
+    unfolded,
+)
 
 from publish.draw.canvas.style import CUT, FINISHED, FOLD
 from publish.draw.context import CannotDrawError
-from publish.draw.sheets.sheets import laid_out, template_sheets, tile_map
 from publish.draw.sheets.template import stood, template_of
 from publish.model.book import A4, LETTER
 from publish.model.draft import FoldEdge
-from publish.model.words import FigureSpec
 
 TENTH_MM = 0.1 / 25.4
 MINI, THROW = Fraction(14), Fraction(31, 2)
@@ -53,14 +60,16 @@ def drawn(svg, stroke):
 
 def on_template(sheet, stroke):
     """Return what a sheet draws with one stroke, in the template's own inches."""
-    dx, dy = sheet.x - sheet.at[0], sheet.y - sheet.at[1]
+    dx, dy = sheet.shown[0].x - sheet.shown[0].at[0], sheet.shown[0].y - sheet.shown[0].at[1]
     lines = [
         LineString([(x / 72 + dx, y / 72 + dy) for x, y in run])
         for run in drawn(sheet.svg, stroke)
         if len(run) > 1
     ]
-    left, top = sheet.x - 1e-3, sheet.y - 1e-3
-    window = box(left, top, left + sheet.window[0] + 2e-3, top + sheet.window[1] + 2e-3)
+    left, top = sheet.shown[0].x - 1e-3, sheet.shown[0].y - 1e-3
+    window = box(
+        left, top, left + sheet.shown[0].window[0] + 2e-3, top + sheet.shown[0].window[1] + 2e-3
+    )
     return MultiLineString([line for line in lines if window.covers(line)])
 
 
@@ -79,9 +88,9 @@ def farthest(lines, others):
 @pytest.mark.parametrize("part", ["wedge", "whole"])
 def test_the_sheets_joined_are_the_template_to_a_tenth_of_a_millimetre(paper, part):
     shape = samphire()
-    template, tiling = laid_out(shape, part, paper)
+    template, tiling = laid_out(context_for(shape), "samphire", "throw", part, paper)
     assert len(tiling.windows) > 1
-    sheets = template_sheets(context_for(shape), "samphire", "throw", part, paper)
+    sheets = sheets_of(context_for(shape), "samphire", "throw", part, paper)
     for stroke, line in ((FINISHED, template.finished), (CUT, template.cut)):
         joined = MultiLineString([g for s in sheets for g in on_template(s, stroke).geoms])
         assert farthest(joined, line) < TENTH_MM
@@ -133,15 +142,13 @@ def test_a_wedge_that_fits_takes_one_sheet_and_a_larger_one_as_few_as_it_can():
     counts = {}
     for span in (MINI, THROW):
         for paper in (LETTER, A4):
-            sheets = template_sheets(
-                context_for(samphire(span)), "samphire", "throw", "wedge", paper
-            )
+            sheets = sheets_of(context_for(samphire(span)), "samphire", "throw", "wedge", paper)
             counts[span, paper.key] = len(sheets)
     assert counts == {(MINI, "letter"): 1, (MINI, "a4"): 1, (THROW, "letter"): 2, (THROW, "a4"): 2}
 
 
 def test_a_sheet_says_what_it_is_and_how_it_is_used():
-    first, second = template_sheets(context_for(samphire()), "samphire", "throw", "wedge", LETTER)
+    first, second = sheets_of(context_for(samphire()), "samphire", "throw", "wedge", LETTER)
     said = re.findall(r">([^<>]+)</text>", first.svg)
     for words in (
         "Samphire",
@@ -163,8 +170,8 @@ def test_a_sheet_says_what_it_is_and_how_it_is_used():
     assert {"1 in.", "5 cm."} <= set(said)
     assert "Cut here and join to sheet 1" in re.findall(r">([^<>]+)</text>", second.svg)
     assert drawn(first.svg, FOLD)
-    assert (first.key, first.row, first.column) == ("samphire-throw-wedge-1", 0, 0)
-    assert (second.row, second.column, second.rows, second.columns) == (0, 1, 1, 2)
+    assert (first.key, second.key) == ("samphire-throw-wedge-1", "samphire-throw-wedge-2")
+    assert second.shown[0].x > first.shown[0].x and second.shown[0].y == first.shown[0].y
     assert "Joins right to sheet 2." in first.alt
 
 
@@ -172,17 +179,20 @@ def test_a_sheet_says_what_it_is_and_how_it_is_used():
 @pytest.mark.parametrize("part", ["wedge", "whole"])
 def test_words_never_lie_on_the_template_or_outside_the_margins(paper, part):
     shape = samphire()
-    template, _ = laid_out(shape, part, paper)
-    for sheet in template_sheets(context_for(shape), "samphire", "throw", part, paper):
-        left, top = sheet.at
-        to_page = [72, 0, 0, 72, 72 * (left - sheet.x), 72 * (top - sheet.y)]
+    template, _ = laid_out(context_for(shape), "samphire", "throw", part, paper)
+    for sheet in sheets_of(context_for(shape), "samphire", "throw", part, paper):
+        left, top = sheet.shown[0].at
+        to_page = [72, 0, 0, 72, 72 * (left - sheet.shown[0].x), 72 * (top - sheet.shown[0].y)]
         lines = template.lines.difference(template.guides.buffer(1e-6))
         lines = affine_transform(lines, to_page)
         window = box(
-            72 * left, 72 * top, 72 * (left + sheet.window[0]), 72 * (top + sheet.window[1])
+            72 * left,
+            72 * top,
+            72 * (left + sheet.shown[0].window[0]),
+            72 * (top + sheet.shown[0].window[1]),
         )
         lines = lines.intersection(window)
-        page = box(36, 36, 72 * paper.width - 36, 72 * paper.height - 36).buffer(0.6)
+        page = box(27, 36, 72 * paper.width - 27, 72 * paper.height - 36).buffer(0.6)
         words = words_on(printed(sheet.svg, paper.width, paper.height))
         assert len(words) > 10
         boxes = [place for place, _ in text_boxes(sheet.svg)]
@@ -200,7 +210,7 @@ def test_words_never_lie_on_the_template_or_outside_the_margins(paper, part):
 )
 def test_fold_edges_say_how_the_threads_lie(folds, grain):
     shape = motif_shape(leaf_wedge(MINI, folds), folds, MINI)
-    (sheet,) = template_sheets(context_for(shape), "samphire", "throw", "wedge", LETTER)
+    (sheet,) = sheets_of(context_for(shape), "samphire", "throw", "wedge", LETTER)
     said = [text for _, text in text_boxes(sheet.svg)]
     assert f"Place on the single fold ({grain})" in said
     assert "Place on the multiple folds (straight grain)" in said
@@ -209,15 +219,15 @@ def test_fold_edges_say_how_the_threads_lie(folds, grain):
 
 def test_the_check_square_stays_off_the_template():
     shape = samphire()
-    for sheet in template_sheets(context_for(shape), "samphire", "throw", "whole", LETTER):
+    for sheet in sheets_of(context_for(shape), "samphire", "throw", "whole", LETTER):
         _, top, side = sheet.square
-        assert top + side < sheet.at[1]
+        assert top + side < sheet.shown[0].at[1]
 
 
 def test_raw_edges_have_one_line_only():
     shape = motif_shape(leaf_wedge(MINI), 8, MINI, Fraction(0))
     raw = replace(shape, cut_line=shape.whole, wedge_cut_line=shape.wedge)
-    (sheet,) = template_sheets(context_for(raw), "samphire", "throw", "wedge", LETTER)
+    (sheet,) = sheets_of(context_for(raw), "samphire", "throw", "wedge", LETTER)
     assert drawn(sheet.svg, FINISHED)
     assert ">cut line<" not in sheet.svg
     assert "cut line" not in sheet.alt
@@ -229,8 +239,8 @@ def test_raw_edges_have_one_line_only():
 
 def test_a_motif_without_folds_is_printed_whole():
     shape = replace(motif_shape(leaf_wedge(MINI), 8, MINI), edges=None)
-    sheets = template_sheets(context_for(shape), "samphire", "throw", "wedge", LETTER)
-    assert {sheet.part for sheet in sheets} == {"whole"}
+    sheets = sheets_of(context_for(shape), "samphire", "throw", "wedge", LETTER)
+    assert all("whole" in sheet.key for sheet in sheets)
     assert ">centre line<" in sheets[0].svg
 
 
@@ -240,28 +250,27 @@ def test_holes_inside_a_wedge_are_lettered():
     )
     template = template_of(motif_shape(wedge, 8, MINI))
     assert len(template.openings) == 1
-    (sheet,) = template_sheets(
+    (sheet,) = sheets_of(
         context_for(motif_shape(wedge, 8, MINI)), "samphire", "throw", "wedge", LETTER
     )
     assert sheet.svg.count(">cut out<") == 2  # the hole, and the open centre
 
 
 def test_the_key_map_names_every_sheet_in_the_order_of_joining():
-    shape = samphire()
-    spec = FigureSpec("map", "tile-map", "throw", (("motif", "samphire"), ("part", "whole")))
-    figure = tile_map(context_for(shape), spec)
-    said = re.findall(r">(\d)</text>", figure.svg)
-    assert said == ["1", "2", "3", "4", "5", "6"]
-    assert "1, 2, 3, 4, 5, 6" in figure.alt
+    sheets = sheets_of(context_for(samphire()), "samphire", "throw", "whole", LETTER)
+    for number, sheet in enumerate(sheets, start=1):
+        assert f"Sheet {number} of 6" in re.findall(r">([^<>]+)</text>", sheet.svg)
+        said = re.findall(r">(\d)</text>", sheet.svg)
+        assert said[-6:] == ["1", "2", "3", "4", "5", "6"]
 
 
 def test_a_missing_motif_is_refused():
     with pytest.raises(CannotDrawError, match="sedge"):
-        template_sheets(context_for(samphire()), "sedge", "throw", "wedge", LETTER)
+        sheets_of(context_for(samphire()), "sedge", "throw", "wedge", LETTER)
 
 
 def test_sheets_are_the_same_in_every_run():
     one, two = (
-        template_sheets(context_for(samphire()), "samphire", "throw", "wedge", A4) for _ in range(2)
+        sheets_of(context_for(samphire()), "samphire", "throw", "wedge", A4) for _ in range(2)
     )
     assert one == two

@@ -9,9 +9,8 @@ import pytest
 from shapely.geometry import LineString
 from shapely.ops import unary_union
 from sheet_print import line_middle, printed, raster
-from sheet_samples import context_for, motif_shape, samphire_wedge
+from sheet_samples import context_for, motif_shape, samphire_wedge, sheets_of
 
-from publish.draw.sheets.sheets import template_sheets
 from publish.draw.sheets.template import stood, template_of
 from publish.model.book import A4, LETTER
 
@@ -29,7 +28,7 @@ def page(request):
     """A sheet of the demo motif, its PDF and its dots."""
     paper, width, height = request.param
     shape = motif_shape(samphire_wedge(Fraction(14)), 8, Fraction(14))
-    (sheet,) = template_sheets(context_for(shape), "samphire", "throw", "wedge", paper)
+    (sheet,) = sheets_of(context_for(shape), "samphire", "throw", "wedge", paper)
     document = printed(sheet.svg, paper.width, paper.height)
     return shape, sheet, document, (width, height), raster(document, DPI)
 
@@ -63,8 +62,8 @@ def test_the_check_square_measures_one_inch(page):
 def test_the_other_square_measures_five_centimetres(page):
     _, sheet, _, _, dots = page
     side = 5 / 2.54
-    left = sheet.at[0] + sheet.window[0] - side
-    top = sheet.at[1] + sheet.window[1] - side
+    left = sheet.shown[0].at[0] + sheet.shown[0].window[0] - side
+    top = sheet.shown[0].at[1] + sheet.shown[0].window[1] - side
     # Its place is chosen by the sheet, near the lower right corner: found by its long lines.
     corner = dots[int(top * DPI - 0.3 * DPI) :, int((left - 0.3) * DPI) :] < 128
     columns = np.flatnonzero(corner[int(0.5 * DPI) : int(0.9 * DPI)].mean(axis=0) > 0.95)
@@ -84,8 +83,8 @@ def test_the_printed_outline_is_the_motif(page):
     """
     shape, sheet, _, _, dots = page
     folds = unary_union([fold.line for fold in template_of(shape).folds])
-    outline = stood(shape.wedge, sheet.turn, sheet.mirrored).geoms[0].exterior
-    left, top = sheet.at
+    outline = stood(shape.wedge, sheet.shown[0].turn, sheet.shown[0].mirrored).geoms[0].exterior
+    left, top = sheet.shown[0].at
     rows, beside = [], []
     for at in np.arange(0.05, outline.length - 0.05, 0.05):
         before, here, after = (outline.interpolate(at + step) for step in (-0.02, 0, 0.02))
@@ -93,7 +92,7 @@ def test_the_printed_outline_is_the_motif(page):
             continue
         across = np.array([before.y - after.y, after.x - before.x])
         across /= np.hypot(*across)
-        start = np.array([here.x + left - sheet.x, here.y + top - sheet.y])
+        start = np.array([here.x + left - sheet.shown[0].x, here.y + top - sheet.shown[0].y])
         steps = np.arange(-12, 13) / DPI
         spots = ((start + steps[:, None] * across) * DPI).astype(int)
         dark = np.flatnonzero(dots[spots[:, 1], spots[:, 0]] < 128)
@@ -111,9 +110,9 @@ def test_the_wedge_measures_true_along_its_multiple_folds(page):
     drafted contact ends."""
     shape, sheet, _, _, dots = page
     start, end = shape.edges[0].contact[0]
-    left, top = sheet.at
-    x, y = left - sheet.x, top - sheet.y
-    outline = stood(shape.wedge, sheet.turn, sheet.mirrored).boundary
+    left, top = sheet.shown[0].at
+    x, y = left - sheet.shown[0].x, top - sheet.shown[0].y
+    outline = stood(shape.wedge, sheet.shown[0].turn, sheet.shown[0].mirrored).boundary
     beside = 0.04  # inches right of the fold, clear of its own ink
     upright = LineString([(beside, 0), (beside, -end - 1)])
     drafted = sorted(-p.y for p in outline.intersection(upright).geoms)

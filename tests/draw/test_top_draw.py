@@ -46,7 +46,7 @@ def test_template_sheets_are_drawn_once_each() -> None:
     asked = TemplateSheets("fern", "mini", "wedge")
     artwork, notes = drawn(asked, asked)
     assert notes == () and list(artwork.sheets) == [("fern", "mini", "wedge")]
-    assert all(s.motif == "fern" and s.size == "mini" for s in artwork.sheets[asked_key(asked)])
+    assert all(s.leads == asked_key(asked) for s in artwork.sheets[asked_key(asked)])
 
 
 def asked_key(sheets: TemplateSheets) -> tuple[str, str, str]:
@@ -111,7 +111,6 @@ def test_every_kind_has_a_drawing() -> None:
         "sleeve",
         "pillow",
         "colouring",
-        "tile-map",
         "scale",
         "block",
         "quick",

@@ -18,7 +18,7 @@ from reedmace_case import plan
 from shapely.geometry import MultiPolygon
 
 from publish.model.book import LETTER, Edition
-from publish.model.figure import Artwork, Sheet
+from publish.model.figure import Artwork, Sheet, Shown
 from publish.notes import Note
 from publish.proof import measure
 
@@ -27,46 +27,35 @@ SHEET = Sheet(
     "reedmace-mini-wedge-1",
     "",
     "Wedge, Mini, sheet 1",
-    "reedmace",
-    "mini",
-    "wedge",
-    0,
-    0,
-    1,
-    1,
-    -0.5,
-    -7.2,
-    (7.5, 8.75),
+    ("reedmace", "mini", "wedge"),
+    (Shown("reedmace", "mini", "wedge", -0.5, -7.2, (7.5, 8.75), (0.5, 1.75), turn=-90.0),),
     SQUARE,
     "",
-    at=(0.5, 1.75),
-    turn=-90.0,
 )
 """The wedge stands upright: its straight edge, along x as drafted, is turned to point up."""
 WHOLE = replace(
     SHEET,
     key="reedmace-mini-whole-1",
-    part="whole",
-    x=-0.5,
-    y=-8.0,
-    turn=0.0,
-    mirrored=True,
+    leads=("reedmace", "mini", "whole"),
+    shown=(
+        Shown("reedmace", "mini", "whole", -0.5, -8.0, (7.5, 8.75), (0.5, 1.75), mirrored=True),
+    ),
 )
 """One sheet of the unfolded motif: only a part of it lies in the window."""
 
 
 def placed(sheet: Sheet, shape: MultiPolygon) -> list[list[tuple[float, float]]]:
     """Return a shape's rings in points on the page, as the sheet says they lie."""
-    assert sheet.at is not None
-    angle = math.radians(sheet.turn)
+    (shown,) = sheet.shown
+    angle = math.radians(shown.turn)
     rings = [r for p in shape.geoms for r in (p.exterior, *p.interiors)]
     return [
         [
             (
-                72 * (x * math.cos(angle) - y * math.sin(angle) - sheet.x + sheet.at[0]),
-                72 * (x * math.sin(angle) + y * math.cos(angle) - sheet.y + sheet.at[1]),
+                72 * (x * math.cos(angle) - y * math.sin(angle) - shown.x + shown.at[0]),
+                72 * (x * math.sin(angle) + y * math.cos(angle) - shown.y + shown.at[1]),
             )
-            for x, y in ((-x if sheet.mirrored else x, y) for x, y in ring.coords)
+            for x, y in ((-x if shown.mirrored else x, y) for x, y in ring.coords)
         ]
         for ring in rings
     ]
@@ -83,8 +72,8 @@ def sheet_svg(
     """Return a template sheet; `change` is an SVG transform laid on all of it, in points."""
     shape = draft().motifs["reedmace"]
     left, top, side = (72 * v for v in sheet.square)
-    wide, high = (72 * v for v in sheet.window)
-    x, y = (72 * v for v in sheet.at or (0, 0))
+    wide, high = (72 * v for v in sheet.shown[0].window)
+    x, y = (72 * v for v in sheet.shown[0].at)
     body = f'<clipPath id="w"><rect x="{x}" y="{y}" width="{wide}" height="{high}"/></clipPath>'
     if square:
         body += (
@@ -92,7 +81,7 @@ def sheet_svg(
             f'stroke="#000" stroke-width="0.5"/>{text("1 in", left + 8, top + 40)}'
         )
     if outline:
-        rings = placed(sheet, shape.wedge if sheet.part == "wedge" else shape.whole)
+        rings = placed(sheet, shape.wedge if sheet.leads[2] == "wedge" else shape.whole)
         path = " ".join("M" + " L".join(f"{a:.4f} {b:.4f}" for a, b in ring) for ring in rings)
         body += (
             f'<path d="{path}" clip-path="url(#w)" fill="none" stroke="#000" '
@@ -136,7 +125,7 @@ def findings(
     book: pikepdf.Pdf, sheets: Sequence[Sheet] = (SHEET,), name: str = "templates-letter"
 ) -> tuple[Note, ...]:
     """Return what measuring finds in a PDF whose first pages are the sheets."""
-    groups = {(s.motif, s.size, s.part): (s,) for s in sheets}
+    groups = {s.leads: (s,) for s in sheets}
     plans = {"mini": plan()} if name.startswith("booklet") else None
     return measure(
         pattern(), {"mini": draft()}, Artwork({}, groups), edition(book, sheets, name), plans

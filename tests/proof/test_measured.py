@@ -31,12 +31,12 @@ NUMBERS = (
 
 
 def opened(book: pikepdf.Pdf, *sheets: object) -> Printed:
-    groups = {(s.motif, s.size, s.part): (s,) for s in sheets}
+    groups = {s.leads: (s,) for s in sheets}
     return Printed(pattern(), {"mini": draft()}, Artwork({}, groups), edition(book, sheets), {})
 
 
 def drawn_on(sheet: Sheet) -> BaseGeometry:
-    return motif_lines(draft().motifs["reedmace"], sheet.part)
+    return motif_lines(draft().motifs["reedmace"], sheet.leads[2])
 
 
 def test_true_sheets_are_silent() -> None:
@@ -77,7 +77,7 @@ def test_the_outline_is_measured_apart_from_the_square(sheet: object, share: flo
     about = f"translate(300 440) scale({share}) translate(-300 -440)"
     book = pdf_of([sheet_svg(sheet, change=about, square=False)])
     with opened(book, sheet) as printed:
-        fit = outline.fit_along(printed, sheet, 0, drawn_on(sheet))
+        fit = outline.fit_along(printed, sheet.shown[0], 0, drawn_on(sheet))
     assert fit is not None and fit.found > 0.99 and fit.samples > 100
     assert fit.size == pytest.approx(share - 1, abs=2e-4)
 
@@ -85,7 +85,7 @@ def test_the_outline_is_measured_apart_from_the_square(sheet: object, share: flo
 def test_a_shifted_outline_is_measured() -> None:
     book = pdf_of([sheet_svg(change="translate(1.44 0.72)")])  # 0.02 in and 0.01 in
     with opened(book, SHEET) as printed:
-        fit = outline.fit_along(printed, SHEET, 0, drawn_on(SHEET))
+        fit = outline.fit_along(printed, SHEET.shown[0], 0, drawn_on(SHEET))
     assert fit is not None
     assert fit.shift == pytest.approx(math.hypot(0.02, 0.01), abs=1e-3)
     assert "beside it" in only(findings(book), "P877").received
@@ -106,9 +106,9 @@ def test_a_missing_outline_is_found() -> None:
 
 
 def test_a_mirrored_sheet_printed_unmirrored_is_found() -> None:
-    mirrored = replace(
-        SHEET, mirrored=True, turn=90.0, x=-7.0
-    )  # the wedge leans left of the upright
+    # the wedge leans left of the upright
+    leaning = replace(SHEET.shown[0], mirrored=True, turn=90.0, x=-7.0)
+    mirrored = replace(SHEET, shown=(leaning,))
     assert codes(findings(pdf_of([sheet_svg(mirrored)]), (mirrored,))) == []
     assert "P877" in codes(findings(pdf_of([sheet_svg(SHEET)]), (mirrored,)))
 

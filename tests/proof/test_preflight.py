@@ -30,7 +30,7 @@ def test_counts_come_from_the_file() -> None:
     )
     made = pattern()
     made = replace(made, publication=replace(made.publication, barcode=f"EAN-13 {EXAMPLE}"))
-    artwork = Artwork({}, {(SHEET.motif, SHEET.size, SHEET.part): (SHEET,)})
+    artwork = Artwork({}, {SHEET.leads: (SHEET,)})
     place = Place("pattern.yaml")
     notes = (error("P871", place, "one"), warning("P891", place, "two"))
     printed = edition(book, (SHEET,), "booklet-letter")

@@ -7,13 +7,11 @@ once; words are set only where `Room` finds them clear of lines and of each othe
 
 from __future__ import annotations
 
-from math import hypot
-
-from shapely.geometry import LineString, Point, Polygon
+from shapely.geometry import LineString, Point
 from shapely.geometry.base import BaseGeometry
+from shapely.ops import unary_union
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.marks import arrow
 from publish.draw.canvas.style import (
     CREASE,
     CUT,
@@ -28,38 +26,25 @@ from publish.draw.canvas.style import (
     Stroke,
 )
 from publish.draw.sheets.labels import SLIDES, Room, beside, size_of, text_box, words
-from publish.draw.sheets.names import names
+from publish.draw.sheets.own_words import own_words
 from publish.draw.sheets.page import metric_square
-from publish.draw.sheets.template import Fold, Template, polar
-from publish.draw.sheets.tiling import MARK, Tiling, Window
+from publish.draw.sheets.spread import LEAD, Caption, Spread
+from publish.draw.sheets.template import Template
+from publish.draw.sheets.tiling import MARK, Tiling
+from publish.draw.sheets.windows import Window
 
 FINE = 0.02
 """Points: how far a printed template line may be thinned (7 micrometres)."""
 JOIN = Stroke(SOFT, 0.45, (9.0, 3.0))
-GRAIN = Stroke(INK, 0.7)
 NOTCH = Stroke(INK, 0.9)
-FOLD_NAMES = {"single": "single fold", "multiple": "multiple folds"}
+AROUND = 0.6
+"""Inches round a template, of several on a sheet, in which its words may stand."""
 CENTRE = 5.0
 """Points: the radius of the centre mark."""
 
 
-def fold_words(fold: Fold, traced: bool) -> str:
-    """Return what is printed along a fold edge.
-
-    A raw-edge wedge is not laid on folded cloth: it is `traced` all round the centre.
-    """
-    if traced:
-        return "Turn the paper over along this edge"
-    return f"Place on the {FOLD_NAMES[fold.kind]} ({grain_words(fold)})"
-
-
-def grain_words(fold: Fold) -> str:
-    """Return how the threads of the cloth lie to a fold: `straight grain`, `bias`."""
-    return "straight grain" if fold.grain == "straight" else fold.grain
-
-
 def draw_window(
-    canvas: Canvas, corner: tuple[float, float], template: Template, tiling: Tiling, window: Window
+    canvas: Canvas, corner: tuple[float, float], spread: Spread, window: Window
 ) -> bool:
     """Draw what one window shows, its top left corner at `corner` on the page (inches).
 
@@ -67,26 +52,49 @@ def draw_window(
     """
     left, top = window.box[:2]
     frame = canvas.frame(corner[0] - left, corner[1] - top)
-    _lines(frame, template, window.area)
-    seen = template.lines.intersection(window.area)
-    room = Room(frame.to_page(window.area.buffer(-0.03)), frame.to_page(seen))
-    joins = _join_lines(frame, tiling, window)
+    seen = [lying for lying in spread.lying if lying.on(window)]
+    frames = [frame.frame(lying.x, lying.y) for lying in seen]
+    here = [lying.window(window) for lying in seen]
+    for lying, own, at in zip(seen, frames, here, strict=True):
+        _lines(own, lying.template, at.area)
+    lines = [f.to_page(g.template.lines) for g, f in zip(seen, frames, strict=True)]
+    area = frame.to_page(window.area.buffer(-0.03))
+    room = Room(area, unary_union(lines).intersection(frame.to_page(window.area)))
+    joins = _join_lines(frame, spread.tiling, window)
     room.take(*(line for _, _, line in joins))
-    for mark in tiling.marks_on(window):
+    for mark in spread.tiling.marks_on(window):
         room.take(Point(frame.point((mark.x, mark.y))).buffer(MARK * 72 + 8))
         _diamond(frame, mark.x, mark.y, mark.number)
-    if template.of_motif:
-        _centre(frame, room, window)
+    for lying, own, at in zip(seen, frames, here, strict=True):
+        if lying.caption is not None:
+            _caption(own, room, lying.caption, at)
+        if lying.template.of_motif:
+            _centre(own, room, at)
     _join_words(frame, room, joins)
-    off = None if template.of_motif else frame.to_page(template.cut_body.intersection(window.area))
-    squared = metric_square(canvas, room, off)
-    names(frame, room, template, window)
-    for fold in template.folds:
-        _fold_words(frame, room, fold, template, window)
-    _openings(frame, room, template, window)
-    if template.part != "foundation":
-        _grain(frame, room, template, window)
+    bodies = [f.to_page(g.template.cut_body) for g, f in zip(seen, frames, strict=True)]
+    held = [
+        b for b, g in zip(bodies, seen, strict=True) if len(seen) > 1 or not g.template.of_motif
+    ]
+    squared = metric_square(canvas, room, unary_union(held) if held else None)
+    for index, (lying, own, at) in enumerate(zip(seen, frames, here, strict=True)):
+        around = bodies[index].envelope.buffer(AROUND * 72) if len(seen) > 1 else area
+        others = unary_union(bodies[:index] + bodies[index + 1 :])
+        near = Room(area.intersection(around).difference(others), room.taken.intersection(around))
+        own_words(own, near, lying.template, at, len(seen) == 1)
+        room.take(near.taken)
     return squared
+
+
+def _caption(frame: Canvas, room: Room, caption: Caption, window: Window) -> None:
+    """Set the words that stand beside a template, if this sheet holds them."""
+    if not window.area.contains(caption.area):
+        return
+    left, top = caption.area.bounds[:2]
+    x, y = frame.point((left, top))
+    for index, line in enumerate(caption.lines):
+        face = "semibold" if index == 0 else "regular"
+        frame.page.text((x, y + LEAD * index), line, LABEL, face, level="top")
+    room.take(frame.to_page(caption.area))
 
 
 def _lines(frame: Canvas, template: Template, area: BaseGeometry) -> None:
@@ -94,6 +102,7 @@ def _lines(frame: Canvas, template: Template, area: BaseGeometry) -> None:
     frame.lines(template.guides.intersection(area), CREASE, smooth=0)
     for fold in template.folds:
         frame.lines(fold.line.intersection(area), FOLD, smooth=0)
+    frame.lines(template.half.intersection(area), FOLD, smooth=0)
     frame.lines(template.cut.intersection(area), CUT, smooth=FINE)
     frame.lines(template.finished.intersection(area), FINISHED, smooth=FINE)
     if not template.ticks.is_empty:
@@ -189,82 +198,3 @@ def _centre(frame: Canvas, room: Room, window: Window) -> None:
     spot = room.spot(*size_of("centre", LABEL, "semibold"), near=(x + 24, y + 4))
     if spot is not None:
         words(frame, room, spot, "centre", LABEL, "semibold")
-
-
-def _fold_words(frame: Canvas, room: Room, fold: Fold, template: Template, window: Window) -> None:
-    """Say along a fold edge what it is laid on: outside the cloth where there is room."""
-    seen = fold.line.intersection(window.area)
-    if not isinstance(seen, LineString) or seen.length < 0.2:
-        return
-    line = frame.to_page(seen)
-    ux, uy = polar(1.0, fold.angle)
-    x, y = fold.line.interpolate(0.5, normalized=True).coords[0]
-    probe = Point(x - uy * 0.01, y + ux * 0.01)
-    outside = -1 if _sector(template).covers(probe) else 1
-    offsets = (9 * outside, -9 * outside, 20 * outside, -20 * outside, -34 * outside)
-    traced = template.cut.is_empty
-    short = "turn over here" if traced else FOLD_NAMES[fold.kind]
-    for text in (fold_words(fold, traced), short):
-        place = room.along(line, *size_of(text, LABEL, "semibold"), offsets=offsets)
-        if place is not None:
-            words(frame, room, place[0], text, LABEL, "semibold", place[1])
-            return
-
-
-def _sector(template: Template) -> Polygon:
-    """Return the triangle that the centre and the ends of a wedge's folds make."""
-    return Polygon([(0, 0), *(f.line.coords[-1] for f in template.folds)])
-
-
-def _openings(frame: Canvas, room: Room, template: Template, window: Window) -> None:
-    """Letter the openings: the cloth inside them is cut out."""
-    places = list(template.openings)
-    centre = _open_centre(template)
-    if centre is not None:
-        places.append(centre)
-    sector = frame.to_page(_sector(template)) if template.folds else None
-    for point in places:
-        if not window.area.covers(Point(point)):
-            continue
-        at = frame.point(point)
-        size = size_of("cut out", LABEL, "italic")
-        spot = room.spot(*size, near=at, within=sector)
-        if spot is not None and hypot(spot[0] - at[0], spot[1] - at[1]) < 40:
-            words(frame, room, spot, "cut out", LABEL, "italic")
-
-
-def _open_centre(template: Template) -> tuple[float, float] | None:
-    """Return a point inside a wedge's open centre, or None when the centre is cloth."""
-    if not template.folds:
-        return None
-    angle = sum(f.angle for f in template.folds) / len(template.folds)
-    ray = LineString([(0, 0), polar(100, angle)])
-    inside = template.cut_body.intersection(ray)
-    reach = float(inside.distance(Point(0, 0))) if not inside.is_empty else 0.0
-    return polar(reach * 0.6, angle) if reach > 0.3 else None
-
-
-def _grain(frame: Canvas, room: Room, template: Template, window: Window) -> None:
-    """Draw the grain arrow on the cloth, or beside it when the cloth is too slender."""
-    angle = template.grain
-    level = (angle + 90) % 180 - 90
-    level = -90.0 if abs(abs(level) - 90) < 0.01 else level
-    inside = frame.to_page(template.body.intersection(window.area))
-    for within in (inside, None):
-        for length in (120.0, 96.0, 72.0, 54.0):
-            spot = room.spot(length, 17.0, angle=level, within=within)
-            if spot is None:
-                continue
-            ux, uy = polar(1.0, level)
-            shift = (uy * -4.5, ux * 4.5)
-            ends = [
-                (spot[0] + shift[0] + ux * s * length / 2, spot[1] + shift[1] + uy * s * length / 2)
-                for s in (-1, 1)
-            ]
-            arrow(frame.page, ends, GRAIN, "filled", both=True, size=6.0)
-            label = (spot[0] - shift[0] * 0.9, spot[1] - shift[1] * 0.9)
-            frame.page.text(
-                label, "straight grain", SMALL, "regular", "middle", "middle", INK, level
-            )
-            room.take(text_box(spot, length, 17.0, level))
-            return

@@ -7,6 +7,7 @@ told in a list beside the template, so that none is lost.
 
 from __future__ import annotations
 
+from shapely.affinity import scale
 from shapely.geometry import Point, Polygon
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import polylabel
@@ -16,7 +17,7 @@ from publish.draw.canvas.letters import text_width
 from publish.draw.canvas.style import HEAD, INK, LABEL, SMALL
 from publish.draw.sheets.labels import Room, Spot, size_of, text_box, words
 from publish.draw.sheets.template import Name, Template
-from publish.draw.sheets.tiling import Window
+from publish.draw.sheets.windows import Window
 
 LARGE = 16.0
 """Points: a piece's letter."""
@@ -38,6 +39,19 @@ def names(frame: Canvas, room: Room, template: Template, window: Window) -> None
         if len(shown) < len(name.lines):
             left_over.append(", ".join(name.lines) if not shown else f"{shown[0]} {name.lines[1]}")
     _list(frame, room, left_over)
+
+
+def named_inside(template: Template) -> bool:
+    """Return whether every name of a template finds room for all of its lines inside it."""
+    first = LARGE if template.part == "piece" else HEAD
+    lines = scale(template.lines, 72, 72, origin=(0, 0))
+    for name in template.names:
+        shape = scale(name.shape, 72, 72, origin=(0, 0))
+        room = Room(shape, lines)
+        size = min(first, HEAD)
+        if _place(room, shape, shape.centroid, name.lines, size) is None:
+            return False
+    return True
 
 
 def _set(frame: Canvas, room: Room, name: Name, shape: Polygon, first: float) -> tuple[str, ...]:

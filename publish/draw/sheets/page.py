@@ -31,12 +31,16 @@ from publish.draw.canvas.style import (
     mix,
 )
 from publish.draw.sheets.labels import Room, text_box
-from publish.draw.sheets.template import Template
-from publish.draw.sheets.tiling import Tiling, Window
+from publish.draw.sheets.spread import Spread
+from publish.draw.sheets.tiling import Tiling
+from publish.draw.sheets.windows import Window
 from publish.model.book import Paper
 
 MARGIN = 0.5
-"""Inches kept free all round, for printers that cannot reach the edge."""
+"""Inches kept free above and below, for printers that cannot reach the edge."""
+SIDE = 0.375
+"""Inches kept free at the left and at the right, where printers reach further (common
+practice, no source)."""
 STRIP = 1.13
 """Height of the title strip in inches: it holds the check square."""
 GAP = 0.12
@@ -70,17 +74,17 @@ class Heading:
 
 def window_size(paper: Paper) -> tuple[float, float]:
     """Return the width and height that one sheet can print, in inches."""
-    return paper.width - 2 * MARGIN, paper.height - 2 * MARGIN - STRIP - GAP
+    return paper.width - 2 * SIDE, paper.height - 2 * MARGIN - STRIP - GAP
 
 
 def window_corner() -> tuple[float, float]:
     """Return where the window begins on the page, in inches."""
-    return MARGIN, MARGIN + STRIP + GAP
+    return SIDE, MARGIN + STRIP + GAP
 
 
 def square_of(paper: Paper) -> tuple[float, float, float]:
     """Return left, top and side of the check square on the page, in inches."""
-    return paper.width - MARGIN - SQUARE, MARGIN, SQUARE
+    return paper.width - SIDE - SQUARE, MARGIN, SQUARE
 
 
 def strip(canvas: Canvas, paper: Paper, heading: Heading, bar: bool) -> None:
@@ -88,7 +92,7 @@ def strip(canvas: Canvas, paper: Paper, heading: Heading, bar: bool) -> None:
 
     With `bar` the strip also holds the 5 cm check, for a sheet without room for its square.
     """
-    x, y = MARGIN * 72, MARGIN * 72
+    x, y = SIDE * 72, MARGIN * 72
     page = canvas.page
     page.text((x, y + 1.5), heading.title, TITLE_SIZE, "bold", level="top")
     page.text((x, y + 16), heading.name, NAME_SIZE, "semibold", level="top")
@@ -100,7 +104,7 @@ def strip(canvas: Canvas, paper: Paper, heading: Heading, bar: bool) -> None:
     if bar:
         _bar(canvas, left - BETWEEN - FIVE_CM, top)
     base = MARGIN + STRIP + GAP / 2
-    canvas.line((MARGIN, base), (paper.width - MARGIN, base), Stroke(HAIR, 0.4))
+    canvas.line((SIDE, base), (paper.width - SIDE, base), Stroke(HAIR, 0.4))
 
 
 def metric_square(canvas: Canvas, room: Room, off: BaseGeometry | None = None) -> bool:
@@ -120,15 +124,17 @@ def metric_square(canvas: Canvas, room: Room, off: BaseGeometry | None = None) -
 
 
 def _legend(page: Canvas, at: tuple[float, float], heading: Heading) -> None:
-    entries = list(heading.legend) or _motif_legend(heading)
     x, y = at
-    for stroke, words in entries:
+    for stroke, words in legend(heading):
         page.line((x, y), (x + 20, y), stroke)
         page.text((x + 23, y), words, SMALL, level="middle")
         x += 23 + text_width(words, SMALL) + 9
 
 
-def _motif_legend(heading: Heading) -> list[tuple[Stroke, str]]:
+def legend(heading: Heading) -> list[tuple[Stroke, str]]:
+    """Return the lines of a sheet and what each means."""
+    if heading.legend:
+        return list(heading.legend)
     entries = [(FINISHED, "finished line")]
     if heading.turned:
         entries.append((CUT, "cut line"))
@@ -168,24 +174,24 @@ def _bar(canvas: Canvas, left: float, top: float) -> None:
     page.text((middle, low * 72 - 5), words, SMALL, "regular", "middle")
 
 
-def key_map(
+def _key_map(
     canvas: Canvas,
     at: tuple[float, float],
     room: float,
-    template: Template,
-    tiling: Tiling,
-    here: Window | None = None,
-    label: float = SMALL,
+    spread: Spread,
+    here: Window,
 ) -> None:
     """Draw how the sheets join, `room` inches wide or high at `at`; `here` is tinted."""
-    left, top, right, bottom = extent(tiling)
+    tiling = spread.tiling
+    left, top, right, bottom = _extent(tiling)
     scale = room / max(right - left, bottom - top)
     frame = canvas.frame(at[0] - left * scale, at[1] - top * scale, scale)
     for window in tiling.windows:
         a, b, c, d = tiling.inner(window)
         frame.rect(a, b, c - a, d - b, TINT if window == here else PAPER)
-    shape = template.cut_body.buffer(0)
-    frame.shape(shape, PALE, None)
+    for lying in spread.lying:
+        own = frame.frame(lying.x, lying.y)
+        own.shape(lying.template.cut_body.buffer(0), PALE, None)
     for window in tiling.windows:
         a, b, c, d = tiling.inner(window)
         bold = window == here
@@ -193,10 +199,10 @@ def key_map(
     for window in tiling.windows:
         a, b, c, d = tiling.inner(window)
         face = "bold" if window == here else "regular"
-        frame.text((a, b), window.label, label, face, "start", "top", shift=(3.0, 3.5))
+        frame.text((a, b), window.label, SMALL, face, "start", "top", shift=(3.0, 3.5))
 
 
-def extent(tiling: Tiling) -> tuple[float, float, float, float]:
+def _extent(tiling: Tiling) -> tuple[float, float, float, float]:
     """Return left, top, right, bottom of all the sheets, joined."""
     boxes = [tiling.inner(w) for w in tiling.windows]
     return (
@@ -207,12 +213,12 @@ def extent(tiling: Tiling) -> tuple[float, float, float, float]:
     )
 
 
-def key(canvas: Canvas, paper: Paper, template: Template, tiling: Tiling, here: Window) -> None:
+def key(canvas: Canvas, paper: Paper, spread: Spread, here: Window) -> None:
     """Draw the key map in the strip, left of the bar, with its name beneath."""
-    left, top, right, bottom = extent(tiling)
+    left, top, right, bottom = _extent(spread.tiling)
     scale = KEY / max(right - left, bottom - top)
     middle = square_of(paper)[0] - 2 * BETWEEN - FIVE_CM - KEY / 2
     corner = (middle - (right - left) * scale / 2, MARGIN + KEY - (bottom - top) * scale)
-    key_map(canvas, corner, KEY, template, tiling, here)
+    _key_map(canvas, corner, KEY, spread, here)
     below = (middle * 72, (MARGIN + SQUARE) * 72)
     canvas.page.text(below, "How the sheets join", SMALL, "regular", "middle")

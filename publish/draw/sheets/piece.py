@@ -10,16 +10,19 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import TypeVar
 
 from shapely.affinity import scale
 from shapely.geometry import LineString, MultiLineString, MultiPolygon, Point, Polygon
 from shapely.geometry.base import BaseGeometry
+from shapely.ops import linemerge
 
 from publish.draw.canvas.shapes import XY, polygon_of
-from publish.draw.sheets.template import Name, Template
+from publish.draw.sheets.template import ON_FOLD, Name, Template
 from publish.model.cutplan import PieceTemplate
 from publish.model.draft import FoundationSection
+from publish.model.halves import beside
 from publish.model.pattern import Pattern
 
 T = TypeVar("T", bound=BaseGeometry)
@@ -49,6 +52,43 @@ def piece_template(pattern: Pattern, piece: PieceTemplate, shared: bool = False)
         ticks=MultiLineString([_notch(piece.finished, piece.cut, at) for at in piece.notches]),
         names=(Name(piece.finished, lines),),
     )
+
+
+def halved(template: Template, fold: tuple[XY, XY]) -> Template:
+    """Return the half of a piece's template that lies beside its fold."""
+    near = beside(fold)
+    cut_body = template.cut_body.intersection(near)
+    axis = LineString(fold).intersection(cut_body.buffer(ON_FOLD))
+    # The two straight ends of the outline that the fold takes away must not be printed.
+    off = axis.buffer(ON_FOLD)
+
+    def part(shape: BaseGeometry) -> BaseGeometry:
+        return shape.intersection(near).difference(off)
+
+    return replace(
+        template,
+        body=_many(template.body.intersection(near)),
+        cut_body=_many(cut_body),
+        finished=_lines(part(template.finished)),
+        cut=_lines(part(template.cut)),
+        ticks=_lines(part(template.ticks)),
+        names=tuple(replace(n, shape=_largest(n.shape.intersection(near))) for n in template.names),
+        half=max(_lines(axis).geoms, key=lambda g: float(g.length)),
+    )
+
+
+def _many(shape: BaseGeometry) -> MultiPolygon:
+    return MultiPolygon([g for g in getattr(shape, "geoms", [shape]) if g.area > 0])
+
+
+def _lines(shape: BaseGeometry) -> MultiLineString:
+    parts = getattr(shape, "geoms", [shape])
+    merged = linemerge([g for g in parts if g.geom_type == "LineString" and g.length > 0])
+    return MultiLineString(list(getattr(merged, "geoms", [merged])))
+
+
+def _largest(shape: BaseGeometry) -> Polygon:
+    return max(_many(shape).geoms, key=lambda g: float(g.area))
 
 
 def _notch(finished: Polygon, cut: Polygon, at: XY) -> LineString:

@@ -81,17 +81,19 @@ class Template:
     mirrored: bool
     ticks: MultiLineString = field(default_factory=MultiLineString)
     names: tuple[Name, ...] = ()
+    half: LineString = field(default_factory=LineString)
+    """Of a template that is printed as its half: the line on which paper is folded."""
 
     @property
     def cover(self) -> BaseGeometry:
         """Return everything that the sheets must hold."""
-        return unary_union([self.body, self.cut_body, *(f.line for f in self.folds)])
+        return unary_union([self.body, self.cut_body, self.half, *(f.line for f in self.folds)])
 
     @property
     def lines(self) -> BaseGeometry:
         folds = [f.line for f in self.folds]
         ticks = [] if self.ticks.is_empty else [self.ticks]
-        return unary_union([self.finished, self.cut, self.guides, *folds, *ticks])
+        return unary_union([self.finished, self.cut, self.guides, self.half, *folds, *ticks])
 
     @property
     def of_motif(self) -> bool:
@@ -119,6 +121,7 @@ class Template:
             turn=self.turn + degrees,
             ticks=spin(self.ticks),
             names=tuple(replace(n, shape=spin(n.shape)) for n in self.names),
+            half=spin(self.half),
         )
 
 

@@ -18,8 +18,9 @@ from shapely.geometry import Point, box
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import unary_union
 
-OVERLAP = 0.5
-"""Inches that neighbouring sheets print twice (common practice, no source)."""
+from publish.draw.sheets.windows import Box, Window, along_joins, at
+from publish.model.halves import OVERLAP
+
 MARK = 0.11
 """Half the diagonal of a registration diamond: it fits inside the overlap."""
 SHIFTS = (0.5, 0.25, 0.75, 0.0, 1.0)
@@ -28,28 +29,6 @@ SHARES = (0.22, 0.18, 0.26, 0.14, 0.3, 0.1, 0.34, 0.38, 0.42)
 """Where along a join a diamond is tried, from its nearer end."""
 SIDES = ("left", "right", "above", "below")
 _NEGLIGIBLE = 1e-9
-
-Box = tuple[float, float, float, float]
-"""Left, top, right, bottom."""
-
-
-@dataclass(frozen=True)
-class Window:
-    """What one sheet prints: `box` on the turned shape, its place in the grid from 0."""
-
-    row: int
-    column: int
-    box: Box
-    number: int = 0
-    """From 1, in the order in which sheets are joined."""
-
-    @property
-    def label(self) -> str:
-        return str(self.number)
-
-    @property
-    def area(self) -> BaseGeometry:
-        return box(*self.box)
 
 
 @dataclass(frozen=True)
@@ -82,7 +61,7 @@ class Tiling:
     def neighbour(self, window: Window, side: str) -> Window | None:
         """Return the sheet that joins `window` at `left`, `right`, `above` or `below`."""
         down, across = {"left": (0, -1), "right": (0, 1), "above": (-1, 0), "below": (1, 0)}[side]
-        return _at(self.windows, window.row + down, window.column + across)
+        return at(self.windows, window.row + down, window.column + across)
 
     def marks_on(self, window: Window) -> tuple[Mark, ...]:
         return tuple(m for m in self.marks if window.label in m.sheets)
@@ -105,29 +84,42 @@ def tile(
     window: tuple[float, float],
     turns: Sequence[float] = (0.0,),
     overlap: float = OVERLAP,
+    lines: BaseGeometry | None = None,
 ) -> Tiling:
     """Return the tiling with the fewest sheets.
 
-    Among equals the earlier of `turns` (degrees clockwise) wins, then the grid that is
-    nearer the middle. Raises ValueError when the shape is empty or the window is not
-    larger than twice the overlap: both are mistakes of the caller.
+    Among equals the earlier of `turns` (degrees clockwise) wins, then the grid along whose
+    joins the least of `lines` runs, then the one that is nearer the middle. Raises ValueError
+    when the shape is empty or the window is not larger than twice the overlap: both are
+    mistakes of the caller.
     """
     if shape.is_empty:
         raise ValueError("an empty shape has no sheets")
     if min(window) <= 2 * overlap:
         raise ValueError("the window is too small for its overlap")
+    lines = _outline(shape) if lines is None else lines
     best: tuple[float, BaseGeometry, tuple[Window, ...]] | None = None
     for turn in turns:
         turned = affinity.rotate(shape, turn, origin=(0, 0)) if turn else shape
         if best is not None and _fewest_possible(turned, window, overlap) >= len(best[2]):
             continue
-        for windows in _grids(turned, window, overlap):
-            if best is None or len(windows) < len(best[2]):
-                best = turn, turned, windows
-            if len(windows) == 1:
-                return _finish(turn, turned, windows, overlap)
+        grids = list(_grids(turned, window, overlap))
+        fewest = min(len(windows) for windows in grids)
+        if best is not None and fewest >= len(best[2]):
+            continue
+        drawn = affinity.rotate(lines, turn, origin=(0, 0)) if turn else lines
+        equal = [windows for windows in grids if len(windows) == fewest]
+        best = turn, turned, min(equal, key=lambda w: round(along_joins(drawn, w, overlap), 2))
+        if fewest == 1:
+            break
     assert best is not None
     return _finish(*best, overlap)
+
+
+def gridded(shape: BaseGeometry, cells: Sequence[Window]) -> Tiling:
+    """Return the tiling of shapes that lie on a grid of sheets already, without the sheets
+    that they do not need."""
+    return _finish(0.0, shape, _needed(shape, tuple(cells), OVERLAP), OVERLAP)
 
 
 def joined(pieces: Iterable[tuple[BaseGeometry, tuple[float, float]]]) -> BaseGeometry:
@@ -248,7 +240,7 @@ def _marks(shape: BaseGeometry, windows: tuple[Window, ...], overlap: float) -> 
     for window in windows:
         left, top, right, bottom = window.box
         for down, across in ((0, 1), (1, 0)):
-            other = _at(windows, window.row + down, window.column + across)
+            other = at(windows, window.row + down, window.column + across)
             if other is None:
                 continue
             middle = right - overlap / 2 if across else bottom - overlap / 2
@@ -263,10 +255,6 @@ def _outline(shape: BaseGeometry) -> BaseGeometry:
     """Return the lines of a shape: its own, and the boundaries of its polygons."""
     parts = getattr(shape, "geoms", [shape])
     return unary_union([p.boundary if p.geom_type == "Polygon" else p for p in parts])
-
-
-def _at(windows: Iterable[Window], row: int, column: int) -> Window | None:
-    return next((w for w in windows if (w.row, w.column) == (row, column)), None)
 
 
 def _clear_places(

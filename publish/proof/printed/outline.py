@@ -5,10 +5,11 @@ Invariant: along the finished outline as drafted, the PDF has ink; the ink's
 distances from it, taken square to the line, show no change of size beyond `TOLERANCE`
 and no shift beyond `SHIFT`.
 
-The drafted outline is turned and mirrored as the sheet says, laid on the page, and
-sampled. At each sample the dots across the line are read, and their dark middle gives
-how far off the ink is. A change of size s and a shift t move a point p with the outward
-direction n by n . (s p + t): least squares over the samples gives s and t.
+Every template on a sheet is measured by itself. Its drafted outline is turned and mirrored
+as the sheet says, laid on the page, and sampled. At each sample the dots across the line
+are read, and their dark middle gives how far off the ink is. A change of size s and a shift t
+move a point p with the outward direction n by n . (s p + t): least squares over the samples
+gives s and t.
 """
 
 from __future__ import annotations
@@ -22,8 +23,8 @@ from shapely import affinity
 from shapely.geometry import box
 from shapely.geometry.base import BaseGeometry
 
-from publish.model.figure import Sheet
-from publish.notes import Note, error
+from publish.model.figure import Shown
+from publish.notes import Note, Place, error
 from publish.proof.case import Code
 from publish.proof.printed.paper import DARK, DPI, Floats, Printed, Raster
 from publish.proof.values.drafted import lines_of
@@ -72,37 +73,41 @@ class Fit:
 
 
 def measure(printed: Printed) -> Iterator[Note]:
-    """Yield a note for each sheet whose outline is missing, shifted or of another size."""
+    """Yield a note for each template on a sheet whose outline is missing, shifted or of
+    another size."""
     for sheet, page in printed.sheets():
-        lines = lines_of(printed, sheet)
-        if lines is None or sheet.at is None:
-            continue
-        fit = fit_along(printed, sheet, page, lines)
-        if fit is None:
-            continue
-        where = f"{sheet.title}, page {page + 1} of {printed.edition.name}"
-        place = printed.sheet_place(sheet)
-        if fit.found < FOUND:
-            yield error(
-                "P877",
-                place,
-                f"the outline of {where} is not where it was drafted",
-                expected="ink along the whole of it",
-                received=f"{fit.found:.0%} of it",
-            )
-        elif abs(fit.size) > TOLERANCE or fit.shift > SHIFT:
-            yield error(
-                "P877",
-                place,
-                f"the outline of {where} is off",
-                expected="100.0 % of its size, in its place",
-                received=f"{100 * (1 + fit.size):.1f} %, {fit.shift:.3f} in beside it",
-            )
+        for shown in sheet.shown:
+            lines = lines_of(printed, shown)
+            fit = None if lines is None else fit_along(printed, shown, page, lines)
+            if fit is None:
+                continue
+            also = "" if shown.asked == sheet.leads else f" ({shown.motif}, {shown.size})"
+            where = f"{sheet.title}{also}, page {page + 1} of {printed.edition.name}"
+            yield from _judged(fit, where, printed.pattern.place("motifs", shown.motif))
 
 
-def fit_along(printed: Printed, sheet: Sheet, page: int, lines: BaseGeometry) -> Fit | None:
-    """Return how drafted lines lie on a sheet; None when it shows too little of them."""
-    points, across = _samples(_on_page(lines, sheet))
+def _judged(fit: Fit, where: str, place: Place) -> Iterator[Note]:
+    if fit.found < FOUND:
+        yield error(
+            "P877",
+            place,
+            f"the outline of {where} is not where it was drafted",
+            expected="ink along the whole of it",
+            received=f"{fit.found:.0%} of it",
+        )
+    elif abs(fit.size) > TOLERANCE or fit.shift > SHIFT:
+        yield error(
+            "P877",
+            place,
+            f"the outline of {where} is off",
+            expected="100.0 % of its size, in its place",
+            received=f"{100 * (1 + fit.size):.1f} %, {fit.shift:.3f} in beside it",
+        )
+
+
+def fit_along(printed: Printed, shown: Shown, page: int, lines: BaseGeometry) -> Fit | None:
+    """Return how drafted lines lie on a page; None when it shows too little of them."""
+    points, across = _samples(_on_page(lines, shown))
     if len(points) < FEWEST:
         return None
     off = _offsets(printed, page, points, across)
@@ -135,15 +140,14 @@ def _offsets(printed: Printed, page: int, points: Floats, across: Floats) -> Flo
     return off
 
 
-def _on_page(outline: BaseGeometry, sheet: Sheet) -> BaseGeometry:
-    """Return drafted lines as they lie on the page, within the sheet's window."""
-    assert sheet.at is not None
-    if sheet.mirrored:
+def _on_page(outline: BaseGeometry, shown: Shown) -> BaseGeometry:
+    """Return drafted lines as they lie on the page, within the template's window."""
+    if shown.mirrored:
         outline = affinity.scale(outline, -1, 1, origin=(0, 0))
-    outline = affinity.rotate(outline, sheet.turn, origin=(0, 0))
-    left, top = sheet.at
-    outline = affinity.translate(outline, left - sheet.x, top - sheet.y)
-    wide, high = sheet.window
+    outline = affinity.rotate(outline, shown.turn, origin=(0, 0))
+    left, top = shown.at
+    outline = affinity.translate(outline, left - shown.x, top - shown.y)
+    wide, high = shown.window
     window = box(left + EDGE, top + EDGE, left + wide - EDGE, top + high - EDGE)
     return outline.intersection(window)
 

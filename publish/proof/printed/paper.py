@@ -109,13 +109,13 @@ class Printed:
 
     def sheets(self) -> Iterator[tuple[Sheet, int]]:
         """Yield each template sheet that this edition prints, and its page from 0."""
-        for sheet in (s for group in self.artwork.sheets.values() for s in group):
+        for sheet in self.artwork.pages:
             page = self.edition.sheet_pages.get(sheet.key)
             if page is not None and 1 <= page <= len(self.pages):
                 yield sheet, page - 1
 
     def sheet_place(self, sheet: Sheet) -> Place:
-        return self.pattern.place("motifs", sheet.motif)
+        return self.pattern.place("motifs", sheet.leads[0])
 
     @cached_property
     def sides(self) -> tuple[PageText, ...]:

@@ -1,6 +1,7 @@
 """What a template sheet is to show, as it was drafted.
 
-In: a printed edition, one of its sheets. Out: the lines, in the template's own coordinates.
+In: a printed edition, a template on one of its sheets. Out: the lines, in its own
+coordinates.
 Invariant: they come from the draft or from the plan, never from the drawing: a motif's
 outline without the stretches on its folds, a piece's finished line, a foundation's outer
 line and its seams.
@@ -14,22 +15,43 @@ from shapely.geometry import LineString, MultiLineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from publish.model.draft import Draft, MotifShape
-from publish.model.figure import Sheet
+from publish.model.figure import Shown
 from publish.proof.printed.paper import Printed
 
+XY = tuple[float, float]
+FAR = 200.0
+"""Inches: beyond every template."""
 
-def lines_of(printed: Printed, sheet: Sheet) -> BaseGeometry | None:
-    """Return the lines that a sheet is one window on; None where they are not known."""
-    if sheet.part == "piece":
-        held = printed.plans[sheet.size].templates if sheet.size in printed.plans else ()
-        return next((t.finished.boundary for t in held if t.key == sheet.motif), None)
-    draft = printed.drafts.get(sheet.size)
+
+def lines_of(printed: Printed, shown: Shown) -> BaseGeometry | None:
+    """Return the lines of a template that a sheet shows; None where they are not known."""
+    lines = _whole(printed, shown)
+    if lines is None or shown.fold is None:
+        return lines
+    return lines.intersection(half_plane(shown.fold))
+
+
+def half_plane(fold: tuple[XY, XY]) -> Polygon:
+    """Return the near part of what lies to the left of a line's direction, as the page, whose
+    y points down, shows it."""
+    (ax, ay), (bx, by) = fold
+    run = math.hypot(bx - ax, by - ay)
+    ux, uy = (bx - ax) / run * FAR, (by - ay) / run * FAR
+    corners = [(ax - ux, ay - uy), (ax + ux, ay + uy)]
+    return Polygon([*corners, *((x + uy, y - ux) for x, y in corners[::-1])])
+
+
+def _whole(printed: Printed, shown: Shown) -> BaseGeometry | None:
+    if shown.part == "piece":
+        held = printed.plans[shown.size].templates if shown.size in printed.plans else ()
+        return next((t.finished.boundary for t in held if t.key == shown.motif), None)
+    draft = printed.drafts.get(shown.size)
     if draft is None:
         return None
-    if sheet.part == "foundation":
-        return _foundation(draft, sheet.motif)
-    shape = draft.motifs.get(sheet.motif)
-    return None if shape is None else motif_lines(shape, sheet.part)
+    if shown.part == "foundation":
+        return _foundation(draft, shown.motif)
+    shape = draft.motifs.get(shown.motif)
+    return None if shape is None else motif_lines(shape, shown.part)
 
 
 def motif_lines(shape: MotifShape, part: str) -> BaseGeometry:
