@@ -55,6 +55,7 @@ def print_pages(
             pdf_variant=variant,
             cache=drawn(artwork, styled.fonts),
         )
+        tagging.prepare(document)
         identifier = _identifier(composed, svgs)
         pdf = document.write_pdf(
             finisher=tagging.finish if variant else None,

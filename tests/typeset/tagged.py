@@ -6,6 +6,7 @@ named at each check. Every fault is a line of text; a file without faults gives 
 
 from __future__ import annotations
 
+import ctypes
 import io
 import re
 from collections import Counter
@@ -13,6 +14,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 import pikepdf
+import pypdfium2
+import pypdfium2.raw as raw
 
 SHOWS = {"Tj", "TJ", "'", '"', "S", "s", "f", "F", "f*", "B", "B*", "b", "b*", "sh", "Do", "EI"}
 """Operators that put something on the page (ISO 32000-1, annex A)."""
@@ -74,6 +77,10 @@ class Tags:
     tables: int = 0
     kinds: Counter[str] = field(default_factory=Counter)
     faults: list[str] = field(default_factory=list)
+    rows: list[list[str]] = field(default_factory=list)
+    """The kinds of cells of each row below a table's heading."""
+    empty: list[str] = field(default_factory=list)
+    """Lists that hold lists and nothing else, or nothing at all."""
     marked: dict[tuple[int, int], set[int]] = field(default_factory=dict)
     """Marked-content identifiers that the structure claims, by page."""
 
@@ -144,8 +151,50 @@ def walk(element: object, parent: str, roles: dict[str, str], page: object, tags
         tags.headings.append(name)
     tags.figures += name == "Figure"
     tags.tables += name == "Table"
+    names = [str(k.S).lstrip("/") for k in kids(element) if hasattr(k, "S") and "/S" in k]
+    if name == "TR" and parent == "TBody":
+        tags.rows.append(names)
+    if name == "L" and "LI" not in names:
+        tags.empty.append(f"a list of {names}")
     for child in kids(element):
         walk(child, name, roles, page, tags)
+
+
+def read_aloud(pdf: bytes) -> str:
+    """Return the words of a tagged PDF in the order of its structure, with nothing put between
+    its runs of letters: what a program says that trusts the file."""
+    book, found = pypdfium2.PdfDocument(pdf), list[str]()
+    runs = [_runs(page) for page in book]
+    with pikepdf.open(io.BytesIO(pdf)) as file:
+        numbers = {page.obj.objgen: n for n, page in enumerate(file.pages)}
+
+        def say(element: object, page: object) -> None:
+            if not isinstance(element, pikepdf.Dictionary):
+                found.append(runs[numbers[page.objgen]].get(int(str(element)), ""))  # type: ignore[attr-defined]
+            elif "/S" in element:
+                for child in kids(element):
+                    say(child, element.get("/Pg", page))
+                if str(element.S) in ("/P", "/LI", "/TD", "/TH", "/Caption"):
+                    found.append("\n")
+
+        for child in kids(file.Root.StructTreeRoot):
+            say(child, None)
+    return "".join(found)
+
+
+def _runs(page: pypdfium2.PdfPage) -> dict[int, str]:
+    """Return the letters of each marked run of a page, by its number."""
+    words, found = page.get_textpage(), dict[int, str]()
+    for at in range(raw.FPDFPage_CountObjects(page)):
+        thing = raw.FPDFPage_GetObject(page, at)
+        number = raw.FPDFPageObj_GetMarkedContentID(thing)
+        if raw.FPDFPageObj_GetType(thing) == raw.FPDF_PAGEOBJ_TEXT and number >= 0:
+            length = raw.FPDFTextObj_GetText(thing, words, None, 0)
+            buffer = ctypes.create_string_buffer(length)
+            there = ctypes.cast(buffer, ctypes.POINTER(ctypes.c_ushort))
+            raw.FPDFTextObj_GetText(thing, words, there, length)
+            found[number] = found.get(number, "") + buffer.raw.decode("utf-16-le").rstrip("\0")
+    return found
 
 
 def claim(page: object, number: int, tags: Tags) -> None:

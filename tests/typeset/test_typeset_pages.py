@@ -15,6 +15,7 @@ from pathlib import Path
 
 import bulrush
 import bulrush_drawn
+import numpy as np
 import pypdfium2.raw as pdfium_raw
 import pytest
 from finished import Book, read_back
@@ -90,11 +91,43 @@ def test_contents_gives_the_right_page_for_every_section(book: Book) -> None:
         assert int(match[1]) == starts[section.title]
 
 
-def test_page_numbers_are_printed_as_a_viewer_counts_them(book: Book) -> None:
+def test_page_numbers_are_printed_outside_as_a_viewer_counts_them(book: Book) -> None:
+    """An odd page lies on the right of a spread, so its number stands at its right."""
     for index in ordinary(book):
-        shown = book.words[index].split(bulrush.FOOT)[-1]
-        assert re.search(rf"\s{index + 1}\s*$", shown)
-        assert bulrush.FOOT in book.words[index]
+        page = book.pages[index]
+        words = page.get_textpage()
+        width, height = page.get_size()
+        band = 40.0
+        low = 0.0 if book.layout == "tideline" else height - band - 30
+        strip = words.get_text_bounded(0, low, width, low + band + 30)
+        assert bulrush.FOOT in strip
+        half = (0, width / 4) if index % 2 else (3 * width / 4, width)
+        outside = words.get_text_bounded(half[0], low, half[1], low + band + 30)
+        assert re.search(rf"\b{index + 1}\b", outside), (index + 1, outside)
+
+
+def test_both_covers_have_their_ground_change_at_one_height(book: Book) -> None:
+    """So that no step shows at the spine: where colour changes along the edge of each."""
+    edges = []
+    for index, column in ((0, 2), (len(book.words) - 1, -3)):
+        dots = np.asarray(book.pages[index].render(scale=1).to_numpy())[:, column, :3].astype(int)
+        steps = np.abs(np.diff(dots, axis=0)).sum(axis=1)
+        edges.append([n for n in range(len(steps)) if steps[n] > 60])
+    assert edges[0] and edges[0] == pytest.approx(edges[1], abs=1)
+
+
+def test_running_words_name_the_section_that_a_page_begins_in(book: Book) -> None:
+    named = 0
+    starts = {m.get_title(): m.get_dest().get_index() for m in book.pages.get_toc() if not m.level}
+    for index in ordinary(book):
+        before = [t for t, page in starts.items() if page < index and t not in SHEETS]
+        opening = [t for t, page in starts.items() if page == index]
+        text = book.words[index]
+        running = [t for t in starts if re.search(rf"(^|\s){re.escape(t)}\s", text)]
+        if before and not opening:
+            named += 1
+            assert before[-1] in running, (index + 1, before[-1])
+    assert named or book.layout == "washland"  # whose pages all begin a section here
 
 
 def test_covers_and_sheets_have_no_running_foot(book: Book) -> None:

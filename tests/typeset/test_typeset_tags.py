@@ -18,12 +18,12 @@ import pikepdf
 import pytest
 from demos import demo
 from finished import Book, made
-from tagged import Tags, read_tags
+from tagged import Tags, read_aloud, read_tags
 
 from publish import draw, pipeline
 from publish.model.book import HALF_LETTER, LETTER
 from publish.model.figure import Artwork
-from publish.model.words import Manual, Table
+from publish.model.words import Manual, Steps, Table
 from publish.typeset import typeset
 from publish.write import half_size
 
@@ -64,7 +64,22 @@ def tagged(pdf: bytes, manual: Manual) -> None:
     assert rules(pdf) == set()
     assert tags.figures >= len(manual.figures()) - 1  # the back cover may have no room for one
     assert tags.tables >= tables(manual)
-    assert tags.headings.count("H1") == 1 + sum(not s.parent for s in manual.sections)
+    sections = sum(not s.parent for s in manual.sections)
+    assert tags.headings.count("H1") == 3 + sections  # both covers and the contents
+    steps = sum(len(b.items) for s in manual.sections for b in s.blocks if isinstance(b, Steps))
+    assert tags.kinds["Lbl"] == steps
+    assert tags.empty == []
+
+
+def test_what_is_read_aloud_is_one_thing_after_another(book: Book) -> None:
+    """ISO 14289-1, 7.5 and 7.6 (from memory): each row of a table has its heading, a list holds
+    items; and words on both sides of a line's end are two words."""
+    tags = read_tags(book.edition.pdf)
+    assert tags.empty == []
+    assert tags.rows and all("TH" in row for row in tags.rows)
+    said = " ".join(read_aloud(book.edition.pdf).split())
+    told = "Fold the square in half, right side in, and press the fold with the flat of your hand."
+    assert told in said
 
 
 def test_every_layout_and_paper_is_tagged_without_a_fault(book: Book) -> None:
