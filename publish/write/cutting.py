@@ -12,11 +12,11 @@ from fractions import Fraction
 from publish.model.cutplan import FabricPlan, Piece, PrecutPlan
 from publish.model.spare import left_long
 from publish.model.words import Block, Paragraph, Row, Section, Table
-from publish.words.en.phrase import capital, counted, listed, measure, number, rectangle
+from publish.words.en.lengths import Lengths
+from publish.words.en.phrase import capital, counted, listed, number
 from publish.write.context import Book
 from publish.write.cutting_shapes import add_steps, afterwards, becomes, exact_notes
 from publish.write.cutting_strips import strip_words
-from publish.write.practice import RULER_SPARE
 from publish.write.precut import sheet_steps, sold, source
 from publish.write.steps import StepList, figure
 from publish.write.trimming import trim_note
@@ -78,11 +78,12 @@ def _general(book: Book, steps: StepList) -> None:
         "fold.",
         right="Opened out, the cut edge is straight, without a bend at the fold.",
     )
+    off = book.say.measure(book.pattern.measures.finest)
     steps.add(
         "strips",
         "Cut the strips in the order given, trim off the selvages, and cut the pieces from each "
         "strip. Label each stack with its letter.",
-        right=f"Each piece is within {measure(RULER_SPARE.value)} of its cut size.",
+        right=f"Each piece is within {off} of its cut size.",
         tip="Measure the first piece of each letter before you cut the rest. Square the end of the "
         f"fabric again after every few strips.{_by_hand(book)}",
     )
@@ -95,8 +96,8 @@ def _by_hand(book: Book) -> str:
     if max(depths, default=Fraction(0)) <= MAT:
         return ""
     return (
-        f" What is deeper than {measure(MAT)} does not lie on a cutting mat: mark it, and cut it "
-        "with scissors or tear it across the grain."
+        f" What is deeper than {book.usual(MAT)} does not lie on a cutting mat: mark it, and cut "
+        "it with scissors or tear it across the grain."
     )
 
 
@@ -120,11 +121,11 @@ def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList
     strips = [
         words
         for at, strip in enumerate(plan.strips, start=1)
-        for words in strip_words(plan, strip, at, long)
+        for words in strip_words(book.say, plan, strip, at, long)
     ]
     caption = (
-        f"{book.title(key)}, {book.fabric(fabric)}: {measure(plan.length)} of cloth is cut, "
-        f"strip by strip in this order.{_left(plan)}"
+        f"{book.title(key)}, {book.fabric(fabric)}: {book.say.measure(plan.length)} of cloth is "
+        f"cut, strip by strip in this order.{_left(book.say, plan)}"
     )
     steps.add(
         fabric,
@@ -132,7 +133,7 @@ def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList
             [
                 f"**{book.fabric(fabric)}.** {strips[0]}",
                 *strips[1:],
-                *afterwards(book.plans[key], plan),
+                *afterwards(book.say, book.plans[key], plan),
             ]
         ),
         sizes=[key],
@@ -140,24 +141,24 @@ def _fabric(book: Book, key: str, fabric: str, plan: FabricPlan, steps: StepList
     )
 
 
-def _left(plan: FabricPlan) -> str:
+def _left(tell: Lengths, plan: FabricPlan) -> str:
     """Say how large a piece is left, unless the fabric is at hand and its table says so."""
     if plan.left is None or plan.spare is not None:
         return ""
-    return f" A piece of {rectangle(*plan.left)} is left."
+    return f" A piece of {tell.rectangle(*plan.left)} is left."
 
 
 def _ready_cut(book: Book, key: str, fabric: str, plan: PrecutPlan, steps: StepList) -> None:
     """Add the one step that cuts a fabric bought as fat quarters, squares or strips."""
-    bought = sold(plan.used, plan.sold_as, sizes=False)
+    bought = sold(book.say, plan.used, plan.sold_as, sizes=False)
     caption = f"{book.title(key)}, {book.fabric(fabric)}: how {bought} are cut."
-    more = afterwards(book.plans[key], book.plans[key].fabrics[fabric])
+    more = afterwards(book.say, book.plans[key], book.plans[key].fabrics[fabric])
     steps.add(
         fabric,
         "\n\n".join(
             [
                 f"**{book.fabric(fabric)}.** {first}" if at == 0 else first
-                for at, first in enumerate([*sheet_steps(plan), *more])
+                for at, first in enumerate([*sheet_steps(book.say, plan), *more])
             ]
         ),
         sizes=[key],
@@ -172,7 +173,7 @@ def _table(book: Book, key: str) -> Table:
         rows.append(Row((book.fabric(fabric),), "group", fabric=fabric))
         rows += [Row(_row(book, key, piece, plan)) for piece in plan.pieces]
         notes += [f"{book.fabric(fabric)}: {choice}." for choice in plan.choices]
-    rounded = exact_notes(book.plans[key].pieces)
+    rounded = exact_notes(book.say, book.plans[key].pieces)
     return Table(
         f"cutting-{key}",
         f"Pieces for the {book.title(key)}",
@@ -198,11 +199,11 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
             strips[strip.depth, within] = strips.get((strip.depth, within), 0) + strip.count
     from_ = listed(
         [
-            f"{'sections of ' if within else ''}{counted(n, 'strip')} {measure(d)} deep"
+            f"{'sections of ' if within else ''}{counted(n, 'strip')} {book.say.measure(d)} deep"
             for (d, within), n in strips.items()
         ]
     )
     if plan.precut is not None:
-        from_ = source(plan.precut, piece.letter)
-    cut = rectangle(*plan.lies(piece))
+        from_ = source(book.say, plan.precut, piece.letter)
+    cut = book.say.rectangle(*plan.lies(piece))
     return f"**{piece.letter}**", name, cut, str(piece.count), capital(from_) or "–"

@@ -8,10 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from publish.measures import CM
 from publish.model.cutplan import CutPlan, FabricPlan, Piece, PieceTemplate
 from publish.surd import Exact
 from publish.units import decimal_text
-from publish.words.en.phrase import counted, listed, measure, number, plural
+from publish.words.en.lengths import Lengths
+from publish.words.en.phrase import counted, listed, number, plural
 from publish.write.context import Book
 from publish.write.steps import StepList
 
@@ -47,7 +49,7 @@ def counted_figures(count: int, noun: str) -> str:
     return f"{count} {plural(count, noun)}"
 
 
-def afterwards(plan: CutPlan, fabric: FabricPlan) -> list[str]:
+def afterwards(tell: Lengths, plan: CutPlan, fabric: FabricPlan) -> list[str]:
     """Return what is done to a fabric's rectangles once they are cut, a sentence each."""
     found = []
     for shape, cut in _CUTS.items():
@@ -61,7 +63,7 @@ def afterwards(plan: CutPlan, fabric: FabricPlan) -> list[str]:
         if template is not None:
             found.append(_with_template(piece, template))
         elif piece.shape in STRIPS:
-            found.append(_from_strip(piece))
+            found.append(_from_strip(tell, piece))
     return found
 
 
@@ -83,7 +85,7 @@ def _with_template(piece: Piece, template: PieceTemplate) -> str:
     return f"Cut each **{piece.letter}** to shape with template {template.letter}: {made}{over}."
 
 
-def _from_strip(piece: Piece) -> str:
+def _from_strip(tell: Lengths, piece: Piece) -> str:
     """Return how a strip with slanting ends, or a hexagon, is cut."""
     leaning = piece.name.removeprefix(piece.shape) if piece.name.startswith(piece.shape) else ""
     made = counted(piece.count * piece.yields, piece.shape) + leaning
@@ -106,31 +108,37 @@ def _from_strip(piece: Piece) -> str:
     )
     return (
         f"Trim one end of {each} **{piece.letter}** at {piece.angle} degrees, then cut it at the "
-        f"same slant every {measure(piece.apart)}, measured square to the cut: {made}.{lean}"
+        f"same slant every {tell.measure(piece.apart)}, measured square to the cut: {made}.{lean}"
     )
 
 
-def exact_notes(pieces: Sequence[Piece]) -> list[str]:
+def exact_notes(tell: Lengths, pieces: Sequence[Piece]) -> list[str]:
     """Say which pieces were rounded up to what a ruler shows, and from what."""
-    told = [t for p in pieces if (t := _exact(p))]
+    told = [t for p in pieces if (t := _exact(tell, p))]
     if not told:
         return []
     which = plural(len(told), "This size was", "These sizes were")
-    return [f"{which} rounded up to the next eighth of an inch. Exact, in inches: {listed(told)}."]
+    step, unit = (
+        ("millimetre", "centimetres") if tell.measures.metric else ("eighth of an inch", "inches")
+    )
+    return [f"{which} rounded up to the next {step}. Exact, in {unit}: {listed(told)}."]
 
 
-def _exact(piece: Piece) -> str:
+def _exact(tell: Lengths, piece: Piece) -> str:
     """Return `**C** 4.2426`, or both sides where they differ; empty for what is exact."""
     wide = piece.width if piece.exact_width is None else piece.exact_width
     long = piece.length if piece.exact_length is None else piece.exact_length
     if (wide, long) == (piece.width, piece.length):
         return ""
-    sides = [_decimal(side) for side in ((wide,) if wide == long else (wide, long))]
+    sides = [_decimal(tell, side) for side in ((wide,) if wide == long else (wide, long))]
     return f"**{piece.letter}** {' × '.join(sides)}"
 
 
-def _decimal(length: Exact) -> str:
-    """Return inches to four places, without zeros that say nothing."""
+def _decimal(tell: Lengths, length: Exact) -> str:
+    """Return inches to four places, or centimetres to as many less one, without zeros that
+    say nothing."""
+    if tell.measures.metric:
+        return decimal_text(length / CM, _PLACES - 1).rstrip("0").rstrip(".")
     return decimal_text(length, _PLACES).rstrip("0").rstrip(".")
 
 

@@ -35,7 +35,7 @@ def sections(book: Book) -> tuple[Section, ...]:
     made = {key: made[key] for key in book.keys if made.get(key)}
     if not made:
         return ()
-    words = language()
+    words = language(measures=book.pattern.measures)
     ground = book.ground_word(dict.fromkeys(b for blocks in made.values() for b in blocks))
     what = {"ground": "ground", "grounds and blocks": "both"}.get(ground, "blocks")
     values: dict[str, Value] = {
@@ -45,7 +45,7 @@ def sections(book: Book) -> tuple[Section, ...]:
     }
     title, lead = (words.text(f"chapter-{CHAPTER}", values, part) for part in ("", "lead"))
     intro = _intro(
-        [work for blocks in made.values() for works in blocks.values() for work in works]
+        book, [work for blocks in made.values() for works in blocks.values() for work in works]
     )
     if len(made) == 1 and len(next(iter(made.values()))) == 1:
         ((key, blocks),) = made.items()
@@ -69,7 +69,7 @@ def _by_block(moments: Sequence[Moment]) -> dict[str, list[Work]]:
 
 
 def _section(book: Book, key: str, blocks: Blocks, block: str, title: str) -> Section:
-    words, many = language(), len(blocks) > 1
+    words, many = language(measures=book.pattern.measures), len(blocks) > 1
     name = slug(CHAPTER, key, block) if many else slug(CHAPTER, key)
     if many:
         title = words.text("piecing-block", {"block": Named(book.block_name(block))})
@@ -83,9 +83,9 @@ def _section(book: Book, key: str, blocks: Blocks, block: str, title: str) -> Se
     )
 
 
-def _intro(works: Sequence[Work]) -> tuple[Block, ...]:
+def _intro(book: Book, works: Sequence[Work]) -> tuple[Block, ...]:
     """Say what holds for all units: numbers, sewing many in a chain."""
-    words = language()
+    words = language(measures=book.pattern.measures)
     units = [o for o, _ in works if isinstance(o.the, Said) and o.the.message == "name-unit"]
     found = [words.text("piecing-units")] if units else []
     if any(o.count >= CHAIN for o in units):
@@ -101,7 +101,7 @@ def _block(book: Book, key: str, blocks: Blocks, block: str, section: str) -> tu
         opening.append(Paragraph(_opening(book, key, blocks, block)))
     if many:
         the = {"the": Named(f"the {book.block_name(block)}")}
-        caption = language().text("block-shown", the)
+        caption = language(measures=book.pattern.measures).text("block-shown", the)
         opening.append(FigureBlock(figure("block", key, caption, block=block), "half"))
     teller = Teller(book, CHAPTER, Asked())
     told = teller.blocks(section, (key,), {key: [moment for _, moment in blocks[block]]})
@@ -110,7 +110,7 @@ def _block(book: Book, key: str, blocks: Blocks, block: str, section: str) -> tu
 
 def _opening(book: Book, key: str, blocks: Blocks, block: str) -> str:
     """Return what the block is called in the trade, how large it is and how many to make."""
-    words, spec = language(), book.block(block)
+    words, spec = language(measures=book.pattern.measures), book.block(block)
     found = [
         words.text(
             "finishes",
