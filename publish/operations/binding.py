@@ -16,7 +16,8 @@ from publish.operations.operation import Moment, Operation, Shown
 from publish.operations.parts import Part
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.units import inches_text, maker_inches
+from publish.surd import Surd
+from publish.units import EIGHTH, inches_text, round_near
 from publish.words.values import Length, Rectangle, Values, Word
 
 TRIMMED = "layers level"
@@ -74,6 +75,8 @@ class StartBinding(Operation):
     longer: bool
     """Whether only the longer sides will do."""
     tucked: bool = False
+    ruler: Fraction = EIGHTH
+    """What a length on the diagonal is told to."""
 
     message: ClassVar[str] = "start-binding"
     tools: ClassVar[tuple[str, ...]] = ("walking foot", "clips")
@@ -98,10 +101,13 @@ class StartBinding(Operation):
 
     def values(self, moment: Moment) -> Values:
         edge = moment.after(self.quilt).edges[self.side].length
+        before = edge.told - self.at
+        if isinstance(before, Surd):
+            before = round_near(before, self.ruler)
         return {
             "tail": Length(self.tail),
             "seam": Length(self.seam),
-            "from": Length(maker_inches(edge.told - self.at)),
+            "from": Length(before),
             "place": Word("middle" if self.middle else "corner"),
             "side": Word("longer" if self.longer else "any"),
         }

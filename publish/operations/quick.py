@@ -219,7 +219,7 @@ class CutSegments(QuickWork):
 
     def carry_out(self, table: Table) -> None:
         strip = table.take(self.sewn, self.batch.count, by=SewStripSet)
-        most = int(maker_inches(strip.height.told) / maker_inches(self.segment))
+        most = int(strip.height.told / self.segment)
         table.need(
             not strip.known or most * self.batch.count >= self.count,
             "strip sets long enough",

@@ -89,5 +89,5 @@ def _read(source: Source, house: Shared | None) -> tuple[Pattern | None, list[No
     return replace(
         pattern,
         studio=Studio(house.path, house.steps) if house is not None else None,
-        origins=origins(node, source, ledger, house),
+        origins=origins(node, source, ledger, house, pattern.measures.metric),
     ), ledger.notes

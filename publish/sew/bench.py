@@ -46,6 +46,10 @@ class Bench:
         """Return a part as it lies on the table."""
         return self.table.look(key)
 
+    def usual(self, inches: Fraction) -> Fraction:
+        """Return a figure of the trade as the pattern's makers have it."""
+        return self.pattern.measures.usual(inches)
+
     @property
     def seam(self) -> Fraction:
         return self.pattern.sewing.seam

@@ -7,8 +7,9 @@ Invariant: counts and sizes are the draft's and the plan's own.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 
-from publish.draw.canvas.letters import set_inches, text_width
+from publish.draw.canvas.letters import text_width
 from publish.draw.canvas.style import CUT, FINISHED, LABEL
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.sheets.page import Heading
@@ -50,13 +51,16 @@ def heading(
     """Return the words at the head of one sheet."""
     sheet = f"Sheet {window.label} of {len(tiling.windows)}"
     if template.part == "piece":
-        return _piece(context, asked, sheet)
-    if template.part == "foundation":
-        return _foundation(context, asked, sheet)
-    return _motif(context, asked, template, sheet)
+        found = _piece(context, asked, sheet)
+    elif template.part == "foundation":
+        found = _foundation(context, asked, sheet)
+    else:
+        found = _motif(context, asked, template, sheet)
+    return replace(found, measures=context.pattern.measures)
 
 
 def _motif(context: Context, asked: Asked, template: Template, sheet: str) -> Heading:
+    say = context.labels
     key, size, _ = asked
     pattern = context.pattern
     motif, shape = pattern.motifs[key], context.drafts[size].motifs[key]
@@ -65,19 +69,20 @@ def _motif(context: Context, asked: Asked, template: Template, sheet: str) -> He
     turned = not template.cut.is_empty
     lines = [
         f"Cut {count} from {pattern.fabrics[motif.fabric].name}",
-        f"Finished motif {set_inches(shape.span)} across",
+        f"Finished motif {say.length(shape.span)} across",
         sheet,
     ]
     if turned:
-        lines.insert(2, f"Turn-under {set_inches(motif.turn_under)}")
+        lines.insert(2, f"Turn-under {say.length(motif.turn_under)}")
     return Heading(pattern.title, name, tuple(lines), turned, bool(template.folds))
 
 
 def _piece(context: Context, asked: Asked, sheet: str) -> Heading:
+    say = context.labels
     piece = piece_of(context, asked[0], asked[1])
     fabric = context.pattern.fabrics[piece.fabric].name
-    narrow = set_inches(min(piece.allowances, default=context.pattern.sewing.seam))
-    wide = f", {set_inches(piece.allowances[-1])} at wider edges" if piece.allowances[1:] else ""
+    narrow = say.length(min(piece.allowances, default=context.pattern.sewing.seam))
+    wide = f", {say.length(piece.allowances[-1])} at wider edges" if piece.allowances[1:] else ""
     notches = ("Short lines across the sewing line are notches",) if piece.notches else ()
     alike = with_template(context.plans, piece)
     counts = {key: f"{t.count}{_over(t, 'turned over')}" for key, t in alike.items()}
@@ -93,8 +98,9 @@ def _piece(context: Context, asked: Asked, sheet: str) -> Heading:
 
 
 def _foundation(context: Context, asked: Asked, sheet: str) -> Heading:
+    say = context.labels
     section = section_of(context, asked[0], asked[1])
-    seam = set_inches(context.pattern.sewing.seam)
+    seam = say.length(context.pattern.sewing.seam)
     alike = with_foundation(context.drafts, section)
     counts = {key: str(f.count) for key, f in alike.items()}
     one = "Print once" if section.count == 1 else f"Print {section.count} times"

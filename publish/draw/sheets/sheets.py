@@ -15,6 +15,7 @@ from publish.draw.sheets.heading import Asked, alt_words, heading, piece_of, sec
 from publish.draw.sheets.marks import FOLD_NAMES, draw_window, grain_words
 from publish.draw.sheets.page import (
     Heading,
+    check_words,
     extent,
     key,
     key_map,
@@ -109,7 +110,7 @@ def _sheet(
         x=left,
         y=top,
         window=(right - left, bottom - top),
-        square=square_of(paper),
+        square=square_of(paper, context.pattern.measures),
         alt=alt,
         at=corner,
         turn=template.turn,
@@ -134,7 +135,8 @@ def _alt(heading: Heading, template: Template, tiling: Tiling, window: Window) -
     joined = f" Joins {', '.join(joins)}." if joins else ""
     return (
         f"Template sheet {window.label} of {heading.name} at full size. {lines}.{edges}{joined} "
-        f"Check squares of 1 in and 5 cm show whether it is printed true."
+        f"Check squares of {check_words(heading.measures)} and 5 cm show whether it is printed "
+        "true."
     )
 
 

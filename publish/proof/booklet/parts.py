@@ -64,7 +64,7 @@ def _spacing(case: Case, key: str, style: str) -> tuple[Length | None, ...]:
 
 def _panels(case: Case, key: str) -> tuple[Length | None, ...]:
     plan = case.plans[key].backing
-    return () if plan is None else (BACKING_SEAM, plan.panel_width, plan.half)
+    return () if plan is None else (case.pattern.measures.usual(BACKING_SEAM), plan.panel_width, plan.half)
 
 
 _PARTS: tuple[tuple[str, Lengths], ...] = (

@@ -116,7 +116,7 @@ def _backing(case: Case, size: Size, plan: BackingPlan) -> Iterator[Note]:
     )
     # A panel that is split to keep a seam from the middle makes one seam more.
     joins = plan.panels - 1 if plan.half is None else plan.panels
-    joined = plan.panels * plan.panel_width - joins * 2 * BACKING_SEAM
+    joined = plan.panels * plan.panel_width - joins * 2 * case.pattern.measures.usual(BACKING_SEAM)
     yield from _least("P841", place, "joined width of the backing's panels", joined, across)
     yield from _least("P841", place, "length of the backing's panels", plan.panel_length, along)
 
