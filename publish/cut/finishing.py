@@ -90,9 +90,7 @@ def ruled(length: Exact, step: Fraction) -> Fraction:
     return round_up(length, step) if isinstance(length, Surd) else length
 
 
-def _backings(
-    blank: BackingPlan, seams: str, cloth: Cloth, join: Fraction
-) -> list[BackingPlan]:
+def _backings(blank: BackingPlan, seams: str, cloth: Cloth, join: Fraction) -> list[BackingPlan]:
     """Return a backing in panels of one width, their seams running one way, each `join` deep.
 
     Where the panels come out even in number, a seam would run down the middle. To avoid

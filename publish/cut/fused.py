@@ -1,8 +1,8 @@
 """Fused motifs: cut to their outline, so that they can be nested on web and on cloth.
 
 In: pattern, draft, letters. Out: shapes to nest, the web.
-Invariant: between any two outlines lie at least `WEB_APART`, as makers have it, and half of that beside
-each edge of the roll; the nested layout is kept only where it buys less than squares.
+Invariant: between any two outlines lie at least `WEB_APART`, as makers have it, and half of
+that beside each edge of the roll; the nested layout is kept only where it buys less than squares.
 """
 
 from __future__ import annotations

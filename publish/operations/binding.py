@@ -17,7 +17,7 @@ from publish.operations.parts import Part
 from publish.operations.table import Table
 from publish.surd import Length as Exact
 from publish.surd import Surd
-from publish.units import EIGHTH, inches_text, round_near
+from publish.units import EIGHTH, round_near
 from publish.words.values import Length, Rectangle, Values, Word
 
 TRIMMED = "layers level"
@@ -176,8 +176,8 @@ class MeetTails(Operation):
             "a gap long enough to join the tails",
             by=StartBinding,
             part=quilt,
-            expected=inches_text(self.least),
-            received=inches_text(gap),
+            expected=table.text(self.least),
+            received=table.text(gap),
         )
         _goes_round(table, quilt, strip, strip.width.told)
         table.put(strip.having(MET))
@@ -252,8 +252,8 @@ def _goes_round(table: Table, quilt: Part, strip: Part, overlap: Exact) -> None:
         "binding enough to go round and overlap",
         by=JoinOnDiagonal,
         part=strip,
-        expected=inches_text(asked),
-        received=inches_text(strip.height.exact),
+        expected=table.text(asked),
+        received=table.text(strip.height.exact),
     )
 
 
@@ -284,8 +284,8 @@ class SewDownBinding(Operation):
             self.width >= 6 * self.seam,
             "binding wide enough to cover its stitching",
             part=quilt,
-            expected=inches_text(6 * self.seam),
-            received=inches_text(self.width),
+            expected=table.text(6 * self.seam),
+            received=table.text(self.width),
         )
         edges = tuple(replace(edge, state="bound", stretches=()) for edge in quilt.edges)
         sides = quilt.width.exact - 2 * self.seam, quilt.height.exact - 2 * self.seam

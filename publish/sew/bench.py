@@ -34,7 +34,7 @@ class Bench:
         """The blocks that some size of the pattern shows."""
         self.operations: list[Operation] = []
         self.moments: list[Moment] = []
-        self.table = Table(self.operations)
+        self.table = Table(self.operations, pattern.measures)
 
     def add(self, *operations: Operation) -> None:
         """Carry out operations in order and keep them."""

@@ -62,6 +62,5 @@ def start_of(width: Length, height: Length, measures: Measures = INCHES) -> Star
         if long >= opening + 2 * run:
             return Start("corner", "joined", run, opening, tail, long != short)
     loose = min(run, Fraction(int(float(long / measures.whole)), 4) * measures.whole)
-    return Start(
-        "middle", "tucked", long / 2, Fraction(0), loose, long != short, min(measures.usual(TUCKED), loose)
-    )
+    inside = min(measures.usual(TUCKED), loose)
+    return Start("middle", "tucked", long / 2, Fraction(0), loose, long != short, inside)

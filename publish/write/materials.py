@@ -202,11 +202,9 @@ def _batting(tell: Lengths, name: str, plan: CutPlan) -> str:
 
 
 def _roll(tell: Lengths, plan: WebPlan | None, what: str) -> str:
-    return (
-        NONE
-        if plan is None
-        else f"{tell.measure(plan.buy)} of {tell.measure(plan.width)} wide {what}"
-    )
+    if plan is None:
+        return NONE
+    return f"{tell.measure(plan.buy)} of {tell.measure(plan.width)} wide {what}"
 
 
 def thread_rows(book: Book) -> list[tuple[str, Callable[[CutPlan], Fraction]]]:
@@ -255,7 +253,7 @@ def _threads(book: Book) -> Table:
         notes.append(
             f"Needle and bobbin use the same length. A bobbin is taken to hold about "
             f"{book.say.thread(BOBBIN.value)} of 50 wt thread, a full class 15 bobbin; yours may "
-            f"hold more or less."
+            "hold more or less."
         )
     return Table(
         "thread",
