@@ -101,7 +101,6 @@ def _strip(
     origin: tuple[float, float, float],
 ) -> None:
     """Draw a strip moved outward, with its letter and cut size."""
-    say = context.labels
     left, top, scale = origin
     dx, dy = _AWAY[side]
     frame = canvas.frame(left + dx * APART, top + dy * APART, scale)
@@ -113,7 +112,7 @@ def _strip(
         return
     a, b, c, d = (float(v) for v in patch.box)
     centre = ((a + c) / 2, (b + d) / 2)
-    words = f"{piece.letter}  {say.sides(piece.width, piece.length)}"
+    words = f"{piece.letter}  {context.labels.sides(piece.width, piece.length)}"
     thick = min(c - a, d - b) * scale * 72
     angle = 0.0 if dx == 0 else -90.0
     if side in ("right", "bottom"):
