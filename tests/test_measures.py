@@ -36,9 +36,7 @@ def cm(text: str) -> Fraction:
         (METRIC_FIRST, "26.5 cm", "26.5 cm (about 10 7/16 in)"),  # 10.4331 in
     ],
 )
-def test_a_length_is_told_as_its_makers_measure(
-    measures: Measures, length: str, said: str
-) -> None:
+def test_a_length_is_told_as_its_makers_measure(measures: Measures, length: str, said: str) -> None:
     assert Lengths(measures).measure(parse_length(length)) == said
 
 
