@@ -9,7 +9,7 @@ import re
 
 import pypdfium2
 import pytest
-from small import NINE, findings, prepared, written
+from small import NINE, STAR, findings, prepared, written
 
 from publish import draw
 from publish.editions import Job
@@ -24,7 +24,6 @@ OF_INCHES = re.compile(
     r"(?<!\w)\d+\s*(?:in|yd|yds|ft)(?!\w)|\binch(?:es)?\b|\byards?\b|[″¼½¾⅛⅜⅝⅞⁄]|\d/\d",
     re.IGNORECASE,
 )
-STARS = "  star: {traditional: sawtooth star, fabrics: {star: fern, background: oat}}\n"
 METRIC = "units: metric\n"
 QUILT = "throw: {columns: 2, rows: 3, block_size: 24 cm, borders: [{width: 6 cm, fabric: mist}]}"
 POINT = "throw: {setting: on point, columns: 2, rows: 2, block_size: 24 cm, setting_fabric: mist}"
@@ -51,7 +50,7 @@ def test_the_search_passes_over_metric(words):
 
 @pytest.mark.parametrize(
     ("sizes", "blocks"),
-    [(QUILT, NINE), (POINT, NINE), (PILLOW, NINE), (INCHES, NINE), (QUILT, STARS)],
+    [(QUILT, NINE), (POINT, NINE), (PILLOW, NINE), (INCHES, NINE), (QUILT, STAR)],
     ids=["quilt", "on point", "pillow", "in inches", "star"],
 )
 def test_a_metric_booklet_holds_no_inch(tmp_path, sizes, blocks):

@@ -43,7 +43,7 @@ _EACH = re.compile(rf"({COUNT}) \*\*([A-Z]{{1,2}})\*\*")
 _NAMED = re.compile(rf"({COUNT})(?: [^\W\d]+){{0,3}}? \*\*([A-Z]{{1,2}})\*\*(?! and \*\*)")
 _LENGTHS = re.compile(rf"({COUNT}) lengths of \*\*([A-Z]{{1,2}})\*\*")
 _MAKE = re.compile(rf"\bMake ({COUNT})", re.IGNORECASE)
-_DEPTH = re.compile(rf"[Cc]ut {COUNT} strips? ({NUMBER} (?:in|cm|mm))\b")
+_DEPTH = re.compile(rf"[Cc]ut {COUNT} strips? ((?:{NUMBER}) (?:in|cm|mm))\b")
 _BOUND = re.compile(rf"({COUNT}) strips (?=\d)", re.IGNORECASE)
 
 

@@ -111,10 +111,12 @@ class _Known:
         """Return whether a length is settled where centimetres lead: exactly as it is told, or
         in inches behind it to the nearest sixteenth."""
         value = length.inches
-        if length.unit in ("in", "yd"):
-            step = SIXTEENTH if length.unit == "in" else YARD / 8
-            known = self.exact | practice | PRACTICE_METRIC
-            return any(abs(value - v) <= step for v in (*known, *self.curved))
+        if length.unit == "yd":
+            runs = any(_run(float(value), v) for v in self.curved)
+            return runs or value in self.exact | PRACTICE_YARDS
+        if length.unit == "in":
+            known = (*self.exact, *practice, *PRACTICE_METRIC, *self.curved)
+            return any(abs(value - v) <= SIXTEENTH for v in known)
         near = NEAR if length.unit != "m" else METRE
         curved = any(abs(float(value) - v) <= near for v in self.curved)
         return curved or value in self.exact | practice | PRACTICE_METRIC
