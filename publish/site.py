@@ -11,15 +11,19 @@ from __future__ import annotations
 import io
 import json
 from collections.abc import Mapping
+from fractions import Fraction
 from typing import Any
 
 from PIL import Image
 
 from publish import deliver, draw
 from publish.deliver import SHOP
+from publish.measures import METRE, Measures
 from publish.model.pattern import Pattern
 from publish.typeset.palette import palette
+from publish.units import YARD, parse_number
 from publish.web import render as rendered
+from publish.words.en.lengths import Lengths
 from publish.work import Work
 
 FOLDER = "site/"
@@ -84,25 +88,27 @@ def _facts(pattern: Pattern, found: Json) -> Json:
     others = [m for m in found["materials"] if m.partition(":")[0] not in names]
     return {
         "found": found,
-        "cloth": _cloth(found),
+        "cloth": _cloth(found, pattern.measures),
         "others": others,
         "number": pattern.publication.barcode.rpartition(" ")[2],
         "address": found["contact"] if _is_address(found["contact"]) else "",
     }
 
 
-def _cloth(found: Json) -> list[tuple[str, list[str]]]:
+def _cloth(found: Json, measures: Measures) -> list[tuple[str, list[str]]]:
     """Return each fabric with what to buy of it for each size; empty where none is."""
     names = dict.fromkeys(name for bought in found["to_buy"].values() for name in bought)
     return [
-        (name, [_amount(bought.get(name)) for bought in found["to_buy"].values()]) for name in names
+        (name, [_amount(measures, bought.get(name)) for bought in found["to_buy"].values()])
+        for name in names
     ]
 
 
-def _amount(bought: Mapping[str, str | None] | None) -> str:
+def _amount(measures: Measures, bought: Mapping[str, str | None] | None) -> str:
     if not bought or not bought["yards"]:
         return ""
-    return f"{bought['yards']} yd ({bought['metres']} m)"
+    yards, metres = parse_number(bought["yards"]) * YARD, Fraction(bought["metres"] or 0) * METRE
+    return Lengths(measures).to_buy(yards, metres)
 
 
 def _is_address(text: str) -> bool:

@@ -17,7 +17,7 @@ PACKAGE = ROOT / "publish"
 NUMBERED = ("read", "grade", "draft", "cut", "sew", "write", "draw", "typeset", "proof", "deliver")
 STAGES = (*NUMBERED, "render")
 """The pictures, between draft and draw, follow the rules of a stage."""
-BOTTOM = ("notes", "units", "colour", "surd", "arcs", "gtin", "svgfile", "kept")
+BOTTOM = ("notes", "units", "measures", "colour", "surd", "arcs", "gtin", "svgfile", "kept")
 LIBRARIES = {"arcs": "shapely", "colour": "coloraide", "gtin": "stdnum"}
 """What a module at the bottom may import besides the standard library."""
 BESIDE = {"words": ("words",), "operations": ("operations", "words"), "trace": ("trace", "model")}

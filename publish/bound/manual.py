@@ -27,6 +27,7 @@ from publish.model.words import (
     Steps,
     TemplateSheets,
 )
+from publish.words.en.lengths import Lengths
 from publish.write.order import numbered
 
 OPENING, TEMPLATES, EDITION = "what-you-will-make", "templates", "edition"
@@ -63,10 +64,16 @@ def manual(volume: Volume, chapters: Sequence[Chapter], pages: Sequence[str] = (
     back = [*_templates(chapters), _edition(volume, chapters)]
     body = numbered((*front, *parted, *back[:-1]))
     words = (*body, back[-1])
-    last = (once.glossary(words), once.index(pages, words), back[-1])
+    last = (once.glossary(words, _lengths(chapters)), once.index(pages, words), back[-1])
     return Manual(
         _cover(volume, chapters), (*body, *last), _back(volume, chapters), _foot(volume.looks)
     )
+
+
+def _lengths(chapters: Sequence[Chapter]) -> Lengths:
+    """Return how all patterns tell lengths; both ways where they differ."""
+    told = {c.pattern.measures for c in chapters}
+    return Lengths(*told) if len(told) == 1 else Lengths()
 
 
 def _own(chapter: Chapter, named: once.Manuals) -> list[Section]:

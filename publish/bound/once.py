@@ -13,6 +13,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from publish.model.words import Block, Box, Bullets, Paragraph, Row, Section, Table
+from publish.words.en.lengths import Lengths
 from publish.write.collect import text
 from publish.write.glossary import section as glossary_of
 from publish.write.terms import TERMS
@@ -110,9 +111,9 @@ def _is_heading(block: Block) -> bool:
     return isinstance(block, Paragraph) and block.text.startswith("**") and "**" in block.text[2:]
 
 
-def glossary(sections: Sequence[Section]) -> Section:
+def glossary(sections: Sequence[Section], tell: Lengths) -> Section:
     """Return the terms and lengths of the whole book."""
-    found = glossary_of(text(sections))
+    found = glossary_of(text(sections), tell)
     return replace(found, lead="The words and the measurements of this book.")
 
 

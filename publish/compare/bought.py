@@ -13,7 +13,9 @@ from fractions import Fraction
 from publish.compare.model import BOUGHT, COSMETIC, CUT, Change, Cloth, Edition, SizeEdition
 from publish.compare.sewn import size_text
 from publish.units import fraction_text, metres_text, yards_text
-from publish.words.en.phrase import measure, rectangle
+from publish.words.en.lengths import Lengths
+
+SAY = Lengths()
 
 
 def find(old: Edition, new: Edition) -> Iterator[Change]:
@@ -60,8 +62,8 @@ def _widths(old: Edition, new: Edition) -> Iterator[Change]:
             yield Change(
                 BOUGHT,
                 "usable width",
-                f"{new.fabrics[key].name}: the lengths to buy assume {measure(after)} of usable "
-                f"width, not {measure(before)}.",
+                f"{new.fabrics[key].name}: the lengths to buy assume {SAY.measure(after)} of "
+                f"usable width, not {SAY.measure(before)}.",
                 advice,
                 old={"usable_width": fraction_text(before)},
                 new={"usable_width": fraction_text(after)},
@@ -159,7 +161,7 @@ def _same_batting(before: SizeEdition, after: SizeEdition) -> Change | None:
 
 
 def _rectangle(part: Mapping[str, Fraction]) -> str:
-    return rectangle(part["width"], part["height"])
+    return SAY.rectangle(part["width"], part["height"])
 
 
 def _threads(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:

@@ -12,7 +12,10 @@ from typing import Any
 
 from publish.compare.model import COSMETIC, CUT, Change, Edition, Piece, SizeEdition
 from publish.units import fraction_text
-from publish.words.en.phrase import counted, measure, number, rectangle
+from publish.words.en.lengths import Lengths
+from publish.words.en.phrase import counted, number
+
+SAY = Lengths()
 
 
 def find(old: Edition, new: Edition) -> Iterator[Change]:
@@ -69,7 +72,7 @@ def _piece(
     elif was is None:
         sentence = (
             f"{size.title}: cut {is_.count} of {_called(is_)} from {_name(new, is_.fabric)}, "
-            f"{rectangle(*_size(is_))}; it is new in this size."
+            f"{SAY.rectangle(*_size(is_))}; it is new in this size."
         )
         yield Change(CUT, "piece", sentence, "", size.key, {}, _values(is_))
     elif said := _said(old, new, was, is_):
@@ -83,7 +86,7 @@ def _said(old: Edition, new: Edition, was: Piece, is_: Piece) -> list[str]:
     called = _called(is_)
     parts = []
     if _size(was) != _size(is_):
-        parts.append(f"cut {called} {rectangle(*_size(is_))}, not {rectangle(*_size(was))}")
+        parts.append(f"cut {called} {SAY.rectangle(*_size(is_))}, not {SAY.rectangle(*_size(was))}")
     if was.count != is_.count:
         parts.append(f"cut {is_.count} of {called}, not {was.count}")
     if was.fabric != is_.fabric:
@@ -159,7 +162,7 @@ def _backing(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
         return
     parts = []
     if (was["width"], was["height"]) != (is_["width"], is_["height"]):
-        sizes = [rectangle(b["width"], b["height"]) for b in (is_, was)]
+        sizes = [SAY.rectangle(b["width"], b["height"]) for b in (is_, was)]
         parts.append(f"the backing is joined to {sizes[0]}, not {sizes[1]}")
     if was["panels"] != is_["panels"]:
         parts.append(
@@ -178,7 +181,7 @@ def _backing(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
     advice = (
         "A backing that you have joined is large enough."
         if smaller
-        else (f"A backing of {rectangle(was['width'], was['height'])} is too small.")
+        else (f"A backing of {SAY.rectangle(was['width'], was['height'])} is too small.")
     )
     yield Change(
         CUT,
@@ -210,7 +213,7 @@ def _binding(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
         return
     parts = []
     if was["length"] != is_["length"]:
-        lengths = measure(is_["length"]), measure(was["length"])
+        lengths = SAY.measure(is_["length"]), SAY.measure(was["length"])
         parts.append(f"the binding is {lengths[0]} long, not {lengths[1]}")
     if was["cut"] != is_["cut"]:
         parts.append(f"the binding is cut {is_['cut']}, not {was['cut']}")

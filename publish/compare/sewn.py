@@ -13,7 +13,10 @@ from publish.operations.borders import border_called
 from publish.surd import Exact, Surd
 from publish.units import fraction_text, maker_inches, parse_number
 from publish.words import language
-from publish.words.en.phrase import counted, measure, number, rectangle
+from publish.words.en.lengths import Lengths
+from publish.words.en.phrase import counted, number
+
+SAY = Lengths()
 
 
 def find(old: Edition, new: Edition) -> Iterator[Change]:
@@ -22,7 +25,7 @@ def find(old: Edition, new: Edition) -> Iterator[Change]:
         yield Change(
             SEWN,
             "seam",
-            f"Every seam is {measure(new.seam)}, not {measure(old.seam)}.",
+            f"Every seam is {SAY.measure(new.seam)}, not {SAY.measure(old.seam)}.",
             "Do not mix the two in one piece: finish what you have begun by the older booklet.",
             old={"seam": fraction_text(old.seam)},
             new={"seam": fraction_text(new.seam)},
@@ -57,7 +60,7 @@ def _exact(length: Exact) -> str:
 
 def size_text(size: tuple[Exact, Exact]) -> str:
     """Return width and height in words, to the nearest 1/8 in on the diagonal."""
-    return rectangle(maker_inches(size[0]), maker_inches(size[1]))
+    return SAY.rectangle(maker_inches(size[0]), maker_inches(size[1]))
 
 
 def _finished(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
@@ -85,8 +88,8 @@ def _blocks(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
         yield Change(
             SEWN,
             "block",
-            f"{after.title}: a finished block is {measure(after.block_side)}, "
-            f"not {measure(before.block_side)}.",
+            f"{after.title}: a finished block is {SAY.measure(after.block_side)}, "
+            f"not {SAY.measure(before.block_side)}.",
             "",
             after.key,
             {"side": sides[0]},
@@ -165,7 +168,7 @@ def _motif(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
     yield Change(
         SEWN,
         "motif",
-        f"{after.title}: the finished motif is {measure(is_)} across, not {measure(was)}.",
+        f"{after.title}: the finished motif is {SAY.measure(is_)} across, not {SAY.measure(was)}.",
         "",
         after.key,
         {"span": fraction_text(was)},
@@ -205,7 +208,9 @@ def _borders(
 def _border(old: Edition, new: Edition, was: Border, is_: Border) -> list[str]:
     parts = []
     if was.width != is_.width:
-        parts.append(f"is {measure(is_.width)} wide when finished, not {measure(was.width)}")
+        parts.append(
+            f"is {SAY.measure(is_.width)} wide when finished, not {SAY.measure(was.width)}"
+        )
     if was.fabric != is_.fabric:
         names = [e.fabrics[b.fabric].name for e, b in ((new, is_), (old, was))]
         parts.append(f"is {names[0]}, not {names[1]}")
@@ -229,7 +234,7 @@ def _pillow(before: SizeEdition, after: SizeEdition) -> Iterator[Change]:
         return
     for name, what in (("overlap", "backs overlap by"), ("hem", "hem takes up")):
         if was[name] != is_[name]:
-            new, old = (measure(parse_number(p[name])) for p in (is_, was))
+            new, old = (SAY.measure(parse_number(p[name])) for p in (is_, was))
             yield Change(
                 SEWN,
                 "pillow",
@@ -279,5 +284,5 @@ def _lines(style: str, gap: str) -> str:
         "grid": "with a grid",
         "as desired": "as you like",
     }
-    apart = f" {measure(parse_number(gap))} apart" if gap else ""
+    apart = f" {SAY.measure(parse_number(gap))} apart" if gap else ""
     return f"{kinds.get(style, style)}{apart}"

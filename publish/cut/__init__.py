@@ -135,7 +135,7 @@ def _plan(task: Task, notes: list[Note], savings: list[Saving]) -> CutPlan | Non
         fabrics=fabrics,
         motif_square=max(side, default=None),
         backing=_backing(pattern, size, pieces),
-        batting=batting(size),
+        batting=batting(size, pattern.measures),
         binding=_binding(pattern, size, pieces),
         pillow=made[0] if made else None,
         web=web(pattern, draft, motifs),
@@ -183,7 +183,10 @@ def _fabric(task: Task, fabric: Fabric, own: list[Lettered], motifs: list[Fused]
         ]
         return replace(checked(plan_fabric(fabric, kept, sewing)), precut=made.plan)
     plan = _by_length(task, fabric, own, motifs)
-    others = [_alternative(task, sold_as(fabric, offer), plan) for offer in ready_offers(fabric)]
+    others = [
+        _alternative(task, sold_as(fabric, offer), plan)
+        for offer in ready_offers(fabric, sewing.measures)
+    ]
     return replace(plan, alternatives=tuple(others), shares=_shares(task, fabric, own, motifs))
 
 
@@ -231,7 +234,9 @@ def _alternative(task: Task, fabric: Fabric, plan: FabricPlan) -> Alternative:
 
 def _binding(pattern: Pattern, size: Size, pieces: tuple[Piece, ...]) -> BindingPlan | None:
     piece = next((p for p in pieces if p.purpose == "binding"), None)
-    return None if piece is None else binding_plan(size, piece, pattern.sewing.seam)
+    return (
+        None if piece is None else binding_plan(size, piece, pattern.sewing.seam, pattern.measures)
+    )
 
 
 def _backing(pattern: Pattern, size: Size, pieces: tuple[Piece, ...]) -> BackingPlan | None:

@@ -18,6 +18,7 @@ from fractions import Fraction
 from itertools import count
 from math import isqrt
 
+from publish.measures import INCHES, Measures
 from publish.units import EIGHTH
 
 
@@ -27,18 +28,23 @@ def lines(side: Fraction, width: Fraction, seam: Fraction) -> int:
     return isqrt(int(across * across / 2))
 
 
-def strip_length(side: Fraction, width: Fraction, seam: Fraction) -> Fraction:
-    """Return the length of strip that a square gives, rounded down to 1/8 in."""
+def strip_length(
+    side: Fraction, width: Fraction, seam: Fraction, step: Fraction = EIGHTH
+) -> Fraction:
+    """Return the length of strip that a square gives, rounded down to a step."""
     of_one = max(side - 2 * seam, Fraction(0))
-    square = 2 * (lines(side, width, seam) * of_one / EIGHTH) ** 2
-    return isqrt(int(square)) * EIGHTH
+    square = 2 * (lines(side, width, seam) * of_one / step) ** 2
+    return isqrt(int(square)) * step
 
 
-def square_side(length: Fraction, width: Fraction, seam: Fraction) -> Fraction:
-    """Return the least side in whole inches that gives a strip of a length."""
-    least = isqrt(int(length * width))
+def square_side(
+    length: Fraction, width: Fraction, seam: Fraction, measures: Measures = INCHES
+) -> Fraction:
+    """Return the least side in whole inches or centimetres that gives a strip of a length."""
+    unit = measures.whole
+    least = isqrt(int(length * width / unit**2))
     return next(
-        Fraction(side)
+        side * unit
         for side in count(least)
-        if strip_length(Fraction(side), width, seam) >= length
+        if strip_length(side * unit, width, seam, measures.grid) >= length
     )

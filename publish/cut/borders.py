@@ -15,7 +15,6 @@ from publish.model.draft import Draft
 from publish.model.pattern import BorderSpec, Pattern
 from publish.model.size import Round, Size
 from publish.surd import Length
-from publish.units import round_up
 
 NAMES = {"side": "side border", "top": "top and bottom border"}
 ENDS = {"left": "side", "right": "side", "top": "top", "bottom": "top"}
@@ -39,7 +38,7 @@ def borders(pattern: Pattern, size: Size, draft: Draft | None = None) -> list[Ne
             assert layer.border is not None
             broad = layer.border.width + pattern.sewing.seam + outer
             if part == ("top" if layer.border.corners == "mitred" else "side"):
-                wider += 2 * (round_up(broad) - broad)
+                wider += 2 * (pattern.measures.up(broad) - broad)
     return found
 
 
@@ -53,7 +52,7 @@ def _border(
     """Return the strips of one border; `beyond` are the seam beyond its outside edge, and by
     how much what it is sewn to is larger than drafted."""
     (number, part, of), spec, seam = which, layer.border, pattern.sewing.seam
-    outer, wider = beyond
+    (outer, wider), up = beyond, pattern.measures.up
     assert spec is not None
     mitred = spec.corners == "mitred"
     reach = _reach(layer, spec, part, mitred)
@@ -61,8 +60,8 @@ def _border(
         spec.width + seam + outer,
         reach + 2 * (outer if part == "top" or mitred else seam) + (spec.width if mitred else 0),
     )
-    cut, finished = (round_up(exact[0]), round_up(exact[1] + wider)), (spec.width, reach)
-    cloth = cloth_of(pattern.fabrics[spec.fabric])
+    cut, finished = (up(exact[0]), up(exact[1] + wider)), (spec.width, reach)
+    cloth = cloth_of(pattern.fabrics[spec.fabric], pattern.measures.grid)
     ways = long_ways(*cut, 2, cloth, 2 * seam, level=part == "top")
     if cloth.directional and part == "top":  # the strip's length runs across the fabric
         cut, exact, finished = cut[::-1], exact[::-1], finished[::-1]

@@ -124,8 +124,11 @@ class _Table:
         return next(equal, best)
 
     def _cost(self, ways: Ways) -> Cost:
-        plan = self.plan(ways)
-        return plan.buy, plan.buy_metric
+        return self.cost_of(self.plan(ways))
+
+    def cost_of(self, plan: FabricPlan) -> Cost:
+        """Return what a plan buys: in the units that lead, then in the other."""
+        return self._in_order(plan.buy, plan.buy_metric)
 
     def _at_whole(self, ways: Ways) -> Cost:
         return self._priced(self.whole(ways).gross)
@@ -138,7 +141,11 @@ class _Table:
         return floor_of(parts, self.fabric.usable_width, squaring, quick=True)
 
     def _priced(self, length: Fraction) -> Cost:
-        return self.purchase.buy(length), self.purchase.buy_metric(length)
+        return self._in_order(self.purchase.buy(length), self.purchase.buy_metric(length))
+
+    def _in_order(self, yards: Fraction, metres: Fraction) -> Cost:
+        """Return what is bought in the units that lead, then in the other."""
+        return (metres, yards) if self.purchase.metric else (yards, metres)
 
 
 def combinations(needs: Sequence[Lettered], cloth: Cloth) -> list[Ways]:
@@ -223,11 +230,12 @@ def _choices(table: _Table, chosen: Ways) -> tuple[str, ...]:
         ]
         if not found:
             continue
-        other, words = min(found, key=lambda f: (f[0].buy, f[0].buy_metric, f[1]))
+        other, words = min(found, key=lambda f: (*table.cost_of(f[0]), f[1]))
         name = lettered.need.name if way.made is None else way.made.name
         text = f"{lettered.letter} ({name}) cut {way.words}"
-        if other.buy > best.buy:
-            saved = to_buy(other.buy - best.buy, other.buy_metric - best.buy_metric)
+        if table.cost_of(other)[0] > table.cost_of(best)[0]:
+            yards, metres = other.buy - best.buy, other.buy_metric - best.buy_metric
+            saved = to_buy(yards, metres, table.purchase.measures)
             text += f": buys {saved} less than {words}"
         said.append(text)
     return tuple(said)

@@ -21,12 +21,14 @@ from publish.cut.needs import (
     long_ways,
     plain,
 )
+from publish.measures import INCHES, Measures
 from publish.model.cutplan import BackingPlan, BattingPlan, BindingPlan, Piece, PillowPlan
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.trade import BACKING_SEAM
 from publish.surd import Exact, Surd
-from publish.units import EIGHTH, fraction_text, round_up
+from publish.units import round_up
+from publish.words.en.phrase import article
 
 LEAST_PANEL = Fraction(6)
 """No part of a backing is narrower: common practice, no source."""
@@ -41,6 +43,18 @@ PACKAGES: tuple[tuple[str, int, int], ...] = (
     ("king", 120, 124),
 )
 """Packaged batting in inches: standard quilt sizes, project12quilts, 2012 (list one)."""
+
+METRIC_PACKAGES: tuple[tuple[str, int, int], ...] = (
+    ("cot", 90, 120),
+    ("cot", 120, 150),
+    ("single", 150, 200),
+    ("single", 180, 230),
+    ("double", 220, 240),
+    ("double", 240, 280),
+    ("king", 300, 300),
+)
+"""Packaged batting in centimetres: round sizes as they are sold, from memory; common practice,
+no source."""
 
 SLEEVE_SHORTER = Fraction(1)
 """Hanging sleeve: strip = 2 x finished depth and its seam, 1/2 in where that is 1/4 in; 1 in
@@ -57,12 +71,13 @@ def backing(pattern: Pattern, size: Size) -> tuple[Need, tuple[BackingPlan, ...]
     if size.backing is None:
         return None
     fabric = pattern.fabrics[size.backing.fabric]
-    cloth, reach = cloth_of(fabric), 2 * size.backing.overhang
-    whole = ruled(size.width) + reach, ruled(size.height) + reach
+    step, join = pattern.measures.rough, pattern.measures.usual(BACKING_SEAM)
+    cloth, reach = cloth_of(fabric, step), 2 * size.backing.overhang
+    whole = ruled(size.width, step) + reach, ruled(size.height, step) + reach
     blank = BackingPlan(fabric.key, *whole, 1, *whole, "none", size.backing.overhang)
-    plans = _backings(blank, "vertical", cloth)
+    plans = _backings(blank, "vertical", cloth, join)
     if not cloth.directional and whole[0] != whole[1]:
-        plans += _backings(blank, "horizontal", cloth)
+        plans += _backings(blank, "horizontal", cloth, join)
     ways = tuple(map(_panels, plans))
     made = ways[0].made
     assert made is not None
@@ -70,13 +85,13 @@ def backing(pattern: Pattern, size: Size) -> tuple[Need, tuple[BackingPlan, ...]
     return need, tuple(plans)
 
 
-def ruled(length: Exact) -> Fraction:
+def ruled(length: Exact, step: Fraction) -> Fraction:
     """Return a finished length as a ruler shows it: one on the diagonal rounded up."""
-    return round_up(length) if isinstance(length, Surd) else length
+    return round_up(length, step) if isinstance(length, Surd) else length
 
 
-def _backings(blank: BackingPlan, seams: str, cloth: Cloth) -> list[BackingPlan]:
-    """Return a backing in panels of one width, their seams running one way.
+def _backings(blank: BackingPlan, seams: str, cloth: Cloth, join: Fraction) -> list[BackingPlan]:
+    """Return a backing in panels of one width, their seams running one way, each `join` deep.
 
     Where the panels come out even in number, a seam would run down the middle. To avoid
     it, one panel stays whole and one is split: a half is sewn to each side (BellaOnline,
@@ -84,12 +99,12 @@ def _backings(blank: BackingPlan, seams: str, cloth: Cloth) -> list[BackingPlan]
     enough for its additional seam and no half is narrower than `LEAST_PANEL`.
     """
     across, along = (blank.width, blank.height)[:: 1 if seams == "vertical" else -1]
-    along = round_up(along)
+    along = round_up(along, cloth.step)
     if across <= cloth.across:
-        return [replace(blank, panel_width=round_up(across), panel_length=along)]
-    panels, each = equal_lengths(across, cloth.across, 2 * BACKING_SEAM)
+        return [replace(blank, panel_width=round_up(across, cloth.step), panel_length=along)]
+    panels, each = equal_lengths(across, cloth.across, 2 * join, cloth.step)
     plan = replace(blank, panels=panels, panel_width=each, panel_length=along, seams=seams)
-    wider = round_up((across + panels * 2 * BACKING_SEAM) / panels, 2 * EIGHTH)
+    wider = round_up((across + panels * 2 * join) / panels, 2 * cloth.step)
     if panels % 2 or wider > cloth.across or wider / 2 < LEAST_PANEL:
         return [plan]
     return [replace(plan, panel_width=wider, half=wider / 2), plan]
@@ -107,14 +122,20 @@ def _panels(plan: BackingPlan) -> Way:
     return Way(plan.panel_width, plan.panel_length, plan.panels, words=words, made=made)
 
 
-def batting(size: Size) -> BattingPlan | None:
+def batting(size: Size, measures: Measures = INCHES) -> BattingPlan | None:
     """Return the batting to cut, and the smallest package that holds it, if any does."""
     if size.batting is None:
         return None
-    width = ruled(size.width) + 2 * size.batting.overhang
-    height = ruled(size.height) + 2 * size.batting.overhang
+    width = ruled(size.width, measures.rough) + 2 * size.batting.overhang
+    height = ruled(size.height, measures.rough) + 2 * size.batting.overhang
     short, long = sorted((width, height))
-    held = (f"{n} {a} × {b} in" for n, a, b in PACKAGES if short <= a and long <= b)
+    packages = METRIC_PACKAGES if measures.metric else PACKAGES
+    unit = measures.whole
+    held = (
+        f"{n} {a} × {b} {measures.unit}"
+        for n, a, b in packages
+        if short <= a * unit and long <= b * unit
+    )
     return BattingPlan(size.batting.name, width, height, next(held, None))
 
 
@@ -127,18 +148,19 @@ def binding(pattern: Pattern, size: Size, lengths: Iterable[Fraction] = ()) -> N
     spec = size.binding
     if spec is None:
         return None
-    cloth, width = cloth_of(pattern.fabrics[spec.fabric]), spec.width
-    length = bound_length(size)
+    measures, width = pattern.measures, spec.width
+    cloth = cloth_of(pattern.fabrics[spec.fabric], measures.grid)
+    length = bound_length(size, measures)
     if spec.cut != "straight":
-        side = square_side(length, width, pattern.sewing.seam)
+        side = square_side(length, width, pattern.sewing.seam, measures)
         way = Way(side, side, 1)
         return Need("bias binding square", "binding", spec.fabric, side, side, 1, (way,))
-    count, _ = equal_lengths(length, cloth.across, width)
+    count, _ = equal_lengths(length, cloth.across, width, cloth.step)
     reach = cloth.across
     words = "across the width"
     ways = [Way(reach, width, count, words=words, made=Made(BINDING, reach, width, count))]
     for along in sorted(set(lengths)) if not cloth.directional else ():
-        count, each = equal_lengths(length, along, width)
+        count, each = equal_lengths(length, along, width, cloth.step)
         if cloth.along is None and each > reach:
             made = Made(BINDING, width, each, count)
             ways.append(
@@ -148,17 +170,19 @@ def binding(pattern: Pattern, size: Size, lengths: Iterable[Fraction] = ()) -> N
     return Need(BINDING, "binding", spec.fabric, reach, width, first, tuple(dict.fromkeys(ways)))
 
 
-def bound_length(size: Size) -> Fraction:
+def bound_length(size: Size, measures: Measures = INCHES) -> Fraction:
     """Return the length of binding that must be there after joining."""
     assert size.binding is not None
-    return ruled(size.perimeter) + size.binding.allowance
+    return ruled(size.perimeter, measures.grid) + size.binding.allowance
 
 
-def binding_plan(size: Size, piece: Piece, seam: Fraction) -> BindingPlan:
+def binding_plan(
+    size: Size, piece: Piece, seam: Fraction, measures: Measures = INCHES
+) -> BindingPlan:
     """Return the binding that a size's binding piece gives."""
     spec = size.binding
     assert spec is not None
-    length, count = bound_length(size), piece.count
+    length, count = bound_length(size, measures), piece.count
     if spec.cut != "straight":
         cut = piece.width, spec.width, seam
         return BindingPlan(
@@ -168,7 +192,7 @@ def binding_plan(size: Size, piece: Piece, seam: Fraction) -> BindingPlan:
             length,
             1,
             0,
-            strip_length(*cut),
+            strip_length(*cut, measures.grid),
             piece.width,
             lines=lines(*cut),
         )
@@ -184,9 +208,10 @@ def sleeve(pattern: Pattern, size: Size) -> Need | None:
     if size.sleeve is None or size.backing is None:
         return None
     fabric = pattern.fabrics[size.backing.fabric]
-    depth = round_up(2 * (size.sleeve + pattern.sewing.seam))
-    length = round_up(size.width - SLEEVE_SHORTER)
-    cloth = cloth_of(fabric)
+    measures = pattern.measures
+    depth = measures.up(2 * (size.sleeve + pattern.sewing.seam))
+    length = measures.up(size.width - measures.usual(SLEEVE_SHORTER))
+    cloth = cloth_of(fabric, measures.grid)
     ways = long_ways(depth, length, 1, cloth, 2 * pattern.sewing.seam, level=True)
     sides = (length, depth) if cloth.directional else (depth, length)
     return Need("hanging sleeve", "sleeve", fabric.key, *sides, 1, ways)
@@ -201,18 +226,17 @@ def pillow(pattern: Pattern, size: Size) -> tuple[PillowPlan, Need] | None:
     spec = size.pillow
     if spec is None:
         return None
-    fabric = pattern.fabrics[spec.fabric]
+    fabric, measures = pattern.fabrics[spec.fabric], pattern.measures
     width, height = size.width + 2 * spec.seam, size.height + 2 * spec.seam
     if spec.back == "envelope":
-        across, along, count = round_up((width + spec.overlap) / 2 + spec.hem), height, 2
+        across, along, count = measures.up((width + spec.overlap) / 2 + spec.hem), height, 2
         name = "envelope back"
     else:
-        across, along, count, name = width + ZIP_EXTRA, height, 1, "zip back"
-    across, along = round_up(across), round_up(along)
+        across, along, count, name = width + measures.usual(ZIP_EXTRA), height, 1, "zip back"
+    across, along = measures.up(across), measures.up(along)
     plan = PillowPlan(
         spec.form, spec.back, spec.fabric, across, along, count, spec.overlap, spec.hem
     )
     ways = plain(across, along, count, fabric.directional)
-    note = f"for an {fraction_text(spec.form)} in form" if spec.form in (8, 11, 18) else ""
-    note = note or f"for a {fraction_text(spec.form)} in form"
+    note = f"for {article(measures.text(spec.form))} form"
     return plan, Need(name, "pillow back", fabric.key, across, along, count, ways, note=note)

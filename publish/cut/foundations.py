@@ -39,15 +39,16 @@ class _Like:
 
 def foundation_needs(pattern: Pattern, size: Size, draft: Draft) -> list[Need]:
     """Return the rectangles of every section, those of one size and fabric together."""
-    around = pattern.sewing.seam + SAFETY
+    safety = pattern.measures.usual(SAFETY)
+    around = pattern.sewing.seam + safety
     if size.pillow is not None and not size.layers:
-        around = max(around, size.pillow.seam + SAFETY)
+        around = max(around, size.pillow.seam + safety)
     held = _held(draft.assembly, {s.key: s for s in draft.foundations})
     found: dict[tuple[str, Fraction, Fraction], _Like] = {}
     sections = {s.key: s for s in draft.foundations}
     for section in draft.foundations:
         for number, patch in enumerate(section.patches):
-            sides = rectangle(section, number, around)
+            sides = rectangle(section, number, around, pattern.measures.coarse)
             if not pattern.fabrics[patch.fabric].directional:
                 sides = min(sides), max(sides)
             like = found.setdefault((patch.fabric, *sides), _Like())
@@ -63,7 +64,7 @@ def foundation_needs(pattern: Pattern, size: Size, draft: Draft) -> list[Need]:
 
 
 def rectangle(
-    section: FoundationSection, number: int, around: Fraction
+    section: FoundationSection, number: int, around: Fraction, step: Fraction = STEP
 ) -> tuple[Fraction, Fraction]:
     """Return the sides of a patch's rectangle, the one along its seam first.
 
@@ -80,7 +81,7 @@ def rectangle(
     sides = []
     for reach in places:
         far = max(reach) - min(reach)
-        sides.append(round_up(length_of(far * far / square) + 2 * around, STEP))
+        sides.append(round_up(length_of(far * far / square) + 2 * around, step))
     return sides[0], sides[1]
 
 

@@ -1,14 +1,15 @@
 """Fused motifs: cut to their outline, so that they can be nested on web and on cloth.
 
 In: pattern, draft, letters. Out: shapes to nest, the web.
-Invariant: between any two outlines lie at least `WEB_APART` inches, and half of that beside
-each edge of the roll; the nested layout is kept only where it buys less than squares.
+Invariant: between any two outlines lie at least `WEB_APART`, as makers have it, and half of
+that beside each edge of the roll; the nested layout is kept only where it buys less than squares.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from shapely import affinity, convex_hull, count_coordinates
 from shapely.geometry import MultiPolygon, Polygon
@@ -37,6 +38,7 @@ class Fused:
     motif: Motif
     outline: MultiPolygon
     count: int
+    apart: Fraction = WEB_APART
     called: str = "nested motif"
 
     @property
@@ -50,7 +52,7 @@ class Fused:
         An outline with very many points is made coarser first, and the room round it wider
         by as much.
         """
-        outline, room = self.outline, float(WEB_APART) / 2
+        outline, room = self.outline, float(self.apart) / 2
         if count_coordinates(outline) > MANY:
             outline, room = outline.simplify(COARSER), room + COARSER
         grown = outline.buffer(room)
@@ -69,13 +71,13 @@ class Fused:
 
 def fused(pattern: Pattern, draft: Draft, needs: Sequence[Lettered]) -> list[Fused]:
     """Return the motifs among some needs that are fused."""
-    found = []
+    found, apart = [], pattern.measures.usual(WEB_APART)
     for lettered in needs:
         motif = pattern.motifs.get(lettered.need.motif)
         if motif is not None and motif.method == "fusible":
             whole: MultiPolygon = draft.motifs[motif.key].whole
             seen = affinity.scale(whole, -1, 1, origin=(0, 0))
-            found.append(Fused(lettered.letter, motif, seen, lettered.need.count))
+            found.append(Fused(lettered.letter, motif, seen, lettered.need.count, apart))
     return found
 
 
@@ -87,8 +89,13 @@ def web(pattern: Pattern, draft: Draft, motifs: Sequence[Fused]) -> WebPlan | No
     side = max(draft.motifs[m.motif.key].span for m in motifs) + sewing.motif_margin
     plain = squares(sewing.web_width, sum(m.count for m in motifs), side, sewing)
     shapes = [m.shape((0, 90, 180, 270, *m.half_turn)) for m in motifs]
-    made = nest(shapes, plain.width, lambda length: round_up(length, sewing.purchase_step))
-    buy = plain.buy if made is None else round_up(made.length, sewing.purchase_step)
+    made = nest(
+        shapes,
+        plain.width,
+        lambda length: round_up(length, sewing.first_step),
+        sewing.measures.grid,
+    )
+    buy = plain.buy if made is None else round_up(made.length, sewing.first_step)
     if made is None or buy >= plain.buy:
         return plain
     return replace(plain, length=made.length, buy=buy, placements=placed(motifs, made))

@@ -28,7 +28,7 @@ from publish.model.cloth import Fabric, Have
 from publish.model.cutplan import Cut, CutPlan, FabricPlan, HavePlan, Sheet, Strip, Used
 from publish.model.pattern import Pattern, Sewing
 from publish.notes import Note, Severity, warning
-from publish.units import inches_text, round_down
+from publish.units import round_down
 
 Merged = dict[tuple[tuple[int, int], ...], Rest]
 """Parts by the ways in which they may lie."""
@@ -54,9 +54,16 @@ def with_have(
         for one in _used(there, found.cuttings, left, step)
     )
     rest, bound = _rest(fabric, left, needs, pattern.sewing), round_down(found.bound * step)
-    if rest is not None and rest.precut is None and rest.buy > plan.buy:
+    if rest is not None and rest.precut is None and _dearer(pattern, rest, plan):
         used, rest = tuple(Used(have, ()) for have in there), plan  # nothing is spared
     return replace(plan, have=_checked(HavePlan(used, rest, bound), parts))
+
+
+def _dearer(pattern: Pattern, one: FabricPlan, other: FabricPlan) -> bool:
+    """Return whether one plan buys more than another, in the units that lead."""
+    if pattern.measures.metric:
+        return one.buy_metric > other.buy_metric
+    return one.buy > other.buy
 
 
 def _merged(parts: Sequence[Part], step: Fraction) -> Merged:
@@ -233,7 +240,7 @@ def answers(pattern: Pattern, plans: Mapping[str, CutPlan]) -> Iterator[Note]:
                 pattern.place("have", have.item),
                 f"nothing is cut from the {have.kind} of {fabric.name}",
                 expected="cloth that holds a piece of the quilt, and spares some that is bought",
-                received=f"{inches_text(have.width)} × {inches_text(have.length)}",
+                received=pattern.measures.sides(have.width, have.length),
                 help="leave it out of `have`, or keep it for another quilt",
             )
 
@@ -248,7 +255,9 @@ def _answer(pattern: Pattern, title: str, plan: CutPlan) -> Note:
                 f"{left.precut.used} × {left.precut.sold_as.kind} of {_name(pattern, key)}"
             )
         elif left is not None:
-            short.append(f"{to_buy(left.buy, left.buy_metric)} of {_name(pattern, key)}")
+            short.append(
+                f"{to_buy(left.buy, left.buy_metric, pattern.measures)} of {_name(pattern, key)}"
+            )
     what = f"the {title} can be made from what is there"
     if short:
         what = f"beside what is there, the {title} takes {', '.join(short)}"

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from publish.cut.templates import Outline
-from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER, Fabric
+from publish.model.cloth import FAT, Fabric
 from publish.surd import Length
-from publish.units import round_up
+from publish.units import EIGHTH, round_up
 
 
 @dataclass(frozen=True)
@@ -23,6 +23,8 @@ class Cloth:
     across: Fraction
     along: Fraction | None = None
     directional: bool = False
+    step: Fraction = EIGHTH
+    """What lengths that are joined are rounded up to."""
 
     @property
     def reach(self) -> Fraction:
@@ -33,18 +35,18 @@ class Cloth:
         return across <= self.across and (self.along is None or along <= self.along)
 
 
-def cloth_of(fabric: Fabric) -> Cloth:
-    """Return the limits of a fabric as it is sold.
+def cloth_of(fabric: Fabric, step: Fraction = EIGHTH) -> Cloth:
+    """Return the limits of a fabric as it is sold, and the step of what is joined.
 
     Cloth cut from a bolt shrinks along its length; squares and strips sold ready cut are
     not washed (common practice, no source).
     """
     sold = fabric.sold_as
     if sold is None:
-        return Cloth(fabric.usable_width, None, fabric.directional)
-    fat = sold.kind in (FAT_QUARTER.kind, FAT_EIGHTH.kind)
+        return Cloth(fabric.usable_width, None, fabric.directional, step)
+    fat = sold.kind in FAT
     length = sold.length * (1 - fabric.shrinkage) if fat else sold.length
-    return Cloth(sold.width, length, fabric.directional)
+    return Cloth(sold.width, length, fabric.directional, step)
 
 
 @dataclass(frozen=True)
@@ -138,35 +140,46 @@ def long_ways(
     quilt run across the fabric, upright ones along it.
     """
     if cloth.directional and level:
-        return (_level(width, length, count, cloth.across, loss),)
+        return (_level(width, length, count, (cloth.across, cloth.step), loss),)
     if cloth.directional:
-        return (_upright(width, length, count, cloth.along, loss),)
+        return (_upright(width, length, count, cloth.along, loss, cloth.step),)
     if length <= cloth.reach:
         return plain(width, length, count, directional=False)
-    across = _level(width, length, count, cloth.reach, loss)
-    return (_upright(width, length, count, None, loss), across)
+    across = _level(width, length, count, (cloth.reach, cloth.step), loss)
+    return (_upright(width, length, count, None, loss, cloth.step), across)
 
 
-def _level(width: Fraction, length: Fraction, count: int, most: Fraction, loss: Fraction) -> Way:
-    """Return strips across the fabric; joined ones of a fat quarter may run along it."""
+def _level(
+    width: Fraction, length: Fraction, count: int, room: tuple[Fraction, Fraction], loss: Fraction
+) -> Way:
+    """Return strips across the fabric, the longest and the step of joined ones given as `room`;
+    joined ones of a fat quarter may run along it."""
+    most, step = room
     if length <= most:
         return Way(length, width, count)
-    parts, each = equal_lengths(length, most, loss)
+    parts, each = equal_lengths(length, most, loss, step)
     return Way(each, width, count * parts, parts, words=ACROSS)
 
 
 def _upright(
-    width: Fraction, length: Fraction, count: int, most: Fraction | None, loss: Fraction
+    width: Fraction,
+    length: Fraction,
+    count: int,
+    most: Fraction | None,
+    loss: Fraction,
+    step: Fraction,
 ) -> Way:
     if most is None or length <= most:
         return Way(width, length, count, words=ALONG)
-    parts, each = equal_lengths(length, most, loss)
+    parts, each = equal_lengths(length, most, loss, step)
     return Way(width, each, count * parts, parts, words=ALONG_JOINED)
 
 
-def equal_lengths(length: Fraction, most: Fraction, loss: Fraction) -> tuple[int, Fraction]:
+def equal_lengths(
+    length: Fraction, most: Fraction, loss: Fraction, step: Fraction = EIGHTH
+) -> tuple[int, Fraction]:
     """Return the fewest equal lengths, each at most `most`, that give `length` when each
-    join takes `loss`; and how long each is, rounded up to 1/8 in.
+    join takes `loss`; and how long each is, rounded up to a `step`.
 
     Where a join takes a whole length there is no such number: one piece of the full
     length is returned, which no cloth so short holds.
@@ -175,7 +188,7 @@ def equal_lengths(length: Fraction, most: Fraction, loss: Fraction) -> tuple[int
         return 1, length
     parts = int(-(-(length - loss) // (most - loss)))
     while True:
-        each = round_up((length + (parts - 1) * loss) / parts)
+        each = round_up((length + (parts - 1) * loss) / parts, step)
         if each <= most:
             return parts, each
-        parts += 1  # rounding up took the last eighth
+        parts += 1  # rounding up took the last step

@@ -26,7 +26,7 @@ from shapely.geometry import Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from publish.cut.running import Placing, Run
-from publish.units import round_up
+from publish.units import EIGHTH, round_up
 
 SEEDS = 3
 """How often the solver starts anew."""
@@ -82,13 +82,17 @@ class Nest:
 
 
 def nest(
-    shapes: Sequence[Shape], width: Fraction, buys: Callable[[Fraction], Fraction] = round_up
+    shapes: Sequence[Shape],
+    width: Fraction,
+    buys: Callable[[Fraction], Fraction] = round_up,
+    step: Fraction = EIGHTH,
 ) -> Nest | None:
     """Return a layout that buys as little as was found, or None where a shape is too wide.
 
-    `buys` tells what is bought for a length; both in inches.
+    `buys` tells what is bought for a length; both in inches. The layout's length is rounded
+    up to a `step`.
     """
-    best = in_rows(shapes, width)
+    best = in_rows(shapes, width, step)
     if best is None:
         return None
     enough = buys(least(shapes, width * DENSEST))
@@ -98,7 +102,7 @@ def nest(
             seed and buys(best.length * (1 - REACH)) == buys(best.length)
         ):
             break
-        for found in _layouts(tuple(shapes), width, seed):
+        for found in _layouts(tuple(shapes), width, seed, step):
             if buys(found.length) < buys(best.length) and not faults(shapes, found):
                 best = found
             if buys(best.length) <= enough:
@@ -107,7 +111,7 @@ def nest(
     return best
 
 
-def in_rows(shapes: Sequence[Shape], width: Fraction) -> Nest | None:
+def in_rows(shapes: Sequence[Shape], width: Fraction, step: Fraction = EIGHTH) -> Nest | None:
     """Return the shapes in rows, box beside box, the deepest first; None where one is
     too wide."""
     boxes = []
@@ -125,7 +129,7 @@ def in_rows(shapes: Sequence[Shape], width: Fraction) -> Nest | None:
             across, start = 0.0, end
         spots.append(Spot(name, turn, across - left, start - top))
         across, end = across + right - left, max(end, start + bottom - top)
-    return Nest(width, round_up(Fraction(end)), tuple(spots))
+    return Nest(width, round_up(Fraction(end), step), tuple(spots))
 
 
 def _lowest(shape: Shape, width: Fraction) -> tuple[float, Polygon, float] | None:
@@ -187,7 +191,9 @@ def _simple(outline: Polygon) -> Polygon:
     return Polygon(grown.exterior)
 
 
-def _layouts(shapes: tuple[Shape, ...], width: Fraction, seed: int) -> Iterator[Nest]:
+def _layouts(
+    shapes: tuple[Shape, ...], width: Fraction, seed: int, step: Fraction
+) -> Iterator[Nest]:
     """Yield what the solver finds before it has failed too often, the longest first."""
     before, waited = 0.0, 0
     patience = max(PATIENCE, 2 * sum(shape.count for shape in shapes) // 5)
@@ -201,7 +207,7 @@ def _layouts(shapes: tuple[Shape, ...], width: Fraction, seed: int) -> Iterator[
         if before and before - length < before * SHARE * (1 + DECAY) / 2:
             return
         before = length
-        yield _read(shapes, width, length, spots)
+        yield _read(shapes, width, length, spots, step)
 
 
 @lru_cache(maxsize=64)
@@ -221,11 +227,15 @@ def _run(shapes: tuple[Shape, ...], width: Fraction, seed: int) -> Run:
 
 
 def _read(
-    shapes: Sequence[Shape], width: Fraction, length: float, found: Sequence[Placing]
+    shapes: Sequence[Shape],
+    width: Fraction,
+    length: float,
+    found: Sequence[Placing],
+    step: Fraction,
 ) -> Nest:
     spots = [
         Spot(shapes[item].name, turn, float(width) - across, along)
         for item, turn, along, across in found
     ]
     spots.sort(key=lambda s: (s.along, s.across, s.name))
-    return Nest(width, round_up(Fraction(length)), tuple(spots))
+    return Nest(width, round_up(Fraction(length), step), tuple(spots))

@@ -15,7 +15,6 @@ from publish.model.draft import Patch
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note, error, warning
-from publish.units import inches_text, yards_text
 
 
 def too_wide_note(pattern: Pattern, size: Size, need: Need) -> Note:
@@ -25,8 +24,8 @@ def too_wide_note(pattern: Pattern, size: Size, need: Need) -> Note:
         "C401",
         pattern.place("sizes", size.key, "block_size"),
         f"the {need.name} of the {size.title} is wider than {fabric.name}",
-        expected=f"at most {inches_text(fabric.usable_width)}, its usable width",
-        received=f"{inches_text(need.width)} × {inches_text(need.length)}",
+        expected=f"at most {pattern.measures.text(fabric.usable_width)}, its usable width",
+        received=pattern.measures.sides(need.width, need.length),
         help=f"make the block smaller, or give `{fabric.key}` a wider `usable_width`",
     )
 
@@ -40,8 +39,8 @@ def too_large_note(pattern: Pattern, size: Size, need: Need) -> Note:
         "C404",
         pattern.place("fabrics", fabric.key, "sold_as"),
         f"the {need.name} of the {size.title} is larger than {_one(sold)} of {fabric.name}",
-        expected=f"at most {inches_text(sold.width)} × {inches_text(sold.length)}",
-        received=f"{inches_text(need.width)} × {inches_text(need.length)}",
+        expected=f"at most {pattern.measures.sides(sold.width, sold.length)}",
+        received=pattern.measures.sides(need.width, need.length),
         help=f"sell `{fabric.key}` as yardage, or cut the {need.name} from another fabric",
     )
 
@@ -55,7 +54,7 @@ def too_tight_note(pattern: Pattern, size: Size, patch: Patch, allow: Fraction) 
         "C405",
         pattern.place("blocks", patch.block, *where),
         f"a curve in the {size.title} is tighter than its seam allowance",
-        expected=f"a radius above {inches_text(allow)}",
+        expected=f"a radius above {pattern.measures.text(allow)}",
         help="make the block larger, or the curve gentler",
     )
 
@@ -69,12 +68,13 @@ def at_hand(pattern: Pattern, size: Size, plan: FabricPlan) -> list[Note]:
     fabric = pattern.fabrics[plan.fabric]
     if fabric.owned is None or plan.spare is None or plan.spare >= 0:
         return []
+    bought = pattern.measures.bought(plan.buy, plan.buy_metric)
     note = warning(
         "C403",
         pattern.place("fabrics", fabric.key, "owned"),
         f"there is too little {fabric.name} for the {size.title}",
-        expected=f"at least {inches_text(plan.needed)}",
-        received=inches_text(fabric.owned),
-        help=f"buy {yards_text(plan.buy)}, or make a smaller size from it",
+        expected=f"at least {pattern.measures.text(plan.needed)}",
+        received=pattern.measures.text(fabric.owned),
+        help=f"buy {bought}, or make a smaller size from it",
     )
     return [note]

@@ -27,7 +27,7 @@ from publish.model.draft import Draft, Patch
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note
-from publish.units import cm_text, inches_text, round_up
+from publish.words.en.lengths import Lengths
 
 SETTING = {TWICE: "side triangle", ONCE: "corner triangle"}
 
@@ -115,7 +115,7 @@ def _note(pattern: Pattern, size: Size, box: Box, form: Form) -> str:
     alone = size.pillow is not None and size.block_count == 1 and not size.layers
     seam = size.pillow.seam if alone and size.pillow is not None else pattern.sewing.seam
     trimmed = side + 2 * seam
-    return f"trim to {inches_text(trimmed)} ({cm_text(trimmed)}) square after appliqué"
+    return f"trim to {Lengths(pattern.measures).measure(trimmed)} square after appliqué"
 
 
 def motif_squares(pattern: Pattern, size: Size, draft: Draft) -> list[Need]:
@@ -124,7 +124,7 @@ def motif_squares(pattern: Pattern, size: Size, draft: Draft) -> list[Need]:
     for key, count in Counter(p.motif for p in draft.placements).items():
         fabric = pattern.motifs[key].fabric
         exact = draft.motifs[key].span + pattern.sewing.motif_margin
-        side = round_up(exact)
+        side = pattern.measures.rough_up(exact)
         found.append(
             Need(
                 "motif square",

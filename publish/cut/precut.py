@@ -21,7 +21,8 @@ from publish.cut.sheets import Fewest, Kind, Problem, Side, fewest
 from publish.cut.sheets import Pattern as SheetPattern
 from publish.cut.strips import Part
 from publish.cut.strips.problem import common_step
-from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER, Fabric, SoldAs
+from publish.measures import INCHES, Measures
+from publish.model.cloth import Fabric, SoldAs, fat_cuts
 from publish.model.cutplan import Alternative, Cut, Piece, PrecutPlan, Sheet, Strip
 
 MOST_COMBINATIONS = 8
@@ -38,13 +39,16 @@ class ReadyCut:
     pieces: tuple[Piece, ...]
 
 
-def offers(fabric: Fabric) -> tuple[SoldAs, ...]:
+def offers(fabric: Fabric, measures: Measures = INCHES) -> tuple[SoldAs, ...]:
     """Return what a fabric sold by length is also looked for as: common sizes, no source
-    but those of the fat cuts."""
+    but those of the fat cuts. Squares and strips sold ready cut are inch products, which are
+    offered where an inch may be told."""
+    fat = fat_cuts(measures.metric)
+    if not measures.has_inches:
+        return fat
     ten, strip = Fraction(10), Fraction(5, 2)
     return (
-        FAT_QUARTER,
-        FAT_EIGHTH,
+        *fat,
         SoldAs("square", ten, ten),
         SoldAs("strip", fabric.usable_width, strip),
     )

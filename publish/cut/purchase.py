@@ -11,6 +11,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from publish.measures import INCHES, Measures
+from publish.model.cutplan import FabricPlan
 from publish.model.pattern import Fabric, Sewing
 from publish.units import round_up
 
@@ -26,6 +28,12 @@ class Purchase:
     shrinkage: Fraction
     step: Fraction
     metric_step: Fraction
+    measures: Measures = INCHES
+
+    @property
+    def metric(self) -> bool:
+        """Return whether lengths are bought by the metre first."""
+        return self.measures.metric
 
     def needed(self, length: Fraction) -> Fraction:
         """Return the length to have, with straightening the end and shrinking allowed for.
@@ -43,6 +51,14 @@ class Purchase:
 
     def buy_metric(self, length: Fraction) -> Fraction:
         return round_up(self.needed(length), self.metric_step)
+
+    def first(self, length: Fraction) -> Fraction:
+        """Return what is bought in the units that lead."""
+        return self.buy_metric(length) if self.metric else self.buy(length)
+
+    def leads(self, plan: FabricPlan) -> Fraction:
+        """Return what a plan buys in the units that lead."""
+        return plan.buy_metric if self.metric else plan.buy
 
     def room(self, length: Fraction) -> Fraction:
         """Return the greatest length that is bought with the same two purchases."""
@@ -63,6 +79,7 @@ def purchase_of(fabric: Fabric, sewing: Sewing) -> Purchase:
         sewing.straightening + sewing.mis_cut,
         sewing.squaring,
         fabric.shrinkage,
-        sewing.purchase_step,
+        sewing.yard_step,
         sewing.metric_step,
+        sewing.measures,
     )

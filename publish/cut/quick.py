@@ -28,7 +28,6 @@ from publish.cut.needs import cloth_of
 from publish.model.draft import Patch, Unit
 from publish.model.pattern import Pattern
 from publish.surd import ROOT_2, Length
-from publish.units import round_up
 
 SQUARING = Fraction(1, 2)
 """Of a strip set: lost to squaring its end before the first cut: common practice, no
@@ -75,7 +74,8 @@ class Quick:
 
     def __init__(self, pattern: Pattern, edges: Edges, kinds: Kinds) -> None:
         self._pattern, self._edges, self._kinds = pattern, edges, kinds
-        self._seam = pattern.sewing.seam
+        self._seam, self._up = pattern.sewing.seam, pattern.measures.up
+        self._squaring = pattern.measures.usual(SQUARING)
 
     def batches(self, top: Unit) -> tuple[list[Batch], set[str]]:
         """Return the batches of a top, and the keys of all patches that come from them."""
@@ -244,7 +244,7 @@ class Quick:
                 self._directional(part.fabric),
             )
             pieces.append((found, part.each))
-        trim = round_up(first.trim[0]), round_up(first.trim[1])
+        trim = self._up(first.trim[0]), self._up(first.trim[1])
         return Batch(first.method, kind, tuple(pieces), batches, first.makes, len(recipes), trim)
 
     def _is_run(self, unit: Unit) -> bool:
@@ -259,12 +259,12 @@ class Quick:
         """Return the strip sets that give as many segments as are needed."""
         unit = segments[0]
         across = unit.join == "across"
-        segment = round_up((unit.height if across else unit.width) + 2 * self._seam)
+        segment = self._up((unit.height if across else unit.width) + 2 * self._seam)
         reach = min(cloth_of(self._pattern.fabrics[p.fabric]).reach for p in unit.patches)
-        most = max(1, int((reach - SQUARING) // segment))
+        most = max(1, int((reach - self._squaring) // segment))
         sets = -(-len(segments) // most)
         each = -(-len(segments) // sets)
-        length = each * segment + SQUARING
+        length = each * segment + self._squaring
         counts: dict[int, int] = Counter()
         found: dict[int, Kind] = {}
         for (fabric, wide), number in _strips(unit, across).items():
@@ -276,7 +276,7 @@ class Quick:
             found[id(made)] = made
             counts[id(made)] += number
         pieces = tuple((found[i], n) for i, n in counts.items())
-        total = round_up(sum((w for _, w in _widths(unit)), Fraction(0)) + 2 * self._seam)
+        total = self._up(sum((w for _, w in _widths(unit)), Fraction(0)) + 2 * self._seam)
         trim = (total, segment) if across else (segment, total)
         return Batch("strips", kind, pieces, sets, each, len(segments), trim, segment)
 

@@ -2,8 +2,8 @@
 
 In: the roll's width, how many squares, their side. Out: `WebPlan`.
 Invariant: a square wider than the roll is made of as many lengths side by side as cover
-it. The widths themselves are the pattern's: 17 in for web and 20 in for stabiliser where
-it says nothing (common practice, no source).
+it. The widths themselves are the pattern's: 17 in for web and 20 in for stabiliser,
+in metric 45 and 50 cm, where it says nothing (common practice, no source).
 """
 
 from __future__ import annotations
@@ -17,11 +17,11 @@ from publish.units import round_up
 
 
 def squares(width: Fraction, count: int, side: Fraction, sewing: Sewing) -> WebPlan:
-    """Return squares cut side by side from a roll, the side rounded up to 1/8 in."""
-    side = round_up(side)
+    """Return squares cut side by side from a roll, the side rounded up to 1/8 in or 5 mm."""
+    side = sewing.measures.rough_up(side)
     beside, lengths = width // side, -(-side // width)
     length = (-(-count // beside) if beside else count * lengths) * side
-    buy = round_up(length, sewing.purchase_step)
+    buy = round_up(length, sewing.first_step)
     return WebPlan(width, length, buy, count, side)
 
 

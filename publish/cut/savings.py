@@ -16,11 +16,13 @@ from publish.cut.borders import borders
 from publish.cut.fabric import Lettered
 from publish.cut.finishing import backing
 from publish.cut.needs import Need, plain
+from publish.cut.purchase import purchase_of
+from publish.measures import Measures
 from publish.model.cutplan import FabricPlan
 from publish.model.pattern import Fabric, Pattern
 from publish.model.size import Size
 from publish.notes import Note, Severity
-from publish.units import EIGHTH, YARD, inches_text, round_down, round_up, yards_text
+from publish.units import YARD
 
 WORTH_SAYING = YARD / 4
 """Inches: smaller savings are not offered."""
@@ -77,10 +79,11 @@ def offers(
             *_squares(pattern, fabric, own),
             *_backing(pattern, size, own),
             *_borders(pattern, size, plan, own),
-            *_blocks(size, plan, own),
+            *_blocks(pattern, size, plan, own),
         ):
-            saved = plan.buy - planner(fabric, offer.needs).buy
-            if saved >= WORTH_SAYING:
+            purchase = purchase_of(fabric, pattern.sewing)
+            saved = purchase.leads(plan) - purchase.leads(planner(fabric, offer.needs))
+            if saved >= pattern.measures.usual(WORTH_SAYING):
                 yield Saving(saved, _note(pattern, size, fabric, offer, saved))
 
 
@@ -100,8 +103,8 @@ def _squares(pattern: Pattern, fabric: Fabric, own: list[Lettered]) -> Iterator[
     squares = [n for n in own if n.need.purpose == "motif"]
     if not squares:
         return
-    side = max(n.need.width for n in squares)
-    smaller = round_down(fabric.usable_width / (fabric.usable_width // side + 1), EIGHTH)
+    side, measures = max(n.need.width for n in squares), pattern.measures
+    smaller = measures.down(fabric.usable_width / (fabric.usable_width // side + 1))
     margin = pattern.sewing.motif_margin - (side - smaller)
     if not 0 < side - smaller <= LESS or margin <= 0:
         return
@@ -109,9 +112,9 @@ def _squares(pattern: Pattern, fabric: Fabric, own: list[Lettered]) -> Iterator[
     yield _Offer(
         needs,
         ("sewing", "motif_margin"),
-        f"squares of {inches_text(smaller)} instead of {inches_text(side)} for the motif, of which "
-        f"one more lies across {fabric.name},",
-        f"motif_margin: {inches_text(margin)}",
+        f"squares of {measures.text(smaller)} instead of {measures.text(side)} for the motif, of "
+        f"which one more lies across {fabric.name},",
+        f"motif_margin: {measures.text(margin)}",
     )
 
 
@@ -127,8 +130,9 @@ def _backing(pattern: Pattern, size: Size, own: list[Lettered]) -> Iterator[_Off
     """Yield backings that reach a little less far past the top."""
     if size.backing is None or not any(n.need.purpose == "backing" for n in own):
         return
-    overhang = size.backing.overhang - SHORTER
-    if overhang < REACH:
+    measures = pattern.measures
+    overhang = size.backing.overhang - measures.usual(SHORTER)
+    if overhang < measures.usual(REACH):
         return
     now = backing(pattern, size)
     made = backing(pattern, replace(size, backing=replace(size.backing, overhang=overhang)))
@@ -138,54 +142,58 @@ def _backing(pattern: Pattern, size: Size, own: list[Lettered]) -> Iterator[_Off
     yield _Offer(
         [replace(n, need=made[0]) if n.need.purpose == "backing" else n for n in own],
         ("backing", "overhang"),
-        f"a backing that reaches {inches_text(overhang)} past each edge",
-        f"overhang: {inches_text(overhang)}",
+        f"a backing that reaches {measures.text(overhang)} past each edge",
+        f"overhang: {measures.text(overhang)}",
     )
 
 
 def _borders(
     pattern: Pattern, size: Size, plan: FabricPlan, own: list[Lettered]
 ) -> Iterator[_Offer]:
-    """Yield borders of plain tops, narrower by an eighth of an inch."""
+    """Yield borders of plain tops, narrower by an eighth of an inch or 3 mm."""
+    measures, narrower = pattern.measures, pattern.measures.usual(NARROWER)
     if plan.gap < LEVEL or size.rounds:
         return
     for at, border in enumerate(size.borders):
-        if border.fabric != plan.fabric or border.width <= 2 * NARROWER:
+        if border.fabric != plan.fabric or border.width <= 2 * narrower:
             continue
-        slim = replace(border, width=border.width - NARROWER)
+        slim = replace(border, width=border.width - narrower)
         other = replace(size, borders=(*size.borders[:at], slim, *size.borders[at + 1 :]))
         made = {need.purpose: need for need in borders(pattern, other)}
         yield _Offer(
             [replace(n, need=made.get(n.need.purpose, n.need)) for n in own],
             ("sizes", size.key, "borders", str(at)),
-            f"a border {inches_text(slim.width)} wide instead of {inches_text(border.width)}",
-            f"width: {inches_text(slim.width)}",
+            f"a border {measures.text(slim.width)} wide instead of {measures.text(border.width)}",
+            f"width: {measures.text(slim.width)}",
         )
 
 
-def _blocks(size: Size, plan: FabricPlan, own: list[Lettered]) -> Iterator[_Offer]:
+def _blocks(
+    pattern: Pattern, size: Size, plan: FabricPlan, own: list[Lettered]
+) -> Iterator[_Offer]:
     """Yield the block that is smaller by as little as lets one more of its pieces lie across.
 
-    Only rectangles shrink, and only where their finished sides stay in eighths of an inch;
+    Only rectangles shrink, and only where their finished sides stay on the grid;
     what else is cut from the fabric keeps its size, so that less is saved here than in truth.
     """
     if size.on_point or size.rounds:
         return
-    side, width = size.block_side, plan.usable_width
-    for steps in range(1, int(side * SMALLER / EIGHTH) + 1):
-        share = steps * EIGHTH / side
-        smaller = [replace(n, need=_shrunk(n.need, share)) for n in own]
+    side, width, measures = size.block_side, plan.usable_width, pattern.measures
+    grid = measures.grid
+    for steps in range(1, int(side * SMALLER / grid) + 1):
+        share, less = steps * grid / side, side - steps * grid
+        smaller = [replace(n, need=_shrunk(n.need, share, measures)) for n in own]
         more = any(
             _abreast(a.need, width) > _abreast(b.need, width)
             for a, b in zip(smaller, own, strict=True)
         )
-        if more and all(_in_eighths(n.need) for n in smaller):
+        if more and all(_on_grid(n.need, grid) for n in smaller):
             yield _Offer(
                 smaller,
                 ("sizes", size.key, "block_size"),
-                f"a block of {inches_text(side - steps * EIGHTH)} instead of {inches_text(side)}, "
+                f"a block of {measures.text(less)} instead of {measures.text(side)}, "
                 "of which one more piece lies across,",
-                f"block_size: {inches_text(side - steps * EIGHTH)}",
+                f"block_size: {measures.text(less)}",
             )
             return
 
@@ -200,7 +208,7 @@ def _whole(need: Need) -> bool:
     )
 
 
-def _shrunk(need: Need, share: Fraction) -> Need:
+def _shrunk(need: Need, share: Fraction, measures: Measures) -> Need:
     """Return a need of blocks that are smaller by a share of their side."""
     if not _whole(need):
         return need
@@ -208,7 +216,7 @@ def _shrunk(need: Need, share: Fraction) -> Need:
     exact = need.exact_width, need.exact_length
     less = [length * share for length in finished if isinstance(length, Fraction)]
     now = [e - x for e, x in zip(exact, less, strict=True) if isinstance(e, Fraction)]
-    wide, high = map(round_up, now)
+    wide, high = map(measures.up, now)
     ways = tuple(
         replace(w, across=wide, along=high)
         if (w.across, w.along) == (need.width, need.length)
@@ -228,11 +236,11 @@ def _shrunk(need: Need, share: Fraction) -> Need:
     )
 
 
-def _in_eighths(need: Need) -> bool:
+def _on_grid(need: Need, grid: Fraction) -> bool:
     if not _whole(need):
         return True
     lengths = need.finished_width, need.finished_length
-    return all(isinstance(x, Fraction) and not x % EIGHTH for x in lengths)
+    return all(isinstance(x, Fraction) and not x % grid for x in lengths)
 
 
 def _abreast(need: Need, width: Fraction) -> int:
@@ -242,10 +250,11 @@ def _abreast(need: Need, width: Fraction) -> int:
 
 
 def _note(pattern: Pattern, size: Size, fabric: Fabric, offer: _Offer, saved: Fraction) -> Note:
+    less = pattern.measures.bought(saved, saved)
     return Note(
         "C408",
         Severity.INFO,
         pattern.place(*offer.path),
-        f"{offer.what} would save {yards_text(saved)} of {fabric.name} in the {size.title}",
+        f"{offer.what} would save {less} of {fabric.name} in the {size.title}",
         help=f"`{offer.mend}`, if you agree",
     )

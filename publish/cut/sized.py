@@ -1,7 +1,8 @@
 """From kinds of patches to needs: sizes rounded up, rectangles counted, names given.
 
 In: the kinds of one size, its pattern. Out: `Need`s, the largest of a purpose first.
-Invariant: a cut size is the exact one rounded up to 1/8 in, and the exact one is kept
+Invariant: a cut size is the exact one rounded up to the grid of the
+pattern's measures, and the exact one is kept
 beside it where it is a number a + b√2; the rectangles give at least the patches wanted.
 
 Where √2 comes in, handbooks multiply by 1.414 and add 7/8 or 1 1/4 in; where that and the
@@ -20,9 +21,10 @@ from publish.cut.forms import FINE
 from publish.cut.kinds import PLAIN, Kind
 from publish.cut.needs import Need, cloth_of, long_ways, plain
 from publish.cut.templates import FLAT, Outline, outline
+from publish.measures import Measures
 from publish.model.pattern import Fabric, Pattern
 from publish.surd import ROOT_2, Length, parts
-from publish.units import cm_text, fraction_text, inches_text, round_up
+from publish.words.en.lengths import Lengths
 
 PURPOSES = ("ground", "sashing", "cornerstone", "side triangle", "corner triangle", "foundation")
 NAMES = {
@@ -34,7 +36,7 @@ NAMES = {
     ("corner triangle", ONCE): "corner triangle",
     ("ground", "template"): "patch from a template",
 }
-NEARLY = "cut as a regular one, less than 0.005 in off the drawing"
+NEARLY = "cut as a regular one, less than {} off the drawing"
 SIZES = {2: ("large", "small"), 3: ("large", "medium", "small")}
 
 
@@ -51,7 +53,7 @@ def needs_of(pattern: Pattern, kinds: Iterable[Kind]) -> list[Need]:
             -n.width,
         ),
     )
-    named = _told_apart(ordered)
+    named = _told_apart(ordered, pattern.measures)
     return [replace(n, key=f"{n.purpose} {i}") for i, n in enumerate(named, start=1)]
 
 
@@ -60,14 +62,14 @@ def _need(pattern: Pattern, kind: Kind) -> Need:
     cutting = kind.cutting
     if cutting is None:
         assert kind.form is not None
-        return _template(kind, outline(kind.form), fabric)
+        return _template(kind, outline(kind.form), fabric, pattern.measures.grid)
     if cutting.shape in FROM_STRIPS:
-        return _from_strips(kind, cutting, fabric)
+        return _from_strips(kind, cutting, fabric, pattern.measures)
     if kind.purpose == "sashing" and not fabric.directional:
         cutting = _upright(cutting)
-    width, length, said = _rounded(cutting)
+    width, length, said = _rounded(cutting, pattern.measures)
     if cutting.near:
-        said = NEARLY
+        said = nearly(pattern.measures)
     elif fabric.directional and cutting.yields > 1:
         said = said or "the print runs another way in each triangle"
     count = kind.wholes + -(-kind.single // cutting.yields)
@@ -75,7 +77,12 @@ def _need(pattern: Pattern, kind: Kind) -> Need:
     if kind.purpose == "sashing":
         short, long = sorted((width, length))
         ways = long_ways(
-            short, long, count, cloth_of(fabric), 2 * pattern.sewing.seam, level=width > length
+            short,
+            long,
+            count,
+            cloth_of(fabric, pattern.measures.grid),
+            2 * pattern.sewing.seam,
+            level=width > length,
         )
     finished = known(cutting.finished[0]), known(cutting.finished[1])
     return _filled(
@@ -106,11 +113,13 @@ def _upright(cutting: Cutting) -> Cutting:
     )
 
 
-def _rounded(cutting: Cutting) -> tuple[Fraction, Fraction, str]:
+def _rounded(cutting: Cutting, measures: Measures) -> tuple[Fraction, Fraction, str]:
     """Return the cut size, and what is said where the handbooks' rule cuts larger."""
-    width, length = round_up(cutting.width), round_up(cutting.length)
-    book = None if cutting.handbook is None else round_up(cutting.handbook)
-    if book is None or book <= width:
+    width, length = measures.up(cutting.width), measures.up(cutting.length)
+    if cutting.handbook is None or measures.metric:  # a rule of inch rulers
+        return width, length, ""
+    book = measures.up(cutting.handbook)
+    if book <= width:
         return width, length, ""
     return book, book, "a step larger than the exact size, to be trimmed"
 
@@ -140,8 +149,8 @@ def _filled(need: Need, kind: Kind, exact: tuple[Length | None, Length | None]) 
     )
 
 
-def _template(kind: Kind, shape: Outline, fabric: Fabric) -> Need:
-    width, length = shape.box
+def _template(kind: Kind, shape: Outline, fabric: Fabric, step: Fraction) -> Need:
+    width, length = shape.box(step)
     count = kind.single
     assert kind.form is not None
     finished = kind.form.box
@@ -164,13 +173,13 @@ def _template(kind: Kind, shape: Outline, fabric: Fabric) -> Need:
     return _filled(need, kind, (None, None))
 
 
-def _from_strips(kind: Kind, cutting: Cutting, fabric: Fabric) -> Need:
+def _from_strips(kind: Kind, cutting: Cutting, fabric: Fabric, measures: Measures) -> Need:
     """Return strips across the fabric that shapes with slanting ends are cut from.
 
     Cuts lie `apart`; each uses up that much and its slant of the strip, and the ends of
     the strip are lost to the slant once.
     """
-    strip, apart = round_up(cutting.length), round_up(cutting.apart)
+    strip, apart = measures.up(cutting.length), measures.up(cutting.apart)
     steep = cutting.angle == 45
     step: Length = apart * ROOT_2 if steep else apart * 2 * OVER_ROOT_3
     spare: Length = strip if steep else strip * OVER_ROOT_3
@@ -179,14 +188,14 @@ def _from_strips(kind: Kind, cutting: Cutting, fabric: Fabric) -> Need:
     most = max(1, int((cloth_of(fabric).reach - spare) // step))
     count = -(-kind.single // most)
     each = -(-kind.single // count)
-    width = round_up(each * step + spare)
-    note = f"cut into {each} at {cutting.angle}°, {inches_text(apart)} ({cm_text(apart)}) apart"
+    width = measures.up(each * step + spare)
+    note = f"cut into {each} at {cutting.angle}°, {Lengths(measures).measure(apart)} apart"
     between: Fraction | None = apart
     if cutting.shape == "equilateral triangle":
         between = None
         note = f"cut into {each} at {cutting.angle}° to both sides in turn"
     if cutting.near:
-        note += f"; {NEARLY}"
+        note += f"; {nearly(measures)}"
     need = Need(
         _name(kind),
         kind.purpose,
@@ -220,7 +229,7 @@ def _name(kind: Kind) -> str:
     return cutting.shape
 
 
-def _told_apart(needs: Sequence[Need]) -> list[Need]:
+def _told_apart(needs: Sequence[Need], measures: Measures) -> list[Need]:
     """Return needs whose names differ within a purpose and a fabric, largest first."""
     groups: dict[tuple[str, str, str], list[Need]] = {}
     for need in needs:
@@ -228,17 +237,17 @@ def _told_apart(needs: Sequence[Need]) -> list[Need]:
     given: Counter[tuple[str, str, str]] = Counter()
     found = []
     for need in needs:
-        rank, name = _longer(need, groups[need.purpose, need.fabric, need.name])
+        rank, name = _longer(need, groups[need.purpose, need.fabric, need.name], measures)
         given[need.purpose, need.fabric, name] += 1
         times = given[need.purpose, need.fabric, name]
         # Different shapes may lie in boxes of one size.
         name = name if times == 1 else f"{name}, number {times}"
-        sized = f"{need.name}, {_size(need)}"
+        sized = f"{need.name}, {_size(need, measures)}"
         found.append(replace(need, name=name, rank=rank, sized=sized))
     return found
 
 
-def _longer(need: Need, like: Sequence[Need]) -> tuple[str, str]:
+def _longer(need: Need, like: Sequence[Need], measures: Measures) -> tuple[str, str]:
     """Return a rank, or nothing, and a name with what tells it from those of needs that are
     called the same."""
     sizes = list(dict.fromkeys(n.width * n.length for n in like))
@@ -246,12 +255,17 @@ def _longer(need: Need, like: Sequence[Need]) -> tuple[str, str]:
     if len(like) == 1:
         return "", need.name
     if words is None or need.name.startswith(words):
-        return "", f"{need.name}, {_size(need)}"
+        return "", f"{need.name}, {_size(need, measures)}"
     rank = words[sizes.index(need.width * need.length)]
     return rank, f"{rank} {need.name}"
 
 
-def _size(need: Need) -> str:
+def _size(need: Need, measures: Measures) -> str:
     if need.width == need.length:
-        return f"{fraction_text(need.width)} in"
-    return f"{fraction_text(need.width)} × {fraction_text(need.length)} in"
+        return measures.text(need.width)
+    return measures.sides(need.width, need.length)
+
+
+def nearly(measures: Measures) -> str:
+    """Return what is said of a shape that is cut as the regular one that it almost is."""
+    return NEARLY.format("0.13 mm" if measures.metric else "0.005 in")

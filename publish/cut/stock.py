@@ -23,15 +23,19 @@ def with_stock(fabric: Fabric, plan: FabricPlan, sewing: Sewing) -> FabricPlan:
         return plan
     spare = fabric.owned - plan.needed
     stock = words(spare, sewing)
-    said = f"{to_buy(fabric.owned, fabric.owned)} at hand are {stock}"
+    said = f"{to_buy(fabric.owned, fabric.owned, sewing.measures)} at hand are {stock}"
     return replace(plan, spare=spare, stock=stock, choices=(*plan.choices, said))
 
 
 def words(spare: Fraction, sewing: Sewing) -> str:
     """Return `enough, with 1/4 yd (0.20 m) left` or `short by 3/8 yd (0.30 m)`."""
-    yard, metre = sewing.purchase_step, sewing.metric_step
+    yard, metre, tell = sewing.yard_step, sewing.metric_step, sewing.measures
     if spare < 0:
-        return f"short by {to_buy(round_up(-spare, yard), round_up(-spare, metre))}"
-    if spare >= yard:
-        return f"enough, with {to_buy(round_down(spare, yard), round_down(spare, metre))} left"
-    return f"enough, with less than {to_buy(yard, metre)} left" if spare else "enough, to the inch"
+        return f"short by {to_buy(round_up(-spare, yard), round_up(-spare, metre), tell)}"
+    if spare >= sewing.first_step:
+        return (
+            f"enough, with {to_buy(round_down(spare, yard), round_down(spare, metre), tell)} left"
+        )
+    if spare:
+        return f"enough, with less than {to_buy(yard, metre, tell)} left"
+    return f"enough, to the {'centimetre' if tell.metric else 'inch'}"

@@ -63,16 +63,16 @@ def nested_cloth(
     """
     before = purchase.squaring + (rest.length + rest.squaring if rest is not None else 0)
     turns = (0,) if directional else (0, 90, 180, 270)
-    shapes = [m.shape(turns) for m in motifs]
-    if purchase.buy(before + least(shapes, boxes.usable_width)) >= boxes.buy:
+    shapes, grid = [m.shape(turns) for m in motifs], purchase.measures.grid
+    if purchase.first(before + least(shapes, boxes.usable_width)) >= purchase.leads(boxes):
         return boxes
-    made = nest(shapes, boxes.usable_width, lambda length: purchase.buy(before + length))
-    if made is None or purchase.buy(before + made.length) >= boxes.buy:
+    made = nest(shapes, boxes.usable_width, lambda length: purchase.first(before + length), grid)
+    if made is None or purchase.first(before + made.length) >= purchase.leads(boxes):
         return boxes
     gross = before + made.length
     squaring = purchase.squaring + (rest.squaring if rest is not None else 0)
     length = gross - squaring
-    strip = _stretch(motifs, made)
+    strip = _stretch(motifs, made, grid)
     strips = cutting_order((strip, *(rest.strips if rest else ())), boxes.usable_width)
     taken = sum((s.area * s.count for s in strips), Fraction(0))
     pieces = {p.letter: p for p in rest.pieces} if rest else {}
@@ -100,7 +100,9 @@ def _words(boxes: FabricPlan, purchase: Purchase, gross: Fraction, strip: Strip)
     letters = " and ".join(c.letter for c in strip.cuts)
     whole = all(p.shape != "template" for p in boxes.pieces if p.letter in letters.split(" and "))
     of = "squares" if whole else "the boxes round them"
-    saved = to_buy(boxes.buy - purchase.buy(gross), boxes.buy_metric - purchase.buy_metric(gross))
+    yards = boxes.buy - purchase.buy(gross)
+    metres = boxes.buy_metric - purchase.buy_metric(gross)
+    saved = to_buy(yards, metres, purchase.measures)
     return f"{letters} nested: buys {saved} less than {of}"
 
 
@@ -118,7 +120,7 @@ def _outlined(boxes: FabricPlan, cut: Cut, called: str) -> Piece:
     )
 
 
-def _stretch(motifs: Sequence[Nestable], made: Nest) -> Strip:
+def _stretch(motifs: Sequence[Nestable], made: Nest, grid: Fraction) -> Strip:
     """Return the stretch of cloth that nested shapes take; a cut is the box round the first
     of its shapes, as that lies."""
     cuts: dict[str, Cut] = {}
@@ -127,7 +129,8 @@ def _stretch(motifs: Sequence[Nestable], made: Nest) -> Strip:
         outline = next(p.outline for p in laid if p.letter == motif.letter)
         left, top, right, bottom = outline.bounds
         wide, high = (
-            round_up(Fraction(v).limit_denominator(10**6)) for v in (right - left, bottom - top)
+            round_up(Fraction(v).limit_denominator(10**6), grid)
+            for v in (right - left, bottom - top)
         )
         before = cuts[motif.letter].count if motif.letter in cuts else 0
         cuts[motif.letter] = Cut(motif.letter, wide, high, before + motif.count)

@@ -23,7 +23,7 @@ from shapely.geometry import Polygon
 
 from publish.arcs import swept
 from publish.cut.forms import Form
-from publish.units import round_up
+from publish.units import EIGHTH, round_up
 
 FLAT = 0.002
 """Inches between a flattened arc and the arc, on the cut line."""
@@ -45,11 +45,10 @@ class Outline:
     allowances: tuple[Fraction, ...]
     """Of its edges, each once, the narrowest first."""
 
-    @property
-    def box(self) -> tuple[Fraction, Fraction]:
-        """Return the sides of the box round the cut outline, rounded up to 1/8 in."""
+    def box(self, step: Fraction = EIGHTH) -> tuple[Fraction, Fraction]:
+        """Return the sides of the box round the cut outline, rounded up to a step."""
         left, top, right, bottom = self.cut.bounds
-        return _up(right - left), _up(bottom - top)
+        return _up(right - left, step), _up(bottom - top, step)
 
 
 @dataclass(frozen=True)
@@ -181,6 +180,6 @@ def _float(point: tuple[object, object]) -> XY:
     return float(point[0]), float(point[1])  # type: ignore[arg-type]
 
 
-def _up(length: float) -> Fraction:
-    """Return a length rounded up to 1/8 in, after what floats add to it."""
-    return round_up(Fraction(length).limit_denominator(10**6))
+def _up(length: float, step: Fraction) -> Fraction:
+    """Return a length rounded up to a step, after what floats add to it."""
+    return round_up(Fraction(length).limit_denominator(10**6), step)

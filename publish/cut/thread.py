@@ -35,7 +35,9 @@ def thread(pattern: Pattern, size: Size, draft: Draft) -> ThreadPlan:
         fabric = pattern.motifs[place.motif].fabric
         motifs[fabric] = motifs.get(fabric, Fraction(0)) + edge * (HAND_RATIO if by_hand else ratio)
     quilting = sum((Fraction(ceil(q.length)) for q in draft.quilting), Fraction(0))
-    bound = ruled(size.perimeter) if size.binding is not None else Fraction(0)
+    bound = (
+        ruled(size.perimeter, pattern.measures.grid) if size.binding is not None else Fraction(0)
+    )
     return ThreadPlan(
         piecing=Fraction(ceil(draft.seam_length * ratio + _making_up(size, ratio))),
         applique=sum(motifs.values(), Fraction(0)),

@@ -22,10 +22,8 @@ from publish.model.pattern import Pattern
 from publish.model.recipe import TOLERANCE, Pair, Recipe, Sewn
 from publish.model.size import Size
 from publish.surd import Length, Surd
-from publish.units import EIGHTH, round_near, round_up
+from publish.units import round_near
 
-RULER = Fraction(1, 16)
-"""Inches: the finest line of an inch ruler."""
 STRAIGHT = ("across", "down")
 
 
@@ -87,6 +85,12 @@ class _Sizes:
     """The kinds that are trimmed because they would be too large for what they are sewn to."""
     found: dict[str, Sewn] = field(default_factory=dict)
 
+    def _up(self, exact: Pair) -> Pair:
+        """Return a size rounded up as pieces are; one along a diagonal stays as it is."""
+        up = self.pattern.measures.up
+        wide, high = (side if isinstance(side, Surd) else up(side) for side in exact)
+        return wide, high
+
     def settle(self) -> None:
         """Find what has to be trimmed; that may leave what it is sewn to too large."""
         while True:
@@ -112,10 +116,10 @@ class _Sizes:
                 return Sewn(exact, self._goal(unit, exact), True, told)
             return Sewn(exact, told)
         if unit.made:
-            return Sewn(exact, _up(exact), True)
+            return Sewn(exact, self._up(exact), True)
         if unit.section or not unit.is_box or not self._rounded(unit):
             return Sewn(exact, exact)
-        return Sewn(exact, _up(exact), True)
+        return Sewn(exact, self._up(exact), True)
 
     def _exact(self, unit: Unit) -> Pair:
         assert unit.place is not None
@@ -127,10 +131,11 @@ class _Sizes:
         piece = self._piece(unit)
         if piece is None or piece.shape != "rectangle" or not unit.is_box:
             return exact
+        step = self.pattern.measures.grid
         for way in ((piece.width, piece.length), (piece.length, piece.width)):
-            if all(0 <= cut - side < EIGHTH for cut, side in zip(way, exact, strict=True)):
+            if all(0 <= cut - side < step for cut, side in zip(way, exact, strict=True)):
                 return way
-        return _up(exact)
+        return self._up(exact)
 
     def _piece(self, unit: Unit) -> Piece | None:
         assert unit.place is not None
@@ -153,7 +158,7 @@ class _Sizes:
         if unit.place.home is None and part.place.home is not None and self._carries(part):
             margin = self.pattern.sewing.ground_margin
             wide, high = self.sewn(part.kind).exact
-            told = _up((wide - margin, high - margin))
+            told = self._up((wide - margin, high - margin))
         return told[::-1] if (part.place.turn - part.turn) // 90 % 2 else told
 
     def _carries(self, unit: Unit) -> bool:
@@ -175,8 +180,9 @@ class _Sizes:
         """Return what a unit is trimmed to: to what its neighbours are cut to, a block to
         its own size."""
         if not self._is_block(unit):
-            return _up(exact)
-        wide, high = (side if side % RULER == 0 else round_near(side, RULER) for side in exact)
+            return self._up(exact)
+        finest = self.pattern.measures.finest
+        wide, high = (side if side % finest == 0 else round_near(side, finest) for side in exact)
         return wide, high
 
     def _is_block(self, unit: Unit) -> bool:
@@ -201,7 +207,7 @@ class _Sizes:
                 beside = [s[axis] for p, s in zip(unit.parts, sizes, strict=True) if p.is_box]
                 wrong = told[axis] - min(beside) > TOLERANCE
             else:
-                wrong = _over(told, _up(self._exact(part)))
+                wrong = _over(told, self._up(self._exact(part)))
             if wrong:
                 yield part.kind
 
@@ -221,9 +227,3 @@ def _straight(unit: Unit) -> bool:
 
 def _over(told: Pair, other: Pair, by: Fraction = TOLERANCE) -> bool:
     return any(a - b > by for a, b in zip(told, other, strict=True))
-
-
-def _up(exact: Pair) -> Pair:
-    """Return a size rounded up as pieces are; one along a diagonal stays as it is."""
-    wide, high = (side if isinstance(side, Surd) else round_up(side) for side in exact)
-    return wide, high

@@ -51,7 +51,7 @@ def size_tables(size: Json) -> tuple[Table, ...]:
     fabrics = size["fabrics"]
     lengths = tuple(
         Row(
-            (f["name"], both(f["one_kit"]), both(f["all_kits"]), f"{f['usable_width']} in"),
+            (f["name"], both(f["one_kit"]), both(f["all_kits"]), f["usable_width"]),
             fabric=key,
         )
         for key, f in fabrics.items()
@@ -90,8 +90,8 @@ def batting(size: Json) -> str:
 
 
 def both(length: Mapping[str, str]) -> str:
-    """Return a length to buy in yards and in metres."""
-    return f"{length['yards']} yd ({length['metres']} m)"
+    """Return a length to buy as its makers buy it."""
+    return length["words"]
 
 
 def counted(size: Json) -> str:

@@ -13,9 +13,11 @@ from typing import Any
 
 from publish.deliver.kit_pages import batting, bolt_table, counted, size_tables
 from publish.deliver.markdown import table_of, text_of
+from publish.measures import Measures
 from publish.model.cutplan import CutPlan, FabricPlan, Piece, Strip
 from publish.model.pattern import Pattern
 from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text
+from publish.words.en.lengths import Lengths
 
 Json = dict[str, Any]
 
@@ -42,7 +44,7 @@ def kits(pattern: Pattern, plans: Mapping[str, CutPlan], wanted: Mapping[str, in
         "kits": dict(wanted),
         "sizes": {k: _size(pattern, k, plans[k], count) for k, count in wanted.items()},
         "bolts": {
-            name: {"name": pattern.fabrics[name].name, **_lengths(*totals[name])}
+            name: {"name": pattern.fabrics[name].name, **_lengths(pattern.measures, *totals[name])}
             for name in pattern.fabrics
             if name in totals
         },
@@ -66,39 +68,39 @@ def _bought(plan: CutPlan) -> dict[str, FabricPlan]:
 
 
 def _size(pattern: Pattern, key: str, plan: CutPlan, count: int) -> Json:
-    wadding = plan.batting
+    wadding, measures = plan.batting, pattern.measures
     return {
         "title": pattern.sizes[key].title,
         "kits": count,
         "fabrics": {
             name: {
                 "name": pattern.fabrics[name].name,
-                "usable_width": fraction_text(fabric.usable_width),
-                "one_kit": _lengths(fabric.buy, fabric.buy_metric),
-                "all_kits": _lengths(count * fabric.buy, count * fabric.buy_metric),
-                "strips": [_strip(s) for s in fabric.strips],
+                "usable_width": measures.text(fabric.usable_width),
+                "one_kit": _lengths(measures, fabric.buy, fabric.buy_metric),
+                "all_kits": _lengths(measures, count * fabric.buy, count * fabric.buy_metric),
+                "strips": [_strip(measures, s) for s in fabric.strips],
             }
             for name, fabric in _bought(plan).items()
         },
-        "batting": wadding
-        and f"{wadding.name}, {fraction_text(wadding.width)} × {fraction_text(wadding.height)} in",
+        "batting": wadding and f"{wadding.name}, {measures.sides(wadding.width, wadding.height)}",
         "pieces": [_piece(pattern, p, count) for p in plan.pieces],
     }
 
 
-def _lengths(inches: Fraction, metric: Fraction) -> Json:
-    """Return a length to buy: inches exact, yards exact, metres to the centimetre."""
+def _lengths(measures: Measures, inches: Fraction, metric: Fraction) -> Json:
+    """Return a length to buy: inches exact, yards exact, metres to the centimetre; in words."""
     return {
         "inches": fraction_text(inches),
         "yards": fraction_text(inches / YARD),
         "metres": decimal_text(metric * INCH_IN_MM / 1000, 2),
+        "words": Lengths(measures).to_buy(inches, metric),
     }
 
 
-def _strip(strip: Strip) -> str:
+def _strip(measures: Measures, strip: Strip) -> str:
     cuts = ", ".join(f"{c.count} {c.letter}" for c in strip.held)
     times = "1 strip" if strip.count == 1 else f"{strip.count} strips"
-    return f"{times} {fraction_text(strip.depth)} in deep, each {cuts}"
+    return f"{times} {measures.text(strip.depth)} deep, each {cuts}"
 
 
 def _piece(pattern: Pattern, piece: Piece, count: int) -> Json:
@@ -106,7 +108,7 @@ def _piece(pattern: Pattern, piece: Piece, count: int) -> Json:
         "letter": piece.letter,
         "name": piece.name,
         "fabric": pattern.fabrics[piece.fabric].name,
-        "size": f"{fraction_text(piece.width)} × {fraction_text(piece.length)} in",
+        "size": pattern.measures.sides(piece.width, piece.length),
         "one_kit": piece.count,
         "all_kits": count * piece.count,
     }

@@ -8,13 +8,16 @@ compare is one of the computed numbers, beside room for what the tester found.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 from typing import Any
 
 from publish.deliver.markdown import bullets, rows_of, text_of
+from publish.measures import INCHES, METRE, metric_text
 from publish.model.pattern import Pattern
 from publish.model.words import Manual, Section, Steps
 from publish.surd import Exact, Surd
-from publish.units import cm_text, inches_text, parse_exact
+from publish.units import YARD, cm_text, inches_text, parse_exact, parse_number
+from publish.words.en.lengths import Lengths
 
 Json = dict[str, Any]
 ROOM, LINE = "_" * 14, "_" * 60
@@ -30,7 +33,7 @@ def tester_form(pattern: Pattern, manual: Manual, numbers: Json) -> str:
     lines += ["## You and your materials", ""]
     lines += [f"{w}: {LINE}\n" for w in ("Name", "Experience", "Fabrics", "Thread and needle")]
     lines += ["Size sewn:", "", *bullets([f"☐ {s['title']}" for s in sizes.values()])]
-    lines += ["Paper and printer: " + LINE, "", *_squares(), *_steps(manual)]
+    lines += ["Paper and printer: " + LINE, "", *_squares(pattern), *_steps(manual)]
     for key in sizes:
         lines += _measures(pattern, sizes[key])
     lines += ["## Last", ""]
@@ -45,8 +48,11 @@ def tester_form(pattern: Pattern, manual: Manual, numbers: Json) -> str:
     return text_of(lines)
 
 
-def _squares() -> list[str]:
+def _squares(pattern: Pattern) -> list[str]:
+    small, large = map(metric_text, pattern.measures.checks)
     rows = [["the inch square", ROOM], ["the centimetre square", ROOM]]
+    if not pattern.measures.has_inches:
+        rows = [[f"the square of {small}", ROOM], [f"the square of {large}", ROOM]]
     return [
         "## Printing",
         "",
@@ -77,9 +83,10 @@ def _runs(manual: Manual) -> Iterator[tuple[Section, int, int]]:
 
 def _measures(pattern: Pattern, size: Json) -> list[str]:
     """Return what to measure at one size, what it should be, and room for what it was."""
-    rows = [[what, should, ROOM] for what, should in _wanted(size)]
+    tell = Lengths(pattern.measures)
+    rows = [[what, should, ROOM] for what, should in _wanted(tell, size)]
     used = [
-        [pattern.fabrics[key].name, f"{p['buy_yards']} yd ({p['buy_metres']} m)", ROOM, ROOM]
+        [pattern.fabrics[key].name, _bought(pattern, p), ROOM, ROOM]
         for key, p in size["fabrics"].items()
     ]
     return [
@@ -92,29 +99,36 @@ def _measures(pattern: Pattern, size: Json) -> list[str]:
     ]
 
 
-def _wanted(size: Json) -> Iterator[tuple[str, str]]:
+def _bought(pattern: Pattern, plan: Json) -> str:
+    yards, metres = parse_number(plan["buy_yards"]) * YARD, Fraction(plan["buy_metres"]) * METRE
+    return Lengths(pattern.measures).to_buy(yards, metres)
+
+
+def _wanted(tell: Lengths, size: Json) -> Iterator[tuple[str, str]]:
     """Yield each thing to measure, in sewing order."""
     if size["motif_square"]:
-        yield "Square for the motif, cut", _square(size["motif_square"])
+        yield "Square for the motif, cut", _square(tell, size["motif_square"])
     if size["motif_span"]:
-        yield "Motif, sewn, from tip to tip", _side(size["motif_span"])
+        yield "Motif, sewn, from tip to tip", _side(tell, size["motif_span"])
     for unit in size["units"]:
         if unit["parts"]:
             name, border = unit["name"], unit["name"].startswith("border")
             said = f"With {name}" if border else _capital(name)
-            yield f"{said}, seam allowances included", _rectangle(unit["before"])
-    yield "Finished", _rectangle(size["finished"])
+            yield f"{said}, seam allowances included", _rectangle(tell, unit["before"])
+    yield "Finished", _rectangle(tell, size["finished"])
     for name in ("backing", "batting"):
         if size[name]:
-            yield f"{_capital(name)}, cut", _rectangle(size[name])
+            yield f"{_capital(name)}, cut", _rectangle(tell, size[name])
     if size["binding"]:
-        yield "Binding, joined", _side(size["binding"]["joined_length"])
+        yield "Binding, joined", _side(tell, size["binding"]["joined_length"])
     if size["pillow"]:
-        yield "Overlap of the pillow's back", _side(size["pillow"]["overlap"])
+        yield "Overlap of the pillow's back", _side(tell, size["pillow"]["overlap"])
 
 
-def _rectangle(sides: Json) -> str:
+def _rectangle(tell: Lengths, sides: Json) -> str:
     width, height = parse_exact(sides["width"]), parse_exact(sides["height"])
+    if tell.measures != INCHES:
+        return tell.rectangle(width, height)
     if width == height:
         return f"{_about(width)}{inches_text(width)} ({cm_text(width)}) square"
     inches = f"{inches_text(width)[: -len(' in')]} × {inches_text(height)}"
@@ -122,12 +136,14 @@ def _rectangle(sides: Json) -> str:
     return f"{about}{inches} ({cm_text(width)} × {cm_text(height)})"
 
 
-def _square(side: str) -> str:
-    return _rectangle({"width": side, "height": side})
+def _square(tell: Lengths, side: str) -> str:
+    return _rectangle(tell, {"width": side, "height": side})
 
 
-def _side(text: str) -> str:
+def _side(tell: Lengths, text: str) -> str:
     length = parse_exact(text)
+    if tell.measures != INCHES:
+        return tell.measure(length)
     return f"{_about(length)}{inches_text(length)} ({cm_text(length)})"
 
 

@@ -7,11 +7,12 @@ Invariant: images of one point under folding are the same point.
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from fractions import Fraction
 
 from publish.draft.narrowpart import Narrow
 from publish.draft.unfold import wedge_angle
-from publish.units import SIXTEENTH, inches_text, round_near
+from publish.units import SIXTEENTH, round_near
 
 
 def in_wedge(x: float, y: float, folds: int, symmetry: str) -> tuple[float, float]:
@@ -26,10 +27,10 @@ def in_wedge(x: float, y: float, folds: int, symmetry: str) -> tuple[float, floa
     return reach * math.cos(turn), reach * math.sin(turn)
 
 
-def width(place: Narrow) -> str:
-    """Return a width as a decimal, and to the nearest sixteenth."""
+def width(place: Narrow, text: Callable[[Fraction], str]) -> str:
+    """Return a width as a decimal in inches, and as it is told to the nearest sixteenth."""
     near = round_near(Fraction(place.width), SIXTEENTH)
-    return f"{place.width:.3f} in (about {inches_text(near)})"
+    return f"{place.width:.3f} in (about {text(near)})"
 
 
 def count(pieces: int) -> str:

@@ -7,6 +7,7 @@ or, of the folds, where the drawing's own wedge ends on another fold.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 from math import dist
@@ -18,7 +19,7 @@ from shapely.geometry import Polygon
 from publish.draft.unfold import wedge_angle
 from publish.model.draft import MotifShape
 from publish.model.trade import FOLDS
-from publish.units import SIXTEENTH, inches_text, round_up
+from publish.units import SIXTEENTH, round_up
 
 SPECK = 1 / 8
 """Inches across below which a piece is a stray dot: no cloth is sewn on so small."""
@@ -35,13 +36,13 @@ class Likely:
     y: float
 
 
-def why_apart(shape: MotifShape, meant: int) -> Likely:
+def why_apart(shape: MotifShape, meant: int, text: Callable[[Fraction], str]) -> Likely:
     """Return the likeliest cause of a motif in more pieces than are meant."""
     pieces = sorted(shape.whole.geoms, key=lambda p: p.area)
     at = pieces[0].representative_point()
     specks = [p for p in pieces if _across(p) < SPECK]
     if specks and len(pieces) - len(specks) == meant:
-        across = inches_text(round_up(Fraction(max(map(_across, specks))), SIXTEENTH))
+        across = text(round_up(Fraction(max(map(_across, specks))), SIXTEENTH))
         return Likely(f"delete the stray dot there, less than {across} across", at.x, at.y)
     folds = _drawn_for(shape)
     if folds is not None:

@@ -10,7 +10,7 @@ Nothing here scales with the motif: cloth needs the same room at every size.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -23,7 +23,8 @@ from publish.model.draft import MotifShape
 from publish.model.pattern import Motif, Pattern
 from publish.model.size import Size
 from publish.notes import Note, Place, Spot, error, warning
-from publish.units import SIXTEENTH, inches_text, percent_text, round_up
+from publish.surd import Exact
+from publish.units import SIXTEENTH, percent_text, round_up
 
 
 @dataclass(frozen=True)
@@ -67,6 +68,8 @@ class _Case:
     place: Place
     first: bool
     """Whether it is the first size that shows the motif."""
+    text: Callable[[Exact], str]
+    """How a length is told."""
 
     @property
     def shape(self) -> MotifShape:
@@ -92,13 +95,19 @@ class _Case:
         if measure <= 0:
             return "redraw it there"
         span = round_up(self.shape.span * needed / Fraction(measure))
-        return f"widen it in the drawing, or make the motif at least {inches_text(span)}"
+        return f"widen it in the drawing, or make the motif at least {self.text(span)}"
 
 
 def makeable(pattern: Pattern, size: Size, drafted: DraftedMotif) -> tuple[Note, ...]:
     """Return every finding about one motif at one size."""
     place = pattern.place("sizes", size.key, "motif_size")
-    case = _Case(drafted, size, place, _first(pattern, drafted.motif.key) in (size.key, None))
+    case = _Case(
+        drafted,
+        size,
+        place,
+        _first(pattern, drafted.motif.key) in (size.key, None),
+        pattern.measures.text,
+    )
     source = pattern.place("motifs", drafted.motif.key)
     return (
         *pieces_hold(case, source),
@@ -125,7 +134,7 @@ def pieces_hold(case: _Case, source: Place) -> Iterator[Note]:
     """A motif opens into as many pieces as the pattern says."""
     found, meant = case.shape.pieces, case.motif.pieces
     if found > meant:
-        likely = why_apart(case.shape, meant)
+        likely = why_apart(case.shape, meant, case.text)
         yield error(
             "D330",
             source,
@@ -158,7 +167,7 @@ def folds_hold(case: _Case, source: Place) -> Iterator[Note]:
             "D331",
             source,
             f"the motif hardly touches the {edge.kind} fold",
-            expected=f"at least {inches_text(THREAD)} of the fold",
+            expected=f"at least {case.text(THREAD)} of the fold",
             received=f"{longest:.3f} in at size {case.size.key}",
             help="let more cloth run across that fold",
             spot=case.spot(middle * math.cos(turn), middle * math.sin(turn), longest, THREAD),
@@ -198,8 +207,8 @@ def necks_hold(case: _Case) -> Iterator[Note]:
             "D332",
             case.place,
             "a neck of cloth is narrow",
-            expected=f"at least {inches_text(needed)} for {case.motif.method}",
-            received=width(place),
+            expected=f"at least {case.text(needed)} for {case.motif.method}",
+            received=width(place, case.text),
             help=case.enough(place.width, needed),
             spot=case.spot(place.x, place.y, place.width, needed),
         )
@@ -222,8 +231,8 @@ def slits_open(case: _Case) -> Iterator[Note]:
             "D333",
             case.place,
             what,
-            expected=f"at least {inches_text(least)} for {case.motif.method}",
-            received=width(place),
+            expected=f"at least {case.text(least)} for {case.motif.method}",
+            received=width(place, case.text),
             help=case.enough(place.width, needed),
             spot=case.spot(place.x, place.y, place.width, least),
         )
@@ -266,14 +275,14 @@ def ground_shows(case: _Case) -> Iterator[Note]:
     margin = (case.size.block_side - case.shape.span) / 2
     if margin >= GROUND:
         return
-    largest = inches_text(case.size.block_side - 2 * GROUND)
+    largest = case.text(case.size.block_side - 2 * GROUND)
     say = error if margin < 0 else warning
     yield say(
         "D336",
         case.place,
         "the motif comes too close to the edge of its block",
-        expected=f"at least {inches_text(GROUND)} of ground beside it",
-        received=inches_text(margin),
+        expected=f"at least {case.text(GROUND)} of ground beside it",
+        received=case.text(margin),
         help=f"make the motif at most {largest}, or the block larger",
     )
 

@@ -39,7 +39,6 @@ from publish.model.draft import Patch, Placement, QuiltingLines
 from publish.model.pattern import Pattern, QuiltingSpec
 from publish.model.size import Size
 from publish.notes import Note, Place, error, warning
-from publish.units import inches_text
 
 CLOSEST = Fraction(1, 16)
 """Inches between lines. Closer is thread painting, not quilting. Common practice."""
@@ -131,7 +130,7 @@ def quilt(pattern: Pattern, top: Top) -> tuple[tuple[QuiltingLines, ...], tuple[
         area = areas[spec.area]
         if area.is_empty:
             continue
-        wrong = _unsound(spec, area, place)
+        wrong = _unsound(pattern, spec, area, place)
         if wrong is not None:
             notes.append(wrong)
             continue
@@ -143,7 +142,7 @@ def quilt(pattern: Pattern, top: Top) -> tuple[tuple[QuiltingLines, ...], tuple[
     return tuple(found), tuple(notes)
 
 
-def _unsound(spec: QuiltingSpec, area: BaseGeometry, place: Place) -> Note | None:
+def _unsound(pattern: Pattern, spec: QuiltingSpec, area: BaseGeometry, place: Place) -> Note | None:
     """Return what keeps lines from being drawn."""
     if spec.style not in _SPACED:
         return None
@@ -162,8 +161,8 @@ def _unsound(spec: QuiltingSpec, area: BaseGeometry, place: Place) -> Note | Non
             "D350",
             place,
             "quilting lines are too close together",
-            expected=f"at least {inches_text(CLOSEST)} apart",
-            received=inches_text(spec.spacing),
+            expected=f"at least {pattern.measures.text(CLOSEST)} apart",
+            received=pattern.measures.text(spec.spacing),
             help="widen `spacing`",
         )
     return None

@@ -11,7 +11,6 @@ from publish.draw.canvas.shapes import polygon_of
 from publish.draw.canvas.style import INK, PAPER, Stroke
 from publish.draw.context import Context
 from publish.draw.top import fit, placed
-from publish.draw.words import plain_size
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
 
@@ -21,6 +20,7 @@ ABOVE_AND_BELOW = 3.2
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw patches, appliqué and binding as outlines."""
+    say = context.labels
     size, draft = context.size(spec), context.draft(spec)
     seam = float(context.pattern.sewing.seam)
     tall = context.paper.height - ABOVE_AND_BELOW
@@ -39,7 +39,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         frame.shape(placed(draft, place), PAPER, Stroke(INK, 0.75))
     regions = len(draft.patches) + len(draft.placements)
     alt = (
-        f"{size.title}, {plain_size(size.width, size.height)}, in outline to colour in: "
+        f"{size.title}, {say.spoken(size.width, size.height)}, in outline to colour in: "
         f"{len(draft.patches)} patches and {len(draft.placements)} motifs, {regions} outlines."
     )
     return canvas.figure(spec, alt)

@@ -18,7 +18,7 @@ from publish.draw.context import Context
 from publish.draw.pictured import Box, with_pictures
 from publish.draw.swatches import uses
 from publish.draw.top import paint_top
-from publish.draw.words import listed, plain_size
+from publish.draw.words import listed
 from publish.model.figure import COMPUTED, Figure, way_name
 from publish.model.pattern import Fabric
 from publish.model.words import FigureSpec
@@ -120,6 +120,7 @@ def visions(context: Context, spec: FigureSpec) -> Figure:
 
 def colourways(context: Context, spec: FigureSpec) -> Figure:
     """Draw one size in the pattern's own fabrics and in each further colourway."""
+    say = context.labels
     own = {k: f.colour for k, f in context.pattern.fabrics.items()}
     if all(way_name(key) in context.pictures for key in ("own", *context.pattern.colourways)):
         return _pictured(context, spec)
@@ -127,13 +128,14 @@ def colourways(context: Context, spec: FigureSpec) -> Figure:
     for way in context.pattern.colourways.values():
         looks[way.title] = {**own, **{k: f.colour for k, f in way.fabrics.items()}}
     size = context.size(spec)
-    shown = f"{size.title}, {plain_size(size.width, size.height)}"
+    shown = f"{size.title}, {say.spoken(size.width, size.height)}"
     alt = f"{shown}, in {len(looks)} colourways: {listed(list(looks))}."
     return _row(context, spec, looks, alt)
 
 
 def _pictured(context: Context, spec: FigureSpec) -> Figure:
     """Show the pictures of one size in each colourway, up to three in a row."""
+    say = context.labels
     names = {"own": "As shown"} | {k: w.title for k, w in context.pattern.colourways.items()}
     columns = min(len(names), PICTURES)
     side = (context.column - FINE_GAP * (columns - 1)) / columns
@@ -145,7 +147,7 @@ def _pictured(context: Context, spec: FigureSpec) -> Figure:
         canvas.rect(x, y, side, side)  # for the figure's extent
         canvas.text((x, y + side), name, HEAD - 1, "semibold", shift=(0, 13))
     size = context.size(spec)
-    shown = f"{size.title}, {plain_size(size.width, size.height)}"
+    shown = f"{size.title}, {say.spoken(size.width, size.height)}"
     alt = f"{shown}, in {len(names)} colourways: {listed([*names.values()])}. {COMPUTED}"
     return with_pictures(canvas.figure(spec, alt), boxes)
 

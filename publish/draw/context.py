@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.style import NARROW_COLUMN, TEXT_COLUMN, Palette
 from publish.model.book import Paper
 from publish.model.cutplan import CutPlan
@@ -36,6 +37,11 @@ class Context:
     palette: Palette
     pictures: Mapping[str, Picture] = field(default_factory=dict)
     """Computed pictures: `cover`, rows of all sizes, and one for each colourway."""
+
+    @property
+    def labels(self) -> Labels:
+        """Return how lengths are set in this pattern's figures."""
+        return Labels(self.pattern.measures)
 
     @property
     def column(self) -> float:

@@ -9,13 +9,13 @@ from __future__ import annotations
 from fractions import Fraction
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import dimension, leader
 from publish.draw.canvas.shapes import bounds_of, polygon_of
 from publish.draw.context import Context
 from publish.draw.pictured import with_pictures
 from publish.draw.top import fit, paint_top
-from publish.draw.words import plain_size, top_words
+from publish.draw.words import top_words
 from publish.model.draft import Draft
 from publish.model.figure import COMPUTED, COVER, Figure, Picture
 from publish.model.size import Size
@@ -44,7 +44,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     frame = canvas.frame(margin["left"] + edge, margin["top"] + edge, scale)
     paint_top(frame, context, size.key, quilting=True)
     if measured:
-        _dimensions(frame, context.draft(spec), size)
+        _dimensions(context.labels, frame, context.draft(spec), size)
     return canvas.figure(spec, described(context, size))
 
 
@@ -58,12 +58,12 @@ def _pictured(context: Context, spec: FigureSpec, shown: Picture) -> Figure:
     return with_pictures(figure, {COVER: (0, 0, wide, high)}, alone=True)
 
 
-def _dimensions(frame: Canvas, draft: Draft, size: Size) -> None:
+def _dimensions(say: Labels, frame: Canvas, draft: Draft, size: Size) -> None:
     width, height = size.width, size.height
-    dimension(frame, (0, 0), (width, 0), set_inches(width), 12)
-    dimension(frame, (0, height), (0, 0), set_inches(height), 12)
+    dimension(frame, (0, 0), (width, 0), say.length(width), 12)
+    dimension(frame, (0, height), (0, 0), say.length(height), 12)
     left, _, right, _ = _block_box(draft)
-    words = f"block {set_inches(size.block_side)}"
+    words = f"block {say.length(size.block_side)}"
     if not size.on_point:
         dimension(frame, (right, height), (left, height), words, 13)
     outer = Fraction(0)
@@ -76,7 +76,7 @@ def _dimensions(frame: Canvas, draft: Draft, size: Size) -> None:
             label = "border" if len(layers) == 1 else f"border {number}:"
             target = (width - outer - deep / 2, y)
             beside = (float(width) + frame.inches(13), y)
-            leader(frame, target, beside, f"{label} {set_inches(layer.border.width)}", halo=None)
+            leader(frame, target, beside, f"{label} {say.length(layer.border.width)}", halo=None)
             number -= 1
         outer += deep
     if size.on_point:
@@ -104,11 +104,12 @@ def _last_block(draft: Draft) -> tuple[float, float]:
 
 def described(context: Context, size: Size) -> str:
     """Return what a picture of a size shows."""
+    say = context.labels
     what = "pillow front" if size.finish == "pillow" else "quilt"
     bound = ""
     if size.binding is not None and size.finish != "pillow":
         bound = f", bound in {context.pattern.fabrics[size.binding.fabric].name}"
     return (
-        f"{size.title}: the finished {what}, {plain_size(size.width, size.height)}: "
+        f"{size.title}: the finished {what}, {say.spoken(size.width, size.height)}: "
         f"{top_words(context, size)}{bound}."
     )

@@ -10,17 +10,18 @@ from __future__ import annotations
 from fractions import Fraction
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import about, set_number, text_width, wrap
+from publish.draw.canvas.letters import Labels, text_width, wrap
 from publish.draw.canvas.marks import TICK
 from publish.draw.canvas.style import DIMENSION, HEAD, INK, LABEL, SOFT
 from publish.draw.context import Context
 from publish.draw.pictured import Box, with_pictures
 from publish.draw.top import paint_top
-from publish.draw.words import listed, plain_size
+from publish.draw.words import listed
+from publish.measures import CM, INCHES
 from publish.model.figure import COMPUTED, Figure, Spot, row_name
 from publish.model.size import Size
 from publish.model.words import FigureSpec
-from publish.units import POINTS_PER_INCH, cm_text, round_near
+from publish.units import POINTS_PER_INCH, cm_text
 
 PER_ROW = 4
 GAP = 0.28
@@ -33,6 +34,7 @@ EDGE = 0.06
 row for its words, and for the outlines of the outermost where there are none."""
 NARROWEST = 1.25
 """Inches: the least width that a title is set in before it is broken."""
+INCH_MARKS = (36, 24, 12, 6, 3)
 LEAD = 12.0
 """Points from line to line of a title."""
 
@@ -48,8 +50,12 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         return _pictured(context, spec, labels)
     sizes = list(context.sizes.values())
     shelves = [sizes[i : i + PER_ROW] for i in range(0, len(sizes), PER_ROW)]
-    scale = min(_scale(shelf, context.column) for shelf in shelves)
-    column = context.column if labels else max(_wide(shelf, scale) for shelf in shelves) + EDGE
+    scale = min(_scale(context.labels, shelf, context.column) for shelf in shelves)
+    column = (
+        context.column
+        if labels
+        else max(_wide(context.labels, shelf, scale) for shelf in shelves) + EDGE
+    )
     canvas = Canvas(column, 9.0)
     base = 0.0
     for shelf in shelves:
@@ -58,8 +64,8 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         lines = max(len(_title(s, scale)) for s in shelf)
         base += BELOW + (lines - 1) * LEAD / POINTS_PER_INCH if labels else GAP
     if labels:
-        _bar(canvas, column / 2, scale, base + 0.1)
-    return canvas.figure(spec, _alt(sizes))
+        _bar(context.labels, canvas, column / 2, scale, base + 0.1)
+    return canvas.figure(spec, _alt(context.labels, sizes))
 
 
 def _pictured(context: Context, spec: FigureSpec, labels: bool) -> Figure:
@@ -78,22 +84,25 @@ def _pictured(context: Context, spec: FigureSpec, labels: bool) -> Figure:
         canvas.rect(left, y, wide, high)  # for the figure's extent
         y += high
         if labels:
-            y += max(_below(canvas, context.sizes[s.key], s, boxes[name]) for s in row.spots)
+            y += max(
+                _below(context.labels, canvas, context.sizes[s.key], s, boxes[name])
+                for s in row.spots
+            )
     if labels:
-        _bar(canvas, column / 2, wide / rows[row_name(0)].inches, y + 0.1)
+        _bar(context.labels, canvas, column / 2, wide / rows[row_name(0)].inches, y + 0.1)
     where = rows[row_name(0)].where
-    alt = f"{_alt(list(context.sizes.values()))[:-1]}, {where}. {COMPUTED}"
+    alt = f"{_alt(context.labels, list(context.sizes.values()))[:-1]}, {where}. {COMPUTED}"
     return with_pictures(canvas.figure(spec, alt), boxes)
 
 
-def _below(canvas: Canvas, size: Size, spot: Spot, box: Box) -> float:
+def _below(say: Labels, canvas: Canvas, size: Size, spot: Spot, box: Box) -> float:
     """Write a size's name and measurements below its place in a picture; return the room that
     they take, in inches."""
     left, top, wide, high = box
     middle, room = left + (spot.left + spot.width / 2) * wide, spot.column * wide
     points = room * POINTS_PER_INCH
     title = wrap(size.title, HEAD, points, "semibold")
-    label = wrap(_label(size), LABEL, points)
+    label = wrap(_label(say, size), LABEL, points)
     lines = [(line, HEAD, "semibold", INK) for line in title]
     lines += [(line, LABEL, "regular", SOFT) for line in label]
     for number, (line, type_size, face, fill) in enumerate(lines):
@@ -118,9 +127,9 @@ def _shelf(
     labels: bool,
 ) -> None:
     """Draw sizes side by side in the middle of a column, on a base line."""
-    columns = [_column(size, scale) for size in sizes]
+    columns = [_column(context.labels, size, scale) for size in sizes]
     column, base = place
-    left = (column - _wide(sizes, scale)) / 2
+    left = (column - _wide(context.labels, sizes, scale)) / 2
     for size, column in zip(sizes, columns, strict=True):
         centre = left + column / 2
         frame = canvas.frame(
@@ -135,25 +144,30 @@ def _shelf(
                 )
             low = 28 + LEAD * (len(title) - 1)
             canvas.text(
-                (centre, base), _label(size), LABEL, "regular", "middle", fill=SOFT, shift=(0, low)
+                (centre, base),
+                _label(context.labels, size),
+                LABEL,
+                "regular",
+                "middle",
+                fill=SOFT,
+                shift=(0, low),
             )
         left += column + GAP
 
 
-def _label(size: Size) -> str:
-    both = f"{set_number(size.width)} × {set_number(size.height)} in"
-    return about(size.width, size.height) + both
+def _label(say: Labels, size: Size) -> str:
+    return say.sides(size.width, size.height)
 
 
-def _wide(sizes: list[Size], scale: float) -> float:
+def _wide(say: Labels, sizes: list[Size], scale: float) -> float:
     """Return the printed width of sizes side by side."""
-    return sum(_column(s, scale) for s in sizes) + GAP * (len(sizes) - 1)
+    return sum(_column(say, s, scale) for s in sizes) + GAP * (len(sizes) - 1)
 
 
-def _column(size: Size, scale: float) -> float:
+def _column(say: Labels, size: Size, scale: float) -> float:
     """Return the printed width a size takes: its top or its label, whichever is wider."""
     title = max(text_width(line, HEAD, "semibold") for line in _title(size, scale))
-    label = max(title, text_width(_label(size), LABEL))
+    label = max(title, text_width(_label(say, size), LABEL))
     return max(float(size.width) * scale, label / POINTS_PER_INCH)
 
 
@@ -163,32 +177,36 @@ def _title(size: Size, scale: float) -> list[str]:
     return wrap(size.title, HEAD, room, "semibold")
 
 
-def _scale(sizes: list[Size], column: float) -> float:
+def _scale(say: Labels, sizes: list[Size], column: float) -> float:
     """Return the greatest scale at which the row fits the column and the height."""
     room = column - 0.1 - GAP * (len(sizes) - 1)
     low, high = 0.0, TALLEST / float(max(s.height for s in sizes))
-    if sum(_column(s, high) for s in sizes) <= room:
+    if sum(_column(say, s, high) for s in sizes) <= room:
         return high
     for _ in range(40):
         middle = (low + high) / 2
-        fits = sum(_column(s, middle) for s in sizes) <= room
+        fits = sum(_column(say, s, middle) for s in sizes) <= room
         low, high = (middle, high) if fits else (low, middle)
     return low
 
 
-def _bar(canvas: Canvas, middle: float, scale: float, y: float) -> None:
-    """Draw the scale bar: the largest of 6, 12, 24 or 36 in that stays under 1 1/2 in."""
-    lengths = [Fraction(n) for n in (36, 24, 12, 6) if n * scale <= 1.5]
-    length = lengths[0] if lengths else round_near(Fraction(3), Fraction(1))
+def _bar(say: Labels, canvas: Canvas, middle: float, scale: float, y: float) -> None:
+    """Draw the scale bar: the largest of 6, 12, 24 or 36 in, or of 10, 20, 50 or 100 cm, that
+    stays under 1 1/2 in."""
+    metric = say.measures.metric
+    marks = [n * CM for n in (100, 50, 20, 10, 5)] if metric else list(map(Fraction, INCH_MARKS))
+    length = next((n for n in marks if n * scale <= 1.5), marks[-1])
     half = float(length) * scale / 2
     tick = TICK / POINTS_PER_INCH
     canvas.line((middle - half, y), (middle + half, y), DIMENSION)
     for x in (middle - half, middle + half):
         canvas.line((x, y - tick), (x, y + tick), DIMENSION)
-    words = f"{set_number(length)} in ({cm_text(length)})"
+    words = say.length(length)
+    if say.measures == INCHES:
+        words += f" ({cm_text(length)})"
     canvas.text((middle, y), words, LABEL, anchor="middle", fill=SOFT, shift=(0, 11))
 
 
-def _alt(sizes: list[Size]) -> str:
-    each = [f"{s.title} {plain_size(s.width, s.height)}" for s in sizes]
+def _alt(say: Labels, sizes: list[Size]) -> str:
+    each = [f"{s.title} {say.spoken(s.width, s.height)}" for s in sizes]
     return f"The sizes side by side to one scale: {listed(each)}."

@@ -10,12 +10,9 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from fractions import Fraction
 
-from publish.draw.canvas.letters import about
 from publish.draw.context import Context
 from publish.model.draft import QuiltingLines
 from publish.model.size import Size
-from publish.surd import Exact
-from publish.units import fraction_text, inches_text, maker_inches
 
 
 def listed(items: Sequence[str]) -> str:
@@ -23,12 +20,6 @@ def listed(items: Sequence[str]) -> str:
     if len(items) < 2:
         return "".join(items)
     return f"{', '.join(items[:-1])} and {items[-1]}"
-
-
-def plain_size(width: Exact, height: Exact) -> str:
-    """Return `20 × 24 in` for alternative text, in digits that any reader can speak."""
-    both = (fraction_text(maker_inches(width)), fraction_text(maker_inches(height)))
-    return f"{about(width, height)}{both[0]} × {both[1]} in"
 
 
 def counted(count: int, noun: str, plural: str = "") -> str:
@@ -46,7 +37,7 @@ STYLES = {
 """What each style of quilting is called."""
 
 
-def quilting_words(lines: QuiltingLines, length: Callable[[Fraction], str] = inches_text) -> str:
+def quilting_words(lines: QuiltingLines, length: Callable[[Fraction], str]) -> str:
     """Return how an area is quilted: `echo lines, 1/2 in apart`, set by `length`."""
     style = STYLES.get(lines.style, lines.style)
     return style + (f", {length(lines.spacing)} apart" if lines.spacing is not None else "")
@@ -54,17 +45,17 @@ def quilting_words(lines: QuiltingLines, length: Callable[[Fraction], str] = inc
 
 def top_words(context: Context, size: Size) -> str:
     """Return what the top is made of, for alternative text."""
-    fabric = context.pattern.fabrics
+    fabric, say = context.pattern.fabrics, context.labels
     draft = context.drafts[size.key]
     grounds = dict.fromkeys(p.fabric for p in draft.patches if p.role == "ground")
-    parts = [f"{counted(size.block_count, 'block')} of {inches_text(size.block_side)}"]
+    parts = [f"{counted(size.block_count, 'block')} of {say.plain(size.block_side)}"]
     parts[0] += " set on point" if size.on_point else ""
     parts[0] += f" in {listed([fabric[f].name for f in grounds])}"
     if size.setting_fabric:
         parts.append(f"setting triangles in {fabric[size.setting_fabric].name}")
     if size.sashing is not None:
         sashing = size.sashing
-        parts.append(f"sashing of {inches_text(sashing.width)} in {fabric[sashing.fabric].name}")
+        parts.append(f"sashing of {say.plain(sashing.width)} in {fabric[sashing.fabric].name}")
     for key in dict.fromkeys(p.motif for p in draft.placements):
         motif = context.pattern.motifs[key]
         number = sum(p.motif == key for p in draft.placements)
@@ -73,8 +64,8 @@ def top_words(context: Context, size: Size) -> str:
     for layer in size.layers:
         if layer.border is not None:
             border = layer.border
-            parts.append(f"a border of {inches_text(border.width)} in {fabric[border.fabric].name}")
+            parts.append(f"a border of {say.plain(border.width)} in {fabric[border.fabric].name}")
         elif layer.block_side is not None:
             blocks = counted(len(layer.blocks), "block")
-            parts.append(f"a round of {blocks} of {inches_text(layer.block_side)}")
+            parts.append(f"a round of {blocks} of {say.plain(layer.block_side)}")
     return listed(parts)

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import Labels
 from publish.draw.context import Context
 from publish.model.cutplan import CutPlan
 from publish.model.size import Size
@@ -33,6 +34,7 @@ class Workbench:
     edging: str
     """The binding, or the strip where there is none."""
     accent: str
+    labels: Labels
 
     @classmethod
     def of(
@@ -53,4 +55,5 @@ class Workbench:
             context.colour(backing),
             context.colour(size.binding.fabric if size.binding is not None else fabric),
             context.palette.accent,
+            context.labels,
         )

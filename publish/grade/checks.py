@@ -14,7 +14,6 @@ from fractions import Fraction
 from publish.model.pattern import BorderSpec, Pattern, SizeSpec
 from publish.model.size import Size
 from publish.notes import Note, warning
-from publish.units import inches_text
 
 CLEAR = Fraction(1, 2)
 """Least ground left between the motif and the edge of its finished block, so that tips
@@ -41,6 +40,7 @@ def check_size(pattern: Pattern, spec: SizeSpec, size: Size) -> tuple[Note, ...]
 
 
 def _motif(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    say = pattern.measures.text
     if size.motif_span is None:
         return
     most = size.block_side - 2 * CLEAR
@@ -49,13 +49,14 @@ def _motif(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
             "G202",
             pattern.place("sizes", size.key, "motif_size"),
             "the motif comes too near the edge of its block",
-            expected=f"at most {inches_text(most)}: {inches_text(CLEAR)} clear on every side",
-            received=inches_text(size.motif_span),
-            help=f"write `motif_size: {inches_text(most)}` or less, or a larger `block_size`",
+            expected=f"at most {say(most)}: {say(CLEAR)} clear on every side",
+            received=say(size.motif_span),
+            help=f"write `motif_size: {say(most)}` or less, or a larger `block_size`",
         )
 
 
 def _borders(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    say = pattern.measures.text
     least = 2 * pattern.sewing.seam
     for path, border in _written_borders(spec):
         place = pattern.place("sizes", size.key, *path, "width")
@@ -64,17 +65,17 @@ def _borders(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
                 "G203",
                 place,
                 "the border is narrower than the seam allowances behind it",
-                expected=f"at least {inches_text(least)}",
-                received=inches_text(border.width),
-                help=f"write `width: {inches_text(least)}` or more, or a narrower `seam`",
+                expected=f"at least {say(least)}",
+                received=say(border.width),
+                help=f"write `width: {say(least)}` or more, or a narrower `seam`",
             )
         if border.width > size.block_side:
             yield warning(
                 "G204",
                 place,
                 "the border is wider than a block",
-                expected=f"at most {inches_text(size.block_side)}",
-                received=inches_text(border.width),
+                expected=f"at most {say(size.block_side)}",
+                received=say(border.width),
                 help="check the width, or add a row and a column of blocks",
             )
 
@@ -89,6 +90,7 @@ def _written_borders(spec: SizeSpec) -> Iterator[tuple[tuple[str | int, ...], Bo
 
 
 def _sashing(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    say = pattern.measures.text
     if size.sashing is None:
         return
     least, width = 2 * pattern.sewing.seam, size.sashing.width
@@ -98,30 +100,31 @@ def _sashing(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
             "G215",
             place,
             "the sashing is narrower than the seam allowances behind it",
-            expected=f"at least {inches_text(least)}",
-            received=inches_text(width),
-            help=f"write `width: {inches_text(least)}` or more, or a narrower `seam`",
+            expected=f"at least {say(least)}",
+            received=say(width),
+            help=f"write `width: {say(least)}` or more, or a narrower `seam`",
         )
     if width > size.block_side:
         yield warning(
             "G216",
             place,
             "the sashing is wider than a block",
-            expected=f"at most {inches_text(size.block_side)}",
-            received=inches_text(width),
+            expected=f"at most {say(size.block_side)}",
+            received=say(width),
             help="check the width, or set plain blocks between the others",
         )
 
 
 def _whole(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    say = pattern.measures.text
     longest = max(size.width, size.height)
     if longest > LARGEST:
         yield warning(
             "G211",
             pattern.place("sizes", size.key),
             f"`{size.key}` is larger than any bed",
-            expected=f"at most {inches_text(LARGEST)} a side",
-            received=f"{inches_text(size.width)} by {inches_text(size.height)}",
+            expected=f"at most {say(LARGEST)} a side",
+            received=f"{say(size.width)} by {say(size.height)}",
             help="check `block_size`, `columns`, `rows` and `borders`",
         )
     if size.sleeve is not None and 2 * size.sleeve > size.height:
@@ -129,13 +132,14 @@ def _whole(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
             "G210",
             pattern.place("sizes", size.key, "sleeve"),
             "the sleeve is deeper than half the quilt",
-            expected=f"at most {inches_text(size.height / 2)}",
-            received=inches_text(size.sleeve),
-            help=f"write `sleeve: {inches_text(size.height / 2)}` or less",
+            expected=f"at most {say(size.height / 2)}",
+            received=say(size.sleeve),
+            help=f"write `sleeve: {say(size.height / 2)}` or less",
         )
 
 
 def _pillow(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    say = pattern.measures.text
     if size.pillow is None:
         return
     form = size.pillow.form
@@ -147,49 +151,51 @@ def _pillow(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
                 pattern.place("sizes", size.key, "pillow", "form"),
                 f"the finished cover's {name} is "
                 + ("larger than the form" if side > form else "too small for the form"),
-                expected=f"a cover from {inches_text(form - LOOSE)} to {inches_text(form)}",
-                received=inches_text(side),
+                expected=f"a cover from {say(form - LOOSE)} to {say(form)}",
+                received=say(side),
                 help=f"change `block_size` or the borders until the cover is "
-                f"{inches_text(form - 1)}, or change `form`",
+                f"{say(form - 1)}, or change `form`",
             )
     if size.pillow.back == "envelope" and size.pillow.overlap >= min(size.width, size.height):
         yield warning(
             "G213",
             pattern.place("sizes", size.key, "pillow", "overlap"),
             "the two backs overlap over the whole cover",
-            expected=f"less than {inches_text(min(size.width, size.height))}",
-            received=inches_text(size.pillow.overlap),
-            help=f"write `overlap: {inches_text(min(size.width, size.height) / 2)}` or less",
+            expected=f"less than {say(min(size.width, size.height))}",
+            received=say(size.pillow.overlap),
+            help=f"write `overlap: {say(min(size.width, size.height) / 2)}` or less",
         )
 
 
 def _binding(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    say = pattern.measures.text
     least = 6 * pattern.sewing.seam + FOLDED
     if size.binding is not None and size.binding.width < least:
         yield warning(
             "G217",
             pattern.place("sizes", size.key, "binding", "width"),
             "folded in half, the binding does not reach round the edge to its seam on the back",
-            expected=f"at least {inches_text(least)}, for a seam of "
-            f"{inches_text(pattern.sewing.seam)}",
-            received=inches_text(size.binding.width),
-            help=f"write `width: {inches_text(least)}` or more under `binding`",
+            expected=f"at least {say(least)}, for a seam of {say(pattern.sewing.seam)}",
+            received=say(size.binding.width),
+            help=f"write `width: {say(least)}` or more under `binding`",
         )
 
 
 def _layers(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    say = pattern.measures.text
     if size.backing and size.batting and size.batting.overhang > size.backing.overhang:
         yield warning(
             "G209",
             pattern.place("sizes", size.key, "batting", "overhang"),
             "the batting reaches past the backing",
-            expected=f"at most {inches_text(size.backing.overhang)}, as far as the backing",
-            received=inches_text(size.batting.overhang),
+            expected=f"at most {say(size.backing.overhang)}, as far as the backing",
+            received=say(size.batting.overhang),
             help="write a smaller `overhang` for the batting, or a larger one for the backing",
         )
 
 
 def _quilting(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
+    say = pattern.measures.text
     gap = size.batting.largest_gap if size.batting else None
     for number, quilting in enumerate(spec.quilting):
         if quilting not in size.quilting or gap is None or quilting.spacing is None:
@@ -199,9 +205,9 @@ def _quilting(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
                 "G207",
                 pattern.place("sizes", size.key, "quilting", number, "spacing"),
                 f"the {quilting.area} is quilted further apart than the batting allows",
-                expected=f"at most {inches_text(gap)}, by the batting's label",
-                received=inches_text(quilting.spacing),
-                help=f"write `spacing: {inches_text(gap)}` or less, or choose a batting "
+                expected=f"at most {say(gap)}, by the batting's label",
+                received=say(quilting.spacing),
+                help=f"write `spacing: {say(gap)}` or less, or choose a batting "
                 "whose label allows more",
             )
 

@@ -7,13 +7,13 @@ Invariant: a round of blocks surrounds a whole number of its blocks, in both dir
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from fractions import Fraction
 
 from publish.model.pattern import BorderSpec, Pattern, RoundSpec, SizeSpec
 from publish.model.size import Round, RoundBlock
 from publish.notes import Note, error
 from publish.surd import Exact, Surd
-from publish.units import inches_text
 
 SIDES = (0, 90, 180, 270)
 """The turn of a block by its side: top, right, bottom, left."""
@@ -74,19 +74,27 @@ def _blocks(declared: RoundSpec, width: Exact, height: Exact) -> Round:
 
 def _unfit(pattern: Pattern, spec: SizeSpec, number: int, width: Exact, height: Exact) -> Note:
     """Say which border would let a round of blocks go round."""
+    say = pattern.measures.text
     side = spec.rounds[number].block_size
     assert side is not None
     return error(
         "G214",
         pattern.place("sizes", spec.key, "rounds", number, "block_size"),
         "the round of blocks does not go round what is inside it",
-        expected=f"an inside that is a whole number of times {inches_text(side)} wide and high",
-        received=f"{inches_text(width)} by {inches_text(height)}",
-        help=_remedy(spec, number, width, height, side),
+        expected=f"an inside that is a whole number of times {say(side)} wide and high",
+        received=f"{say(width)} by {say(height)}",
+        help=_remedy(say, spec, number, width, height, side),
     )
 
 
-def _remedy(spec: SizeSpec, number: int, width: Exact, height: Exact, side: Fraction) -> str:
+def _remedy(
+    say: Callable[[Exact], str],
+    spec: SizeSpec,
+    number: int,
+    width: Exact,
+    height: Exact,
+    side: Fraction,
+) -> str:
     """Return the nearest widths of the border inside a round that would make it fit."""
     if isinstance(width, Surd) or isinstance(height, Surd):
         return (
@@ -98,12 +106,12 @@ def _remedy(spec: SizeSpec, number: int, width: Exact, height: Exact, side: Frac
     widths = _fitting(width - 2 * own, height - 2 * own, own, side)
     if not widths:
         return (
-            f"width and height differ by {inches_text(abs(width - height))}, which is no whole "
+            f"width and height differ by {say(abs(width - height))}, which is no whole "
             "number of blocks: choose a `block_size` that divides it"
         )
-    listed = " or ".join(f"`{inches_text(w)}`" for w in widths)
+    listed = " or ".join(f"`{say(w)}`" for w in widths)
     if before:
-        return f"make the border inside it {listed} wide instead of {inches_text(own)}"
+        return f"make the border inside it {listed} wide instead of {say(own)}"
     return f"put a border inside it, {listed} wide"
 
 

@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
 
+from publish.units import parse_length
+
 
 @dataclass(frozen=True)
 class SoldAs:
@@ -30,6 +32,18 @@ FAT_QUARTER = SoldAs("fat quarter", Fraction(22), Fraction(18))
 FAT_EIGHTH = SoldAs("fat eighth", Fraction(22), Fraction(9))
 """A quarter yard of half the width, about 9 x 22 in: tilkkunen.com, Meters, yards, inches
 and fat quarter."""
+FAT = (FAT_QUARTER.kind, FAT_EIGHTH.kind)
+"""Kinds of cut that are made from a length in the shop."""
+_FAT = tuple(parse_length(text) for text in ("55 cm", "50 cm", "25 cm"))
+METRIC_FAT_QUARTER = SoldAs("fat quarter", _FAT[0], _FAT[1])
+"""50 x 55 cm: lonesockproductions blog, Cot quilt with metric maths, 2010."""
+METRIC_FAT_EIGHTH = SoldAs("fat eighth", _FAT[0], _FAT[2])
+"""Half of it; common practice, no source."""
+
+
+def fat_cuts(metric: bool) -> tuple[SoldAs, SoldAs]:
+    """Return the fat quarter and the fat eighth where cloth is sold by the metre or the yard."""
+    return (METRIC_FAT_QUARTER, METRIC_FAT_EIGHTH) if metric else (FAT_QUARTER, FAT_EIGHTH)
 
 
 @dataclass(frozen=True)

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from pathlib import Path
 
+from publish.measures import INCHES, Measures
 from publish.model.block import Block as Block
 from publish.model.block import Foundation as Foundation
 from publish.model.block import GridPoint as GridPoint
@@ -196,6 +197,19 @@ class Sewing:
     """Length added for each strip: its edge is squared up every few cuts."""
     mis_cut: Fraction = field(kw_only=True)
     """Length added to every purchase for a strip that goes wrong."""
+    measures: Measures = INCHES
+    """What lengths are rounded to and told in."""
+
+    @property
+    def first_step(self) -> Fraction:
+        """Return what a purchase is rounded up to in the units that lead."""
+        return self.metric_step if self.measures.metric else self.purchase_step
+
+    @property
+    def yard_step(self) -> Fraction:
+        """Return what a purchase is rounded up to in yards; where no yard is told, the step
+        that is."""
+        return self.purchase_step if self.measures.has_inches else self.metric_step
 
 
 @dataclass(frozen=True)
@@ -249,6 +263,11 @@ class Pattern:
     studio: Studio | None = None
     origins: tuple[Origin, ...] = field(default=(), repr=False)
     """Of each value that patterns may share."""
+
+    @property
+    def measures(self) -> Measures:
+        """Return what lengths are rounded to and told in."""
+        return self.sewing.measures
 
     def changes(self) -> tuple[tuple[tuple[str, ...], int, StepChange], ...]:
         """Return every change of a step in the order in which they are made, each with the

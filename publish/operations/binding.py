@@ -16,7 +16,8 @@ from publish.operations.operation import Moment, Operation, Shown
 from publish.operations.parts import Part
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.units import inches_text, maker_inches
+from publish.surd import Surd
+from publish.units import EIGHTH, round_near
 from publish.words.values import Length, Rectangle, Values, Word
 
 TRIMMED = "layers level"
@@ -74,6 +75,8 @@ class StartBinding(Operation):
     longer: bool
     """Whether only the longer sides will do."""
     tucked: bool = False
+    ruler: Fraction = EIGHTH
+    """What a length on the diagonal is told to."""
 
     message: ClassVar[str] = "start-binding"
     tools: ClassVar[tuple[str, ...]] = ("walking foot", "clips")
@@ -98,10 +101,13 @@ class StartBinding(Operation):
 
     def values(self, moment: Moment) -> Values:
         edge = moment.after(self.quilt).edges[self.side].length
+        before = edge.told - self.at
+        if isinstance(before, Surd):
+            before = round_near(before, self.ruler)
         return {
             "tail": Length(self.tail),
             "seam": Length(self.seam),
-            "from": Length(maker_inches(edge.told - self.at)),
+            "from": Length(before),
             "place": Word("middle" if self.middle else "corner"),
             "side": Word("longer" if self.longer else "any"),
         }
@@ -170,8 +176,8 @@ class MeetTails(Operation):
             "a gap long enough to join the tails",
             by=StartBinding,
             part=quilt,
-            expected=inches_text(self.least),
-            received=inches_text(gap),
+            expected=table.text(self.least),
+            received=table.text(gap),
         )
         _goes_round(table, quilt, strip, strip.width.told)
         table.put(strip.having(MET))
@@ -246,8 +252,8 @@ def _goes_round(table: Table, quilt: Part, strip: Part, overlap: Exact) -> None:
         "binding enough to go round and overlap",
         by=JoinOnDiagonal,
         part=strip,
-        expected=inches_text(asked),
-        received=inches_text(strip.height.exact),
+        expected=table.text(asked),
+        received=table.text(strip.height.exact),
     )
 
 
@@ -278,8 +284,8 @@ class SewDownBinding(Operation):
             self.width >= 6 * self.seam,
             "binding wide enough to cover its stitching",
             part=quilt,
-            expected=inches_text(6 * self.seam),
-            received=inches_text(self.width),
+            expected=table.text(6 * self.seam),
+            received=table.text(self.width),
         )
         edges = tuple(replace(edge, state="bound", stretches=()) for edge in quilt.edges)
         sides = quilt.width.exact - 2 * self.seam, quilt.height.exact - 2 * self.seam

@@ -15,7 +15,6 @@ from publish.operations.parts import Part, measured, sheet
 from publish.operations.table import Table
 from publish.surd import ROOT_2
 from publish.surd import Length as Exact
-from publish.units import inches_text
 from publish.words.values import Count, Length, Letter, Rectangle, Values
 
 FOLDED = "pressed in half"
@@ -184,7 +183,7 @@ def _enough(table: Table, strip: Part, least: Exact) -> Part:
         strip.height.told >= least,
         "a binding as long as it must be",
         part=strip,
-        expected=inches_text(least),
-        received=inches_text(strip.height.told),
+        expected=table.text(least),
+        received=table.text(strip.height.told),
     )
     return strip

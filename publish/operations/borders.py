@@ -16,7 +16,7 @@ from publish.operations.operation import Moment, Operation, Shown
 from publish.operations.parts import LEFT, TOLERANCE, TOP, Measure, Part
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.units import inches_text, maker_inches
+from publish.units import maker_inches
 from publish.words.values import (
     Count,
     Length,
@@ -118,8 +118,8 @@ class CutBorder(Operation):
             "strips as long as the top",
             by=JoinLengths,
             part=strip,
-            expected=inches_text(side.told),
-            received=inches_text(strip.height.told),
+            expected=table.text(side.told),
+            received=table.text(strip.height.told),
         )
         told = min(side.told, strip.height.told, key=maker_inches)
         table.put(strip.sized(strip.width, Measure(side.exact, told)).having(CUT), self.count)

@@ -14,7 +14,6 @@ from publish.operations.operation import Moment, Operation, Shown
 from publish.operations.parts import Part
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.units import inches_text
 from publish.words.values import Count, Letter, Named, Rectangle, Value, Values, Word
 
 FLAT, CENTRED = "pressed flat", "its centre marked"
@@ -80,8 +79,8 @@ class PrepareSquare(Operation):
                 not square.known or side.told >= self.least,
                 "cloth for the motif and its turn-under",
                 part=square,
-                expected=inches_text(self.least),
-                received=inches_text(side.told),
+                expected=table.text(self.least),
+                received=table.text(side.told),
             )
         table.put(replace(square, key=motif_heap(self.motif)).having(FLAT))
 

@@ -15,7 +15,6 @@ from publish.operations.operation import Moment, Operation, Shown, chosen
 from publish.operations.parts import Layer, Part, sheet
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.units import inches_text
 from publish.words.values import (
     Count,
     Length,
@@ -59,8 +58,8 @@ class SewBacking(Operation):
                 fits,
                 "a panel that gives two halves",
                 part=panel,
-                expected=inches_text(2 * self.half),
-                received=inches_text(across.told),
+                expected=table.text(2 * self.half),
+                received=table.text(across.told),
             )
         whole = across * self.count - 2 * self.seam * self.seams
         table.sew("piecing", along * self.seams)
@@ -148,8 +147,8 @@ class LayerQuilt(Operation):
                     not top.known or side.told >= asked,
                     f"{name} that reaches past every edge",
                     part=part,
-                    expected=inches_text(asked),
-                    received=inches_text(side.told),
+                    expected=table.text(asked),
+                    received=table.text(side.told),
                 )
             layers.append(Layer(name, part.width, part.height))
         table.put(replace(top, key=self.quilt, layers=tuple(layers)).without(READY))

@@ -13,7 +13,6 @@ from publish.operations.operation import Moment, Operation
 from publish.operations.parts import Measure, Part, sheet
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.units import inches_text
 from publish.words.values import (
     Count,
     Length,
@@ -68,10 +67,10 @@ class JoinLengths(Operation):
             long = end_to_end(part, one.each, self.seam)
             table.need(
                 not part.known or long.exact >= one.long.exact,
-                f"lengths that come to {inches_text(one.long.exact)}",
+                f"lengths that come to {table.text(one.long.exact)}",
                 part=part,
-                expected=inches_text(one.long.exact),
-                received=inches_text(long.exact),
+                expected=table.text(one.long.exact),
+                received=table.text(long.exact),
             )
             table.sew("piecing", part.width * (one.count * (one.each - 1)))
             long = one.long if one.trimmed else long

@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from publish.surd import Length
+from publish.surd import Length, Surd
 from publish.units import maker_inches
 
 TOP, RIGHT, BOTTOM, LEFT = range(4)
@@ -43,7 +43,12 @@ class Measure:
     @property
     def drift(self) -> Length:
         """Return by how much what a ruler shows misses what is exact."""
-        return abs(maker_inches(self.told) - maker_inches(self.exact))
+        return abs(_shown(self.told) - _shown(self.exact))
+
+
+def _shown(length: Length) -> Length:
+    """Return a length on the diagonal as a ruler shows it, and any other as it is."""
+    return maker_inches(length) if isinstance(length, Surd) else length
 
 
 def measured(length: Length, told: Length | None = None) -> Measure:

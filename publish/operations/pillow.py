@@ -13,7 +13,6 @@ from publish.operations.operation import Moment, Operation, Shown, chosen
 from publish.operations.parts import measured
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.units import inches_text
 from publish.words.values import Count, Length, Letter, Rectangle, Values, Word
 
 TRIMMED, HELD = "trimmed to the cover and its seams", "its layers sewn round"
@@ -133,8 +132,8 @@ class LayBacks(Operation):
             not front.known or not back.known or found >= self.overlap,
             "back pieces that overlap",
             part=back,
-            expected=inches_text(self.overlap),
-            received=inches_text(found),
+            expected=table.text(self.overlap),
+            received=table.text(found),
         )
         table.meet("the back and the front", back.height, front.height, back, front)
         table.put(front.having(LAID))

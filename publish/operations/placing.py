@@ -16,7 +16,6 @@ from publish.operations.parts import Layer, Part
 from publish.operations.table import Table
 from publish.operations.unit_pressing import PressUnit
 from publish.surd import Length as Exact
-from publish.units import inches_text
 from publish.words.values import Length, Letter, Value, Values, Word
 
 CREASED = "its guide lines creased"
@@ -92,8 +91,8 @@ class CentreMotif(Operation):
                     not motif.known or under.told > mine.told,
                     "a ground larger than its motif",
                     part=ground,
-                    expected=inches_text(mine.told),
-                    received=inches_text(under.told),
+                    expected=table.text(mine.told),
+                    received=table.text(under.told),
                 )
             layer = Layer(f"motif {one.motif}", motif.width, motif.height)
             block = replace(ground, key=laid_heap(one.block), layers=(*ground.layers, layer))

@@ -19,7 +19,7 @@ from publish.operations.piecing import UnitWork
 from publish.operations.table import Table
 from publish.surd import ROOT_2
 from publish.surd import Length as Exact
-from publish.units import inches_text, maker_inches
+from publish.units import maker_inches
 from publish.words.values import Count, Length, Rectangle, Value, Values
 
 Pair = tuple[Exact, Exact]
@@ -121,8 +121,8 @@ class SewSquares(QuickWork):
                 not known or enough,
                 "squares that are large enough",
                 part=squares[0],
-                expected=inches_text(asked),
-                received=inches_text(side.told),
+                expected=table.text(asked),
+                received=table.text(side.told),
             )
         diagonal = max((s.width for s in squares), key=lambda m: m.told).exact * ROOT_2
         table.sew("piecing", 2 * diagonal * self.batch.count)
@@ -219,7 +219,7 @@ class CutSegments(QuickWork):
 
     def carry_out(self, table: Table) -> None:
         strip = table.take(self.sewn, self.batch.count, by=SewStripSet)
-        most = int(maker_inches(strip.height.told) / maker_inches(self.segment))
+        most = int(strip.height.told / self.segment)
         table.need(
             not strip.known or most * self.batch.count >= self.count,
             "strip sets long enough",

@@ -15,7 +15,6 @@ from publish.operations.operation import Moment, Operation, Shown
 from publish.operations.parts import sheet
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.units import inches_text
 from publish.words.values import Count, Length, Letter, Rectangle, Values, Word
 
 HEMMED, TUBE = "ends hemmed", "sewn to a tube"
@@ -91,8 +90,8 @@ class SewTube(Operation):
             depth >= self.asked,
             "a strip as deep as the sleeve asks",
             part=strip,
-            expected=inches_text(self.asked),
-            received=inches_text(depth),
+            expected=table.text(self.asked),
+            received=table.text(depth),
         )
         table.put(strip.having(TUBE))
 

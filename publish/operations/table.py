@@ -11,10 +11,10 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from publish.measures import INCHES, Measures
 from publish.operations.operation import Moment, Operation
 from publish.operations.parts import TOLERANCE, Measure, Part, missing
 from publish.surd import Length
-from publish.units import inches_text
 
 Maker = type[Operation] | str
 """Who should have left something: a kind of operation, or the key of one."""
@@ -55,7 +55,7 @@ class Failing:
 class Table:
     """What lies on the table at one size."""
 
-    def __init__(self, order: Sequence[Operation] = ()) -> None:
+    def __init__(self, order: Sequence[Operation] = (), measures: Measures = INCHES) -> None:
         self.heaps: Counter[Part] = Counter()
         self.failings: list[Failing] = []
         self.used: Counter[str] = Counter()
@@ -64,7 +64,7 @@ class Table:
         """Inches of seam by purpose."""
         self.spare: set[str] = set()
         """Keys of heaps of which some may be left over."""
-        self._order = tuple(order)
+        self._order, self._measures = tuple(order), measures
         self._now: Operation | None = None
         self._took: list[tuple[Part, int]] = []
         self._gave: list[tuple[Part, int]] = []
@@ -79,6 +79,10 @@ class Table:
         operation.carry_out(self)
         self._now = None
         return Moment(operation, tuple(self._took), tuple(self._gave))
+
+    def text(self, length: Length) -> str:
+        """Return a length as its makers read it, for what fails."""
+        return self._measures.text(length)
 
     # Heaps
 
@@ -166,9 +170,9 @@ class Table:
             return
         names = " and ".join(dict.fromkeys(part.key for part in parts))
         if one.exact != other.exact:
-            self._fail("meet", what, None, names, _text(one.exact), _text(other.exact))
+            self._fail("meet", what, None, names, self.text(one.exact), self.text(other.exact))
         elif abs(one.told - other.told) > TOLERANCE:
-            told = _text(one.told), _text(other.told)
+            told = self.text(one.told), self.text(other.told)
             self._fail("meet", f"{what}, as told", None, names, *told)
 
     def drafted(
@@ -194,8 +198,8 @@ class Table:
                     f"the {name} of the {part.key}{said}",
                     None,
                     part.key,
-                    _text(asked),
-                    _text(shown),
+                    self.text(asked),
+                    self.text(shown),
                 )
             found.append(right)
         return part.sized(*found)
@@ -254,7 +258,3 @@ class Table:
         mine = [o for o in self._order if isinstance(o, by)]
         same = [o for o in mine if self._now is not None and o.chapter == self._now.chapter]
         return next((o.key for o in same or mine), by.__name__)
-
-
-def _text(length: Length) -> str:
-    return inches_text(length)

@@ -16,7 +16,6 @@ from publish.operations.operation import Moment, Operation, Shown
 from publish.operations.parts import Part, measured
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.units import inches_text
 from publish.words.values import Length, Rectangle, Values
 
 AWAY = "the ground behind it looked to"
@@ -83,8 +82,8 @@ def _large_enough(table: Table, part: Part, width: Exact, height: Exact) -> None
             side.told >= asked,
             "a ground that is large enough to trim",
             part=part,
-            expected=inches_text(asked),
-            received=inches_text(side.told),
+            expected=table.text(asked),
+            received=table.text(side.told),
         )
 
 

@@ -14,7 +14,6 @@ from publish.operations.parts import Measure, sheet
 from publish.operations.pillow import HELD, LAID, SewRoundFront
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.units import inches_text
 from publish.words.values import Length, Letter, Rectangle, Stitch, Values
 
 BASTED, ZIPPED = "basted for a zipper", "its zipper sewn in"
@@ -102,7 +101,7 @@ class LayZippedBack(Operation):
                 not front.known or side.told >= asked.told,
                 "a back as large as the front",
                 part=back,
-                expected=inches_text(asked.told),
-                received=inches_text(side.told),
+                expected=table.text(asked.told),
+                received=table.text(side.told),
             )
         table.put(front.having(LAID))

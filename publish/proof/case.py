@@ -12,6 +12,7 @@ from fractions import Fraction
 from functools import cached_property
 from typing import Any
 
+from publish.measures import Measures
 from publish.model.cutplan import CutPlan, FabricPlan
 from publish.model.draft import Draft
 from publish.model.pattern import Pattern
@@ -19,6 +20,7 @@ from publish.model.size import Size
 from publish.model.words import Manual
 from publish.notes import Note, Place
 from publish.operations.rehearsal import Making
+from publish.surd import Exact
 
 
 @dataclass(frozen=True)
@@ -63,6 +65,35 @@ class Case:
     @property
     def seam(self) -> Fraction:
         return self.pattern.sewing.seam
+
+    @property
+    def measures(self) -> Measures:
+        return self.pattern.measures
+
+    @property
+    def units(self) -> tuple[str, ...]:
+        """Return the units that lengths to cut and sew by are told in."""
+        return self.measures.names
+
+    def near(self, length: Exact) -> Fraction:
+        """Return a length as it is told."""
+        return self.measures.near(length)
+
+    def exact(self, length: Exact) -> bool:
+        """Return whether a length is told as it is."""
+        return self.measures.exact(length)
+
+    def up(self, length: Exact) -> Fraction:
+        """Return a length rounded up as cut sizes are."""
+        return self.measures.up(length)
+
+    def text(self, length: Exact) -> str:
+        """Return a length in the unit that leads."""
+        return self.measures.text(length)
+
+    def practice(self, figures: frozenset[Fraction]) -> frozenset[Fraction]:
+        """Return figures of the trade as the pattern's makers have them."""
+        return frozenset(map(self.measures.usual, figures))
 
     def size_place(self, key: str, *path: str | int) -> Place:
         """Return where a size says something, or the nearest thing around it."""

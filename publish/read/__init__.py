@@ -22,9 +22,11 @@ from publish.read.check import Checker
 from publish.read.codes import CODES
 from publish.read.cross import check_agreement
 from publish.read.cross_top import check_tops
+from publish.read.defaults import measures_of
 from publish.read.editor import json_schema
 from publish.read.ledger import Ledger
 from publish.read.manual import reference
+from publish.read.metric import on_millimetres
 from publish.read.origins import origins
 from publish.read.schema import PATTERN, SMALLEST
 from publish.read.schema_book import BOOK
@@ -77,6 +79,8 @@ def _read(source: Source, house: Shared | None) -> tuple[Pattern | None, list[No
     values = Checker(ledger, PATTERN).read(node)
     if house is not None:
         values = lay_under(values, ledger, house)
+    if measures_of(values).metric:
+        values = on_millimetres(PATTERN, values)
     blocks = Blocks(values.get("blocks", {}).get, ledger)
     flat = {name: blocks.flat(name) for name in values.get("blocks", {})}
     check_tops(values, flat, ledger)
@@ -89,5 +93,5 @@ def _read(source: Source, house: Shared | None) -> tuple[Pattern | None, list[No
     return replace(
         pattern,
         studio=Studio(house.path, house.steps) if house is not None else None,
-        origins=origins(node, source, ledger, house),
+        origins=origins(node, source, ledger, house, pattern.measures.metric),
     ), ledger.notes

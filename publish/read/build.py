@@ -14,7 +14,8 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER, Have, Swatch
+from publish.measures import Measures
+from publish.model.cloth import Have, Swatch, fat_cuts
 from publish.model.pattern import (
     BackingSpec,
     BattingSpec,
@@ -45,17 +46,16 @@ from publish.model.pattern import (
 from publish.notes import Acceptance
 from publish.read.changes import change_of
 from publish.read.cross import size_blocks
-from publish.read.defaults import fill
+from publish.read.defaults import fill, measures_of, turn_under, usual
 from publish.read.flat import FlatBlock
 from publish.read.ledger import Ledger
 from publish.read.schema import PATTERN, PUBLICATION
 from publish.read.schema_blocks import BLOCK, PIECING
 from publish.read.schema_cloth import COLOURWAY, FABRIC, HAVE, PRECUT, SWAP, SWATCH
-from publish.read.schema_design import BORDER, LAY, MOTIF, ROUND, SASHING, TURN_UNDER
+from publish.read.schema_design import BORDER, LAY, MOTIF, ROUND, SASHING
 from publish.read.schema_house import CAUTION, PHOTO_SECTION, PICTURES, PRICE, STYLE
 from publish.read.schema_sewing import BACKING, BATTING, BINDING, QUILTING, SEWING
 from publish.read.schema_sizes import PILLOW, SIZE
-from publish.units import parse_length
 
 Values = Mapping[str, Any]
 
@@ -64,7 +64,7 @@ def build_pattern(
     values: Values, flat: Mapping[str, FlatBlock], key: str, folder: Path, ledger: Ledger
 ) -> Pattern:
     """Return the pattern that a file without faults describes, its blocks made flat."""
-    top = fill(PATTERN, values)
+    top = fill(PATTERN, values, usual(PATTERN, values))
     _lend_places(values, ledger)
     return Pattern(
         key=key,
@@ -76,10 +76,13 @@ def build_pattern(
         layout=top["layout"],
         booklets=top["booklets"],
         fabrics={k: _fabric(k, v, values) for k, v in top["fabrics"].items()},
-        motifs={k: _motif(k, v) for k, v in (top["motifs"] or {}).items()},
+        motifs={k: _motif(k, v, values) for k, v in (top["motifs"] or {}).items()},
         blocks={k: _block(k, v, flat[k], values) for k, v in top["blocks"].items()},
         sizes={k: _size(k, v, values) for k, v in top["sizes"].items()},
-        sewing=Sewing(**fill(SEWING, top["sewing"] or {})),
+        sewing=Sewing(
+            **fill(SEWING, top["sewing"] or {}, usual(SEWING, values)),
+            measures=measures_of(values),
+        ),
         places=dict(ledger.places),
         colourways={k: _colourway(k, v, values) for k, v in (top["colourways"] or {}).items()},
         style=_style(top["style"] or {}),
@@ -96,17 +99,17 @@ def build_pattern(
 
 
 def _fabric(key: str, values: Values, pattern: Values) -> Fabric:
-    filled = fill(FABRIC, values, pattern.get("cloth", {}))
-    sold_as = _sold_as(filled["sold_as"], filled["usable_width"])
+    filled = fill(FABRIC, values, pattern.get("cloth", {}), usual(FABRIC, pattern))
+    sold_as = _sold_as(filled["sold_as"], filled["usable_width"], measures_of(pattern))
     own = filled["swatch"]
     swatch = Swatch(**fill(SWATCH, own)) if own is not None else None
     return Fabric(key, **{**filled, "sold_as": sold_as, "swatch": swatch})
 
 
-def _sold_as(sold: Any, usable_width: Fraction) -> SoldAs | None:
+def _sold_as(sold: Any, usable_width: Fraction, measures: Measures) -> SoldAs | None:
     """Return what a fabric is sold as; None for yardage."""
     if not isinstance(sold, Mapping):
-        return {cut.kind: cut for cut in (FAT_QUARTER, FAT_EIGHTH)}.get(sold)
+        return {cut.kind: cut for cut in fat_cuts(measures.metric)}.get(sold)
     packet = fill(PRECUT, sold)
     side = packet["squares"]
     if side is not None:
@@ -118,8 +121,9 @@ def _have(item: int, values: Values, pattern: Values) -> Have:
     """Return cloth that is there, sold ready cut or not."""
     filled = fill(HAVE, values)
     key, count = filled["fabric"], filled["count"]
-    fabric = fill(FABRIC, pattern["fabrics"][key], pattern.get("cloth", {}))
-    sold = _sold_as(filled["precut"], fabric["usable_width"])
+    cloth = pattern.get("cloth", {})
+    fabric = fill(FABRIC, pattern["fabrics"][key], cloth, usual(FABRIC, pattern))
+    sold = _sold_as(filled["precut"], fabric["usable_width"], measures_of(pattern))
     if sold is None:
         return Have(key, filled["width"], filled["length"], count, item=item)
     return Have(key, sold.width, sold.length, count * sold.packet, sold.kind, item)
@@ -163,11 +167,11 @@ def _publication(values: Values) -> Publication:
     return Publication(**{**filled, **blank})
 
 
-def _motif(key: str, values: Values) -> Motif:
+def _motif(key: str, values: Values, pattern: Values) -> Motif:
     filled = fill(MOTIF, values)
     if filled["turn_under"] is None:
         raw = filled["method"] == "fusible"
-        filled["turn_under"] = parse_length("0 in" if raw else TURN_UNDER)
+        filled["turn_under"] = Fraction(0) if raw else turn_under(pattern)
     if filled["lay"] is not None:
         filled["lay"] = Lay(**fill(LAY, filled["lay"]))
     points = [OutlinePoint(p[0], p[1], len(p) > 2) for p in filled["outline"] or ()]
@@ -201,7 +205,9 @@ def _size(key: str, values: Values, pattern: Values) -> SizeSpec:
         block_size=filled["block_size"],
         motif_size=filled["motif_size"],
         borders=tuple(BorderSpec(**fill(BORDER, b)) for b in filled["borders"]),
-        pillow=PillowSpec(**_cloth(fill(PILLOW, filled["pillow"]))) if pillow else None,
+        pillow=PillowSpec(**_cloth(fill(PILLOW, filled["pillow"], usual(PILLOW, pattern))))
+        if pillow
+        else None,
         backing=BackingSpec(**_cloth(_layered(BACKING, values, pattern))),
         batting=BattingSpec(**_layered(BATTING, values, pattern)),
         binding=BindingSpec(**_cloth(_layered(BINDING, values, pattern))),
@@ -234,7 +240,8 @@ def _list(written: str | Iterable[str]) -> Iterable[str]:
 
 def _layered(section: Any, size: Values, pattern: Values) -> dict[str, Any]:
     """Return a section's values: the size's, or else the pattern's, or else the default."""
-    return fill(section, size.get(section.name, {}), pattern.get(section.name, {}))
+    shared = pattern.get(section.name, {})
+    return fill(section, size.get(section.name, {}), shared, usual(section, pattern))
 
 
 def _cloth(filled: dict[str, Any]) -> dict[str, Any]:

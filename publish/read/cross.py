@@ -8,18 +8,19 @@ computes. A part that is missing or faulty already is passed over here.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from fractions import Fraction
 from typing import Any
 
+from publish.measures import Measures
 from publish.notes import Place, Severity
 from publish.read.changes import check_changes
 from publish.read.characters import shown
-from publish.read.defaults import defaults
+from publish.read.defaults import fill, measures_of, usual
+from publish.read.defaults import turn_under as usual_turn
 from publish.read.forms import key_of, listed, nearest
 from publish.read.ledger import Ledger
 from publish.read.prices import check_prices
-from publish.read.schema_design import TURN_UNDER
 from publish.read.schema_sewing import SEWING
-from publish.units import inches_text, parse_length
 
 Values = Mapping[str, Any]
 
@@ -94,7 +95,7 @@ def _references(ledger: Ledger) -> None:
 
 def _motif(path: str, motif: Values, values: Values, ledger: Ledger) -> None:
     """Check a motif's turn-under against its method and the margin of its cloth."""
-    turn_under = motif.get("turn_under")
+    turn_under, measures = motif.get("turn_under"), measures_of(values)
     fusible = motif.get("method") == "fusible"
     if fusible and turn_under:
         ledger.note(
@@ -102,20 +103,21 @@ def _motif(path: str, motif: Values, values: Values, ledger: Ledger) -> None:
             ledger.places[f"{path}.turn_under"],
             "a fusible motif has raw edges and no turn-under",
             expected="no `turn_under`, or 0 in",
-            received=inches_text(turn_under),
+            received=measures.text(turn_under),
             help="remove `turn_under`, or choose another `method`",
         )
     elif not fusible and "motif_margin" in values.get("sewing", {}):
         margin = values["sewing"]["motif_margin"]
-        turn_under = parse_length(TURN_UNDER) if turn_under is None else turn_under
+        turn_under = usual_turn(values) if turn_under is None else turn_under
+        enough = fill(SEWING, usual(SEWING, values))["motif_margin"]
         if margin < 2 * turn_under:
             ledger.note(
                 "R146",
                 ledger.places["sewing.motif_margin"],
                 "the motif's cloth has no room for its turn-under",
-                expected=f"at least twice the turn-under, {inches_text(2 * turn_under)}",
-                received=inches_text(margin),
-                help=f"write `{inches_text(defaults(SEWING)['motif_margin'])}`, or remove the key",
+                expected=f"at least twice the turn-under, {measures.text(2 * turn_under)}",
+                received=measures.text(margin),
+                help=f"write `{measures.text(enough)}`, or remove the key",
             )
     if "element" in motif and "outline" in motif:
         _no_effect(ledger, ledger.places[f"{path}.element"], "element", "an `outline`")
@@ -204,6 +206,7 @@ def _motif_size(path: str, size: Values, values: Values, ledger: Ledger) -> None
     blocks = [values.get("blocks", {}).get(key) for key in size_keys(size, values)]
     if any(f"{path}.{key}" in ledger.places and key not in size for key in ("block", "alternate")):
         return
+    measures = measures_of(values)
     motifs = [b["motif"] for b in blocks if b and b.get("motif")]
     place = ledger.places.get(f"{path}.motif_size")
     if motifs and (place is None or ("motif_size" in size and size["motif_size"] is None)):
@@ -213,7 +216,7 @@ def _motif_size(path: str, size: Values, values: Values, ledger: Ledger) -> None
             f"`{path.split('.')[1]}` lacks `motif_size`",
             expected="the finished width of the motif that its block has",
             received="nothing",
-            help=f"add `motif_size: {_smaller(size.get('block_size'))}`",
+            help=f"add `motif_size: {_smaller(size.get('block_size'), measures)}`",
         )
     if place and size.get("motif_size") and not motifs and all(blocks):
         _no_effect(ledger, place, "motif_size", "blocks that have no motif")
@@ -223,15 +226,18 @@ def _motif_size(path: str, size: Values, values: Values, ledger: Ledger) -> None
             "R142",
             place,
             "the motif is larger than its block",
-            expected=f"at most {inches_text(block_size)}",
-            received=inches_text(motif_size),
-            help=f"write `{_smaller(block_size)}` or less, or a larger `block_size`",
+            expected=f"at most {measures.text(block_size)}",
+            received=measures.text(motif_size),
+            help=f"write `{_smaller(block_size, measures)}` or less, or a larger `block_size`",
         )
 
 
-def _smaller(block_size: Any) -> str:
-    """Return a motif size that suits a block: 2 in smaller, 1 in clear on each side."""
-    return inches_text(block_size - 2) if block_size and block_size > 4 else "14 in"
+def _smaller(block_size: Any, measures: Measures) -> str:
+    """Return a motif size that suits a block: smaller by 1 in or 2.5 cm on each side."""
+    rim = 2 * measures.usual(Fraction(1))
+    if block_size and block_size > 2 * rim:
+        return measures.text(block_size - rim)
+    return measures.text(measures.usual(Fraction(14)))
 
 
 def _unused(values: Values, ledger: Ledger) -> None:

@@ -216,6 +216,8 @@ def _default(key: Key, section: Section) -> str:
         return f"**required**, or {' or '.join(others)}"
     if key.derived:
         return key.derived
+    if key.metric:
+        return f"`{key.default}`; in metric `{key.metric}`"
     return "nothing" if key.default in ('""', "[]") else f"`{key.default}`"
 
 

@@ -19,15 +19,15 @@ from publish.read.studio import STEPS, Shared, leaves
 
 
 def origins(
-    node: yaml.Node, source: Source, ledger: Ledger, house: Shared | None
+    node: yaml.Node, source: Source, ledger: Ledger, house: Shared | None, metric: bool = False
 ) -> tuple[Origin, ...]:
-    """Return the origin of each value."""
+    """Return the origin of each value; `metric` says which defaults hold."""
     lent = {path: n for path, _, n in leaves(STUDIO, house.node if house else None)}
     found = []
     for path, key, own in leaves(STUDIO, node):
         theirs = lent[path]
         if path == STEPS:
-            found += _changes(own, source, ledger, theirs, house) or [_nobodys(path, key)]
+            found += _changes(own, source, ledger, theirs, house) or [_nobodys(path, key, metric)]
         elif own is not None:
             over = _place(house.ledger, theirs) if house and theirs is not None else None
             found.append(Origin(path, _text(own, source), _place(ledger, own), over))
@@ -35,7 +35,7 @@ def origins(
             place = _place(house.ledger, theirs)
             found.append(Origin(path, _text(theirs, house.source), place))
         else:
-            found.append(_nobodys(path, key))
+            found.append(_nobodys(path, key, metric))
     return tuple(found)
 
 
@@ -68,9 +68,10 @@ def _text(node: yaml.Node, source: Source) -> str:
     return shown(source.text[node.start_mark.index : node.end_mark.index])
 
 
-def _nobodys(path: str, key: Key) -> Origin:
+def _nobodys(path: str, key: Key, metric: bool) -> Origin:
     """Return what stands in for a value that nobody writes."""
     usual = key.derived.replace("`", "")
     if not usual:
-        usual = "nothing" if key.default in ('""', "[]", None) else str(key.default)
+        default = key.metric or key.default if metric else key.default
+        usual = "nothing" if default in ('""', "[]", None) else str(default)
     return Origin(path, usual, None)

@@ -8,6 +8,7 @@ made from these declarations.
 
 from __future__ import annotations
 
+from publish.measures import UNITS
 from publish.model.book import PAPERS
 from publish.read.forms import Choice, Name, Whole
 from publish.read.schema_blocks import BLOCK, PIECING
@@ -112,6 +113,17 @@ PATTERN = Section(
             "small booklet; its template sheets are on the whole paper.",
             "[a4]",
             default="[letter, a4]",
+            metric="[a4]",
+        ),
+        Key(
+            "units",
+            Choice(UNITS),
+            "What lengths are planned and told in: what leads, and whether the other follows in "
+            "parentheses. Where metric leads, cut sizes are on whole millimetres, purchases in "
+            "steps of `metric_step`, and what you leave out has its metric default; a pattern "
+            "in inches is planned anew. With `metric` alone no inch is printed.",
+            "metric",
+            default="inches, then metric",
         ),
         Key(
             "booklets",
@@ -251,7 +263,7 @@ PATTERN = Section(
             "[{area: ground, style: echo, spacing: 1/2 in}]",
             derived="the motif in the ditch, echo lines 1/2 in apart round it; patchwork without "
             "a motif in a diagonal grid of 2 in; borders with lines 1 in apart, or in the ditch "
-            "where they are too narrow",
+            "where they are too narrow (in metric 1.5, 5 and 2.5 cm)",
         ),
         Key(
             "have",

@@ -108,6 +108,7 @@ FABRIC = Section(
             "The width left between the selvages; left out, that of `cloth`.",
             "42 in",
             default="40 in",
+            metric="105 cm",
         ),
         Key(
             "directional",
@@ -134,9 +135,9 @@ FABRIC = Section(
         Key(
             "sold_as",
             Either(Choice(("yardage", "fat quarter", "fat eighth")), PRECUT),
-            "How the fabric is bought: by length, as fat quarters (18 × 22 in), as fat eighths "
-            "(9 × 22 in), or in squares or strips of a given size. Long strips are then joined "
-            "from what fits.",
+            "How the fabric is bought: by length, as fat quarters (18 × 22 in, in metric "
+            "50 × 55 cm), as fat eighths (half of that), or in squares or strips of a given size. "
+            "Long strips are then joined from what fits.",
             "fat quarter",
             default="yardage",
         ),
@@ -161,6 +162,7 @@ CLOTH = Section(
             "The width left between the selvages.",
             "42 in",
             default="40 in",
+            metric="105 cm",
         ),
         Key(
             "shrinkage",

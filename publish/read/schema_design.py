@@ -15,7 +15,7 @@ from publish.read.sections import Either, Idle, Key, Many, Needs, Only, Row, Sec
 from publish.read.special import Length
 from publish.read.texts import Text
 
-TURN_UNDER = "1/8 in"
+TURN_UNDER, METRIC_TURN_UNDER = "1/8 in", "3 mm"
 """Where edges are turned. Common practice, no source."""
 
 POINT = Row(
@@ -131,7 +131,7 @@ MOTIF = Section(
             Length("0 in", "1/2 in"),
             "The allowance turned under round the motif.",
             "3/16 in",
-            derived=f"`{TURN_UNDER}`; `0 in` for `fusible`",
+            derived=f"`{TURN_UNDER}`, in metric `{METRIC_TURN_UNDER}`; `0 in` for `fusible`",
         ),
         Key(
             "smallest_neck",

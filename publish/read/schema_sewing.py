@@ -16,13 +16,21 @@ SEWING = Section(
     "sewing",
     "What holds for every seam and every purchase of the pattern.",
     (
-        Key("seam", Length("1/16 in", "1 in"), "The seam allowance.", "1/4 in", default="1/4 in"),
+        Key(
+            "seam",
+            Length("1/16 in", "1 in"),
+            "The seam allowance.",
+            "1/4 in",
+            default="1/4 in",
+            metric="7.5 mm",
+        ),
         Key(
             "motif_margin",
             Length("0 in", "12 in"),
             "How much larger than the motif its square of cloth is cut, in each direction.",
             "2 in",
             default="1 1/2 in",
+            metric="4 cm",
         ),
         Key(
             "ground_margin",
@@ -31,6 +39,7 @@ SEWING = Section(
             "seams a ground is cut, in each direction, to be trimmed after appliqué.",
             "1 in",
             default="1 in",
+            metric="2.5 cm",
         ),
         Key(
             "straightening",
@@ -38,6 +47,7 @@ SEWING = Section(
             "The length added to every purchase for straightening the end that the shop cut.",
             "2 in",
             default="1 in",
+            metric="2.5 cm",
         ),
         Key(
             "squaring",
@@ -46,6 +56,7 @@ SEWING = Section(
             "up the edge every few cuts (common practice, no source).",
             "1/4 in",
             default="1/8 in",
+            metric="3 mm",
         ),
         Key(
             "mis_cut",
@@ -81,6 +92,7 @@ SEWING = Section(
             "The width of the fusible web that raw-edge motifs are traced on.",
             "20 in",
             default="17 in",
+            metric="45 cm",
         ),
         Key(
             "stabiliser_width",
@@ -88,6 +100,7 @@ SEWING = Section(
             "The width of the stabiliser that motifs ask for.",
             "12 in",
             default="20 in",
+            metric="50 cm",
         ),
     ),
 )
@@ -110,6 +123,7 @@ BACKING = Section(
             "How far the backing reaches past each edge of the top.",
             "4 in",
             default="4 in",
+            metric="10 cm",
         ),
     ),
 )
@@ -133,6 +147,7 @@ BATTING = Section(
             "the top; not more than the backing does.",
             "2 in",
             default="3 in",
+            metric="8 cm",
         ),
         Key(
             "largest_gap",
@@ -162,6 +177,7 @@ BINDING = Section(
             "The cut width of the strips.",
             "2 1/2 in",
             default="2 1/4 in",
+            metric="6 cm",
         ),
         Key(
             "cut",
@@ -176,6 +192,7 @@ BINDING = Section(
             "The length beyond the perimeter, for corners and the closing join.",
             "12 in",
             default="10 in",
+            metric="25 cm",
         ),
     ),
 )

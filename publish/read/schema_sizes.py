@@ -41,6 +41,7 @@ PILLOW = Section(
             "The finished overlap of an envelope back.",
             "5 in",
             default="4 in",
+            metric="10 cm",
         ),
         Key(
             "hem",
@@ -48,6 +49,7 @@ PILLOW = Section(
             "What the hem on the inner edge of each envelope back takes up.",
             "1 in",
             default="1 in",
+            metric="2.5 cm",
         ),
         Key(
             "seam",
@@ -55,6 +57,7 @@ PILLOW = Section(
             "The seam that joins front and back.",
             "3/8 in",
             default="1/2 in",
+            metric="1.5 cm",
         ),
     ),
     idle=(Idle("back", ("zip",), "overlap"), Idle("back", ("zip",), "hem")),

@@ -18,6 +18,7 @@ class Key:
 
     `default` is written as a designer would write it; `none` is a value then. `derived`
     says in words what stands in for a key left out, when that depends on other keys.
+    `metric` is the default where the pattern's `units` begin with `metric`, if another.
     """
 
     name: str
@@ -27,6 +28,7 @@ class Key:
     default: str | None = None
     required: bool = False
     derived: str = ""
+    metric: str = ""
 
     @property
     def may_be_none(self) -> bool:

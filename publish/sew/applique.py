@@ -107,11 +107,21 @@ def _needle_turn(bench: Bench, motifs: list[MotifAt]) -> None:
         first = "edge"
     bench.add(
         ThreadNeedle(
-            **thread, on=on, fabric=threads(bench, motifs), long=THREAD_LENGTH, prepared=False
+            **thread,
+            on=on,
+            fabric=threads(bench, motifs),
+            long=bench.usual(THREAD_LENGTH),
+            prepared=False,
         ),
         BeginAtCentre(**order, on=on, first=first),
-        SweepEdge(**sweep, on=on, under=unders(motifs), ahead=TURN_AHEAD),
-        StitchEdge(**stitch, on=on, apart=STITCH_APART, most=STITCH_INTERVAL, length=edges(motifs)),
+        SweepEdge(**sweep, on=on, under=unders(motifs), ahead=bench.usual(TURN_AHEAD)),
+        StitchEdge(
+            **stitch,
+            on=on,
+            apart=bench.usual(STITCH_APART),
+            most=bench.usual(STITCH_INTERVAL),
+            length=edges(motifs),
+        ),
     )
     places = _places(bench, motifs, on)
     bench.add(FastenOff(**end, on=on, places=places), PressBlock(**press, on=on))
@@ -152,13 +162,17 @@ def _prepared(bench: Bench, motifs: list[MotifAt]) -> None:
     stabilised = stabilise(bench, PREPARED, on)
     bench.add(
         ThreadNeedle(
-            **thread, on=on, fabric=threads(bench, motifs), long=THREAD_LENGTH, prepared=True
+            **thread,
+            on=on,
+            fabric=threads(bench, motifs),
+            long=bench.usual(THREAD_LENGTH),
+            prepared=True,
         ),
         StitchEdge(
             **stitch,
             on=on,
-            apart=STITCH_APART,
-            most=STITCH_INTERVAL,
+            apart=bench.usual(STITCH_APART),
+            most=bench.usual(STITCH_INTERVAL),
             length=edges(motifs),
             prepared=True,
         ),

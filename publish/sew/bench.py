@@ -34,7 +34,7 @@ class Bench:
         """The blocks that some size of the pattern shows."""
         self.operations: list[Operation] = []
         self.moments: list[Moment] = []
-        self.table = Table(self.operations)
+        self.table = Table(self.operations, pattern.measures)
 
     def add(self, *operations: Operation) -> None:
         """Carry out operations in order and keep them."""
@@ -45,6 +45,10 @@ class Bench:
     def look(self, key: str) -> Part:
         """Return a part as it lies on the table."""
         return self.table.look(key)
+
+    def usual(self, inches: Fraction) -> Fraction:
+        """Return a figure of the trade as the pattern's makers have it."""
+        return self.pattern.measures.usual(inches)
 
     @property
     def seam(self) -> Fraction:

@@ -88,7 +88,7 @@ def _make(bench: Bench, plan: BindingPlan) -> None:
 def _sew(bench: Bench, plan: BindingPlan) -> None:
     quilt, seam = bench.look(QUILT), bench.seam
     sides = [edge.length.exact for edge in quilt.edges]
-    start = start_of(sides[0], sides[1])
+    start = start_of(sides[0], sides[1], bench.pattern.measures)
     wanted = max(sides) if start.longer else min(sides)
     side = max(n for n in (BOTTOM, RIGHT) if sides[n] == wanted)
     at = wanted - start.before
@@ -107,6 +107,7 @@ def _sew(bench: Bench, plan: BindingPlan) -> None:
             middle=start.where == "middle",
             longer=start.longer,
             tucked=tucked,
+            ruler=bench.pattern.measures.grid,
         )
     )
     for turn in range(1, 5):
@@ -136,7 +137,7 @@ def _close(
             binding=BINDING,
             side=side,
             gap=gap,
-            least=plan.strip_width + BESIDE,
+            least=plan.strip_width + bench.usual(BESIDE),
         ),
         JoinTails(**join, quilt=QUILT, binding=BINDING, side=side, gap=gap, seam=bench.seam),
     )

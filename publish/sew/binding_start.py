@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from publish.measures import INCHES, Measures
 from publish.surd import Length
 
 OPENINGS = tuple(Fraction(n) for n in (10, 8, 6))
@@ -45,21 +46,21 @@ class Start:
     inside: Fraction = Fraction(0)
 
 
-def start_of(width: Length, height: Length) -> Start:
+def start_of(width: Length, height: Length, measures: Measures = INCHES) -> Start:
     """Return where to begin on a quilt of this trimmed size.
 
     From the middle of any side where the shorter has the room, from the middle of a longer
     side, or close to the corner ahead, with as large an opening as there is room for.
     """
     short, long = min(width, height), max(width, height)
-    widest = OPENINGS[0]
+    openings = tuple(map(measures.usual, OPENINGS))
+    run, tail, widest = measures.usual(RUN), measures.usual(TAIL), openings[0]
     for side in (short, long):
-        if side / 2 >= widest + RUN:
-            return Start("middle", "joined", side / 2, widest, TAIL, side != short)
-    for opening in OPENINGS:
-        if long >= opening + 2 * RUN:
-            return Start("corner", "joined", RUN, opening, TAIL, long != short)
-    loose = min(RUN, Fraction(int(float(long)), 4))
-    return Start(
-        "middle", "tucked", long / 2, Fraction(0), loose, long != short, min(TUCKED, loose)
-    )
+        if side / 2 >= widest + run:
+            return Start("middle", "joined", side / 2, widest, tail, side != short)
+    for opening in openings:
+        if long >= opening + 2 * run:
+            return Start("corner", "joined", run, opening, tail, long != short)
+    loose = min(run, Fraction(int(float(long / measures.whole)), 4) * measures.whole)
+    inside = min(measures.usual(TUCKED), loose)
+    return Start("middle", "tucked", long / 2, Fraction(0), loose, long != short, inside)

@@ -130,7 +130,7 @@ class _Border:
                 letters=self.letters(sides),
                 sides=sides,
                 exact=self.exact,
-                near=NEAR,
+                near=bench.usual(NEAR),
             ),
             PinBorder(**where, strip=strip, sides=sides, quarters=side.exact >= QUARTERS),
             SewBorder(**where, top=TOP, strip=strip, sides=sides, seam=seam, drafted=drafted),

@@ -32,8 +32,6 @@ from publish.sew.bench import Bench, heap
 from publish.surd import Length
 
 CHAPTER = "cutting"
-WITHIN = Fraction(1, 16)
-"""Inches by which a piece may miss its cut size: common practice, no source."""
 ONCE, TWICE = "once-cut triangle", "twice-cut triangle"
 DIAGONAL = {ONCE: "once", TWICE: "twice"}
 SLANTED = ("parallelogram", "diamond")
@@ -49,7 +47,11 @@ def plan(bench: Bench) -> None:
         bench.add(StraightenCloth(chapter=CHAPTER, step="straighten", on=by_length))
     on = tuple((cloth_heap(f), 1 if p.precut is None else p.precut.used) for f, p in plans.items())
     if on:
-        bench.add(SetOutCutting(chapter=CHAPTER, step="strips", on=on, within=WITHIN))
+        bench.add(
+            SetOutCutting(
+                chapter=CHAPTER, step="strips", on=on, within=bench.pattern.measures.finest
+            )
+        )
     for key, fabric in plans.items():
         cutter = _Cutter(bench, key, fabric)
         if fabric.precut is not None:

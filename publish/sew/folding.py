@@ -123,7 +123,7 @@ def _cut(bench: Bench, folds: int, motifs: list[MotifAt]) -> None:
         for step in ("baste-wedge", "cut", "unfold", "line")
     )
     bench.add(
-        BasteWedge(**baste, on=on, inside=WEDGE_BASTING, folds=folds, shown=shown),
+        BasteWedge(**baste, on=on, inside=bench.usual(WEDGE_BASTING), folds=folds, shown=shown),
         CutWedge(
             **cut,
             on=on,

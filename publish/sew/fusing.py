@@ -88,7 +88,7 @@ def _web(bench: Bench, motifs: list[MotifAt]) -> None:
                 count=count,
                 side=max(m.shape.span for m in motifs) if nested else web.side,
                 length=web.length if nested else None,
-                apart=WEB_APART,
+                apart=bench.usual(WEB_APART),
             )
         )
         if wide:
@@ -109,7 +109,7 @@ def _web(bench: Bench, motifs: list[MotifAt]) -> None:
         )
     rough: Where = {"chapter": CHAPTER, "step": "rough-cut"}
     on = tuple((traced(m.key), m.count) for m in motifs)
-    bench.add(RoughCut(**rough, on=on, spare=FUSED_SPARE))
+    bench.add(RoughCut(**rough, on=on, spare=bench.usual(FUSED_SPARE)))
 
 
 def _cloth(bench: Bench, motifs: list[MotifAt]) -> None:

@@ -16,7 +16,6 @@ from publish.operations.pillow import FILLED, TURNED
 from publish.operations.rehearsal import Goal, NothingLeft
 from publish.operations.sleeve import LABEL, SLEEVE
 from publish.operations.table import Table
-from publish.units import inches_text
 
 PRODUCT = "quilt"
 
@@ -76,6 +75,6 @@ def _edges(table: Table, size: Size, part: Part) -> None:
             f"the finished {name}",
             part=PRODUCT,
             kind="size",
-            expected=inches_text(asked),
-            received=inches_text(made),
+            expected=table.text(asked),
+            received=table.text(made),
         )

@@ -60,8 +60,14 @@ def plan(bench: Bench) -> None:
         _envelope(bench, plan, pillow.seam)
     turn: Where = {"chapter": CHAPTER, "step": "turn"}
     bench.add(
-        FinishAllowances(**turn, quilt=QUILT, spare=TURNING_SPARE),
-        TurnCover(**turn, quilt=QUILT, ear_in=EAR_IN, ear_over=EAR_OVER, shown=plan.back != "zip"),
+        FinishAllowances(**turn, quilt=QUILT, spare=bench.usual(TURNING_SPARE)),
+        TurnCover(
+            **turn,
+            quilt=QUILT,
+            ear_in=bench.usual(EAR_IN),
+            ear_over=bench.usual(EAR_OVER),
+            shown=plan.back != "zip",
+        ),
         FillCover(**turn, quilt=QUILT, form=plan.form),
     )
 

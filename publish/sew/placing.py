@@ -141,7 +141,7 @@ def _baste(
         BasteMotif(
             **where,
             on=on,
-            inside=BASTE_FROM_EDGE,
+            inside=bench.usual(BASTE_FROM_EDGE),
             edge="pressed" if prepared else "raw",
             narrow=bool(narrow),
         )

@@ -65,7 +65,7 @@ def _backing(bench: Bench, plan: BackingPlan) -> str:
             count=plan.panels,
             upright=plan.seams == "vertical",
             half=plan.half,
-            seam=BACKING_SEAM,
+            seam=bench.usual(BACKING_SEAM),
         )
     )
     return BACKING
@@ -89,7 +89,12 @@ def _layer(bench: Bench, backing: str) -> None:
             reach=reach,
             allowance=(bench.look(TOP).width.exact - bench.size.width) / 2,
         ),
-        BasteQuilt(**baste, quilt=QUILT, rows=BASTING_ROWS, motifs=bool(bench.draft.placements)),
+        BasteQuilt(
+            **baste,
+            quilt=QUILT,
+            rows=bench.usual(BASTING_ROWS),
+            motifs=bool(bench.draft.placements),
+        ),
     )
 
 

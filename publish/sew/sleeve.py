@@ -51,7 +51,9 @@ def plan(bench: Bench) -> None:
         HemSleeve(**two, strip=strip, letter=piece.letter, seam=seam),
         SewTube(**three, strip=strip, seam=seam, asked=depth),
         SewSleeveTop(**four, quilt=QUILT, strip=strip),
-        SewSleeveBottom(**five, quilt=QUILT, shallow=depth < EXHIBITED, exhibited=EXHIBITED),
+        SewSleeveBottom(
+            **five, quilt=QUILT, shallow=depth < EXHIBITED, exhibited=bench.usual(EXHIBITED)
+        ),
     )
 
 

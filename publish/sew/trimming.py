@@ -29,7 +29,7 @@ def trim(bench: Bench, chapter: str, blocks: Sequence[BlockAt]) -> None:
     if away:
         step: Where = {"chapter": chapter, "step": "cut-away"}
         on = tuple((laid_heap(b.key), b.count) for b in blocks)
-        bench.add(CutGroundAway(**step, on=on, inside=CUT_AWAY))
+        bench.add(CutGroundAway(**step, on=on, inside=bench.usual(CUT_AWAY)))
     size, shown, ends = bench.size, blocks[0].key, done(bench, blocks)
     if size.pillow is None or not size.bare:
         where: Where = {"chapter": chapter, "step": "trim"}

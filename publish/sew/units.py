@@ -31,7 +31,6 @@ from publish.sew.leaves import word
 from publish.sew.names import Names
 from publish.sew.pressing import press_value, ways, where_of
 from publish.surd import Length
-from publish.units import EIGHTH
 from publish.words.values import Count, Letter, Said, Several, Value, Word, said
 
 CHAPTER = "piecing"
@@ -192,8 +191,8 @@ class _Unit:
             **self._of,
             over=over,
             under=under,
-            interval=CLIP_INTERVAL,
-            depth=CLIP_DEPTH,
+            interval=self.bench.usual(CLIP_INTERVAL),
+            depth=self.bench.usual(CLIP_DEPTH),
         )
 
     def _short(self, part: Unit) -> Value:
@@ -276,7 +275,7 @@ class _Unit:
             before=before,
             to=self._heap_size(sewn.told),
             drafted=self._heap_size(sewn.exact),
-            rounding=EIGHTH,
+            rounding=self.bench.pattern.measures.grid,
             seam=self.bench.seam,
             made=self._made,
         )

@@ -20,6 +20,7 @@ from types import ModuleType
 
 from fluent.syntax import FluentParser, ast
 
+from publish.measures import INCHES, Measures
 from publish.words.values import (
     BySize,
     Count,
@@ -38,8 +39,9 @@ _OFFSET = re.compile(r"^(?=-?[a-zA-Z][\w-]* *=)", re.MULTILINE)
 
 
 @cache
-def language(code: str = "en") -> Language:
-    """Return a language by its code; ImportError for one that there is not."""
+def language(code: str = "en", measures: Measures = INCHES) -> Language:
+    """Return a language by its code, telling lengths as they are measured; ImportError for
+    a language that there is not."""
     grammar = importlib.import_module(f"publish.words.{code}")
     assert grammar.__file__ is not None
     sources: dict[str, str] = {}
@@ -50,7 +52,7 @@ def language(code: str = "en") -> Language:
             if name[1] in sources:
                 raise ValueError(f"{path.name}: the message {name[1]} is there twice")
             sources[name[1]] = entry
-    return Language(code, grammar, sources)
+    return Language(code, grammar, sources, measures)
 
 
 @dataclass
@@ -60,6 +62,7 @@ class Language:
     code: str
     grammar: ModuleType
     sources: Mapping[str, str]
+    measures: Measures = INCHES
     _read: dict[str, ast.Message | ast.Term] = field(default_factory=dict)
 
     @property
@@ -127,7 +130,7 @@ class Language:
             return self._side_by_side([(self.value(v), titles) for titles, v in value.items])
         if isinstance(value, Count) and value.noun:
             return self.text(f"noun-{value.noun}", {"count": Count(value.number)})
-        return str(self.grammar.plain(value))
+        return str(self.grammar.plain(value, self.measures))
 
     def _side_by_side(self, items: list[tuple[str, tuple[str, ...]]]) -> str:
         groups: dict[str, tuple[str, ...]] = {}
@@ -197,9 +200,9 @@ class Language:
             each = []
             for titles, value in one.items:
                 said = text(tuple(self._placed(argument, _only(values, titles, name, value))))
-                each.append((function(value, said), titles))
+                each.append((function(value, said, self.measures), titles))
             return Span(self._side_by_side(each), one, name)
-        return Span(function(one, text(inner)), one, inner[0].name if inner else "")
+        return Span(function(one, text(inner), self.measures), one, inner[0].name if inner else "")
 
     def _chosen(self, choice: ast.SelectExpression, values: Values) -> Iterator[Span]:
         selector = choice.selector

@@ -10,7 +10,7 @@ import re
 from fractions import Fraction
 
 from publish.model.words import Block, Box, Paragraph, Row, Section, Steps, Table
-from publish.words.en.phrase import listed, measure, stitch, to_buy
+from publish.words.en.phrase import listed, stitch
 from publish.write.context import Book
 from publish.write.practice import PIECING_STITCH
 from publish.write.steps import StepList
@@ -70,14 +70,15 @@ def text_of(blocks: list[Block]) -> str:
 
 
 def _seams(book: Book) -> tuple[str, ...]:
-    seam = measure(book.pattern.sewing.seam)
-    wide = 1 + 2 * book.pattern.sewing.seam
+    seam = book.say.measure(book.pattern.sewing.seam)
+    middle = book.pattern.measures.usual(Fraction(1))
+    wide = middle + 2 * book.pattern.sewing.seam
     return (
         f"Seams are {seam} unless a step says otherwise. Sew with 50 wt cotton, a needle of size "
         f"80/12 and a stitch about {stitch(PIECING_STITCH.value)} long. Sew a scant seam, a thread "
         "or two narrower: the fold takes up the rest.",
-        f"Test: cut three strips {measure(wide)} wide, sew them side by side and press. The middle "
-        f"strip must measure {measure(wide - 2 * book.pattern.sewing.seam)}.",
+        f"Test: cut three strips {book.say.measure(wide)} wide, sew them side by side and press. "
+        f"The middle strip must measure {book.say.measure(middle)}.",
     )
 
 
@@ -108,10 +109,11 @@ def _washing(book: Book) -> tuple[str, ...]:
         )
         items = [f"{first}. Wash, dry and press those fabrics before you cut."]
     else:
-        more = to_buy(sewing.purchase_step, sewing.metric_step)
+        many = "metres" if book.pattern.measures.metric else "yards"
+        more = book.say.to_buy(sewing.yard_step, sewing.metric_step)
         items = [
             "The lengths to buy allow nothing for shrinkage. If you wash your fabrics first, buy "
-            f"{more} more for every two yards or part of them, and check the usable width again.",
+            f"{more} more for every two {many} or part of them, and check the usable width again.",
         ]
     items.append("Wash all of the fabrics or none: do not mix washed and unwashed.")
     items.append(

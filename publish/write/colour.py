@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from publish.colour import lightness, lightness_step
 from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Row, Section, Table
-from publish.words.en.phrase import capital, counted, listed, measure
+from publish.words.en.phrase import capital, counted, listed
 from publish.write.context import Book
 from publish.write.practice import CUT_AWAY
 from publish.write.steps import figure
@@ -106,7 +106,7 @@ def _pair(book: Book, motif: str, ground: str) -> str:
             f"{over.name} is lighter than {under.name} beneath it. Hold one over the other in "
             "daylight. If the ground shows through, choose a closer weave, line the motif with "
             "thin white cotton, or cut the ground away behind it "
-            f"{measure(CUT_AWAY.value)} inside the stitches."
+            f"{book.usual(CUT_AWAY.value)} inside the stitches."
         )
     return (
         f"{over.name} is darker than {under.name} beneath it, so the ground will not show through."

@@ -18,6 +18,7 @@ from publish.model.pattern import Block, Motif, Pattern, QuiltingSpec
 from publish.model.size import Size
 from publish.operations.rehearsal import Making
 from publish.surd import Length
+from publish.words.en.lengths import Lengths
 from publish.words.en.phrase import listed, ordinal
 
 
@@ -30,6 +31,15 @@ class Book:
     drafts: Mapping[str, Draft]
     plans: Mapping[str, CutPlan]
     making: Making = field(default_factory=lambda: Making({}))
+
+    @property
+    def say(self) -> Lengths:
+        """Return how lengths are said in this booklet."""
+        return Lengths(self.pattern.measures)
+
+    def usual(self, inches: Fraction) -> str:
+        """Return a figure of the trade as these makers have it."""
+        return self.say.measure(self.pattern.measures.usual(inches))
 
     @property
     def keys(self) -> tuple[str, ...]:

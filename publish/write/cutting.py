@@ -16,7 +16,7 @@ from publish.operations.cutting import SetOutCutting, StraightenCloth
 from publish.operations.operation import Moment
 from publish.operations.trusted import Trusted
 from publish.words import language
-from publish.words.en.phrase import capital, number, rectangle
+from publish.words.en.phrase import capital, number
 from publish.words.values import Count, Length, Named, Values, Word
 from publish.write import order
 from publish.write.context import Book
@@ -34,9 +34,13 @@ MAT = Fraction(24)
 
 def sections(book: Book) -> tuple[Section, ...]:
     """Return the sections on cutting."""
-    speak = language()
+    speak = language(measures=book.pattern.measures)
     deep = Word("yes" if _deepest(book) > MAT else "no")
-    values: Values = {"deep": deep, "mat": Length(MAT), "sizes": Count(len(book.keys))}
+    values: Values = {
+        "deep": deep,
+        "mat": Length(book.pattern.measures.usual(MAT)),
+        "sizes": Count(len(book.keys)),
+    }
     title, lead = (speak.text("chapter-cutting", part=part) for part in ("", "lead"))
     made = {k: m for k, m in book.making.chapter(CHAPTER).items() if k in book.keys}
     general = {k: [m for m in ms if isinstance(m.operation, GENERAL)] for k, ms in made.items()}
@@ -72,25 +76,30 @@ def _how(book: Book, values: Values) -> Paragraph:
     told = ["cutting-how"]
     if any(strip.sections for plan in plans for strip in plan.strips):
         told.append("cutting-sections")
-    return Paragraph(" ".join(language().text(name, values) for name in told))
+    return Paragraph(
+        " ".join(language(measures=book.pattern.measures).text(name, values) for name in told)
+    )
 
 
 def _size(book: Book, key: str, moments: Sequence[Moment]) -> Section:
     """Return a size's own section: its table, and a step for each fabric."""
     name = slug(CHAPTER, key)
-    title = language().text("cutting-size", {"size": Named(book.title(key))})
+    title = language(measures=book.pattern.measures).text(
+        "cutting-size", {"size": Named(book.title(key))}
+    )
     told = Teller(book, CHAPTER, Asked()).blocks(name, (key,), {key: moments})
     return Section(name, title, (_table(book, key), *told), sizes=(key,), parent=CHAPTER)
 
 
 def _table(book: Book, key: str) -> Table:
+    speak = language(measures=book.pattern.measures)
     rows: list[Row] = []
     for fabric, plan in book.plans[key].fabrics.items():
         rows.append(Row((book.fabric(fabric),), "group", fabric=fabric))
         rows += [Row(_row(book, key, piece, plan)) for piece in plan.pieces]
     return Table(
         f"cutting-{key}",
-        language().text("cutting-pieces", {"size": Named(book.title(key))}),
+        speak.text("cutting-pieces", {"size": Named(book.title(key))}),
         _HEAD,
         tuple(rows),
         "lllr",
@@ -105,5 +114,5 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
     note = trim_note(book, key) if trimmed else piece.note
     shape = becomes(book.plans[key], piece)
     name += "".join(f"; {words}" for words in (shape, note) if words)
-    cut = rectangle(*plan.lies(piece))
+    cut = book.say.rectangle(*plan.lies(piece))
     return f"**{piece.letter}**", name, cut, str(piece.count)

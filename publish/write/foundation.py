@@ -10,7 +10,7 @@ from __future__ import annotations
 from publish.model.draft import FoundationSection, Unit
 from publish.model.tree import BLOCK, Group, every
 from publish.model.words import Block, Box, FigureBlock, Paragraph, Row, Section, Table
-from publish.words.en.phrase import capital, counted, measure, number, rectangle, stitch
+from publish.words.en.phrase import capital, counted, number, stitch
 from publish.write.bench import Bench
 from publish.write.context import Book
 from publish.write.foundation_counts import counts
@@ -78,7 +78,7 @@ def _how(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
     _prepare(book, keys, steps)
     _sew(book, keys, steps)
     key, shown = _first(book, keys)
-    seam = measure(book.pattern.sewing.seam)
+    seam = book.say.measure(book.pattern.sewing.seam)
     steps.add(
         "on",
         "Go on in the order of the numbers: each next patch is laid over the line that it shares "
@@ -102,7 +102,7 @@ def _how(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
 
 
 def _prepare(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
-    spare = measure(FOUNDATION_SPARE.value)
+    spare = book.usual(FOUNDATION_SPARE.value)
     steps.add(
         "print",
         f"Print the foundations{book.your_size} at **100 %** on thin paper that tears easily, one "
@@ -122,8 +122,8 @@ def _prepare(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
 
 def _sew(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
     key, shown = _first(book, keys)
-    name, seam = shown.letter, measure(book.pattern.sewing.seam)
-    spare = measure(FOUNDATION_SPARE.value)
+    name, seam = shown.letter, book.say.measure(book.pattern.sewing.seam)
+    spare = book.usual(FOUNDATION_SPARE.value)
     steps.add(
         "place",
         "Hold a foundation with the blank side toward you, against the light. Lay the cloth of "
@@ -159,7 +159,7 @@ def _sew(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
 
 def _flip(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
     key, shown = _first(book, keys)
-    name, seam = shown.letter, measure(book.pattern.sewing.seam)
+    name, seam = shown.letter, book.say.measure(book.pattern.sewing.seam)
     steps.add(
         "flip",
         f"Crease the paper back along the line over the edge of a card, and trim both allowances "
@@ -233,7 +233,7 @@ def _cloth(bench: Bench, found: FoundationSection, at: int) -> tuple[str, str, s
     piece = piece_of(book, key, held[at]) if at < len(held) else None
     if piece is None:
         return fabric, "–", "–"
-    return fabric, f"**{piece.letter}**", rectangle(piece.width, piece.length)
+    return fabric, f"**{piece.letter}**", book.say.rectangle(piece.width, piece.length)
 
 
 def _join(bench: Bench, block: str, steps: StepList) -> None:
@@ -253,7 +253,7 @@ def _joined(bench: Bench, group: Group, steps: StepList, again: bool) -> None:
     whole = f"This is the {bench.called(unit)}. " if bench.is_block(unit) else ""
     size = sewn_size(unit) if unit.is_box else None
     measures = f"{capital(name)} {'measure' if 'sections' in name else 'measures'} " + (
-        f"{rectangle(*size)}." if size is not None else ""
+        f"{bench.book.say.rectangle(*size)}." if size is not None else ""
     )
     steps.add(
         unit.kind,

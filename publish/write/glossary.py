@@ -1,8 +1,8 @@
-"""The glossary and the metric table.
+"""The glossary and the table of lengths told both ways.
 
 In: the text of the whole booklet. Out: the section.
-Invariant: a term is explained exactly when the booklet uses it, and the metric table lists
-every length in inches that the booklet prints, each once.
+Invariant: a term is explained exactly when the booklet uses it, and the table lists
+every length that the booklet prints in the unit that leads, each once.
 """
 
 from __future__ import annotations
@@ -10,34 +10,42 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
+from publish.measures import CM, MM, Measures, metric_text
 from publish.model.words import Block, Row, Section, Table
-from publish.units import fraction_text, number_in_words
-from publish.words.en.phrase import metric
+from publish.units import fraction_text, maker_inches, number_in_words
+from publish.words.en.lengths import Lengths, metric
 from publish.write.terms import TERMS
 
+_CENTIMETRES = re.compile(r"(?<![\d/.])(\d+(?:\.\d+)?) (cm|mm)\b")
 _INCHES = re.compile(r"(?<![\d/.])(?<!unit )((?:\d+ )?\d+/\d+|\d+) in\b")
 """A length in inches; `unit 2 in the middle` holds none."""
 _PAIRS = 4
 """Pairs of columns in the metric table."""
 
 
-def section(text: str) -> Section:
-    """Return the glossary of a booklet, from all of its other text."""
-    terms = used(text)
+def section(text: str, tell: Lengths) -> Section:
+    """Return the glossary of a booklet, from all of its other text; with a table of lengths
+    where a booklet tells them both ways."""
+    terms = used(text, tell.measures)
     blocks: list[Block] = []
     if terms:
         rows = tuple(Row((f"**{term}**", meaning)) for term, meaning in terms)
         blocks.append(Table("glossary", "Terms", ("Term", "Meaning"), rows))
-    found = lengths(text + "\n" + "\n".join(meaning for _, meaning in terms))
+    if not tell.measures.both:
+        return Section("glossary", "Glossary", tuple(blocks), "The words of this booklet.")
+    whole = text + "\n" + "\n".join(meaning for _, meaning in terms)
+    table = _metres if tell.measures.metric else _metric
+    found = (centimetres if tell.measures.metric else lengths)(whole)
     if found:
-        blocks.append(_metric(found))
+        blocks.append(table(found))
+    title = "Glossary and table of inches" if tell.measures.metric else "Glossary and metric table"
     lead = "The words and the measurements of this booklet."
-    return Section("glossary", "Glossary and metric table", tuple(blocks), lead)
+    return Section("glossary", title, tuple(blocks), lead)
 
 
-def used(text: str) -> list[tuple[str, str]]:
+def used(text: str, measures: Measures) -> list[tuple[str, str]]:
     """Return the terms that a text uses, in alphabetical order, with their meanings."""
-    found = [(t.name, t.meaning) for t in TERMS if re.search(t.form, text, re.IGNORECASE)]
+    found = [(t.name, t.told(measures)) for t in TERMS if re.search(t.form, text, re.IGNORECASE)]
     return sorted(found, key=lambda pair: pair[0].lower())
 
 
@@ -47,22 +55,23 @@ def lengths(text: str) -> list[Fraction]:
     return sorted(n for n in found if n is not None)
 
 
+def centimetres(text: str) -> list[Fraction]:
+    """Return every length in centimetres or millimetres that a text prints, in inches, shortest
+    first, each once."""
+    found = {
+        n * (CM if unit == "cm" else MM)
+        for number, unit in _CENTIMETRES.findall(text)
+        if (n := number_in_words(number)) is not None
+    }
+    return sorted(found)
+
+
 def _metric(found: list[Fraction]) -> Table:
-    """Set the lengths in columns: down the first pair, then the next."""
-    depth = -(-len(found) // _PAIRS)
-    rows = []
-    for at in range(depth):
-        cells: list[str] = []
-        for pair in range(_PAIRS):
-            place = at + pair * depth
-            length = found[place] if place < len(found) else None
-            cells += ["", ""] if length is None else [fraction_text(length), metric(length)]
-        rows.append(Row(tuple(cells)))
     return Table(
         "metric",
         "Inches and centimetres",
         ("in", "metric") * _PAIRS,
-        tuple(rows),
+        _columns([(fraction_text(length), metric(length)) for length in found]),
         "rl" * _PAIRS,
         (
             "Metric lengths are rounded to the nearest millimetre, or to a tenth of one when "
@@ -70,3 +79,30 @@ def _metric(found: list[Fraction]) -> Table:
             "very short. Work in inches or in centimetres, not in both.",
         ),
     )
+
+
+def _metres(found: list[Fraction]) -> Table:
+    return Table(
+        "metric",
+        "Centimetres and inches",
+        ("metric", "in") * _PAIRS,
+        _columns([(metric_text(v), fraction_text(maker_inches(v))) for v in found]),
+        "rl" * _PAIRS,
+        (
+            "Inches are rounded to the nearest sixteenth. Work in centimetres or in inches, not "
+            "in both.",
+        ),
+    )
+
+
+def _columns(pairs: list[tuple[str, str]]) -> tuple[Row, ...]:
+    """Set pairs in columns: down the first, then the next."""
+    depth = -(-len(pairs) // _PAIRS)
+    rows = []
+    for at in range(depth):
+        cells: list[str] = []
+        for column in range(_PAIRS):
+            place = at + column * depth
+            cells += pairs[place] if place < len(pairs) else ("", "")
+        rows.append(Row(tuple(cells)))
+    return tuple(rows)

@@ -12,7 +12,8 @@ from collections.abc import Sequence
 from publish.model.cloth import SoldAs
 from publish.model.cutplan import FabricPlan, HavePlan, Sheet, Strip, Used
 from publish.model.words import Row, Table
-from publish.words.en.phrase import capital, counted, listed, measure, number, to_buy
+from publish.words.en.lengths import Lengths
+from publish.words.en.phrase import capital, counted, listed, number
 from publish.write.context import Book
 from publish.write.precut import sold, to_get
 
@@ -29,12 +30,19 @@ def tables(book: Book) -> list[Table]:
             rows.append(Row((book.title(key),), "group"))
         for fabric, plan in plans.items():
             rows.append(
-                Row((f"**{book.fabric(fabric)}**", _uses(plan), _still(plan.rest)), fabric=fabric)
+                Row(
+                    (
+                        f"**{book.fabric(fabric)}**",
+                        _uses(book.say, plan),
+                        _still(book.say, plan.rest),
+                    ),
+                    fabric=fabric,
+                )
             )
             if any(used.count for used in plan.used):
                 size = f"{book.title(key)}: " if len(book.keys) > 1 else ""
                 cuts.append(Row((f"{size}{book.fabric(fabric)}",), "group", fabric=fabric))
-                cuts += [*_there(plan), *_bought(plan.rest)]
+                cuts += [*_there(book.say, plan), *_bought(book.say, plan.rest)]
     if not rows:
         return []
     head = ("", "Cut from it", "Still to buy")
@@ -56,27 +64,29 @@ def tables(book: Book) -> list[Table]:
     return found
 
 
-def _uses(plan: HavePlan) -> str:
+def _uses(tell: Lengths, plan: HavePlan) -> str:
     """Return what of the cloth that is there is cut into."""
-    return capital(listed([_of(used) for used in plan.used if used.count])) or capital(NOTHING)
-
-
-def _of(used: Used) -> str:
-    have = used.have
-    some = sold(used.count, _kind(used))
-    return (
-        some
-        if used.count == have.count
-        else f"{number(used.count)} of {sold(have.count, _kind(used))}"
+    return capital(listed([_of(tell, used) for used in plan.used if used.count])) or capital(
+        NOTHING
     )
 
 
-def _still(rest: FabricPlan | None) -> str:
+def _of(tell: Lengths, used: Used) -> str:
+    have = used.have
+    some = sold(tell, used.count, _kind(used))
+    return (
+        some
+        if used.count == have.count
+        else f"{number(used.count)} of {sold(tell, have.count, _kind(used))}"
+    )
+
+
+def _still(tell: Lengths, rest: FabricPlan | None) -> str:
     if rest is None:
         return capital(NOTHING)
     if rest.precut is not None:
-        return capital(to_get(rest.precut))
-    length = to_buy(rest.buy, rest.buy_metric)
+        return capital(to_get(tell, rest.precut))
+    length = tell.to_buy(rest.buy, rest.buy_metric)
     return f"{length}; at hand: {rest.stock}" if rest.stock else length
 
 
@@ -84,44 +94,47 @@ def _kind(used: Used) -> SoldAs:
     return SoldAs(used.have.kind, used.have.width, used.have.length)
 
 
-def _there(plan: HavePlan) -> list[Row]:
+def _there(tell: Lengths, plan: HavePlan) -> list[Row]:
     """Return how each piece of cloth that is there is cut."""
     return [
-        Row((capital(sold(sheet.count, _kind(used))), _sheet(sheet)))
+        Row((capital(sold(tell, sheet.count, _kind(used))), _sheet(tell, sheet)))
         for used in plan.used
         for sheet in used.sheets
     ]
 
 
-def _bought(rest: FabricPlan | None) -> list[Row]:
+def _bought(tell: Lengths, rest: FabricPlan | None) -> list[Row]:
     """Return how what is then bought is cut."""
     if rest is None:
         return []
     if rest.precut is not None:
         as_sold = rest.precut.sold_as
         return [
-            Row((f"{capital(sold(sheet.count, as_sold))}, bought", _sheet(sheet)))
+            Row((f"{capital(sold(tell, sheet.count, as_sold))}, bought", _sheet(tell, sheet)))
             for sheet in rest.precut.sheets
         ]
-    return [Row((f"{to_buy(rest.buy, rest.buy_metric)}, bought", _strips(rest.strips)))]
+    return [Row((f"{tell.to_buy(rest.buy, rest.buy_metric)}, bought", _strips(tell, rest.strips)))]
 
 
-def _sheet(sheet: Sheet) -> str:
+def _sheet(tell: Lengths, sheet: Sheet) -> str:
     each = "each: " if sheet.count > 1 else ""
-    return f"{each}{_strips(sheet.strips, ' along its length' if sheet.lengthwise else '')}"
+    return f"{each}{_strips(tell, sheet.strips, ' along its length' if sheet.lengthwise else '')}"
 
 
-def _strips(strips: Sequence[Strip], way: str = "") -> str:
+def _strips(tell: Lengths, strips: Sequence[Strip], way: str = "") -> str:
     """Return `two strips 2 1/2 in deep, with three **A** in each; one strip ...`."""
     return "; ".join(
-        f"{counted(s.count, 'strip')} {measure(s.depth)} deep{way}, with {_holds(s)}"
+        f"{counted(s.count, 'strip')} {tell.measure(s.depth)} deep{way}, with {_holds(tell, s)}"
         f"{' in each' if s.count > 1 else ''}"
         for s in strips
     )
 
 
-def _holds(strip: Strip) -> str:
+def _holds(tell: Lengths, strip: Strip) -> str:
     """Return what one strip holds, the parts that are cut into strips again last."""
     parts = [f"{number(c.count)} **{c.letter}**" for c in strip.cuts]
-    parts += [f"a section {measure(s.width)} wide for {_strips(s.strips)}" for s in strip.sections]
+    parts += [
+        f"a section {tell.measure(s.width)} wide for {_strips(tell, s.strips)}"
+        for s in strip.sections
+    ]
     return listed(parts)

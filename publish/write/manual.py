@@ -16,7 +16,6 @@ from publish.model.size import Size
 from publish.model.words import BackCover, Cover, Manual, Section
 from publish.notes import Note
 from publish.operations.rehearsal import Making
-from publish.words.en.phrase import rectangle
 from publish.write import (
     before,
     care,
@@ -99,14 +98,15 @@ def _sections(book: Book) -> tuple[Section, ...]:
     last = care.edition(book)
     found = (*front, *there, last)
     said = text(found) + "\n" + voice.said(book, found)
-    words = glossary.section(said + "\n" + text([before.section(book, said)]))
+    words = glossary.section(said + "\n" + text([before.section(book, said)]), book.say)
     start = before.section(book, said + "\n" + text([words]))
     return (*front, start, *there, words, last)
 
 
 def _sizes(book: Book) -> tuple[tuple[str, str], ...]:
     return tuple(
-        (book.title(k), rectangle(book.sizes[k].width, book.sizes[k].height)) for k in book.keys
+        (book.title(k), book.say.rectangle(book.sizes[k].width, book.sizes[k].height))
+        for k in book.keys
     )
 
 

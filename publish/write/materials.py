@@ -14,18 +14,10 @@ from functools import partial
 from publish.model.cutplan import CutPlan, FabricPlan, Piece, WebPlan
 from publish.model.words import Block, Bullets, Paragraph, Row, Section, Table
 from publish.operations.borders import border_called
-from publish.units import inches_text, round_up
+from publish.units import round_up
 from publish.words import language
-from publish.words.en.phrase import (
-    capital,
-    counted,
-    listed,
-    measure,
-    rectangle,
-    spools,
-    thread,
-    to_buy,
-)
+from publish.words.en.lengths import Lengths, spools
+from publish.words.en.phrase import capital, counted, listed
 from publish.write import have
 from publish.write.context import Book
 from publish.write.practice import BOBBIN, SPOOL_METRES
@@ -50,19 +42,21 @@ def _assumes(book: Book) -> str:
     widths: dict[Fraction, list[str]] = {}
     for key in book.fabrics:
         widths.setdefault(book.pattern.fabrics[key].usable_width, []).append(book.fabric(key))
-    step = inches_text(book.pattern.sewing.straightening)
+    step = book.say.short(book.pattern.sewing.straightening)
     if len(widths) == 1:
-        assume = f"Fabric requirements assume {measure(next(iter(widths)))} of usable width"
+        assume = (
+            f"Fabric requirements assume {book.say.measure(next(iter(widths)))} of usable width"
+        )
     else:
         assume = "Fabric requirements assume a usable width of " + listed(
-            [f"{measure(w)} for {listed(names)}" for w, names in widths.items()]
+            [f"{book.say.measure(w)} for {listed(names)}" for w, names in widths.items()]
         )
     sewing = book.pattern.sewing
     included = [f"{step} for straightening the cut end"] if sewing.straightening > 0 else []
     if sewing.squaring > 0:
-        included.append(f"{inches_text(sewing.squaring)} a strip for keeping its edge straight")
+        included.append(f"{book.say.short(sewing.squaring)} a strip for keeping its edge straight")
     if sewing.mis_cut > 0:
-        included.append(f"{inches_text(sewing.mis_cut)} for a strip that goes wrong")
+        included.append(f"{book.say.short(sewing.mis_cut)} for a strip that goes wrong")
     straight = f" and include {listed(included)}" if included else ""
     return f"{assume}, measured between the selvages,{straight}.".replace(",.", ".")
 
@@ -114,7 +108,9 @@ def use_of(book: Book, size: str, purpose: str) -> str:
     """Return a piece's purpose as the text says it: `border 1 side` is `inner border`."""
     words = purpose.split(" ")
     if words[0] == "border" and len(words) > 1 and words[1].isdigit():
-        return language().value(border_called(int(words[1]) - 1, len(book.sizes[size].borders)))
+        return language(measures=book.pattern.measures).value(
+            border_called(int(words[1]) - 1, len(book.sizes[size].borders))
+        )
     if purpose.startswith("pillow back"):
         return "pillow back"
     if purpose.startswith(_OF_TOP):
@@ -133,7 +129,7 @@ def _fabrics(book: Book) -> Table:
         cells = []
         for size in book.keys:
             plan = book.plans[size].fabrics.get(key)
-            cells.append(_bought(plan) if plan is not None and plan.buy > 0 else NONE)
+            cells.append(_bought(book.say, plan) if plan is not None and plan.buy > 0 else NONE)
         use = listed(list(uses(book, key)))
         rows.append(Row((f"**{book.fabric(key)}**: {use}", *cells), fabric=key))
         rows += _shares(book, key)
@@ -152,16 +148,16 @@ def _shares(book: Book, key: str) -> list[Row]:
     by_use: dict[str, dict[str, str]] = {}
     for size, plan in plans.items():
         for share in plan.shares if plan is not None and plan.precut is None else ():
-            by_use.setdefault(share.use, {})[size] = to_buy(share.buy, share.buy_metric)
+            by_use.setdefault(share.use, {})[size] = book.say.to_buy(share.buy, share.buy_metric)
     return [
         Row((f"for the {use} alone", *(cells.get(k, NONE) for k in book.keys)), "part")
         for use, cells in by_use.items()
     ]
 
 
-def _bought(plan: FabricPlan) -> str:
+def _bought(tell: Lengths, plan: FabricPlan) -> str:
     """Return what to buy, and what the length at hand already does for it."""
-    return f"{purchase(plan)}; at hand: {plan.stock}" if plan.stock else purchase(plan)
+    return f"{purchase(tell, plan)}; at hand: {plan.stock}" if plan.stock else purchase(tell, plan)
 
 
 def _rest(book: Book) -> Table:
@@ -184,10 +180,13 @@ def _other(book: Book) -> list[tuple[str, Callable[[CutPlan], str]]]:
         dict.fromkeys(b.name for k in book.keys if (b := book.plans[k].batting) is not None)
     )
     return [
-        *((f"**Batting**: {name}", partial(_batting, name)) for name in names),
-        ("**Fusible web**", lambda p: _roll(p.web, "web")),
-        ("**Tear-away stabilizer**", lambda p: _roll(p.stabiliser, "stabilizer")),
-        ("**Pillow form**", lambda p: f"{measure(p.pillow.form)} square" if p.pillow else NONE),
+        *((f"**Batting**: {name}", partial(_batting, book.say, name)) for name in names),
+        ("**Fusible web**", lambda p: _roll(book.say, p.web, "web")),
+        ("**Tear-away stabilizer**", lambda p: _roll(book.say, p.stabiliser, "stabilizer")),
+        (
+            "**Pillow form**",
+            lambda p: f"{book.say.measure(p.pillow.form)} square" if p.pillow else NONE,
+        ),
         (
             "**Zipper**, to fit the back",
             lambda p: "One" if p.pillow and p.pillow.back == "zip" else NONE,
@@ -195,15 +194,17 @@ def _other(book: Book) -> list[tuple[str, Callable[[CutPlan], str]]]:
     ]
 
 
-def _batting(name: str, plan: CutPlan) -> str:
+def _batting(tell: Lengths, name: str, plan: CutPlan) -> str:
     if plan.batting is None or plan.batting.name != name:
         return NONE
-    size = rectangle(plan.batting.width, plan.batting.height)
+    size = tell.rectangle(plan.batting.width, plan.batting.height)
     return f"{size}; package: {plan.batting.package}" if plan.batting.package else size
 
 
-def _roll(plan: WebPlan | None, what: str) -> str:
-    return NONE if plan is None else f"{measure(plan.buy)} of {measure(plan.width)} wide {what}"
+def _roll(tell: Lengths, plan: WebPlan | None, what: str) -> str:
+    if plan is None:
+        return NONE
+    return f"{tell.measure(plan.buy)} of {tell.measure(plan.width)} wide {what}"
 
 
 def thread_rows(book: Book) -> list[tuple[str, Callable[[CutPlan], Fraction]]]:
@@ -243,7 +244,7 @@ def _threads(book: Book) -> Table:
     for name, value in thread_rows(book):
         lengths = [value(book.plans[k]) for k in book.keys]
         if any(lengths):
-            rows.append(Row((name, *(_thread(n) if n > 0 else NONE for n in lengths))))
+            rows.append(Row((name, *(_thread(book.say, n) if n > 0 else NONE for n in lengths))))
     notes = [f"Counted in spools of {SPOOL_METRES.value} m; buy each colour by itself."]
     quilting = [book.plans[k].thread.quilting for k in book.keys]
     if any(quilting):
@@ -251,8 +252,8 @@ def _threads(book: Book) -> Table:
         rows.append(Row(("Full bobbins for quilting, wound from its thread", *filled)))
         notes.append(
             f"Needle and bobbin use the same length. A bobbin is taken to hold about "
-            f"{thread(BOBBIN.value)} of 50 wt thread, a full class 15 bobbin; yours may hold "
-            f"more or less."
+            f"{book.say.thread(BOBBIN.value)} of 50 wt thread, a full class 15 bobbin; yours may "
+            "hold more or less."
         )
     return Table(
         "thread",
@@ -269,8 +270,8 @@ def bobbins(length: Fraction) -> int:
     return int(round_up(length / 2 / BOBBIN.value, Fraction(1)))
 
 
-def _thread(length: Fraction) -> str:
-    return f"{thread(length)}: {counted(spools(length, SPOOL_METRES.value), 'spool')}"
+def _thread(tell: Lengths, length: Fraction) -> str:
+    return f"{tell.thread(length)}: {counted(spools(length, SPOOL_METRES.value), 'spool')}"
 
 
 def _hints(book: Book) -> tuple[str, ...]:
@@ -301,14 +302,14 @@ def short_list(book: Book) -> tuple[str, ...]:
         }
         if bought:
             each = [
-                (f"{book.title(k)} " if len(book.keys) > 1 else "") + purchase(plan)
+                (f"{book.title(k)} " if len(book.keys) > 1 else "") + purchase(book.say, plan)
                 for k, plan in bought.items()
             ]
             items.append(f"{book.fabric(key)}: {'; '.join(each)}")
     battings = dict.fromkeys(b.name for k in book.keys if (b := book.plans[k].batting) is not None)
     items += [f"{name} batting" if "batting" not in name.lower() else name for name in battings]
     items += [
-        f"{capital(inches_text(p.form))} pillow form"
+        f"{capital(book.say.short(p.form))} pillow form"
         for k in book.keys
         if (p := book.plans[k].pillow) is not None
     ]

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
 from publish.operations.folding import SEQUENCE
-from publish.words.en.phrase import capital, counted, listed, measure, number, rectangle, run
+from publish.words.en.phrase import capital, counted, listed, number
 from publish.write.context import Book
 from publish.write.foundation import on_foundations
 from publish.write.motifs import folded, share
@@ -131,7 +131,7 @@ def table(book: Book) -> Table:
     """Return the table of sizes, a column for each."""
     sizes = [book.sizes[k] for k in book.keys]
     rows = [
-        ("Finished size", [rectangle(s.width, s.height) for s in sizes]),
+        ("Finished size", [book.say.rectangle(s.width, s.height) for s in sizes]),
         ("Blocks", [_blocks(book, k) for k in book.keys]),
     ]
     if book.motifs:
@@ -155,12 +155,13 @@ def table(book: Book) -> Table:
 
 def _blocks(book: Book, key: str) -> str:
     size = book.sizes[key]
-    side = measure(size.block_side)
+    side = book.say.measure(size.block_side)
     sides = [(b, *one) for b in book.blocks(key) for one in book.sides(key, b).items()]
     if len(sides) > 1:
         return capital(
             "; ".join(
-                f"{counted(n, book.sized_name(key, b, s))}, {measure(s)}" for b, s, n in sides
+                f"{counted(n, book.sized_name(key, b, s))}, {book.say.measure(s)}"
+                for b, s, n in sides
             )
         )
     if size.block_count == 1:
@@ -173,12 +174,12 @@ def _blocks(book: Book, key: str) -> str:
 
 def _span(book: Book, key: str) -> str:
     span = book.sizes[key].motif_span
-    return measure(span) if span is not None and book.drafts[key].placements else "–"
+    return book.say.measure(span) if span is not None and book.drafts[key].placements else "–"
 
 
 def _stitching(book: Book, key: str) -> str:
     total = book.drafts[key].applique_length
-    return f"About {run(total)}" if total else "–"
+    return f"About {book.say.run(total)}" if total else "–"
 
 
 def _count(book: Book, key: str, what: str) -> str:

@@ -52,7 +52,7 @@ def sections(book: Book) -> tuple[Section, ...]:
     made = {key: made[key] for key in book.keys if made.get(key)}
     if not made:
         return ()
-    words = language()
+    words = language(measures=book.pattern.measures)
     ground = book.ground_word(dict.fromkeys(b for blocks in made.values() for b in blocks))
     what = {"ground": "ground", "grounds and blocks": "both"}.get(ground, "blocks")
     values: dict[str, Value] = {
@@ -62,7 +62,7 @@ def sections(book: Book) -> tuple[Section, ...]:
     }
     title, lead = (words.text(f"chapter-{CHAPTER}", values, part) for part in ("", "lead"))
     intro = _intro(
-        [work for blocks in made.values() for works in blocks.values() for work in works]
+        book, [work for blocks in made.values() for works in blocks.values() for work in works]
     )
     blocks = dict.fromkeys(b for found in made.values() for b in found)
     groups = [(block, keys) for block in blocks for keys in _alike(made, block)]
@@ -139,7 +139,7 @@ def _section(
     title: str,
 ) -> Section:
     """Return a block's own section, of the sizes in which it is made alike."""
-    (block, keys), words = group, language()
+    (block, keys), words = group, language(measures=book.pattern.measures)
     several = len({b for found in made.values() for b in found}) > 1
     name = [CHAPTER, *(keys if apart else ()), *((block,) if several else ())]
     if several:
@@ -152,9 +152,9 @@ def _section(
     return Section(slug(*name), title, told, sizes=only, parent=CHAPTER)
 
 
-def _intro(works: Sequence[Work]) -> tuple[Block, ...]:
+def _intro(book: Book, works: Sequence[Work]) -> tuple[Block, ...]:
     """Say what holds for all units: numbers, sewing many in a chain."""
-    words = language()
+    words = language(measures=book.pattern.measures)
     units = [o for o, _ in works if isinstance(o.the, Said) and o.the.message == "name-unit"]
     found = [words.text("piecing-units")] if units else []
     if any(o.count >= CHAIN for o in units):
@@ -166,7 +166,7 @@ def _block(
     book: Book, made: Mapping[str, Blocks], block: str, keys: tuple[str, ...], section: str
 ) -> tuple[Block, ...]:
     """Return what one block's section holds."""
-    words, first = language(), keys[0]
+    words, first = language(measures=book.pattern.measures), keys[0]
     many = len(book.block(block).patches) >= MANY
     the = Named(f"the {book.block_name(block)}")
     opening: list[Block] = []
@@ -188,7 +188,7 @@ def _opening(
     book: Book, made: Mapping[str, Blocks], block: str, keys: tuple[str, ...], many: bool
 ) -> str:
     """Return what the block is called in the trade, how large it is and how many to make."""
-    words, spec, found = language(), book.block(block), []
+    words, spec, found = language(measures=book.pattern.measures), book.block(block), []
     works = [work for key in keys for work in made[key][block]]
     if len(keys) > 1:
         found.append(words.text("piecing-sizes", {"size": Named(book.title(keys[0]))}))
@@ -223,7 +223,7 @@ def _made_before(blocks: Blocks, block: str) -> list[Value]:
 
 def _table(book: Book, made: Mapping[str, Blocks], block: str, keys: tuple[str, ...]) -> Table:
     """Return how many of each unit each size takes, and what each measures, once it is sewn."""
-    words = language()
+    words = language(measures=book.pattern.measures)
     cells: dict[Value, dict[str, str]] = {}
     for key in keys:
         last = {o.unit: (o, moment) for o, moment in made[key][block]}

@@ -29,8 +29,6 @@ CUT_AWAY = Practice(trade.CUT_AWAY, _NONE)
 PIECING_STITCH = Practice(Fraction(5, 2) / INCH_IN_MM, "melgeecrafts.com, stitch length table")
 """Length of one machine stitch in a seam (2.5 mm)."""
 
-SCALE_INCH = Practice(Fraction(1), "the check square on each template sheet")
-SCALE_CM = Practice(10 * 5 / INCH_IN_MM, "the check square on each template sheet")
 SPOOL_METRES = Practice(Fraction(200), _NONE)
 """Metres on the spool that thread is counted in."""
 BOBBIN = Practice(64 * YARD, _NONE)

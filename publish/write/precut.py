@@ -10,49 +10,41 @@ from __future__ import annotations
 from publish.model.cloth import SoldAs
 from publish.model.cutplan import Alternative, FabricPlan, PrecutPlan
 from publish.model.words import Row, Table
-from publish.units import inches_text
-from publish.words.en.phrase import (
-    capital,
-    counted,
-    listed,
-    measure,
-    number,
-    rectangle,
-    to_buy,
-)
+from publish.words.en.lengths import Lengths
+from publish.words.en.phrase import capital, counted, listed, number
 from publish.write.context import Book
 
 NOBODY_LOOKED = "–"
 
 
-def sold(count: int, kind: SoldAs, sizes: bool = True) -> str:
+def sold(tell: Lengths, count: int, kind: SoldAs, sizes: bool = True) -> str:
     """Return `three fat quarters`, `31 squares of 10 in (25.4 cm)`, `two strips 2 1/2 in
     (6.4 cm) wide`."""
     noun = counted(count, kind.kind)
     if kind.kind == "piece":
-        return f"{noun} of {rectangle(kind.width, kind.length)}"
+        return f"{noun} of {tell.rectangle(kind.width, kind.length)}"
     if not sizes:
         return noun
     if kind.kind == "square":
-        return f"{noun} of {measure(kind.width)}"
+        return f"{noun} of {tell.measure(kind.width)}"
     if kind.kind == "strip":
-        return f"{noun} {measure(kind.length)} wide"
-    return f"{noun}, {rectangle(kind.length, kind.width)}"
+        return f"{noun} {tell.measure(kind.length)} wide"
+    return f"{noun}, {tell.rectangle(kind.length, kind.width)}"
 
 
-def to_get(plan: PrecutPlan) -> str:
+def to_get(tell: Lengths, plan: PrecutPlan) -> str:
     """Return what to buy of a fabric sold ready cut, and how many of it are cut into."""
     each = plan.sold_as
     if each.packet == 1:
-        return sold(plan.used, each)
+        return sold(tell, plan.used, each)
     packets = counted(plan.packets, "packet")
-    return f"{packets} of {sold(each.packet, each)}; {number(plan.used)} are used"
+    return f"{packets} of {sold(tell, each.packet, each)}; {number(plan.used)} are used"
 
 
-def purchase(plan: FabricPlan) -> str:
+def purchase(tell: Lengths, plan: FabricPlan) -> str:
     """Return what to buy of a fabric: by length, or ready cut and what length would do."""
-    length = to_buy(plan.buy, plan.buy_metric)
-    return length if plan.precut is None else f"{capital(to_get(plan.precut))}; or {length}"
+    length = tell.to_buy(plan.buy, plan.buy_metric)
+    return length if plan.precut is None else f"{capital(to_get(tell, plan.precut))}; or {length}"
 
 
 def alternatives(book: Book) -> Table | None:
@@ -60,7 +52,7 @@ def alternatives(book: Book) -> Table | None:
     first = [p for k in book.keys for p in book.plans[k].fabrics.values() if p.alternatives]
     if not first:
         return None
-    kinds = [_head(a.sold_as) for a in first[0].alternatives]
+    kinds = [_head(book.say, a.sold_as) for a in first[0].alternatives]
     rows: list[Row] = []
     for key in book.keys:
         mine = {f: p for f, p in book.plans[key].fabrics.items() if p.alternatives}
@@ -76,15 +68,15 @@ def alternatives(book: Book) -> Table | None:
         ("", *kinds),
         tuple(rows),
         "l" + "r" * len(kinds),
-        _notes(first),
+        _notes(book.say, first),
     )
 
 
-def _head(kind: SoldAs) -> str:
+def _head(tell: Lengths, kind: SoldAs) -> str:
     if kind.kind == "square":
-        return f"{capital(inches_text(kind.width))} squares"
+        return f"{capital(tell.short(kind.width))} squares"
     if kind.kind == "strip":
-        return f"{capital(inches_text(kind.length))} strips"
+        return f"{capital(tell.short(kind.length))} strips"
     return f"{capital(kind.kind)}s"
 
 
@@ -95,10 +87,10 @@ def _answer(found: Alternative) -> str:
     return f"{found.count}{joined}"
 
 
-def _notes(plans: list[FabricPlan]) -> tuple[str, ...]:
+def _notes(tell: Lengths, plans: list[FabricPlan]) -> tuple[str, ...]:
     found = [a for p in plans for a in p.alternatives]
     fat = {a.sold_as.kind: a.sold_as for a in found if a.sold_as.kind.startswith("fat")}
-    sizes = [f"a {k} {inches_text(s.length)} × {inches_text(s.width)}" for k, s in fat.items()]
+    sizes = [f"a {k} {tell.short(s.length)} × {tell.short(s.width)}" for k, s in fat.items()]
     notes = [f"{capital(listed(sizes))}: measure yours, because shops cut them differently."]
     if any(a.larger for a in found):
         notes.append("**No** names the piece that is larger than what is sold.")

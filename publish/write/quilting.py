@@ -11,11 +11,8 @@ from fractions import Fraction
 
 from publish.model.draft import QuiltingLines
 from publish.model.words import Block, Box, FigureBlock, Row, Table
-from publish.words.en.phrase import (
-    capital,
-    measure,
-    run,
-)
+from publish.words.en.lengths import Lengths
+from publish.words.en.phrase import capital
 from publish.words.values import Titles, Value, Word
 from publish.write.context import Book
 from publish.write.steps import figure
@@ -40,8 +37,8 @@ def area_name(book: Book, area: str) -> str:
     return "the patchwork" if area == "ground" and not book.motifs else AREAS[area]
 
 
-def _spacing(lines: QuiltingLines) -> str:
-    return measure(lines.spacing) if lines.spacing is not None else "–"
+def _spacing(tell: Lengths, lines: QuiltingLines) -> str:
+    return tell.measure(lines.spacing) if lines.spacing is not None else "–"
 
 
 def style_text(lines: QuiltingLines) -> str:
@@ -61,24 +58,25 @@ def _table(book: Book) -> Table:
         if len(book.keys) > 1 and drafted:
             rows.append(Row((book.title(key),), "group"))
         for lines in drafted:
-            length = run(lines.length) if lines.length > 0 else "–"
+            length = book.say.run(lines.length) if lines.length > 0 else "–"
             cells = (
                 capital(area_name(book, lines.area)),
                 capital(style_text(lines)),
-                _spacing(lines),
+                _spacing(book.say, lines),
                 length,
             )
             rows.append(Row(cells))
         told = [q.length for q in drafted if q.length > 0]
         if len(told) > 1:
-            rows.append(Row(("Together", "", "", run(*told)), "total"))
+            rows.append(Row(("Together", "", "", book.say.run(*told)), "total"))
+    nearest = "10 cm" if book.pattern.measures.metric else "quarter yard"
     return Table(
         "quilting-plan",
         "The quilting plan",
         ("Where", "How", "Apart", "Length of the lines"),
         tuple(rows),
         "lllr",
-        ("Lengths are of the lines themselves, each to the nearest quarter yard.",),
+        (f"Lengths are of the lines themselves, each to the nearest {nearest}.",),
     )
 
 
@@ -100,7 +98,7 @@ def _label(book: Book) -> Block | None:
     text = "The label of your batting says how far apart lines of quilting may be. Read it first."
     items = [text]
     items += [
-        f"This plan was made for **{name}**, with lines no more than {measure(gap)} apart."
+        f"This plan was made for **{name}**, with lines no more than {book.say.measure(gap)} apart."
         for name, gap in gaps.items()
     ]
     items.append("If your batting asks for closer lines, add lines between those drawn.")

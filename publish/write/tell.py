@@ -76,7 +76,7 @@ class Asked:
 
 def chapter(book: Book, name: str, asked: Asked = Asked()) -> tuple[Section, ...]:
     """Return the sections of a chapter; none where no size has it."""
-    speak = language()
+    speak = language(measures=book.pattern.measures)
     chapters = book.making.chapter(name)
     made = {k: chapters[k] for k in book.keys if k in chapters}
     if not made:
@@ -126,7 +126,7 @@ class Teller:
     """Tells the steps of one chapter."""
 
     def __init__(self, book: Book, name: str, asked: Asked) -> None:
-        self.book, self.name, self.speak = book, name, language()
+        self.book, self.name, self.speak = book, name, language(measures=book.pattern.measures)
         self.apart, self.trusted, self.amid = asked.apart, asked.trusted, asked.amid
         self.values, self.own = asked.values, asked.aliases
 

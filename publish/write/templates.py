@@ -11,16 +11,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from publish.measures import metric_text
 from publish.model.alike import with_foundation, with_template
 from publish.model.draft import FoundationSection
 from publish.model.halves import fold_of
 from publish.model.pattern import Motif
 from publish.model.words import Block, Paragraph, Section, TemplateSheets
-from publish.units import INCH_IN_MM, decimal_text, inches_text
-from publish.words.en.phrase import capital, counted, listed, measure, number, plural
+from publish.words.en.phrase import capital, counted, listed, number, plural
 from publish.write.context import Book
 from publish.write.motifs import folded
-from publish.write.practice import SCALE_CM, SCALE_INCH
 from publish.write.steps import StepList, figure
 
 _HALF = (
@@ -36,6 +35,7 @@ def part_of(motif: Motif) -> str:
 
 def add_printing(book: Book, steps: StepList) -> None:
     """Add the steps that print a template sheet true to size."""
+    small, large = book.pattern.measures.checks
     steps.add(
         "print",
         f"Print the {_sheets(book)}{book.your_size} single-sided at **100 %**, or *actual size*. "
@@ -45,8 +45,7 @@ def add_printing(book: Book, steps: StepList) -> None:
     steps.add(
         "check",
         "Measure the check square on every sheet with the ruler that you cut with. One square is "
-        f"{inches_text(SCALE_INCH.value)} on each side, the other "
-        f"{decimal_text(SCALE_CM.value * INCH_IN_MM / 10, 0)} cm.",
+        f"{book.say.short(small)} on each side, the other {metric_text(large)}.",
         right="Both squares measure true in both directions. If they do not, change the printer's "
         "settings and print again.",
         figure=figure("scale", None, "The check square, measured both ways."),
@@ -138,7 +137,7 @@ def _size(book: Book, key: str) -> list[Block]:
         blocks.append(
             Paragraph(
                 f"{name} for the **{book.title(key)}**: the finished motif is "
-                f"{measure(span)} across.{twice}"
+                f"{book.say.measure(span)} across.{twice}"
             )
         )
         blocks.append(TemplateSheets(motif.key, key, part))

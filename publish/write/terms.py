@@ -9,12 +9,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from publish.measures import Measures
+
 
 @dataclass(frozen=True)
 class Term:
     name: str
     form: str
     meaning: str
+    metric: str = ""
+    """Its meaning where cloth is bought by the metre, if that is another."""
+
+    def told(self, measures: Measures) -> str:
+        """Return the meaning for makers who measure so."""
+        return self.metric if self.metric and measures.metric else self.meaning
 
 
 TERMS: tuple[Term, ...] = (
@@ -68,11 +76,13 @@ TERMS: tuple[Term, ...] = (
         "fat eighth",
         r"\bfat eighths?\b",
         "A quarter yard of fabric cut in half along the fold: about 9 in × 22 in.",
+        "25 cm of fabric cut in half along the fold: about 25 cm × 55 cm.",
     ),
     Term(
         "fat quarter",
         r"\bfat quarters?\b",
         "A half yard of fabric cut in half along the fold: about 18 in × 22 in.",
+        "Half a metre of fabric cut in half along the fold: about 50 cm × 55 cm.",
     ),
     Term(
         "finished line",

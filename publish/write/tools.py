@@ -7,7 +7,6 @@ Invariant: a tool is listed only when a step asks for it.
 from __future__ import annotations
 
 from publish.model.words import Block, Bullets, Paragraph, Section
-from publish.units import inches_text
 from publish.write.context import Book
 from publish.write.cutting_shapes import with_triangles
 from publish.write.foundation import on_foundations
@@ -30,7 +29,7 @@ def section(book: Book) -> Section:
 
 
 def _machine(book: Book) -> tuple[str, ...]:
-    seam = inches_text(book.pattern.sewing.seam)
+    seam = book.say.short(book.pattern.sewing.seam)
     marked = (
         ("A fine pencil or a removable marker for lines on the wrong side",)
         if "marker" in _used(book)

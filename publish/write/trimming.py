@@ -6,7 +6,6 @@ Invariant: it tells what the block will be trimmed to, where that is one size.
 
 from __future__ import annotations
 
-from publish.words.en.phrase import measure, rectangle
 from publish.write.context import Book
 
 
@@ -15,6 +14,6 @@ def trim_note(book: Book, key: str) -> str:
     size = book.sizes[key]
     if size.pillow is not None and size.bare:
         if size.block_count == 1:
-            return f"trim to {rectangle(*book.front(key))} after quilting"
+            return f"trim to {book.say.rectangle(*book.front(key))} after quilting"
         return "trim after appliqué"
-    return f"trim to {measure(book.raw(size.block_side))} square after appliqué"
+    return f"trim to {book.say.measure(book.raw(size.block_side))} square after appliqué"

@@ -11,7 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from publish.model.names import EACH, FABRIC, PATTERN
-from publish.words.en.phrase import measure, number, rectangle, thread, to_buy
+from publish.words.en.phrase import number
 from publish.write.context import Book
 
 Values = dict[str, Any]
@@ -46,7 +46,7 @@ def _pattern(book: Book) -> Values:
         "studio": out.studio,
         "contact": out.contact,
         "skill": out.skill,
-        "seam": measure(book.pattern.sewing.seam),
+        "seam": book.say.measure(book.pattern.sewing.seam),
         "sizes": number(len(book.keys)),
     }
 
@@ -56,25 +56,27 @@ def _size(book: Book, key: str) -> Values:
     cut: dict[str, str] = {}
     count: dict[str, int] = {}
     for piece in plan.pieces:
-        cut.setdefault(piece.letter, rectangle(piece.width, piece.length))
+        cut.setdefault(piece.letter, book.say.rectangle(piece.width, piece.length))
         count[piece.letter] = count.get(piece.letter, 0) + piece.count
     found: Values = {
         "title": size.title,
-        "finished": rectangle(size.width, size.height),
-        "width": measure(size.width),
-        "height": measure(size.height),
-        "perimeter": measure(size.perimeter),
-        "block": measure(size.block_side),
+        "finished": book.say.rectangle(size.width, size.height),
+        "width": book.say.measure(size.width),
+        "height": book.say.measure(size.height),
+        "perimeter": book.say.measure(size.perimeter),
+        "block": book.say.measure(size.block_side),
         "blocks": number(sum(book.blocks(key).values())),
         "columns": number(size.columns),
         "rows": number(size.rows),
-        "border": {str(n): measure(b.width) for n, b in enumerate(size.borders, 1)},
+        "border": {str(n): book.say.measure(b.width) for n, b in enumerate(size.borders, 1)},
         "cut": cut,
         "count": {letter: str(n) for letter, n in count.items()},
         "buy": {
-            _word(k): to_buy(f.buy, f.buy_metric) for k, f in plan.fabrics.items() if f.buy > 0
+            _word(k): book.say.to_buy(f.buy, f.buy_metric)
+            for k, f in plan.fabrics.items()
+            if f.buy > 0
         },
-        "thread": thread(plan.thread.total),
+        "thread": book.say.thread(plan.thread.total),
         **_motif(book, key),
         **_finish(book, key),
     }
@@ -86,9 +88,9 @@ def _motif(book: Book, key: str) -> Values:
     if size.motif_span is None or plan.motif_square is None:
         return {}
     return {
-        "motif": measure(size.motif_span),
+        "motif": book.say.measure(size.motif_span),
         "motifs": number(len(book.drafts[key].placements)),
-        "motif_square": rectangle(plan.motif_square, plan.motif_square),
+        "motif_square": book.say.rectangle(plan.motif_square, plan.motif_square),
     }
 
 
@@ -96,17 +98,17 @@ def _finish(book: Book, key: str) -> Values:
     size, plan = book.sizes[key], book.plans[key]
     found: Values = {}
     if plan.backing is not None:
-        found["backing"] = rectangle(plan.backing.width, plan.backing.height)
+        found["backing"] = book.say.rectangle(plan.backing.width, plan.backing.height)
     if plan.batting is not None:
-        found["batting"] = rectangle(plan.batting.width, plan.batting.height)
+        found["batting"] = book.say.rectangle(plan.batting.width, plan.batting.height)
     if plan.binding is not None:
         found["binding_strips"] = number(plan.binding.strips)
-        found["binding_width"] = measure(plan.binding.strip_width)
-        found["binding_length"] = measure(plan.binding.length)
+        found["binding_width"] = book.say.measure(plan.binding.strip_width)
+        found["binding_length"] = book.say.measure(plan.binding.length)
     if plan.pillow is not None:
-        found["pillow_form"] = measure(plan.pillow.form)
+        found["pillow_form"] = book.say.measure(plan.pillow.form)
     if size.sleeve is not None:
-        found["sleeve"] = measure(size.sleeve)
+        found["sleeve"] = book.say.measure(size.sleeve)
     return found
 
 

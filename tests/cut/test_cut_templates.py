@@ -55,7 +55,7 @@ def test_a_square_grows_by_its_allowance():
     """An L of unit squares: area 3, perimeter 8; five outward corners, one inward."""
     shape = outline(form((0, 0), (2, 0), (2, 1), (1, 1), (1, 2), (0, 2)))
     assert shape.cut.area == pytest.approx(3 + 8 * S + 5 * S**2 - S**2)
-    assert shape.box == (F(5, 2), F(5, 2))
+    assert shape.box() == (F(5, 2), F(5, 2))
     assert shape.notches == ()
 
 

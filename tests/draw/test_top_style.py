@@ -16,10 +16,7 @@ from top_figures import BY_KEY, CONTEXT, Element, elements, figure, rings, text_
 
 from publish.draw.canvas import style
 from publish.draw.canvas.letters import (
-    set_inches,
-    set_number,
-    set_size,
-    set_yards,
+    Labels,
     text_width,
     wrap,
 )
@@ -93,17 +90,17 @@ def test_the_words_test_sees_fabric() -> None:
     [("5/2", "2½"), ("3/8", "⅜"), ("18", "18"), ("0", "0"), ("51/16", "3³⁄₁₆"), ("-1/4", "−¼")],
 )
 def test_numbers_in_labels(value: str, text: str) -> None:
-    assert set_number(Fraction(value)) == text
+    assert Labels().number(Fraction(value)) == text
 
 
 def test_lengths_in_labels() -> None:
-    assert set_inches(Fraction(37, 2)) == "18½ in"
-    assert set_yards(Fraction(99, 2)) == "1⅜ yd"
+    assert Labels().length(Fraction(37, 2)) == "18½ in"
+    assert Labels().buy(Fraction(99, 2)) == "1⅜ yd"
     diagonal = Surd(Fraction(0), Fraction(18))  # 18√2 = 25.4558..., to the nearest 1/8: 25 1/2
-    assert set_inches(diagonal) == "about 25½ in"
-    assert set_size(diagonal, diagonal) == "about 25½ in square"
-    assert set_size(Fraction(12), Fraction(18)) == "12 × 18 in"
-    assert set_size(Fraction(37, 2), Fraction(37, 2)) == "18½ in square"
+    assert Labels().length(diagonal) == "about 25½ in"
+    assert Labels().size(diagonal, diagonal) == "about 25½ in square"
+    assert Labels().size(Fraction(12), Fraction(18)) == "12 × 18 in"
+    assert Labels().size(Fraction(37, 2), Fraction(37, 2)) == "18½ in square"
 
 
 def test_wrapped_lines_are_no_wider_than_asked() -> None:

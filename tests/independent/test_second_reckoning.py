@@ -22,6 +22,29 @@ def test_demo_agrees(demo, numbers_of):
     assert reckoning.differences(pattern, numbers) == []
 
 
+METRIC_DEFAULTS = {
+    "sewing": {"seam": "7.5 mm", "motif_margin": "4 cm", "ground_margin": "2.5 cm"},
+    "backing": {"overhang": "10 cm"},
+    "batting": {"overhang": "8 cm"},
+    "binding": {"width": "6 cm", "allowance": "25 cm"},
+}
+"""What a pattern in centimetres leaves out, as the reference says."""
+METRIC_PILLOW = {"overlap": "10 cm", "hem": "2.5 cm", "seam": "1.5 cm"}
+
+
+def test_metric_demo_agrees(numbers_of):
+    path = PROJECTS / "lantern" / "pattern.yaml"
+    pattern = yaml.safe_load(path.read_text(encoding="utf-8"))
+    for name, usual in METRIC_DEFAULTS.items():
+        pattern[name] = {**usual, **pattern.get(name, {})}
+    for size in pattern["sizes"].values():
+        if "pillow" in size:
+            size["pillow"] = {**METRIC_PILLOW, **size["pillow"]}
+    numbers = numbers_of(path)
+    assert numbers["units"] == "metric"
+    assert reckoning.differences(pattern, numbers) == []
+
+
 def agree(seed, numbers_of):
     pattern = patterns.pattern(seed)
     found = reckoning.differences(pattern, numbers_of(pattern))

@@ -12,6 +12,7 @@ from shapely.geometry.base import BaseGeometry
 from write_cases import CASES, made_for, manual, strings, tables
 from write_made import Made
 
+from publish.measures import INCHES
 from publish.model import trade
 from publish.operations.rehearsal import lengths_told
 from publish.sew import fusing, placing, quilting, sew
@@ -120,7 +121,7 @@ def test_every_metric_length_is_the_inches_before_it(name: str) -> None:
             stitches = {
                 practice.PIECING_STITCH.value,
                 BASTING_STITCH,
-                practice.SCALE_CM.value,
+                INCHES.checks[1],
                 quilting.STITCH,
                 fusing.ZIGZAG_LENGTH,
                 fusing.ZIGZAG_WIDTH,

@@ -7,6 +7,7 @@ from fractions import Fraction
 import pytest
 
 from publish.words.en import phrase
+from publish.words.en.lengths import Lengths, spools
 
 
 def test_counts_are_words_up_to_twelve() -> None:
@@ -95,27 +96,27 @@ def test_capitals_skip_marks() -> None:
     ],
 )
 def test_a_length_is_inches_first(length: Fraction, said: str) -> None:
-    assert phrase.measure(length) == said
+    assert Lengths().measure(length) == said
 
 
 def test_a_rectangle_says_square_when_it_is_one() -> None:
-    assert phrase.rectangle(Fraction(12), Fraction(18)) == "12 in × 18 in (30.5 cm × 45.7 cm)"
-    assert phrase.rectangle(Fraction(18), Fraction(18)) == "18 in (45.7 cm) square"
+    assert Lengths().rectangle(Fraction(12), Fraction(18)) == "12 in × 18 in (30.5 cm × 45.7 cm)"
+    assert Lengths().rectangle(Fraction(18), Fraction(18)) == "18 in (45.7 cm) square"
 
 
 def test_purchases_and_runs() -> None:
-    assert phrase.to_buy(Fraction(36), Fraction(1000, 254) * 9) == "1 yd (0.90 m)"
-    assert phrase.run(90.0) == "2 1/2 yd (2.3 m)"
-    assert phrase.run(1.0) == "1/4 yd (0.1 m)"
+    assert Lengths().to_buy(Fraction(36), Fraction(1000, 254) * 9) == "1 yd (0.90 m)"
+    assert Lengths().run(90.0) == "2 1/2 yd (2.3 m)"
+    assert Lengths().run(1.0) == "1/4 yd (0.1 m)"
 
 
 def test_thread_is_rounded_up_and_counted_in_spools() -> None:
     yard_and_a_bit = Fraction(36) + Fraction(1, 10)
-    assert phrase.thread(yard_and_a_bit) == "2 yd (1 m)"
+    assert Lengths().thread(yard_and_a_bit) == "2 yd (1 m)"
     metre = 1000 / Fraction(254, 10)
-    assert phrase.thread(metre) == "2 yd (1 m)"
-    assert phrase.thread(metre + Fraction(1, 100)) == "2 yd (2 m)"
-    assert [phrase.spools(metre * n, Fraction(200)) for n in (1, 200, 201, 400)] == [1, 1, 2, 2]
+    assert Lengths().thread(metre) == "2 yd (1 m)"
+    assert Lengths().thread(metre + Fraction(1, 100)) == "2 yd (2 m)"
+    assert [spools(metre * n, Fraction(200)) for n in (1, 200, 201, 400)] == [1, 1, 2, 2]
 
 
 def test_stitch_lengths_read_like_a_machine_dial() -> None:

@@ -7,12 +7,14 @@ as wide on the page; a set length still reads as the number it is when it is cop
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 from importlib.resources import files
 
 from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 
+from publish.measures import INCHES, Measures, metre_text
 from publish.model.drawing import TRACKING as TRACKING
 from publish.surd import Exact, Surd
 from publish.units import YARD, fraction_text, maker_inches
@@ -66,9 +68,62 @@ def wrap(text: str, size: float, width: float, face: str = "regular") -> list[st
     return lines
 
 
-def set_number(value: Exact) -> str:
-    """Return a number for a label: `18½`, `⅜`, `3³⁄₁₆`; on the diagonal, the nearest 1/8."""
-    near = maker_inches(value)
+@dataclass(frozen=True)
+class Labels:
+    """The setting of lengths in figures, and the saying of them in alternative texts, in the
+    unit that leads."""
+
+    measures: Measures = INCHES
+
+    def number(self, value: Exact) -> str:
+        """Return a number for a label: `18½`, `⅜`, `3³⁄₁₆`, on the diagonal the nearest 1/8;
+        or centimetres, `47.5`."""
+        return self.measures.number(value) if self.measures.metric else _set(maker_inches(value))
+
+    def about(self, *lengths: Exact) -> str:
+        """Return `about ` where a length lies on the diagonal and is rounded to be read, or in
+        metric where it is rounded at all."""
+        rounded = (
+            not self.measures.exact(v) if self.measures.metric else isinstance(v, Surd)
+            for v in lengths
+        )
+        return "about " if any(rounded) else ""
+
+    def length(self, length: Exact) -> str:
+        """Return `18½ in`, or `about 25½ in` on the diagonal; `47 cm`, `7.5 mm`."""
+        if self.measures.metric:
+            return f"{self.about(length)}{self.measures.text(length)}"
+        return f"{self.about(length)}{self.number(length)} in"
+
+    def size(self, width: Exact, height: Exact) -> str:
+        """Return `12 × 18 in`, or `18½ in square`."""
+        if width == height:
+            return f"{self.length(width)} square"
+        return self.sides(width, height)
+
+    def sides(self, width: Exact, height: Exact) -> str:
+        """Return `12 × 18½ in`."""
+        both = f"{self.number(width)} × {self.number(height)} {self.measures.unit}"
+        return f"{self.about(width, height)}{both}"
+
+    def buy(self, length: Fraction) -> str:
+        """Return cloth by length as it is bought: `1⅜ yd`, `1.30 m`, `60 cm`."""
+        return metre_text(length) if self.measures.metric else f"{_set(length / YARD)} yd"
+
+    def plain(self, length: Exact) -> str:
+        """Return `18 1/2 in` for alternative text, in digits that any reader can speak."""
+        return self.measures.text(length)
+
+    def spoken(self, width: Exact, height: Exact) -> str:
+        """Return `20 × 24 in` for alternative text, in digits that any reader can speak."""
+        return f"{self.about(width, height)}{self.measures.sides(width, height)}"
+
+    def plain_buy(self, length: Fraction) -> str:
+        """Return cloth by length for alternative text."""
+        return self.measures.bought(length, length)
+
+
+def _set(near: Fraction) -> str:
     whole, rest = divmod(abs(near), 1)
     if rest == 0:
         return fraction_text(near)
@@ -77,25 +132,3 @@ def set_number(value: Exact) -> str:
         f"{str(pair[0]).translate(_RAISED)}⁄{str(pair[1]).translate(_LOWERED)}"
     )
     return f"{'−' if near < 0 else ''}{whole or ''}{part}"
-
-
-def about(*lengths: Exact) -> str:
-    """Return `about ` where a length lies on the diagonal and is rounded to be read."""
-    return "about " if any(isinstance(length, Surd) for length in lengths) else ""
-
-
-def set_inches(length: Exact) -> str:
-    """Return `18½ in`, or `about 25½ in` on the diagonal."""
-    return f"{about(length)}{set_number(length)} in"
-
-
-def set_size(width: Exact, height: Exact) -> str:
-    """Return `12 × 18 in`, or `18½ in square`."""
-    if width == height:
-        return f"{set_inches(width)} square"
-    return f"{about(width, height)}{set_number(width)} × {set_number(height)} in"
-
-
-def set_yards(length: Fraction) -> str:
-    """Return a length in inches as yards: `1⅜ yd`."""
-    return f"{set_number(length / YARD)} yd"

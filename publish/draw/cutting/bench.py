@@ -12,7 +12,7 @@ from fractions import Fraction
 
 from shapely.geometry import Polygon
 
-from publish.draw.canvas.letters import set_number, text_width
+from publish.draw.canvas.letters import text_width
 from publish.draw.canvas.style import HEAD, PAPER, SMALL, Stroke, edge_of, mix, readable_on
 from publish.draw.cutting.bench_cuts import draw_cuts, shape_of
 from publish.draw.cutting.bench_table import Bench as Bench
@@ -34,8 +34,9 @@ def firsts(laid: tuple[Laid, ...]) -> list[tuple[Laid, bool]]:
 
 def piece_words(bench: Bench, piece: Laid) -> tuple[str, ...]:
     """Return what may stand under a piece's letter, the most telling first."""
+    say = bench.labels
     a, b = size_of(bench.plan, Cut(piece.letter, piece.width, piece.length, 1))
-    words = f"{set_number(a)} × {set_number(b)} in"
+    words = f"{say.sides(a, b)}"
     cut = piece_of(bench.plan, piece.letter)
     if cut is None or not cut.shape.endswith("triangle") or cut.yields < 2:
         return (words,)

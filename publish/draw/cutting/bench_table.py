@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.style import Stroke
 from publish.model.cutplan import FabricPlan, PieceTemplate
 
@@ -23,6 +24,7 @@ class Bench:
     down: bool
     plan: FabricPlan
     colour: str
+    labels: Labels
     templates: Mapping[str, PieceTemplate] = field(default_factory=dict)
     """By key: what pieces are cut with."""
 

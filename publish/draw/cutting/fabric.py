@@ -10,7 +10,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches, set_yards, text_width
+from publish.draw.canvas.letters import Labels, text_width
 from publish.draw.canvas.marks import dimension, disc
 from publish.draw.canvas.style import (
     HAIR,
@@ -35,7 +35,7 @@ from publish.draw.words import counted, listed
 from publish.model.cutplan import FabricPlan, Piece, Strip
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
-from publish.units import POINTS_PER_INCH, fraction_text, inches_text, yards_text
+from publish.units import POINTS_PER_INCH
 
 LINE = Stroke(INK, 0.7, (3.0, 1.6))
 """A cut across the whole width."""
@@ -63,13 +63,13 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         raise CannotDrawError(f"nothing is cut from {spec.get('fabric')!r} at this size")
     if plan.precut is not None:
         return draw_sheets(context, spec, plan, plan.precut)
-    bought = max(plan.buy, plan.length)
+    bought = _bought(context, plan)
     down = bought <= plan.usable_width * Fraction(13, 10)
     room = context.column - ACROSS[0], ACROSS[1]
-    down = down or _named(plan) > room[0] * POINTS_PER_INCH
-    canvas, frame = _set_out(room, plan, bought, down)
+    down = down or _named(context.labels, plan) > room[0] * POINTS_PER_INCH
+    canvas, frame = _set_out(context.labels, room, plan, bought, down)
     templates = {t.key: t for t in context.plan(spec).templates}
-    bench = Bench(frame, down, plan, context.colour(plan.fabric), templates)
+    bench = Bench(frame, down, plan, context.colour(plan.fabric), context.labels, templates)
     _cloth(bench, bought)
     outside = [draw_piece(bench, laid, first) for laid, first in firsts(lay(plan))]
     draw_stretches(bench)
@@ -79,11 +79,11 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
 
 
 def _set_out(
-    room: tuple[float, float], plan: FabricPlan, bought: Fraction, down: bool
+    say: Labels, room: tuple[float, float], plan: FabricPlan, bought: Fraction, down: bool
 ) -> tuple[Canvas, Canvas]:
     if not down:
         scale = fit(bought, plan.usable_width, room)
-        least = min(_named(plan) / POINTS_PER_INCH, room[0]) / float(bought)
+        least = min(_named(say, plan) / POINTS_PER_INCH, room[0]) / float(bought)
         scale = max(scale, least)
         canvas = Canvas(0.3 + float(bought) * scale + 0.12, 9.0)
         return canvas, canvas.frame(0.3, 0.8, scale)
@@ -92,15 +92,15 @@ def _set_out(
     wide = next((w for w in DOWN_WIDTHS if w * per_inch >= LEGIBLE), DOWN_WIDTHS[-1])
     right = RIGHT
     tall = float(bought) * wide / float(plan.usable_width) * POINTS_PER_INCH
-    if text_width(_to_buy(bought), LABEL) + 8 > tall:
+    if text_width(_to_buy(say, bought), LABEL) + 8 > tall:
         right, wide = RIGHT + BEYOND, wide - BEYOND
     canvas = Canvas(LEFT + wide + right, 9.0)
     return canvas, canvas.frame(LEFT, 0.8, wide / float(plan.usable_width))
 
 
-def _named(plan: FabricPlan) -> float:
+def _named(say: Labels, plan: FabricPlan) -> float:
     """Return the points that the words of all strips need side by side."""
-    words = [w for g in groups(plan) for w in _strip_words(g)]
+    words = [w for g in groups(plan) for w in _strip_words(say, g)]
     return (max((text_width(w, SMALL) for w in words), default=0.0) + 7) * len(groups(plan))
 
 
@@ -127,7 +127,7 @@ def _order(bench: Bench, outside: list[Laid]) -> float:
             bench.frame.line(bench.at(end, -over), bench.at(end, float(width) + over), LINE)
             _sections(bench, group, i - 1)
     middles = [bench.printed(g.start + g.length / 2) for g in found]
-    labels = [_strip_words(g) for g in found]
+    labels = [_strip_words(bench.labels, g) for g in found]
     low, high = -6.0, max(bench.printed(bench.plan.length) + 6, 0)
     widest = max((text_width(w, SMALL) for pair in labels for w in pair), default=0.0)
     gap = 19.0 if bench.down else widest + 7
@@ -198,8 +198,8 @@ def _hair(frame: Canvas) -> Fraction:
     return Fraction(frame.inches(0.5))
 
 
-def _strip_words(group: Group) -> tuple[str, str]:
-    return counted(group.strip.count, "strip"), set_inches(group.strip.depth)
+def _strip_words(say: Labels, group: Group) -> tuple[str, str]:
+    return counted(group.strip.count, "strip"), say.length(group.strip.depth)
 
 
 def _letters(bench: Bench, outside: list[Laid]) -> float:
@@ -240,8 +240,13 @@ def _outermost(pieces: list[Laid]) -> Laid:
     return nearest[len(nearest) // 2]
 
 
-def _to_buy(bought: Fraction) -> str:
-    return f"buy {set_yards(bought)}"
+def _to_buy(say: Labels, bought: Fraction) -> str:
+    return f"buy {say.buy(bought)}"
+
+
+def _bought(context: Context, plan: FabricPlan) -> Fraction:
+    """Return the cloth that is drawn: what is bought in the units that lead."""
+    return max(plan.buy_metric if context.pattern.measures.metric else plan.buy, plan.length)
 
 
 def _measures(bench: Bench, bought: Fraction, beyond: float) -> float:
@@ -249,9 +254,10 @@ def _measures(bench: Bench, bought: Fraction, beyond: float) -> float:
 
     Return how many points wider than planned the figure has become.
     """
+    say = bench.labels
     frame, width = bench.frame, bench.plan.usable_width
-    wide = f"{set_inches(width)} usable width"
-    long = _to_buy(bought)
+    wide = f"{say.length(width)} usable width"
+    long = _to_buy(say, bought)
     if bench.down:
         dimension(frame, (0, 0), (width, 0), wide, 14)
         off = max(26.0, beyond + 7)
@@ -275,33 +281,32 @@ def shape_words(piece: Piece | None) -> str:
 
 def _alt(context: Context, spec: FigureSpec, plan: FabricPlan) -> str:
     """Return the plan in words: what is bought, then every strip in cutting order."""
+    say = context.labels
     parts = []
     for number, group in enumerate(groups(plan), 1):
         strip = group.strip
         if strip.placements:
-            parts.append(f"cut {number}: {nested_words(strip)}")
+            parts.append(f"cut {number}: {nested_words(context.labels, strip)}")
             continue
-        parts.append(f"cut {number}: {_strip_alt(plan, strip)}")
+        parts.append(f"cut {number}: {_strip_alt(context.labels, plan, strip)}")
     return (
         f"Cutting layout of {context.pattern.fabrics[plan.fabric].name} for the "
-        f"{context.size(spec).title}, from {yards_text(max(plan.buy, plan.length))} with a usable "
-        f"width of {inches_text(plan.usable_width)}: {'; '.join(parts)}."
+        f"{context.size(spec).title}, from {say.plain_buy(_bought(context, plan))} with a usable "
+        f"width of {say.plain(plan.usable_width)}: {'; '.join(parts)}."
     )
 
 
-def _strip_alt(plan: FabricPlan, strip: Strip) -> str:
+def _strip_alt(say: Labels, plan: FabricPlan, strip: Strip) -> str:
     """Return what a strip gives, its sections last."""
     gives = []
     for cut in strip.cuts:
         a, b = size_of(plan, cut)
         becomes = shape_words(piece_of(plan, cut.letter))
-        gives.append(
-            f"{cut.count} {cut.letter} of {fraction_text(a)} × {fraction_text(b)} in{becomes}"
-        )
+        gives.append(f"{cut.count} {cut.letter} of {say.measures.sides(a, b)}{becomes}")
     for section in strip.sections:
-        inner = listed([_strip_alt(plan, s) for s in section.strips])
-        gives.append(f"a section {inches_text(section.width)} wide, cut into {inner}")
+        inner = listed([_strip_alt(say, plan, s) for s in section.strips])
+        gives.append(f"a section {say.plain(section.width)} wide, cut into {inner}")
     return (
-        f"{counted(strip.count, 'strip')} {inches_text(strip.depth)} deep, "
+        f"{counted(strip.count, 'strip')} {say.plain(strip.depth)} deep, "
         f"{'each ' if strip.count > 1 else ''}giving {listed(gives)}"
     )

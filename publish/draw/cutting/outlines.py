@@ -15,7 +15,7 @@ from shapely.affinity import affine_transform, translate
 from shapely.geometry.base import BaseGeometry
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import dimension
 from publish.draw.canvas.style import (
     CREASE,
@@ -40,7 +40,6 @@ from publish.draw.words import counted, listed
 from publish.model.cutplan import Placed, Strip
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
-from publish.units import fraction_text, inches_text
 
 BESIDE = 0.6
 """Inches beside the web for its width."""
@@ -81,17 +80,15 @@ def _middle(geometry: BaseGeometry) -> tuple[float, float]:
     return (left + right) / 2, (top + bottom) / 2
 
 
-def nested_words(strip: Strip) -> str:
+def nested_words(say: Labels, strip: Strip) -> str:
     """Return a stretch of cloth in words, for alternative text."""
-    held = [
-        f"{c.count} {c.letter} of {fraction_text(c.across)} × {fraction_text(c.along)} in"
-        for c in strip.cuts
-    ]
-    return f"a stretch {inches_text(strip.depth)} deep, holding {listed(held)} nested"
+    held = [f"{c.count} {c.letter} of {say.measures.sides(c.across, c.along)}" for c in strip.cuts]
+    return f"a stretch {say.plain(strip.depth)} deep, holding {listed(held)} nested"
 
 
 def web(context: Context, spec: FigureSpec) -> Figure:
     """Draw a length of web with the motifs nested on it, each with its centre."""
+    say = context.labels
     plan = context.plan(spec).web
     if plan is None or not plan.placements:
         raise CannotDrawError("no motifs are nested on web at this size")
@@ -108,12 +105,12 @@ def web(context: Context, spec: FigureSpec) -> Figure:
         outline = placed.outline if down else _along_the_page(placed.outline, plan.width)
         frame.shape(outline, PAPER, Stroke(INK, 0.5))
         _centre(frame, _middle(outline), placed.letter)
-    dimension(frame, (0, 0), (sides[0], 0), set_inches(sides[0]), 12)
-    dimension(frame, (sides[0], 0), sides, set_inches(sides[1]), 14)
+    dimension(frame, (0, 0), (sides[0], 0), say.length(sides[0]), 12)
+    dimension(frame, (sides[0], 0), sides, say.length(sides[1]), 14)
     return canvas.figure(
         spec,
-        f"{_roll_words(plan.placements)}, on {inches_text(plan.length)} of "
-        f"web {inches_text(plan.width)} wide, paper side up.",
+        f"{_roll_words(plan.placements)}, on {say.plain(plan.length)} of "
+        f"web {say.plain(plan.width)} wide, paper side up.",
     )
 
 

@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import disc
 from publish.draw.canvas.style import HAIR, HEAD, INK, LABEL, SOFT, STEP_WIDTH, TINT, Stroke
 from publish.draw.cloth import hatch, sheet
@@ -22,7 +22,7 @@ from publish.draw.words import counted, listed
 from publish.model.cutplan import FabricPlan, PrecutPlan, Sheet
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
-from publish.units import fraction_text, inches_text
+from publish.units import fraction_text
 
 LEFT = 0.2
 SIDE = 2.1
@@ -34,6 +34,7 @@ LINE = Stroke(INK, 0.7, (3.0, 1.6))
 
 def draw_sheets(context: Context, spec: FigureSpec, plan: FabricPlan, precut: PrecutPlan) -> Figure:
     """Draw every kind of sheet, one below the other."""
+    say = context.labels
     sold = precut.sold_as
     scale = SIDE / float(sold.width)
     canvas = Canvas(STEP_WIDTH, 9.0)
@@ -42,14 +43,14 @@ def draw_sheets(context: Context, spec: FigureSpec, plan: FabricPlan, precut: Pr
     top = TITLE
     for number, kind in enumerate(precut.sheets, start=1):
         disc(canvas, (LEFT + 0.06, top - 0.1), str(number))
-        words = f"{counted(kind.count, sold.kind)}, {set_inches(sold.length)} × "
-        words += set_inches(sold.width)
+        words = f"{counted(kind.count, sold.kind)}, {say.length(sold.length)} × "
+        words += say.length(sold.width)
         canvas.text((LEFT + 0.2, top - 0.1), words, LABEL, level="middle")
         frame = canvas.frame(LEFT, top, scale)
-        _one(Bench(frame, True, plan, colour, templates), precut, kind)
+        _one(Bench(frame, True, plan, colour, context.labels, templates), precut, kind)
         top += float(sold.length) * scale + TITLE + GAP
     name = context.pattern.fabrics[plan.fabric].name
-    return canvas.figure(spec, _alt(name, context.size(spec).title, precut))
+    return canvas.figure(spec, _alt(context.labels, name, context.size(spec).title, precut))
 
 
 def _one(bench: Bench, precut: PrecutPlan, kind: Sheet) -> None:
@@ -95,7 +96,7 @@ def _laid(kind: Sheet) -> Iterator[Laid]:
             start += strip.depth
 
 
-def _alt(name: str, title: str, precut: PrecutPlan) -> str:
+def _alt(say: Labels, name: str, title: str, precut: PrecutPlan) -> str:
     """Return every sheet in words."""
     sold, parts = precut.sold_as, []
     for number, kind in enumerate(precut.sheets, start=1):
@@ -111,5 +112,5 @@ def _alt(name: str, title: str, precut: PrecutPlan) -> str:
         )
     return (
         f"Cutting layout of {name} for the {title}, from {counted(precut.used, sold.kind)} of "
-        f"{inches_text(sold.length)} × {inches_text(sold.width)}: {'; '.join(parts)}."
+        f"{say.plain(sold.length)} × {say.plain(sold.width)}: {'; '.join(parts)}."
     )

@@ -11,7 +11,6 @@ from __future__ import annotations
 from shapely.geometry import Polygon
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import arrow, block_arrow, dimension, disc, leader
 from publish.draw.canvas.style import (
     ARROW,
@@ -24,7 +23,6 @@ from publish.draw.canvas.style import (
 )
 from publish.draw.cloth import fabric, sheet
 from publish.draw.workbench import Workbench
-from publish.units import inches_text
 
 
 def _quilt(
@@ -48,6 +46,7 @@ def _light(bench: Workbench) -> Stroke:
 
 def draw_start(bench: Workbench) -> str:
     """Draw the binding laid on the top edge, its tail loose, the first stitches."""
+    say = bench.labels
     canvas, half = bench.canvas, float(bench.width) / 2
     scale = 0.34 / half
     frame = canvas.frame(0.06, 0.5, scale)
@@ -76,7 +75,7 @@ def draw_start(bench: Workbench) -> str:
     )
     frame.text(
         (sewn + wide * 0.14, half * 1.4),
-        f"{set_inches(bench.seam)} seam",
+        f"{say.length(bench.seam)} seam",
         anchor="middle",
         level="top",
         fill=readable_on(bench.front),
@@ -85,12 +84,13 @@ def draw_start(bench: Workbench) -> str:
     return (
         "The folded binding lies on the front along one edge, raw edges level with the edge and "
         "fold inward. A tail at the start is left loose; the stitching beyond it lies "
-        f"{inches_text(bench.seam)} from the edge."
+        f"{say.plain(bench.seam)} from the edge."
     )
 
 
 def draw_close(bench: Workbench) -> str:
     """Draw the opening between last and first stitch, and the tails that overlap in it."""
+    say = bench.labels
     canvas, half = bench.canvas, float(bench.width) / 2
     scale = 0.3 / half
     frame = canvas.frame(0.06, 0.5, scale)
@@ -105,7 +105,7 @@ def draw_close(bench: Workbench) -> str:
     frame.line((first, seam), (wide, seam), _light(bench))
     for x in (last, first):
         frame.circle((x, seam), 1.5, readable_on(bench.strip))
-    dimension(frame, (left, 0), (right, 0), f"overlap {set_inches(bench.width)}", 9)
+    dimension(frame, (left, 0), (right, 0), f"overlap {say.length(bench.width)}", 9)
     on_quilt = readable_on(bench.front)
     for x, text, anchor in ((last, "last stitch", "middle"), (first, "first stitch", "middle")):
         leader(
@@ -120,7 +120,7 @@ def draw_close(bench: Workbench) -> str:
         )
     return (
         "The edge of the quilt between the last and the first stitch of the binding: the two tails "
-        f"lie along it and overlap by {inches_text(bench.width)}, the width of the strip."
+        f"lie along it and overlap by {say.plain(bench.width)}, the width of the strip."
     )
 
 
@@ -157,6 +157,7 @@ def draw_tuck(bench: Workbench) -> str:
 
 def draw_corner(bench: Workbench) -> str:
     """Draw the three moments of a corner: stop, fold up, fold down."""
+    say = bench.labels
     canvas = bench.canvas
     for number, paint in enumerate((_stop, _up, _down)):
         frame = canvas.frame(0.7 + 0.86 * number, 0.68, 0.3 / (float(bench.width) / 2))
@@ -168,11 +169,11 @@ def draw_corner(bench: Workbench) -> str:
         disc(frame, (-reach + frame.inches(6.5), reach * 1.25 - frame.inches(7)), str(number + 1))
     for x in (0.7 + 0.12, 0.7 + 0.86 + 0.12):
         block_arrow(canvas, (x - 0.06, 1.1), (x + 0.06, 1.1), SOFT, 7.0)
-    words = (f"stop {set_inches(bench.seam)}", "fold up", "fold down")
+    words = (f"stop {say.length(bench.seam)}", "fold up", "fold down")
     for number, text in enumerate(words):
         canvas.text((0.7 + 0.86 * number - 0.31, 1.6), text, anchor="middle", fill=SOFT)
     return (
-        f"1: stitching stops {inches_text(bench.seam)} before the corner. 2: the binding is folded "
+        f"1: stitching stops {say.plain(bench.seam)} before the corner. 2: the binding is folded "
         "straight up, with a fold at 45 degrees across the corner. 3: it is folded straight down "
         "along the next side, its new fold level with the first edge, and stitching starts again "
         "from that edge."

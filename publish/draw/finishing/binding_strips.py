@@ -12,7 +12,6 @@ from math import sqrt
 from shapely.affinity import translate
 from shapely.geometry import LineString, Polygon
 
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import arrow, bend, block_arrow, dimension, disc, leader
 from publish.draw.canvas.style import (
     ARROW,
@@ -30,11 +29,11 @@ from publish.draw.canvas.style import (
 from publish.draw.cloth import fabric, hatch, sheet
 from publish.draw.context import CannotDrawError
 from publish.draw.workbench import Workbench
-from publish.units import inches_text
 
 
 def draw_join(bench: Workbench) -> str:
     """Draw two strips crossed at their ends and sewn on the diagonal, then opened."""
+    say = bench.labels
     canvas, width = bench.canvas, float(bench.width)
     scale = 0.5 / width
     frame = canvas.frame(1.24, 0.24, scale)
@@ -51,7 +50,7 @@ def draw_join(bench: Workbench) -> str:
         frame,
         (width * 0.82, width * 0.82 - gap),
         (width + frame.inches(13), width * 0.42),
-        f"trim to {set_inches(bench.seam)}",
+        f"trim to {say.length(bench.seam)}",
         halo=PAPER,
     )
     leader(
@@ -71,15 +70,16 @@ def draw_join(bench: Workbench) -> str:
     )
     _opened(bench, scale)
     return (
-        f"1: two binding strips {inches_text(bench.width)} wide cross at a right angle, right "
+        f"1: two binding strips {say.plain(bench.width)} wide cross at a right angle, right "
         "sides together, sewn on the diagonal of the square where they cross; the corner beyond "
-        f"is trimmed to {inches_text(bench.seam)}. 2: opened out, one straight strip with a "
+        f"is trimmed to {say.plain(bench.seam)}. 2: opened out, one straight strip with a "
         "slanting seam."
     )
 
 
 def _opened(bench: Workbench, scale: float) -> None:
     """Draw the joined strip, right side up, its seam slanting across."""
+    say = bench.labels
     canvas, width = bench.canvas, float(bench.width)
     top = 1.62
     frame = canvas.frame(0.3, top, scale)
@@ -88,11 +88,12 @@ def _opened(bench: Workbench, scale: float) -> None:
     middle = long * 0.42
     frame.line((middle, 0), (middle + width, width), Stroke(edge_of(bench.strip), 0.9))
     disc(canvas, (0.3 + 9 / 72, top + 0.25), "2")
-    dimension(canvas, (0.3, top + 0.5), (0.3, top), set_inches(bench.width), 10)
+    dimension(canvas, (0.3, top + 0.5), (0.3, top), say.length(bench.width), 10)
 
 
 def draw_press(bench: Workbench) -> str:
     """Draw the strip with its middle line, and folded with the raw edges level."""
+    say = bench.labels
     canvas, width = bench.canvas, float(bench.width)
     scale = 0.62 / width
     long = 1.46
@@ -101,7 +102,7 @@ def draw_press(bench: Workbench) -> str:
     frame.line((0, width / 2), (long / scale, width / 2), FOLD)
     x = (long - 0.12) / scale
     arrow(frame, bend((x, width * 0.08), (x, width * 0.92), -0.3), ARROW, "open")
-    dimension(frame, (0, width), (0, 0), set_inches(bench.width), 10)
+    dimension(frame, (0, width), (0, 0), say.length(bench.width), 10)
     leader(
         frame,
         (long * 0.5 / scale, width / 2),
@@ -116,18 +117,19 @@ def draw_press(bench: Workbench) -> str:
     fabric(low, sheet(0, 0, long / scale, width / 2), bench.strip)
     lip = width / 2 - low.inches(1.6)
     low.line((0, lip), (long / scale, lip), Stroke(edge_of(bench.strip), 0.4))
-    dimension(low, (0, width / 2), (0, 0), set_inches(half), 10)
+    dimension(low, (0, width / 2), (0, 0), say.length(half), 10)
     beside = (long + 0.17) / scale
     leader(low, (long / scale, 0), (beside, low.inches(0)), "fold", dot=False, halo=None)
     leader(low, (long / scale, width / 2), (beside, width / 2), "raw edges", dot=False, halo=None)
     return (
-        f"A binding strip {inches_text(bench.width)} wide, wrong side up, folded along its middle "
-        f"line; pressed, it is {inches_text(half)} wide with both raw edges level."
+        f"A binding strip {say.plain(bench.width)} wide, wrong side up, folded along its middle "
+        f"line; pressed, it is {say.plain(half)} wide with both raw edges level."
     )
 
 
 def draw_bias(bench: Workbench) -> str:
     """Draw the square cut on its diagonal, and the slanting shape with its ruled lines."""
+    say = bench.labels
     plan = bench.plan.binding
     if plan is None or plan.square is None:
         raise CannotDrawError("this binding is not cut from a square")
@@ -141,18 +143,19 @@ def draw_bias(bench: Workbench) -> str:
         fabric(first, half, bench.strip)
     first.line((0, side), (side, 0), Stroke(PAPER, 1.6))
     first.line((0, side), (side, 0), CUT)
-    dimension(first, (side, side), (0, side), set_inches(plan.square), 9)
+    dimension(first, (side, side), (0, side), say.length(plan.square), 9)
     disc(canvas, (0.12, 0.22), "1")
     block_arrow(canvas, (1.3, 1.2), (1.3, 1.42), SOFT, 8.0)
     _slanting(bench, upper, translate(lower, -side, 0), side, plan.lines)
     return (
-        f"1: a square of {inches_text(plan.square)} is cut on one diagonal. 2: the triangles are "
+        f"1: a square of {say.plain(plan.square)} is cut on one diagonal. 2: the triangles are "
         "sewn together along straight edges into a slanting shape, and lines are ruled "
-        f"{inches_text(bench.width)} apart, parallel to its bias edges."
+        f"{say.plain(bench.width)} apart, parallel to its bias edges."
     )
 
 
 def _slanting(bench: Workbench, upper: Polygon, lower: Polygon, side: float, lines: int) -> None:
+    say = bench.labels
     canvas, scale = bench.canvas, 0.96 / side
     frame = canvas.frame(0.3 + 0.96, 1.52, scale)
     for half in (upper, lower):
@@ -172,7 +175,7 @@ def _slanting(bench: Workbench, upper: Polygon, lower: Polygon, side: float, lin
         frame,
         foot,
         (side * 0.66, side * 0.7),
-        f"{set_inches(bench.width)} apart",
+        f"{say.length(bench.width)} apart",
         dot=False,
         halo=PAPER,
     )

@@ -10,13 +10,12 @@ from __future__ import annotations
 from fractions import Fraction
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import about, set_number, text_width, wrap
+from publish.draw.canvas.letters import Labels, text_width, wrap
 from publish.draw.canvas.style import HEAD, LABEL, LEADER, SOFT, STEP_WIDTH, Stroke
 from publish.draw.cloth import batting, fabric, sheet
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing.table import ground_of, laid_size, margins
 from publish.draw.top import paint_motifs, paint_patches
-from publish.draw.words import plain_size
 from publish.model.cutplan import BackingPlan, BattingPlan
 from publish.model.draft import Draft
 from publish.model.figure import Figure
@@ -52,6 +51,7 @@ def layers_of(context: Context, spec: FigureSpec) -> tuple[BackingPlan, BattingP
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw the three layers above each other, each named with its size."""
+    say = context.labels
     backing, wadding = layers_of(context, spec)
     top = top_size(context, spec)
     wide = float(backing.width) + LEAN * float(backing.height)
@@ -77,8 +77,8 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     ]
     base = tall + 2 * RISE + 0.34
     for word, note, size in rows:
-        base += _row(canvas, base, word, note, size)
-    sizes = "; ".join(f"{w.lower()} {plain_size(*s)}, {n}" for w, n, s in rows)
+        base += _row(context.labels, canvas, base, word, note, size)
+    sizes = "; ".join(f"{w.lower()} {say.spoken(*s)}, {n}" for w, n, s in rows)
     return canvas.figure(spec, f"Three layers from the top down: {sizes}.")
 
 
@@ -116,12 +116,14 @@ LINE = 0.17
 """Inches from line to line of the list of layers."""
 
 
-def _row(canvas: Canvas, y: float, word: str, note: str, size: tuple[Fraction, Fraction]) -> float:
+def _row(
+    say: Labels, canvas: Canvas, y: float, word: str, note: str, size: tuple[Fraction, Fraction]
+) -> float:
     """Set a layer's name, what it is and its size, and return the height that they take.
 
     What does not fit between name and size goes below them.
     """
-    words = f"{about(*size)}{set_number(size[0])} × {set_number(size[1])} in"
+    words = f"{say.sides(size[0], size[1])}"
     taken = 0.12 + text_width(words, LABEL, "semibold") / 72
     canvas.text((0.06, y), word, HEAD - 1, "semibold")
     canvas.text((STEP_WIDTH - 0.06, y), words, LABEL, "semibold", "end")

@@ -13,7 +13,6 @@ from fractions import Fraction
 from shapely.geometry import box
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import arrow, dimension, leader
 from publish.draw.canvas.style import (
     ARROW,
@@ -30,11 +29,10 @@ from publish.draw.cloth import fabric, sheet
 from publish.draw.context import Context
 from publish.draw.piecing.table import paint_raw
 from publish.draw.top import paint_motifs
-from publish.draw.words import counted, plain_size
+from publish.draw.words import counted
 from publish.draw.workbench import Workbench
 from publish.model.cutplan import PillowPlan
 from publish.model.pattern import PillowSpec
-from publish.units import inches_text
 
 
 @dataclass(frozen=True)
@@ -68,6 +66,7 @@ class Pillow:
 
 def draw_hem(pillow: Pillow) -> str:
     """Draw a back piece, wrong side up, its long edge folded over twice and sewn."""
+    say = pillow.context.labels
     bench, plan = pillow.bench, pillow.plan
     long = max(plan.piece_width, plan.piece_length)
     short = min(plan.piece_width, plan.piece_length)
@@ -79,22 +78,23 @@ def draw_hem(pillow: Pillow) -> str:
     thread = STITCH.but(readable_on(bench.strip))
     inner = high - fold + frame.inches(1.6)
     frame.line((0, inner), (wide, inner), thread)
-    dimension(frame, (0, high), (0, 0), set_inches(pillow.hemmed), 9)
+    dimension(frame, (0, high), (0, 0), say.length(pillow.hemmed), 9)
     beside = wide + frame.inches(10)
     middle = high - fold / 2
     leader(frame, (wide * 0.96, middle), (beside, middle), "hem", halo=None)
-    words = f"fold {set_inches(plan.hem / 2)}, then {set_inches(plan.hem / 2)} again"
+    words = f"fold {say.length(plan.hem / 2)}, then {say.length(plan.hem / 2)} again"
     frame.text((wide / 2, high), words, anchor="middle", shift=(0, 12))
     frame.text((wide / 2, high * 0.42), "wrong side", anchor="middle", level="middle", halo=PAPER)
     return (
-        f"One of {counted(plan.count, 'back piece')}, cut {plain_size(long, short)}, wrong side "
-        f"up: one long edge folded over {inches_text(plan.hem / 2)} twice and sewn along the inner "
-        f"fold, which leaves it {inches_text(pillow.hemmed)} deep."
+        f"One of {counted(plan.count, 'back piece')}, cut {say.spoken(long, short)}, wrong side "
+        f"up: one long edge folded over {say.plain(plan.hem / 2)} twice and sewn along the inner "
+        f"fold, which leaves it {say.plain(pillow.hemmed)} deep."
     )
 
 
 def draw_layer(pillow: Pillow) -> str:
     """Draw the front with one back piece on it and the other coming."""
+    say = pillow.context.labels
     bench, plan = pillow.bench, pillow.plan
     front_w, front_h = pillow.front
     wide, high, deep = float(front_w), float(front_h), float(pillow.hemmed)
@@ -108,16 +108,16 @@ def draw_layer(pillow: Pillow) -> str:
     x = wide * 0.86
     frame.line((x, start + deep * 0.4), (x, high - deep * 0.22), Stroke(PAPER, 2.6, (), "round"))
     arrow(frame, [(x, start + deep * 0.4), (x, high - deep * 0.25)], ARROW)
-    dimension(frame, (wide, high - deep), (wide, deep), set_inches(plan.overlap), 9)
+    dimension(frame, (wide, high - deep), (wide, deep), say.length(plan.overlap), 9)
     beside = wide + frame.inches(12)
     leader(frame, (wide * 0.94, deep * 0.3), (beside, deep * 0.3), "first back,", halo=None)
     frame.text((beside, deep * 0.3), "wrong side up", shift=(2.5, 11.5))
     y = start + deep * 0.7
     leader(frame, (wide * 0.94, y), (beside, y), "second back", halo=None)
     return (
-        f"The front, {plain_size(front_w, front_h)}, right side up. The first back piece lies on "
+        f"The front, {say.spoken(front_w, front_h)}, right side up. The first back piece lies on "
         "it wrong side up, raw edges level with the top; the second comes up from the bottom edge "
-        f"so that the hems overlap by {inches_text(plan.overlap)}."
+        f"so that the hems overlap by {say.plain(plan.overlap)}."
     )
 
 
@@ -133,6 +133,7 @@ def _back(frame: Canvas, pillow: Pillow, at: tuple[float, float], up: bool) -> N
 
 def draw_sew(pillow: Pillow) -> str:
     """Draw the layers with the seam all round and its doubled ends at the hems."""
+    say = pillow.context.labels
     bench = pillow.bench
     front_w, front_h = pillow.front
     wide, high, deep = float(front_w), float(front_h), float(pillow.hemmed)
@@ -151,13 +152,13 @@ def draw_sew(pillow: Pillow) -> str:
         frame,
         (wide - seam, high * 0.16),
         (beside, high * 0.16),
-        f"{set_inches(pillow.spec.seam)} seam",
+        f"{say.length(pillow.spec.seam)} seam",
         halo=None,
     )
     leader(frame, (wide - seam, high / 2), (beside, high / 2), "back-stitch", halo=None)
     frame.text((beside, high / 2), "at the hems", shift=(2.5, 11.5))
     frame.shape(box(0, 0, wide, high), None, Stroke(edge_of(bench.strip), 0.7))
     return (
-        f"Both back pieces on the front, sewn all the way round {inches_text(pillow.spec.seam)} "
+        f"Both back pieces on the front, sewn all the way round {say.plain(pillow.spec.seam)} "
         "from the edge, with back stitches where the seam crosses the hems."
     )

@@ -11,7 +11,6 @@ from collections.abc import Sequence
 from shapely.geometry import Polygon
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import bend, block_arrow, dimension, leader
 from publish.draw.canvas.style import (
     LABEL,
@@ -26,8 +25,6 @@ from publish.draw.canvas.style import (
 from publish.draw.cloth import fabric, sheet
 from publish.draw.finishing.pillow_back import Pillow
 from publish.draw.top import paint_motifs, paint_patches
-from publish.draw.words import plain_size
-from publish.units import inches_text
 
 SIDE = 1.02
 FULLNESS = 0.035
@@ -45,6 +42,7 @@ def _plump(wide: float, high: float) -> Polygon:
 
 def draw_turn(pillow: Pillow) -> str:
     """Draw the cover from the back, with its opening, and from the front."""
+    say = pillow.context.labels
     size = pillow.bench.size
     wide, high = float(size.width), float(size.height)
     scale = SIDE / wide
@@ -67,15 +65,15 @@ def draw_turn(pillow: Pillow) -> str:
     canvas.text((0.42 + SIDE * 1.5, low), "front", LABEL, anchor="middle")
     canvas.text(
         (1.3, low + 0.17),
-        f"cover {set_inches(size.width)}, form {set_inches(pillow.plan.form)} square",
+        f"cover {say.length(size.width)}, form {say.length(pillow.plan.form)} square",
         LABEL,
         "semibold",
         "middle",
     )
     return (
-        f"The cover turned right side out, {plain_size(size.width, size.height)}: the back with "
+        f"The cover turned right side out, {say.spoken(size.width, size.height)}: the back with "
         "its overlapping opening, and the front. The form inside is "
-        f"{inches_text(pillow.plan.form)} square."
+        f"{say.plain(pillow.plan.form)} square."
     )
 
 
@@ -95,6 +93,7 @@ def _opening(frame: Canvas, pillow: Pillow, wide: float, high: float) -> None:
 
 def draw_zip(pillow: Pillow) -> str:
     """Draw the two back pieces joined, seen from the wrong side, with the zip over the seam."""
+    say = pillow.context.labels
     plan, bench = pillow.plan, pillow.bench
     long = max(plan.piece_width, plan.piece_length)
     short = min(plan.piece_width, plan.piece_length)
@@ -112,12 +111,12 @@ def draw_zip(pillow: Pillow) -> str:
     for start, finish in ((0.0, ends), (wide - ends, wide)):
         frame.line((start, deep), (finish, deep), thread)
     beside = wide + frame.inches(12)
-    dimension(frame, (wide, deep), (wide, deep + hem), set_inches(plan.hem), 8)
+    dimension(frame, (wide, deep), (wide, deep + hem), say.length(plan.hem), 8)
     leader(frame, (wide * 0.8, deep), (beside, deep * 0.62), "zip, face down", halo=PAPER)
     leader(frame, (ends / 2, deep), (ends / 2, deep * 0.56), "short stitches", "start", halo=PAPER)
     frame.text((wide / 2, deep * 1.62), "wrong side", anchor="middle", halo=PAPER)
     return (
-        f"The two back pieces, each {plain_size(long, short)}, joined {inches_text(plan.hem)} from "
+        f"The two back pieces, each {say.spoken(long, short)}, joined {say.plain(plan.hem)} from "
         "one long edge and seen from the wrong side: the seam pressed open, its ends sewn with "
         "short stitches, the zip face down over the basted middle."
     )

@@ -7,11 +7,11 @@ Invariant: the lines are the draft's own; each entry of the key is one of its ar
 from __future__ import annotations
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.style import INK, LABEL, RED_BROWN, SOFT, Stroke
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.top import fit, paint_binding, paint_motifs, paint_patches
-from publish.draw.words import plain_size, quilting_words
+from publish.draw.words import quilting_words
 from publish.model.draft import Draft, QuiltingLines
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -34,6 +34,7 @@ WORDS_AT = 1.18
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw the top pale, its quilting over it, and the key beneath."""
+    say = context.labels
     size, draft = context.size(spec), context.draft(spec)
     if not draft.quilting:
         raise CannotDrawError("this size has no quilting")
@@ -49,10 +50,10 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     paint_motifs(frame, context, draft, draft.placements, PALE)
     for lines, stroke in zip(draft.quilting, _strokes(len(draft.quilting)), strict=True):
         frame.lines(lines.lines, stroke)
-    _key(canvas, draft, (float(size.height) + 2 * seam) * scale + 0.2)
-    each = [f"{_area(draft, q).lower()} {quilting_words(q)}" for q in draft.quilting]
+    _key(say, canvas, draft, (float(size.height) + 2 * seam) * scale + 0.2)
+    each = [f"{_area(draft, q).lower()} {quilting_words(q, say.plain)}" for q in draft.quilting]
     alt = (
-        f"The quilting lines of the {size.title}, {plain_size(size.width, size.height)}: "
+        f"The quilting lines of the {size.title}, {say.spoken(size.width, size.height)}: "
         f"{'; '.join(each)}."
     )
     return canvas.figure(spec, alt)
@@ -67,7 +68,7 @@ def _area(draft: Draft, lines: QuiltingLines) -> str:
     return "Patchwork" if lines.area == "ground" and not draft.placements else AREAS[lines.area]
 
 
-def _key(canvas: Canvas, draft: Draft, top: float) -> None:
+def _key(say: Labels, canvas: Canvas, draft: Draft, top: float) -> None:
     """Draw a line sample, the area, the style and the spacing for each area."""
     strokes = _strokes(len(draft.quilting))
     for row, (lines, stroke) in enumerate(zip(draft.quilting, strokes, strict=True)):
@@ -75,4 +76,4 @@ def _key(canvas: Canvas, draft: Draft, top: float) -> None:
         if not lines.lines.is_empty:
             canvas.line((0.05, y), (0.42, y), stroke)
         canvas.text((0.52, y), _area(draft, lines), LABEL, "semibold", level="middle")
-        canvas.text((WORDS_AT, y), quilting_words(lines, set_inches), LABEL, level="middle")
+        canvas.text((WORDS_AT, y), quilting_words(lines, say.length), LABEL, level="middle")

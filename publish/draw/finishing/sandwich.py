@@ -13,10 +13,8 @@ from publish.draw.cloth import batting, fabric, sheet
 from publish.draw.context import Context
 from publish.draw.finishing.layers import layers_of, top_size
 from publish.draw.top import fit, paint_motifs, paint_patches
-from publish.draw.words import plain_size
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
-from publish.units import inches_text
 
 ROOM = (1.66, 2.2)
 LEFT, TOP = 0.04, 0.04
@@ -26,6 +24,7 @@ ROWS = 4
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw the layers nested, the rows of basting, and the order they are sewn in."""
+    say = context.labels
     backing, wadding = layers_of(context, spec)
     draft = context.draft(spec)
     scale = fit(backing.width, backing.height, ROOM)
@@ -51,9 +50,9 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     _names(frame, sheets)
     top = top_size(context, spec)
     alt = (
-        f"The layers from above: backing {plain_size(backing.width, backing.height)} wrong side "
-        f"up, batting {plain_size(wadding.width, wadding.height)}, top {plain_size(*top)} right "
-        f"side up, reaching {inches_text(backing.overhang)} less than the backing on every side; "
+        f"The layers from above: backing {say.spoken(backing.width, backing.height)} wrong side "
+        f"up, batting {say.spoken(wadding.width, wadding.height)}, top {say.spoken(*top)} right "
+        f"side up, reaching {say.plain(backing.overhang)} less than the backing on every side; "
         "rows of basting both ways, arrows from the centre out."
     )
     return canvas.figure(spec, alt)

@@ -9,7 +9,6 @@ from __future__ import annotations
 from fractions import Fraction
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import arrow, bend, block_arrow, dimension, leader
 from publish.draw.canvas.style import (
     ARROW,
@@ -27,12 +26,10 @@ from publish.draw.canvas.style import (
 )
 from publish.draw.cloth import fabric, sheet
 from publish.draw.context import CannotDrawError, Context
-from publish.draw.words import plain_size
 from publish.draw.workbench import Workbench
 from publish.model.cutplan import Piece
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
-from publish.units import inches_text
 
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
@@ -57,6 +54,7 @@ def hemmed(cut: Fraction, seam: Fraction) -> Fraction:
 
 
 def _make(bench: Workbench, piece: Piece, depth: Fraction) -> str:
+    say = bench.labels
     cut, deep = _sides(piece)
     long = hemmed(cut, bench.seam)
     wide, high = 1.9, 0.72
@@ -71,22 +69,23 @@ def _make(bench: Workbench, piece: Piece, depth: Fraction) -> str:
     canvas.line((left + hem, top + high / 2), (left + wide - hem, top + high / 2), FOLD)
     x = left + wide * 0.72
     arrow(canvas, bend((x, top + high * 0.1), (x, top + high * 0.9), 0.24), ARROW, "open")
-    dimension(canvas, (left, top), (left + wide, top), set_inches(long), 9)
-    dimension(canvas, (left, top + high), (left, top), set_inches(deep), 9)
+    dimension(canvas, (left, top), (left + wide, top), say.length(long), 9)
+    dimension(canvas, (left, top + high), (left, top), say.length(deep), 9)
     middle = left + wide / 2
     block_arrow(canvas, (middle, top + high + 0.1), (middle, top + high + 0.32), SOFT, 8.0)
     low = top + high + 0.44
     _tube(bench, (left, low, wide), depth)
     return (
-        f"The sleeve strip, hemmed at both short ends to {plain_size(long, deep)}, folded in half "
+        f"The sleeve strip, hemmed at both short ends to {say.spoken(long, deep)}, folded in half "
         "along its length, wrong sides together. The long edges are sewn with a "
-        f"{inches_text(bench.seam)} seam, and the tube pressed {inches_text(depth)} deep with its "
+        f"{say.plain(bench.seam)} seam, and the tube pressed {say.plain(depth)} deep with its "
         "open seam along the middle."
     )
 
 
 def _tube(bench: Workbench, at: tuple[float, float, float], depth: Fraction) -> None:
     """Draw the flat tube, its seam pressed open along the middle."""
+    say = bench.labels
     canvas, (left, top, wide) = bench.canvas, at
     high, lip = 0.42, 0.055
     fabric(canvas, sheet(left, top, wide, high), bench.strip)
@@ -100,7 +99,7 @@ def _tube(bench: Workbench, at: tuple[float, float, float], depth: Fraction) -> 
         Stroke(edge_of(bench.strip), 0.4),
     )
     canvas.line((left, middle), (left + wide, middle), Stroke(INK, 0.7))
-    dimension(canvas, (left, top + high), (left, top), set_inches(depth), 9)
+    dimension(canvas, (left, top + high), (left, top), say.length(depth), 9)
     spot = left + wide * 0.62
     leader(
         canvas, (spot, middle), (spot, top + high + 0.16), "seam pressed open", "middle", halo=PAPER
@@ -108,6 +107,7 @@ def _tube(bench: Workbench, at: tuple[float, float, float], depth: Fraction) -> 
 
 
 def _attach(bench: Workbench, piece: Piece, depth: Fraction) -> str:
+    say = bench.labels
     size, seam = bench.size, bench.seam
     canvas = bench.canvas
     scale = (STEP_WIDTH - 0.5) / float(size.width + 2 * seam)
@@ -131,7 +131,7 @@ def _attach(bench: Workbench, piece: Piece, depth: Fraction) -> str:
     for start, end in ((left * 0.4, left), (left + length, width - left * 0.4)):
         frame.line((start, y), (end, y), Stroke(rod, 3.4, (), "round"))
     frame.line((left, y), (left + length, y), Stroke(readable_on(bench.strip), 0.5, (2.0, 2.0)))
-    dimension(frame, (width + edge, top), (width + edge, top + deep), set_inches(depth), 14)
+    dimension(frame, (width + edge, top), (width + edge, top + deep), say.length(depth), 14)
     below = top + deep
     spot = (left + length * 0.3, below)
     ink = readable_on(bench.back)
@@ -147,7 +147,7 @@ def _attach(bench: Workbench, piece: Piece, depth: Fraction) -> str:
     frame.text((width / 2, show), "back of the quilt", anchor="middle", fill=ink, shift=(0, -7))
     return (
         "The back of the quilt: the sleeve, "
-        f"{inches_text(depth)} deep, lies centred just below the binding at the top edge, seam "
+        f"{say.plain(depth)} deep, lies centred just below the binding at the top edge, seam "
         "side down, its upper and lower folds sewn to the backing by hand; a rod runs through it."
     )
 

@@ -14,6 +14,7 @@ from shapely.geometry import LineString
 from shapely.geometry.base import BaseGeometry
 
 from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import arrow, bend
 from publish.draw.canvas.style import (
     CREASE,
@@ -48,6 +49,7 @@ class Close:
     cloth: str
     ink: str
     under: Fraction
+    labels: Labels
 
     @property
     def turn(self) -> float:

@@ -10,7 +10,6 @@ from __future__ import annotations
 from fractions import Fraction
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_size
 from publish.draw.canvas.marks import arrow, bend, leader
 from publish.draw.canvas.style import (
     ARROW,
@@ -23,7 +22,7 @@ from publish.draw.canvas.style import (
 )
 from publish.draw.context import Context
 from publish.draw.piecing.table import ground_of, laid_size, margins, paint_raw
-from publish.draw.words import listed, plain_size
+from publish.draw.words import listed
 from publish.model.draft import Unit
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -36,6 +35,7 @@ LEFT, TOP = 0.06, 0.3
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw one block's ground as it was cut, with its creases and how each is folded."""
+    say = context.labels
     draft = context.draft(spec)
     unit = ground_of(draft, spec.get("block"))
     margin = margins(context, draft, unit, trimmed=False)
@@ -49,7 +49,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     upright, level = seams_through(unit)
     _creases(frame, context, unit, corners, (upright, level))
     _labels(frame, corners, (upright, level))
-    words = set_size(wide, high)
+    words = say.size(wide, high)
     frame.text(
         ((corners[0] + corners[2]) / 2, corners[3]),
         words,
@@ -62,7 +62,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     folds = [*(f"in half {name}" for name in lines), "on both diagonals"]
     seams = "" if len(lines) == 2 else " Seams stand for the other creases."
     alt = (
-        f"The ground, {plain_size(wide, high)}, creased {listed(folds)}; every crease crosses "
+        f"The ground, {say.spoken(wide, high)}, creased {listed(folds)}; every crease crosses "
         f"the centre.{seams}"
     )
     return canvas.figure(spec, alt)

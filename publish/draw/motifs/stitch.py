@@ -13,7 +13,6 @@ from shapely.geometry import LineString, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import bend, disc
 from publish.draw.canvas.style import INK, LABEL, SMALL, STEP_WIDTH, Stroke, readable_on
 from publish.draw.cloth import fabric
@@ -50,13 +49,15 @@ def stitch(context: Context, spec: FigureSpec) -> Figure:
         cloth,
         readable_on(cloth),
         motif.turn_under or USUAL,
+        context.labels,
     )
     return canvas.figure(spec, DETAILS[detail](close))
 
 
 def _edge(close: Close) -> str:
     """Sewn on the right, the needle sweeping the turn-under beneath, still raw on the left."""
-    page, turn = close.page, close.turn
+    page, turn, say = close.page, close.turn, close.labels
+    apart = say.length(say.measures.usual(STITCH_APART))
     left, top, right, foot = 3.0, 18.0, 184.0, 112.0
     start, end = 66.0, 104.0
 
@@ -78,16 +79,16 @@ def _edge(close: Close) -> str:
     held = stitches(close, sewn, 0.25)
     page.polyline(bend((162.0, 27.0), (held[0][0] + 1, held[0][1] - 3), 0.07), STITCHING)
     sweep(close, (64.0, finish(64) - turn - 8), (90.0, finish(90) + turn * 0.8), 0.42)
-    _width(close, 15.0, finish(15), set_inches(close.under))
+    _width(close, 15.0, finish(15), say.length(close.under))
     name(page, (36, finish(36) - turn), 10, "raw edge")
     name(page, (48, finish(48)), foot + 10, "finished line")
-    apart = f"stitches about {set_inches(STITCH_APART)} apart"
-    name(page, ((held[1][0] + held[2][0]) / 2, finish(held[2][0])), foot + 10, apart)
+    between = ((held[1][0] + held[2][0]) / 2, finish(held[2][0]))
+    name(page, between, foot + 10, f"stitches about {apart} apart")
     return (
         f"Needle-turn close up. On the left the motif's raw edge still lies "
-        f"{set_inches(close.under)} outside the finished line; in the middle "
+        f"{say.length(close.under)} outside the finished line; in the middle "
         f"the needle sweeps this turn-under beneath; on the right the folded edge is sewn with "
-        f"small stitches about {set_inches(STITCH_APART)} apart."
+        f"small stitches about {apart} apart."
     )
 
 

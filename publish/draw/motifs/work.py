@@ -11,7 +11,7 @@ from __future__ import annotations
 from shapely.geometry import Point, box
 
 from publish.colour import contrast
-from publish.draw.canvas.letters import set_inches
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import disc, leader
 from publish.draw.canvas.style import (
     BASTE,
@@ -133,13 +133,13 @@ def wedge_mark(context: Context, spec: FigureSpec) -> Figure:
     frame.lines(template.finished, FINISHED.but(colour=wedge.ink))
     frame.lines(template.cut, CUT.but(colour=wedge.ink))
     name_edges(wedge)
-    under = _lens(wedge)
+    under = _lens(context.labels, wedge)
     alt = "The folded wedge with the motif drawn on its top layer: the finished line solid"
     alt += f", the cut line dashed {under} outside it." if under else "."
     return wedge.canvas.figure(spec, alt + " Nothing is drawn along the folds.")
 
 
-def _lens(wedge: Wedge) -> str:
+def _lens(say: Labels, wedge: Wedge) -> str:
     """Enlarge a stretch of both lines at the bottom right; return the distance in words."""
     frame, template = wedge.frame, wedge.template
     if template.cut.is_empty:
@@ -158,7 +158,7 @@ def _lens(wedge: Wedge) -> str:
     view.lines(template.finished.intersection(seen), FINISHED.but(colour=wedge.ink, weight=1.2))
     view.lines(template.cut.intersection(seen), CUT.but(colour=wedge.ink, weight=1.0))
     page.circle(centre, radius, None, Stroke(INK, 0.8))
-    distance = set_inches(wedge.motif.turn_under)
+    distance = say.length(wedge.motif.turn_under)
     below = centre[1] + radius + 9
     page.text((centre[0], below), f"{distance} apart", LABEL, "regular", "middle")
     return distance

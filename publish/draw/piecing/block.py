@@ -14,7 +14,7 @@ from fractions import Fraction
 from shapely.affinity import translate
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import dimension, disc
 from publish.draw.canvas.shapes import bounds_of, polygon_of
 from publish.draw.canvas.style import (
@@ -29,13 +29,12 @@ from publish.draw.canvas.style import (
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing.apart import finished
 from publish.draw.piecing.table import letter_inside
-from publish.draw.words import counted, listed, plain_size
+from publish.draw.words import counted, listed
 from publish.model.draft import FoundationSection, Patch, Unit
 from publish.model.figure import Figure
 from publish.model.pattern import Block
 from publish.model.size import Size
 from publish.model.words import FigureSpec
-from publish.units import inches_text
 
 SIDE = 1.9
 LEFT = 0.3
@@ -93,6 +92,7 @@ def letters_in(context: Context, spec: FigureSpec, key: str) -> dict[int, str]:
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw a block with the letters of its pieces, its side and one square of its grid."""
+    say = context.labels
     block, size = block_of(context, spec.get("block")), context.size(spec)
     side = side_of(size, block.key)
     patches, letters = patches_in(block, side), letters_in(context, spec, block.key)
@@ -105,12 +105,12 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         if number in letters:
             letter_inside(frame, shape, letters[number], readable_on(colour))
     frame.rect(0, 0, side, side, None, Stroke(INK, 0.6))
-    _grid(frame, block, side)
-    dimension(frame, (0, 0), (side, 0), set_inches(side), 13)
+    _grid(context.labels, frame, block, side)
+    dimension(frame, (0, 0), (side, 0), say.length(side), 13)
     return canvas.figure(spec, _alt(context, block, side, letters))
 
 
-def _grid(frame: Canvas, block: Block, side: Fraction) -> None:
+def _grid(say: Labels, frame: Canvas, block: Block, side: Fraction) -> None:
     """Draw a tick at every line of the grid, and dimension its first square."""
     for count, across in ((block.columns, True), (block.rows, False)):
         for number in range(count + 1):
@@ -122,7 +122,7 @@ def _grid(frame: Canvas, block: Block, side: Fraction) -> None:
                 frame.line((near, at), (far, at), THIN)
     square = side / block.rows
     if square != side and _plain(square):
-        dimension(frame, (0, square), (0, 0), set_inches(square), 11)
+        dimension(frame, (0, square), (0, 0), say.length(square), 11)
 
 
 def _plain(length: Fraction) -> bool:
@@ -131,13 +131,14 @@ def _plain(length: Fraction) -> bool:
 
 
 def _alt(context: Context, block: Block, side: Fraction, letters: dict[int, str]) -> str:
+    say = context.labels
     counts = Counter((letters.get(i, ""), p.fabric) for i, p in enumerate(block.patches))
     named = [
         f"{n} {letter + ' ' if letter else ''}in {context.pattern.fabrics[fabric].name}"
         for (letter, fabric), n in counts.items()
     ]
     return (
-        f"The block {block.key}, {plain_size(side, side)} finished, on a grid of {block.columns} "
+        f"The block {block.key}, {say.spoken(side, side)} finished, on a grid of {block.columns} "
         f"by {block.rows}: {counted(len(block.patches), 'patch', 'patches')}, {listed(named)}."
     )
 
@@ -147,6 +148,7 @@ def _alt(context: Context, block: Block, side: Fraction, letters: dict[int, str]
 
 def sections(context: Context, spec: FigureSpec) -> Figure:
     """Draw a block's foundation sections pulled apart, then the order they are joined in."""
+    say = context.labels
     key = spec.get("block")
     held = [s for s in context.draft(spec).foundations if s.block == key]
     if not held:
@@ -162,7 +164,7 @@ def sections(context: Context, spec: FigureSpec) -> Figure:
     names = [f"{s.letter} of {counted(len(s.patches), 'patch', 'patches')}" for s in held]
     order = f" Join {'; then '.join(s.replace('+', 'and') for s in steps)}." if steps else ""
     alt = (
-        f"The block {key}, {inches_text(side)} square, in {counted(len(held), 'section')} pulled "
+        f"The block {key}, {say.plain(side)} square, in {counted(len(held), 'section')} pulled "
         f"apart: {listed(names)}.{order}"
     )
     return canvas.figure(spec, alt)

@@ -9,7 +9,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_number, text_width
+from publish.draw.canvas.letters import text_width
 from publish.draw.canvas.marks import disc
 from publish.draw.canvas.style import CREASE, HEAD, INK, SMALL, STEP_WIDTH, readable_on
 from publish.draw.context import CannotDrawError, Context
@@ -22,7 +22,7 @@ from publish.draw.piecing.table import (
     single,
     together,
 )
-from publish.draw.words import counted, listed, plain_size
+from publish.draw.words import counted, listed
 from publish.model.draft import Draft, Patch
 from publish.model.figure import Figure
 from publish.model.size import Size
@@ -112,7 +112,7 @@ def _strip(
         return
     a, b, c, d = (float(v) for v in patch.box)
     centre = ((a + c) / 2, (b + d) / 2)
-    words = f"{piece.letter}  {set_number(piece.width)} × {set_number(piece.length)} in"
+    words = f"{piece.letter}  {context.labels.sides(piece.width, piece.length)}"
     thick = min(c - a, d - b) * scale * 72
     angle = 0.0 if dx == 0 else -90.0
     if side in ("right", "bottom"):
@@ -177,10 +177,11 @@ def _alt(
     index: int,
     inner: tuple[Fraction, Fraction],
 ) -> str:
+    say = context.labels
     border = context.size(spec).borders[index]
     pieces = {s: piece_for(context.plan(spec), p) for s, p in strips.items()}
     named = [
-        f"{side} {piece.letter} {plain_size(piece.width, piece.length)}"
+        f"{side} {piece.letter} {say.spoken(piece.width, piece.length)}"
         for side, piece in ((s, pieces.get(s)) for s in SIDES)
         if piece is not None
     ]
@@ -190,7 +191,7 @@ def _alt(
         else "1 the sides, 2 the top and bottom"
     )
     return (
-        f"The top, {plain_size(*inner)}, with {counted(len(strips), 'strip')} of "
+        f"The top, {say.spoken(*inner)}, with {counted(len(strips), 'strip')} of "
         f"{context.pattern.fabrics[border.fabric].name} round it: {listed(named)}. "
         f"Sewing order: {order}."
     )

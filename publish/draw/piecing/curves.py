@@ -15,7 +15,6 @@ from itertools import pairwise
 from shapely.geometry import LineString
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import arrow, bend, disc
 from publish.draw.canvas.shapes import XY, bounds_of
 from publish.draw.canvas.style import INK, LABEL, PAPER, SOFT, STEP_WIDTH, STITCH, Stroke
@@ -28,7 +27,6 @@ from publish.draw.words import counted, listed
 from publish.model.draft import Unit
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
-from publish.units import inches_text
 
 ROOM = (2.1, 2.1)
 GAP = 0.3
@@ -91,6 +89,7 @@ def curve(context: Context, spec: FigureSpec) -> Figure:
 
 def _pin(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
     """Draw the parts apart, the places that are pinned joined by dotted lines."""
+    say = context.labels
     parts = _Parts.of(context, spec, unit)
     for seam in main_seams(unit):
         for part in (seam.first, seam.last):
@@ -107,7 +106,7 @@ def _pin(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
     alt = (
         f"Two parts, {names}, to be joined along a curve. Dotted lines join the places that are "
         "pinned: 1 the middles, 2 the ends, 3 between them. The seam line is dashed, "
-        f"{inches_text(context.pattern.sewing.seam)} inside the raw edges."
+        f"{say.plain(context.pattern.sewing.seam)} inside the raw edges."
     )
     return parts.canvas.figure(spec, alt)
 
@@ -124,7 +123,7 @@ def _press(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
     frame = canvas.frame(x - left * scale, 0.05 - top * scale, scale)
     paint_raw(frame, context, draft, unit, around, held)
     seam_arrows(frame, unit, context.palette.accent, 18.0)
-    measured(frame, unit, around)
+    measured(context.labels, frame, unit, around)
     return canvas.figure(
         spec, f"The {unit.name} with its curved seam sewn and {press_words(unit)}."
     )
@@ -132,6 +131,7 @@ def _press(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
 
 def set_in(context: Context, spec: FigureSpec) -> Figure:
     """Draw the part that is set in, its sides numbered as they are sewn."""
+    say = context.labels
     unit = unit_of(context, spec, "set in")
     parts = _Parts.of(context, spec, unit)
     last = _set_in_part(unit)
@@ -155,7 +155,7 @@ def set_in(context: Context, spec: FigureSpec) -> Figure:
         f"{counted(len(unit.parts), 'part')}, {listed(letters)}; the last to be sewn, "
         f"{letters[last]}, is set in along {counted(len(seams), 'side')}, numbered in sewing "
         f"order. A ring marks each of {counted(len(pivots), 'point')} where stitching stops, "
-        f"{inches_text(context.pattern.sewing.seam)} from the raw edges, and the part is pivoted."
+        f"{say.plain(context.pattern.sewing.seam)} from the raw edges, and the part is pivoted."
     )
     return parts.canvas.figure(spec, alt)
 
@@ -201,6 +201,7 @@ def _touching(one: LineString, other: LineString) -> list[XY]:
 
 def _pivot_words(context: Context, parts: _Parts, last: int, pivots: list[XY]) -> None:
     """Say what the ring means, and turn an arrow about the first."""
+    say = context.labels
     if not pivots:
         return
     frame, page = parts.frame, parts.canvas.page
@@ -209,5 +210,5 @@ def _pivot_words(context: Context, parts: _Parts, last: int, pivots: list[XY]) -
     arrow(page, bend((x - 9, y + 3), (x + 3, y - 9), 0.4), Stroke(INK, 0.9), size=4.0)
     low = parts.canvas.extent[3] + 13
     page.circle((14, low), 2.6, PAPER, Stroke(INK, 1.0))
-    words = f"stop {set_inches(context.pattern.sewing.seam)} from the edges, and pivot here"
+    words = f"stop {say.length(context.pattern.sewing.seam)} from the edges, and pivot here"
     page.text((21, low), words, LABEL, level="middle")

@@ -21,7 +21,7 @@ from publish.draw.canvas.shapes import XY, bounds_of, laid
 from publish.draw.canvas.style import INK, SMALL, STEP_WIDTH, Stroke, edge_of, mix
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing.apart import Apart, finished
-from publish.draw.words import counted, listed, plain_size
+from publish.draw.words import counted, listed
 from publish.model.draft import ROW, Patch, Unit
 from publish.model.figure import Figure
 from publish.model.size import Size
@@ -232,6 +232,7 @@ def _goes_on(unit: Unit) -> bool:
 
 
 def _rounds_alt(context: Context, size: Size, only: int) -> str:
+    say = context.labels
     named = []
     for number, layer in enumerate(size.layers, 1):
         if only and number != only:
@@ -240,9 +241,9 @@ def _rounds_alt(context: Context, size: Size, only: int) -> str:
             what = f"a border in {context.pattern.fabrics[layer.border.fabric].name}"
         else:
             what = f"{counted(len(layer.blocks), 'block')}"
-        named.append(f"{number} {what}, to {plain_size(layer.width, layer.height)}")
+        named.append(f"{number} {what}, to {say.spoken(layer.width, layer.height)}")
     if only:
-        inner = plain_size(size.layers[only - 1].inner_width, size.layers[only - 1].inner_height)
+        inner = say.spoken(size.layers[only - 1].inner_width, size.layers[only - 1].inner_height)
         return f"The {size.title} so far, {inner}, and round it, pulled apart, {named[0]}."
-    inner = plain_size(size.inner_width, size.inner_height)
+    inner = say.spoken(size.inner_width, size.inner_height)
     return f"The {size.title} pulled apart: the centre, {inner}, and round it {'; '.join(named)}."

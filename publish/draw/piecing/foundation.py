@@ -14,7 +14,6 @@ from shapely.geometry import LineString, MultiLineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import block_arrow, leader
 from publish.draw.canvas.shapes import XY, bounds_of, grown
 from publish.draw.canvas.style import (
@@ -42,7 +41,6 @@ from publish.draw.words import listed
 from publish.model.draft import FoundationSection
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
-from publish.units import inches_text
 
 STAGES = ("place", "sew", "trim", "done")
 ROOM = (1.4, 1.9)
@@ -68,7 +66,7 @@ class _Picture(Paper):
 
     def __init__(self, context: Context, section: FoundationSection, canvas: Canvas) -> None:
         super().__init__(context, section)
-        self.canvas = canvas
+        self.canvas, self.say = canvas, context.labels
 
     def frame(
         self, *around: BaseGeometry, room: tuple[float, float] = ROOM, left: float = LEFT
@@ -152,13 +150,15 @@ class _Picture(Paper):
         middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
         self.notes(frame, [(middle, "sew on the line,")])
         x = LEFT + ROOM[0] + 0.22
-        for line, words in enumerate((f"{set_inches(self.allowance)} past", "both of its ends")):
+        for line, words in enumerate(
+            (f"{self.say.length(self.allowance)} past", "both of its ends")
+        ):
             self.canvas.text((x, TOP + 0.48 + 0.14 * line), words, LABEL)
         return (
             f"Under the paper the fabric for {self.name(1)}, {self.cloth(1)}, lies on that for "
             f"{self.name(0)}, right sides together. Stitching runs along the line between "
             f"{self.name(0)} and {self.name(1)}, on the printed side, "
-            f"{inches_text(self.allowance)} past both ends."
+            f"{self.say.plain(self.allowance)} past both ends."
         )
 
     def trim(self) -> str:
@@ -179,14 +179,14 @@ class _Picture(Paper):
         middle = tuple((a + b) / 2 for a, b in zip(*edge, strict=True))
         flap_at = flap.representative_point()
         rows = [
-            ((middle[0], middle[1]), f"trim to {set_inches(self.allowance)}"),
+            ((middle[0], middle[1]), f"trim to {self.say.length(self.allowance)}"),
             ((flap_at.x, flap_at.y), "paper folded"),
         ]
         self.notes(frame, rows)
         self.canvas.text((LEFT + ROOM[0] + 0.22, TOP + 0.72), "back on the line", LABEL)
         return (
             f"The paper folded back on the line that has been sewn, and both fabrics trimmed "
-            f"{inches_text(self.allowance)} beyond it; what is cut away is hatched. The fabric "
+            f"{self.say.plain(self.allowance)} beyond it; what is cut away is hatched. The fabric "
             f"for {self.name(1)} is then opened and pressed."
         )
 
@@ -221,6 +221,6 @@ class _Picture(Paper):
         fabrics = [f"{self.name(i)} {self.cloth(i)}" for i in range(len(self.shapes))]
         return (
             f"Foundation {self.section.letter} finished and trimmed "
-            f"{inches_text(self.allowance)} outside its outer line: the printed side, and, turned "
-            f"over, the finished side, its mirror image, with {listed(fabrics)}."
+            f"{self.say.plain(self.allowance)} outside its outer line: the printed side, and, "
+            f"turned over, the finished side, its mirror image, with {listed(fabrics)}."
         )

@@ -12,7 +12,6 @@ from collections.abc import Callable
 from shapely.geometry import Polygon
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import dimension
 from publish.draw.canvas.shapes import XY
 from publish.draw.canvas.style import CUT, LABEL, STEP_WIDTH
@@ -31,10 +30,8 @@ from publish.draw.piecing.quick_marks import (
     trimmed,
 )
 from publish.draw.piecing.quick_patch import corners, strips
-from publish.draw.words import plain_size
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
-from publish.units import inches_text
 
 STAGES = ("mark", "sew", "cut", "trim")
 SIDE = 1.15
@@ -56,10 +53,11 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
 
 def triangles(canvas: Canvas, job: Job, stage: str) -> str:
     """Two squares, sewn on both sides of the diagonal of one, give two units."""
-    seam = inches_text(job.context.pattern.sewing.seam)
+    say = job.context.labels
+    seam = say.plain(job.context.pattern.sewing.seam)
     if stage == "trim":
         return _open_and_trim(canvas, job, "unit", crossed=False)
-    both = f"Two squares, {job.name(0)} upon {job.name(1)}, {inches_text(job.pieces[0].width)} "
+    both = f"Two squares, {job.name(0)} upon {job.name(1)}, {say.plain(job.pieces[0].width)} "
     both += "each, right sides together, with a diagonal line drawn on the upper one"
     if stage == "cut":
         _apart(canvas, job, crossed=False)
@@ -74,7 +72,8 @@ def triangles(canvas: Canvas, job: Job, stage: str) -> str:
 
 def hourglasses(canvas: Canvas, job: Job, stage: str) -> str:
     """The two units that two squares give, laid on each other, give two hourglasses."""
-    seam = inches_text(job.context.pattern.sewing.seam)
+    say = job.context.labels
+    seam = say.plain(job.context.pattern.sewing.seam)
     if stage == "trim":
         return _open_and_trim(canvas, job, "hourglass", crossed=True)
     if stage == "cut":
@@ -89,6 +88,7 @@ def hourglasses(canvas: Canvas, job: Job, stage: str) -> str:
 
 def _laid(canvas: Canvas, job: Job, crossed: bool, sewn: bool) -> None:
     """Draw squares right sides together with the drawn line, and stitching beside it."""
+    say = job.context.labels
     side = job.side(0)
     scale = SIDE / side
     frame = canvas.frame(LEFT, TOP, scale)
@@ -104,11 +104,11 @@ def _laid(canvas: Canvas, job: Job, crossed: bool, sewn: bool) -> None:
     if sewn:
         stitched(frame, start, end, shape, job.seam, -job.seam)
         off = job.seam / 2**0.5
-        words = f"stitching, {set_inches(job.context.pattern.sewing.seam)}"
+        words = f"stitching, {say.length(job.context.pattern.sewing.seam)}"
         rows.append(((side * 0.55 + off, side * 0.55 - off), words))
         rows.append(((side * 0.72 - off, side * 0.72 + off), "on both sides"))
     if not crossed:
-        dimension(frame, (0, 0), (side, 0), set_inches(job.pieces[0].width), 11)
+        dimension(frame, (0, 0), (side, 0), say.length(job.pieces[0].width), 11)
         _under(canvas, frame, job, side)
     notes(canvas, frame, rows, LEFT + SIDE + 0.16, TOP + 0.18)
 
@@ -148,6 +148,7 @@ def _apart(canvas: Canvas, job: Job, crossed: bool) -> Polygon:
 
 def _open_and_trim(canvas: Canvas, job: Job, called: str, crossed: bool) -> str:
     """Draw a half as it is cut off, and the unit that it opens to, with its size."""
+    say = job.context.labels
     side = job.side(0)
     scale = 0.8 / side
     frame = canvas.frame(LEFT, TOP + 0.15, scale)
@@ -163,7 +164,7 @@ def _open_and_trim(canvas: Canvas, job: Job, called: str, crossed: bool) -> str:
     made = job.making.each_batch
     return (
         f"A half cut off along the line, and the {called} that it opens to, pressed and trimmed "
-        f"to {plain_size(wide, high)}; each pair of squares gives {made}."
+        f"to {say.spoken(wide, high)}; each pair of squares gives {made}."
     )
 
 

@@ -10,14 +10,11 @@ from __future__ import annotations
 from shapely.geometry import Polygon
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import dimension
 from publish.draw.canvas.shapes import XY
 from publish.draw.canvas.style import CUT, HEAD, LABEL, readable_on, wrong_side
 from publish.draw.cloth import fabric
 from publish.draw.piecing.quick_marks import DRAWN, Job, halves, notes, square, stitched, trimmed
-from publish.draw.words import plain_size
-from publish.units import inches_text
 
 SIDE = 1.3
 LEFT, TOP = 0.12, 0.3
@@ -32,11 +29,12 @@ def order(job: Job) -> tuple[int, int]:
 
 def geese(canvas: Canvas, job: Job, stage: str) -> str:
     """Draw a stage; return its alternative text."""
+    say = job.context.labels
     large, small = order(job)
-    seam = inches_text(job.context.pattern.sewing.seam)
+    seam = say.plain(job.context.pattern.sewing.seam)
     base = (
-        f"A large square, {job.name(large)}, {inches_text(job.pieces[large].width)}, with two "
-        f"small squares, {job.name(small)}, {inches_text(job.pieces[small].width)}, on opposite "
+        f"A large square, {job.name(large)}, {say.plain(job.pieces[large].width)}, with two "
+        f"small squares, {job.name(small)}, {say.plain(job.pieces[small].width)}, on opposite "
         "corners, right sides together, a line drawn through both"
     )
     if stage == "mark":
@@ -55,13 +53,14 @@ def geese(canvas: Canvas, job: Job, stage: str) -> str:
     trimmed(canvas, job, (LEFT + 0.3, TOP), SIDE + 0.2)
     wide, high = job.making.trim
     return (
-        f"A goose opened, pressed and trimmed to {plain_size(wide, high)}; each large square "
+        f"A goose opened, pressed and trimmed to {say.spoken(wide, high)}; each large square "
         f"gives {job.making.each_batch}."
     )
 
 
 def _first(canvas: Canvas, job: Job, sewn: bool) -> None:
     """Draw the large square with a small one on two opposite corners."""
+    say = job.context.labels
     large, small = order(job)
     whole, part = job.side(large), job.side(small)
     frame = canvas.frame(LEFT, TOP, SIDE / whole)
@@ -77,11 +76,11 @@ def _first(canvas: Canvas, job: Job, sewn: bool) -> None:
     if sewn:
         stitched(frame, start, end, shape, job.seam, -job.seam)
         off = job.seam / 2**0.5
-        words = f"stitching, {set_inches(job.context.pattern.sewing.seam)}"
+        words = f"stitching, {say.length(job.context.pattern.sewing.seam)}"
         rows.append(((whole * 0.6 + off, whole * 0.6 - off), words))
         rows.append(((whole * 0.74 - off, whole * 0.74 + off), "on both sides"))
-    dimension(frame, (0, 0), (whole, 0), set_inches(job.pieces[large].width), 11)
-    dimension(frame, (whole, whole), (whole - part, whole), set_inches(job.pieces[small].width), 9)
+    dimension(frame, (0, 0), (whole, 0), say.length(job.pieces[large].width), 11)
+    dimension(frame, (whole, whole), (whole - part, whole), say.length(job.pieces[small].width), 9)
     notes(canvas, frame, rows, LEFT + SIDE + 0.14, TOP + 0.14)
 
 

@@ -16,7 +16,6 @@ from shapely.geometry import LineString, Polygon
 from shapely.ops import split
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import block_arrow, dimension, leader
 from publish.draw.canvas.shapes import XY, bounds_of
 from publish.draw.canvas.style import CUT, INK, LABEL, SOFT, STITCH, Stroke
@@ -149,6 +148,7 @@ def trimmed(canvas: Canvas, job: Job, at: XY, side: float, halo: bool = True) ->
     `at` is where the picture begins and `side` the inches it may take; return where it
     ends below.
     """
+    say = job.context.labels
     unit, making = job.unit, job.making
     wide, high = making.trim
     margin = (Fraction(wide) - unit.width) / 2, (Fraction(high) - unit.height) / 2
@@ -171,9 +171,9 @@ def trimmed(canvas: Canvas, job: Job, at: XY, side: float, halo: bool = True) ->
         if inner.parts:
             own = frame.frame(0, 0, 1.0, inner.turn - unit.turn)
             seam_arrows(own, inner, job.context.palette.accent, short)
-    dimension(frame, (right, bottom), (left, bottom), set_inches(wide), 14)
+    dimension(frame, (right, bottom), (left, bottom), say.length(wide), 14)
     if wide != high:
-        dimension(frame, (right, top), (right, bottom), set_inches(high), 14)
+        dimension(frame, (right, top), (right, bottom), say.length(high), 14)
     return at[1] + float(high) * scale
 
 

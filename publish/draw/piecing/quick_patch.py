@@ -12,17 +12,15 @@ from fractions import Fraction
 from shapely.geometry import Polygon, box
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches, set_number
 from publish.draw.canvas.marks import block_arrow, dimension
 from publish.draw.canvas.shapes import XY, laid, polygon_of
 from publish.draw.canvas.style import CUT, HAIR, HEAD, LABEL, PAPER, SMALL, Stroke, readable_on
 from publish.draw.cloth import fabric, hatch
 from publish.draw.piecing.quick_marks import DRAWN, Job, notes, stitched, trimmed
 from publish.draw.piecing.table import piece_for
-from publish.draw.words import counted, listed, plain_size
+from publish.draw.words import counted, listed
 from publish.model.cutplan import Piece
 from publish.model.draft import Patch
-from publish.units import inches_text
 
 SIDE = 1.2
 LEFT, TOP = 0.3, 0.3
@@ -33,28 +31,29 @@ CORNERS = ((0, 0), (1, 0), (1, 1), (0, 1))
 
 def corners(canvas: Canvas, job: Job, stage: str) -> str:
     """Draw squares sewn across the corners of a patch, and the unit they make."""
+    say = job.context.labels
     base = _base(job)
     small = [i for i in range(len(job.pieces)) if i != base]
     names = listed(
         [
             f"{counted(job.making.each[i], 'square')} {job.name(i)} of "
-            f"{inches_text(job.pieces[i].width)}"
+            f"{say.plain(job.pieces[i].width)}"
             for i in small
         ]
     )
     if stage == "trim":
         trimmed(canvas, job, (LEFT + 0.3, TOP), SIDE)
         wide, high = job.making.trim
-        return f"The corners pressed out: the unit measures {plain_size(wide, high)}."
+        return f"The corners pressed out: the unit measures {say.spoken(wide, high)}."
     _on_corners(canvas, job, base, stage)
-    seam = inches_text(job.context.pattern.sewing.seam)
+    seam = say.plain(job.context.pattern.sewing.seam)
     does = {
         "mark": "with a diagonal line drawn across each",
         "sew": "sewn just outside the diagonal line drawn across each, toward the corner",
         "cut": f"sewn just outside the line, the corner cut away {seam} outside it",
     }
     return (
-        f"{job.name(base)}, {plain_size(job.pieces[base].width, job.pieces[base].length)}, "
+        f"{job.name(base)}, {say.spoken(job.pieces[base].width, job.pieces[base].length)}, "
         f"with {names} laid on its corners, right sides together, {does[stage]}."
     )
 
@@ -86,6 +85,7 @@ def small_corners(job: Job) -> list[tuple[int, Patch]]:
 
 
 def _on_corners(canvas: Canvas, job: Job, base: int, stage: str) -> None:
+    say = job.context.labels
     seam = job.context.pattern.sewing.seam
     wide, high = float(job.unit.width + 2 * seam), float(job.unit.height + 2 * seam)
     scale = SIDE / max(wide, high)
@@ -106,7 +106,7 @@ def _on_corners(canvas: Canvas, job: Job, base: int, stage: str) -> None:
         at = _one_corner(frame, job, (wide, high), corner, piece, stage)
         words = {"mark": "drawn line", "sew": "sew just outside", "cut": "cut away"}[stage]
         note = note or [(at, f"{piece.letter}: {words}")]
-    dimension(frame, (0, 0), (wide, 0), set_inches(job.unit.width + 2 * seam), 11)
+    dimension(frame, (0, 0), (wide, 0), say.length(job.unit.width + 2 * seam), 11)
     middle = (wide * 0.75, high * 0.25) if crowded and len(held) > 2 else (wide / 2, high / 2)
     frame.text(
         middle,
@@ -159,15 +159,16 @@ LONG = 1.75
 
 def strips(canvas: Canvas, job: Job, stage: str) -> str:
     """Draw strips apart, joined, or cut across into segments."""
+    say = job.context.labels
     run = _run(job)
     if stage == "trim":
         trimmed(canvas, job, (LEFT + 0.3, TOP), SIDE)
-        return f"A segment, {plain_size(*job.making.trim)}, cut from the strip set."
+        return f"A segment, {say.spoken(*job.making.trim)}, cut from the strip set."
     seam = job.context.pattern.sewing.seam
     widths = [wide + 2 * seam for _, wide in run]
     named = listed(
         [
-            f"{letter} of {inches_text(w)}"
+            f"{letter} of {say.plain(w)}"
             for (letter, _), w in zip([(_letter(job, p), w) for p, w in run], widths, strict=True)
         ]
     )
@@ -179,7 +180,7 @@ def strips(canvas: Canvas, job: Job, stage: str) -> str:
     if stage == "sew" or segment is None:
         return f"A strip set: strips {named} joined along their long edges and pressed."
     return (
-        f"A strip set of {named}, squared off and cut across every {inches_text(segment)}: "
+        f"A strip set of {named}, squared off and cut across every {say.plain(segment)}: "
         f"{job.making.each_batch} segments from each set."
     )
 
@@ -206,7 +207,7 @@ def _strips_apart(canvas: Canvas, job: Job, run: list[tuple[Patch, Fraction]]) -
         high = float(wide + 2 * seam) * scale
         colour = job.context.colour(patch.fabric)
         _strip(canvas, (0.2, y), high, colour, _letter(job, patch))
-        words = f"{set_number(wide + 2 * seam)} in"
+        words = job.context.labels.length(wide + 2 * seam)
         canvas.text((0.2 + LONG + 0.08, y + high / 2), words, SMALL, level="middle")
         y += high + 0.09
 
@@ -238,6 +239,7 @@ def _broken(canvas: Canvas, at: XY, high: float) -> None:
 
 
 def _strip_set(canvas: Canvas, job: Job, run: list[tuple[Patch, Fraction]], cut: bool) -> None:
+    say = job.context.labels
     seam, segment = float(job.context.pattern.sewing.seam), job.making.segment
     total = float(sum(w for _, w in run)) + 2 * seam
     scale = min(1.1 / total, 0.42)
@@ -250,12 +252,12 @@ def _strip_set(canvas: Canvas, job: Job, run: list[tuple[Patch, Fraction]], cut:
         y += high
         middles.append(y)
     if cut and segment is not None:
-        _segments(canvas, float(segment) * scale, (top, y), set_inches(segment))
+        _segments(canvas, float(segment) * scale, (top, y), say.length(segment))
     else:
         for at in middles[:-1]:
             _press(canvas, job, at)
     bottom, width = y, sum((w for _, w in run), Fraction(0)) + 2 * job.context.pattern.sewing.seam
-    dimension(canvas, (0.2 + LONG, top), (0.2 + LONG, bottom), set_inches(width), 10)
+    dimension(canvas, (0.2 + LONG, top), (0.2 + LONG, bottom), say.length(width), 10)
 
 
 def _press(canvas: Canvas, job: Job, y: float) -> None:

@@ -16,7 +16,7 @@ from shapely.geometry import Polygon
 from shapely.ops import polylabel, unary_union
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import CAP_HEIGHT, set_number, text_width
+from publish.draw.canvas.letters import CAP_HEIGHT, text_width
 from publish.draw.canvas.shapes import NEAR, grown, laid, outline_of, polygon_of
 from publish.draw.canvas.style import (
     HEAD,
@@ -205,6 +205,7 @@ def letter_part(
     frame: Canvas, context: Context, plan: CutPlan, unit: Unit, margin: Margins
 ) -> None:
     """Set the letter and cut size of a unit's patches in their middles, where they fit."""
+    say = context.labels
     for patch, shape in raw_patches(unit, margin):
         piece = piece_for(plan, patch)
         if piece is None:
@@ -214,7 +215,7 @@ def letter_part(
         if not patch.arcs and shape.area > 0.999 * (right - left) * (bottom - top):
             words = ""
             if piece.shape == "rectangle" and _as_cut(piece, right - left, bottom - top):
-                words = f"{set_number(piece.width)} × {set_number(piece.length)}"
+                words = f"{say.number(piece.width)} × {say.number(piece.length)}"
             _rectangle_label(frame, shape.bounds, piece.letter, words, ink)
         else:
             letter_inside(frame, shape, piece.letter, ink)

@@ -12,14 +12,13 @@ from fractions import Fraction
 from shapely.geometry import box
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import dimension, leader
 from publish.draw.canvas.style import CUT, HAIR, INK, PAPER, STEP_WIDTH, Stroke
 from publish.draw.cloth import hatch
 from publish.draw.context import Context
 from publish.draw.piecing.table import Margins, ground_of, laid_size, margins, paint_raw, raw_patch
 from publish.draw.top import paint_motifs
-from publish.draw.words import plain_size
 from publish.model.draft import Draft, Unit
 from publish.model.figure import Figure
 from publish.model.size import Size
@@ -31,6 +30,7 @@ LEFT, TOP = 0.1, 0.1
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw the block with its trim line, what is cut away, and the size to keep."""
+    say = context.labels
     size, draft = context.size(spec), context.draft(spec)
     unit, margin, seam = _subject(context, spec, size, draft)
     wide, high = laid_size(unit, margin)
@@ -42,7 +42,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     places = [p for p in draft.placements if _within(unit, float(p.x), float(p.y))]
     paint_motifs(frame, context, draft, places)
     kept = (unit.box[0] - seam, unit.box[1] - seam, unit.box[2] + seam, unit.box[3] + seam)
-    _line(frame, unit, margin, kept)
+    _line(context.labels, frame, unit, margin, kept)
     for place in places[:1]:
         centre = (float(place.x), float(place.y))
         reach = frame.inches(5)
@@ -56,8 +56,8 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
                 (centre[0] - dx, centre[1] - dy), (centre[0] + dx, centre[1] + dy), Stroke(INK, 0.7)
             )
     alt = (
-        f"A block of {plain_size(wide, high)} with a trim line all round, centred on the motif: "
-        f"trim to {plain_size(kept[2] - kept[0], kept[3] - kept[1])}."
+        f"A block of {say.spoken(wide, high)} with a trim line all round, centred on the motif: "
+        f"trim to {say.spoken(kept[2] - kept[0], kept[3] - kept[1])}."
     )
     return canvas.figure(spec, alt)
 
@@ -81,7 +81,9 @@ def _within(unit: Unit, x: float, y: float) -> bool:
     return unit.box[0] <= x <= unit.box[2] and unit.box[1] <= y <= unit.box[3]
 
 
-def _line(frame: Canvas, unit: Unit, margin: Margins, kept: tuple[Fraction, ...]) -> None:
+def _line(
+    say: Labels, frame: Canvas, unit: Unit, margin: Margins, kept: tuple[Fraction, ...]
+) -> None:
     left, top, right, bottom = (float(v) for v in kept)
     whole = box(*raw_patch(unit, unit.patches[0], margin).bounds)
     for patch in unit.patches[1:]:
@@ -99,8 +101,8 @@ def _line(frame: Canvas, unit: Unit, margin: Margins, kept: tuple[Fraction, ...]
     ):
         frame.line(start, end, CUT)
     wide, high = kept[2] - kept[0], kept[3] - kept[1]
-    dimension(frame, (right, bottom), (left, bottom), set_inches(wide), 17)
-    dimension(frame, (right, top), (right, bottom), set_inches(high), 17)
+    dimension(frame, (right, bottom), (left, bottom), say.length(wide), 17)
+    dimension(frame, (right, top), (right, bottom), say.length(high), 17)
     corner = whole.bounds
     spot = (corner[2] - (corner[2] - right) / 2, top + (bottom - top) * 0.16)
     leader(frame, spot, (corner[2] + frame.inches(25), spot[1]), "trim away", halo=PAPER)

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from shapely.geometry import Polygon
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import block_arrow, dimension, plus
 from publish.draw.canvas.shapes import bounds_of
 from publish.draw.canvas.style import SOFT, STEP_WIDTH
@@ -29,7 +29,7 @@ from publish.draw.piecing.table import (
     raw_patches,
     told_size,
 )
-from publish.draw.words import counted, listed, plain_size
+from publish.draw.words import counted, listed
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, Patch, Placement, Unit
 from publish.model.figure import Figure
@@ -113,7 +113,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         gap = (0.02 + wide + right) / 2
         block_arrow(canvas, (gap - 0.13, middle), (gap + 0.13, middle), SOFT, 8.0)
         bench.whole(whole, scale, (right, middle - high / 2))
-    return canvas.figure(spec, _alt(context.plan(spec), parts, whole))
+    return canvas.figure(spec, _alt(context.labels, context.plan(spec), parts, whole))
 
 
 def in_line(unit: Unit) -> bool:
@@ -204,19 +204,19 @@ class _Bench:
             return
         wide, high = whole.size
         x, y = at[0] + float(wide) * scale, at[1] + float(high) * scale
-        dimension(self.canvas, (x, y), (at[0], y), set_inches(whole.told[0]), 9)
-        dimension(self.canvas, (x, at[1]), (x, y), set_inches(whole.told[1]), 9)
+        dimension(self.canvas, (x, y), (at[0], y), self.context.labels.length(whole.told[0]), 9)
+        dimension(self.canvas, (x, at[1]), (x, y), self.context.labels.length(whole.told[1]), 9)
 
 
-def _alt(plan: CutPlan, parts: list[Lay], whole: Lay) -> str:
+def _alt(say: Labels, plan: CutPlan, parts: list[Lay], whole: Lay) -> str:
     unit = whole.unit
     named = []
     for part in parts:
         letters = listed(_letters(plan, part.unit))
-        size = plain_size(*part.told) if part.extent == part.outer else ""
+        size = say.spoken(*part.told) if part.extent == part.outer else ""
         named.append(" ".join(w for w in (part.unit.name, letters, size) if w))
     side = "side by side" if unit.join == "across" else "one above the other"
-    done = f"measures {plain_size(*whole.told)}" if whole.extent == whole.outer else "is ready"
+    done = f"measures {say.spoken(*whole.told)}" if whole.extent == whole.outer else "is ready"
     return (
         f"{counted(len(parts), 'part')} laid {side}: {'; '.join(named)}. "
         f"Joined and {press_words(unit)}, the {unit.name} {done}."

@@ -9,7 +9,7 @@ the seams that join it.
 from __future__ import annotations
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import block_arrow, dimension
 from publish.draw.canvas.shapes import bounds_of, laid, outline_of
 from publish.draw.canvas.style import SOFT, STEP_WIDTH
@@ -25,7 +25,7 @@ from publish.draw.piecing.table import (
     raw_patches,
     told_size,
 )
-from publish.draw.words import counted, listed, plain_size
+from publish.draw.words import counted, listed
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, Unit
 from publish.model.figure import Figure
@@ -67,7 +67,7 @@ def draw(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
     own = canvas.frame(x - joined[0] * scale, y - joined[1] * scale, scale)
     paint_raw(own, context, draft, unit, around, holds(draft, unit.parts))
     seam_arrows(own, unit, context.palette.accent, min(15.0, 0.42 * min(wide, high) * 72))
-    measured(own, unit, around)
+    measured(context.labels, own, unit, around)
     return canvas.figure(spec, _alt(context, plan, unit, around))
 
 
@@ -76,7 +76,7 @@ def _fit(context: Context, draft: Draft, unit: Unit) -> tuple[float, Spread]:
     return of_unit(context, draft, unit).fitted(GAP, ROOM, LARGEST)
 
 
-def measured(frame: Canvas, unit: Unit, around: Margins) -> None:
+def measured(say: Labels, frame: Canvas, unit: Unit, around: Margins) -> None:
     """Dimension a joined unit that is a rectangle as it lies, what is round it included."""
     if unit.arcs or not _rectangle(unit):
         return
@@ -84,8 +84,8 @@ def measured(frame: Canvas, unit: Unit, around: Margins) -> None:
     left, top, right, bottom = (float(v) for v in unit.box)
     left, top, right, bottom = left - west, top - north, right + east, bottom + south
     width, height = told_size(unit, around, False)
-    dimension(frame, (right, bottom), (left, bottom), set_inches(width), 9)
-    dimension(frame, (right, top), (right, bottom), set_inches(height), 9)
+    dimension(frame, (right, bottom), (left, bottom), say.length(width), 9)
+    dimension(frame, (right, top), (right, bottom), say.length(height), 9)
 
 
 def _rectangle(unit: Unit) -> bool:
@@ -104,6 +104,7 @@ KINDS = {
 
 
 def _alt(context: Context, plan: CutPlan, unit: Unit, around: Margins) -> str:
+    say = context.labels
     named = []
     for part in unit.parts:
         letters = letters_of(plan, part)
@@ -112,7 +113,7 @@ def _alt(context: Context, plan: CutPlan, unit: Unit, around: Margins) -> str:
     seams = counted(len(main_seams(unit)), KINDS.get(unit.join or "", "seam"))
     size = " is ready"
     if _rectangle(unit):
-        size = f" measures {plain_size(*told_size(unit, around, False))}"
+        size = f" measures {say.spoken(*told_size(unit, around, False))}"
     press = press_words(unit)
     return (
         f"{counted(len(unit.parts), 'part')} laid apart: {'; '.join(named)}. "

@@ -15,7 +15,6 @@ from shapely.geometry.base import BaseGeometry
 from shapely.ops import unary_union
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.marks import block_arrow
 from publish.draw.canvas.shapes import XY, bounds_of, laid
 from publish.draw.canvas.style import LABEL, PAPER, STEP_WIDTH, STITCH, Stroke, edge_of, wrong_side
@@ -28,13 +27,13 @@ from publish.draw.words import counted
 from publish.model.draft import Unit
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
-from publish.units import inches_text
 
 ROOM = (2.0, 2.1)
 
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw a unit's wrong side with its allowances and pressing arrows."""
+    say = context.labels
     unit, seam = find_unit(context, spec), context.pattern.sewing.seam
     draft = context.draft(spec)
     around = margins(context, draft, unit, bool(holds(draft, (unit,))))
@@ -56,11 +55,11 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     for each in main_seams(unit):
         _arrows(frame, context, unit, each)
     low = canvas.extent[3]
-    words = f"wrong side, allowances {set_inches(seam)} wide"
+    words = f"wrong side, allowances {say.length(seam)} wide"
     canvas.page.text((STEP_WIDTH * 36, low + 13), words, LABEL, anchor="middle")
     alt = (
         f"The {unit.name} turned over left to right, its wrong side up: "
-        f"{counted(count, 'seam')} with allowances of {inches_text(seam)}; the last "
+        f"{counted(count, 'seam')} with allowances of {say.plain(seam)}; the last "
         f"{counted(len(main_seams(unit)), 'seam')} {press_words(unit)}, seen from the right side."
     )
     return canvas.figure(spec, alt)

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
-from publish.draw.canvas.letters import set_inches, text_width
+from publish.draw.canvas.letters import text_width
 from publish.draw.canvas.style import CUT, FINISHED, FOLD, LABEL, Stroke
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.sheets.names import named_inside
@@ -50,6 +50,11 @@ def section_of(context: Context, key: str, size: str) -> FoundationSection:
 
 def heading(context: Context, spread: Spread, window: Window) -> Heading:
     """Return the words at the head of one sheet: of its template, or of all on it."""
+    said = _said(context, spread, window)
+    return replace(said, measures=context.pattern.measures)
+
+
+def _said(context: Context, spread: Spread, window: Window) -> Heading:
     count = len(spread.tiling.windows)
     sheet = (f"Sheet {window.label} of {count}",)
     if not spread.alone:
@@ -84,7 +89,7 @@ def _several(context: Context, spread: Spread, window: Window, sheet: tuple[str,
         lines.append(_allowance(context, *pieces))
         lines += _notched(pieces)
     if "foundation" in parts:
-        seam = set_inches(context.pattern.sewing.seam)
+        seam = context.labels.length(context.pattern.sewing.seam)
         lines.append("Mirror images of the block")
         lines.append(f"Trim on the dashed line, {seam} outside the sewing line")
     meanings: dict[Stroke, list[str]] = {}
@@ -182,10 +187,10 @@ def _motif(context: Context, asked: Asked, template: Template) -> Heading:
     turned = not template.cut.is_empty
     lines = [
         f"Cut {count} from {pattern.fabrics[motif.fabric].name}",
-        f"Finished motif {set_inches(shape.span)} across",
+        f"Finished motif {context.labels.length(shape.span)} across",
     ]
     if turned:
-        lines.append(f"Turn-under {set_inches(motif.turn_under)}")
+        lines.append(f"Turn-under {context.labels.length(motif.turn_under)}")
     return Heading(pattern.title, name, tuple(lines), turned, bool(template.folds))
 
 
@@ -214,8 +219,8 @@ def _allowance(context: Context, *pieces: PieceTemplate) -> str:
     seam = context.pattern.sewing.seam
     narrow = min(min(piece.allowances, default=seam) for piece in pieces)
     widest = max(max(piece.allowances, default=seam) for piece in pieces)
-    wide = f", {set_inches(widest)} at wider edges" if widest > narrow else ""
-    return f"Seam allowance {set_inches(narrow)}, from line to line{wide}"
+    wide = f", {context.labels.length(widest)} at wider edges" if widest > narrow else ""
+    return f"Seam allowance {context.labels.length(narrow)}, from line to line{wide}"
 
 
 def _notched(pieces: Sequence[PieceTemplate]) -> tuple[str, ...]:
@@ -225,7 +230,7 @@ def _notched(pieces: Sequence[PieceTemplate]) -> tuple[str, ...]:
 
 def _foundation(context: Context, asked: Asked) -> Heading:
     section = section_of(context, asked[0], asked[1])
-    seam = set_inches(context.pattern.sewing.seam)
+    seam = context.labels.length(context.pattern.sewing.seam)
     lines = (
         "Mirror image of the block",
         f"Sew on the lines in the order {section.letter}1, {section.letter}2"

@@ -1,7 +1,7 @@
 """What stands on every template sheet besides the template: title strip, check square, key.
 
 In: the words of the sheet, the paper, the tiling. Out: marks on the sheet's canvas.
-Invariant: the strip lies above the window, so that the inch square can never meet the
+Invariant: the strip lies above the window, so that its check square can never meet the
 template; the 5 cm square lies in the window only where nothing else does, and becomes a
 bar in the strip where there is no such place. Sides are measured between the middles of
 their lines.
@@ -34,7 +34,9 @@ from publish.draw.sheets.labels import Room, text_box
 from publish.draw.sheets.spread import Spread
 from publish.draw.sheets.tiling import Tiling
 from publish.draw.sheets.windows import Window
+from publish.measures import INCHES, Measures, metric_text
 from publish.model.book import Paper
+from publish.units import inches_text
 
 MARGIN = 0.5
 """Inches kept free above and below, for printers that cannot reach the edge."""
@@ -45,6 +47,7 @@ STRIP = 1.13
 """Height of the title strip in inches: it holds the check square."""
 GAP = 0.12
 SQUARE = 1.0
+"""Room for the check square: an inch, or a little less in centimetres."""
 FIVE_CM = 5 / 2.54
 """5 cm in inches."""
 KEY = 0.86
@@ -70,6 +73,8 @@ class Heading:
     folds: bool
     legend: tuple[tuple[Stroke, str], ...] = ()
     """The lines and what they mean, where they are not those of a motif."""
+    measures: Measures = INCHES
+    """Which ruler the small check square is for."""
 
 
 def window_size(paper: Paper) -> tuple[float, float]:
@@ -82,9 +87,15 @@ def window_corner() -> tuple[float, float]:
     return SIDE, MARGIN + STRIP + GAP
 
 
-def square_of(paper: Paper) -> tuple[float, float, float]:
+def square_of(paper: Paper, measures: Measures = INCHES) -> tuple[float, float, float]:
     """Return left, top and side of the check square on the page, in inches."""
-    return paper.width - SIDE - SQUARE, MARGIN, SQUARE
+    return paper.width - SIDE - SQUARE, MARGIN, float(measures.checks[0])
+
+
+def check_words(measures: Measures) -> str:
+    """Return what the small check square measures: `1 in`, or `2.5 cm`."""
+    small = measures.checks[0]
+    return metric_text(small) if not measures.has_inches else inches_text(small)
 
 
 def strip(canvas: Canvas, paper: Paper, heading: Heading, bar: bool) -> None:
@@ -99,8 +110,8 @@ def strip(canvas: Canvas, paper: Paper, heading: Heading, bar: bool) -> None:
     for index, words in enumerate(heading.lines):
         page.text((x, y + 29.5 + LINE * index), words, LABEL, level="top")
     _legend(page, (x, y + STRIP * 72 - 6), heading)
-    left, top, side = square_of(paper)
-    _square(canvas, left, top, side, "1 in.")
+    left, top, side = square_of(paper, heading.measures)
+    _square(canvas, left, top, side, f"{check_words(heading.measures)}.")
     if bar:
         _bar(canvas, left - BETWEEN - FIVE_CM, top)
     base = MARGIN + STRIP + GAP / 2

@@ -1,34 +1,39 @@
 """The scale-check square explained, at its true size.
 
 In: nothing of the pattern. Out: the figure, which no layout may resize.
-Invariant: the inch square measures 1 in and the centimetre square 5 cm when printed.
+Invariant: both squares measure when printed what is written in them.
 """
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import set_inches
 from publish.draw.canvas.style import FINISHED, HAIR, LABEL, SMALL, SOFT, STEP_WIDTH, TINT, Stroke
 from publish.draw.context import Context
+from publish.draw.sheets.page import check_words
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
-from publish.units import UNITS, fraction_text
+from publish.units import UNITS
 
-FIVE_CM = 5 * UNITS["cm"]
-INCH = UNITS["in"]
+INCH_RULER = (UNITS["in"], 2, 8)
+METRIC_RULER = (UNITS["cm"], 5, 10)
+"""The unit that is numbered, how many of it, and the marks in each."""
 
 
 def draw(context: Context, spec: FigureSpec) -> Figure:
-    """Draw the 5 cm square with the inch square inside it and a ruler laid along it."""
-    del context
-    side = float(FIVE_CM)
+    """Draw the 5 cm square with the small square inside it and a ruler laid along it."""
+    small, large = context.pattern.measures.checks
+    words = check_words(context.pattern.measures)
+    inches = context.pattern.measures.has_inches
+    side, half = float(large), float(small) / 2
     canvas = Canvas(STEP_WIDTH, 2.7)
     left, top = (STEP_WIDTH - side) / 2, 0.46
     frame = canvas.frame(left, top)
-    _ruler(frame)
-    frame.rect(0, 0, FIVE_CM, FIVE_CM, None, FINISHED)
-    frame.rect(0, 0, INCH, INCH, TINT, FINISHED)
-    frame.text((0.5, 0.5), set_inches(INCH), LABEL, "semibold", "middle", "middle")
+    _ruler(frame, *(INCH_RULER if inches else METRIC_RULER))
+    frame.rect(0, 0, large, large, None, FINISHED)
+    frame.rect(0, 0, small, small, TINT, FINISHED)
+    frame.text((half, half), words, LABEL, "semibold", "middle", "middle")
     frame.text((side - 0.08, side - 0.1), "5 cm", LABEL, "semibold", "end")
     frame.text(
         (side / 2, side),
@@ -39,19 +44,20 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         shift=(0, 12),
     )
     alt = (
-        f"The scale-check square at full size: a square of {fraction_text(INCH)} in inside a "
-        "square of 5 cm, with an inch ruler laid along the top edge and its zero on the corner."
+        f"The scale-check square at full size: a square of {words} inside a square of 5 cm, with "
+        f"{'an inch' if inches else 'a centimetre'} ruler laid along the top edge and its zero on "
+        "the corner."
     )
     return canvas.figure(spec, alt, scalable=False)
 
 
-def _ruler(frame: Canvas) -> None:
-    """Draw an inch ruler above the square, marked in eighths, its zero on the corner."""
+def _ruler(frame: Canvas, unit: Fraction, units: int, parts: int) -> None:
+    """Draw a ruler above the square, marked in parts, its zero on the corner."""
     deep, over = 0.36, 0.18
-    frame.rect(-over, -deep, 2.0 + 2 * over, deep, "#fbfaf6", Stroke(HAIR, 0.5))
-    for eighth in range(17):
-        x = eighth / 8
-        length = 0.15 if eighth % 8 == 0 else 0.11 if eighth % 4 == 0 else 0.07
+    frame.rect(-over, -deep, float(unit * units) + 2 * over, deep, "#fbfaf6", Stroke(HAIR, 0.5))
+    for mark in range(units * parts + 1):
+        x = float(unit) * mark / parts
+        length = 0.15 if mark % parts == 0 else 0.11 if mark % (parts // 2) == 0 else 0.07
         frame.line((x, 0), (x, -length), Stroke(SOFT, 0.4))
-        if eighth % 8 == 0:
-            frame.text((x, -0.19), str(eighth // 8), SMALL, anchor="middle", fill=SOFT)
+        if mark % parts == 0:
+            frame.text((x, -0.19), str(mark // parts), SMALL, anchor="middle", fill=SOFT)

@@ -16,7 +16,14 @@ from publish.draw.sheets.heading import alt_words, heading
 from publish.draw.sheets.marks import draw_window
 from publish.draw.sheets.nesting import spreads
 from publish.draw.sheets.own_words import FOLD_NAMES, grain_words
-from publish.draw.sheets.page import Heading, key, square_of, strip, window_corner
+from publish.draw.sheets.page import (
+    Heading,
+    check_words,
+    key,
+    square_of,
+    strip,
+    window_corner,
+)
 from publish.draw.sheets.spread import Lying, Spread
 from publish.draw.sheets.tiling import SIDES
 from publish.draw.sheets.windows import Window
@@ -57,7 +64,7 @@ def _sheet(context: Context, spread: Spread, window: Window, paper: Paper) -> Sh
         title=f"{said.name}, sheet {window.label}" if joined else said.name,
         leads=leads,
         shown=tuple(_shown(g, window, corner) for g in spread.lying if g.on(window)),
-        square=square_of(paper),
+        square=square_of(paper, context.pattern.measures),
         alt=alt,
         prints=spread.prints,
         drawing=canvas.drawing(),
@@ -93,7 +100,7 @@ def _alt(said: Heading, spread: Spread, window: Window) -> str:
     return (
         f"Template sheet{number} of {said.name} at full size. "
         f"{lines}. {' '.join(t for t in told if t)}{joined} "
-        f"Check squares of 1 in and 5 cm show whether it is printed true."
+        f"Check squares of {check_words(said.measures)} and 5 cm show whether it is printed true."
     ).replace("  ", " ")
 
 

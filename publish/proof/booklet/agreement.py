@@ -14,7 +14,6 @@ from fractions import Fraction
 from publish.model.cutplan import CutPlan, Piece
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
-from publish.units import inches_text
 
 CODES = {
     "P815": Code(
@@ -57,8 +56,8 @@ def _finishing(case: Case, size: str, plan: CutPlan) -> Iterator[Note]:
                 "P815",
                 case.size_place(size),
                 f"the pieces cut for the {purpose} are not what its plan asks for",
-                expected=_says(wanted),
-                received=" and ".join(map(_says, found)) or "none",
+                expected=_says(case, wanted),
+                received=" and ".join(_says(case, cut) for cut in found) or "none",
             )
 
 
@@ -83,6 +82,6 @@ def _wanted(plan: CutPlan) -> Iterator[tuple[str, Cut]]:
         yield "sleeve", _cut(plan.sleeve)
 
 
-def _says(cut: Cut) -> str:
+def _says(case: Case, cut: Cut) -> str:
     fabric, count, shorter, longer = cut
-    return f"{count} of {fabric}, {inches_text(shorter)} × {inches_text(longer)}"
+    return f"{count} of {fabric}, {case.text(shorter)} × {case.text(longer)}"

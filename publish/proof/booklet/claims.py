@@ -31,7 +31,7 @@ _WORDS = (
     "eleven",
     "twelve",
 )
-COUNT = rf"(?:(?<![\w./])(?:{'|'.join(_WORDS)}|\d+)(?![\w/]|\.\d| in\b| cm\b| \d))"
+COUNT = rf"(?:(?<![\w./])(?:{'|'.join(_WORDS)}|\d+)(?![\w/]|\.\d| in\b| cm\b| mm\b| m\b| \d))"
 """A count in words or figures, not part of a length."""
 LETTER = re.compile(r"\*\*([A-Z]{1,2})\*\*")
 """A piece's letter, as the booklet sets it."""

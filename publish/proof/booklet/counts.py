@@ -24,7 +24,7 @@ from publish.proof.booklet.claims import (
 )
 from publish.proof.booklet.lengths import NUMBER
 from publish.proof.case import Case, Code
-from publish.units import inches_text, number_in_words
+from publish.units import parse_length
 
 CODES = {
     "P808": Code(
@@ -46,7 +46,7 @@ _EACH = re.compile(rf"({COUNT}) \*\*([A-Z]{{1,2}})\*\*")
 _NAMED = re.compile(rf"({COUNT})(?: [^\W\d]+){{0,3}}? \*\*([A-Z]{{1,2}})\*\*(?! and \*\*)")
 _LENGTHS = re.compile(rf"({COUNT}) lengths of \*\*([A-Z]{{1,2}})\*\*")
 _MAKE = re.compile(rf"\bMake ({COUNT})", re.IGNORECASE)
-_DEPTH = re.compile(rf"[Cc]ut {COUNT} strips? ({NUMBER}) in\b")
+_DEPTH = re.compile(rf"[Cc]ut {COUNT} strips? ((?:{NUMBER}) (?:in|cm|mm))\b")
 _BOUND = re.compile(rf"({COUNT}) strips (?=\d)", re.IGNORECASE)
 
 
@@ -106,13 +106,13 @@ def _deep(case: Case, one: Told) -> Iterator[Note]:
     for paragraph in one.step.text.split("\n\n"):
         depth, named = _DEPTH.search(paragraph), set(LETTER.findall(paragraph))
         known = {s.depth for s in strips if named & {c.letter for c in s.cuts}}
-        if depth is not None and known and number_in_words(depth[1]) not in known:
+        if depth is not None and known and parse_length(depth[1]) not in known:
             yield warning(
                 "P808",
                 step_place(case, one),
                 f"the strips in {one.where} are of another depth",
-                expected=" or ".join(map(inches_text, sorted(known))),
-                received=f"{depth[1]} in",
+                expected=" or ".join(map(case.text, sorted(known))),
+                received=depth[1],
             )
 
 

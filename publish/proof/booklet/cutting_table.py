@@ -16,7 +16,6 @@ from publish.notes import Note, error
 from publish.proof.booklet.claims import is_cutting
 from publish.proof.booklet.lengths import said
 from publish.proof.case import Case, Code
-from publish.units import inches_text
 
 CODES = {
     "P806": Code(
@@ -40,7 +39,7 @@ def check(case: Case) -> Iterator[Note]:
             if piece.letter not in rows:
                 yield _note(case, key, f"{what} is not in the cutting table", piece, "no row")
                 continue
-            wrong = _wrong(piece, *rows[piece.letter])
+            wrong = _wrong(case, piece, *rows[piece.letter])
             if wrong:
                 yield _note(case, key, f"the cutting table tells {what} wrongly", piece, wrong)
 
@@ -62,11 +61,11 @@ def _alone(case: Case, size: str) -> tuple[tuple[str, ...], ...]:
     return ((),) if case.keys == (size,) else ()
 
 
-def _wrong(piece: Piece, row: Row, fabric: str | None, table: Table) -> str:
+def _wrong(case: Case, piece: Piece, row: Row, fabric: str | None, table: Table) -> str:
     """Return what a row says that is not so; empty when it is right."""
     cells = dict(zip(table.head, row.cells, strict=False))
     size = cells.get("Cut size", " ".join(row.cells))
-    lengths = {length.inches for length in said(size) if length.unit == "in"}
+    lengths = {length.inches for length in said(size) if length.unit in case.units}
     if "How many" in cells and sum(map(int, re.findall(r"\d+", cells["How many"]))) != piece.count:
         return f"{cells['How many']} of them"
     if not {piece.width, piece.length} <= lengths and not piece.template:
@@ -80,6 +79,6 @@ def _wrong(piece: Piece, row: Row, fabric: str | None, table: Table) -> str:
 
 def _note(case: Case, size: str, what: str, piece: Piece, received: str) -> Note:
     expected = (
-        f"{piece.count} of {piece.fabric}, {inches_text(piece.width)} × {inches_text(piece.length)}"
+        f"{piece.count} of {piece.fabric}, {case.text(piece.width)} × {case.text(piece.length)}"
     )
     return error("P806", case.size_place(size), what, expected=expected, received=received)

@@ -13,7 +13,6 @@ from publish.model.words import Table
 from publish.notes import Note, error
 from publish.proof.booklet.lengths import said
 from publish.proof.case import Case, Code
-from publish.units import inches_text, maker_inches
 
 CODES = {
     "P809": Code(
@@ -34,13 +33,13 @@ def check(case: Case) -> Iterator[Note]:
         for key in case.keys:
             size = case.sizes[key]
             words = by_title.get(size.title, "nothing")
-            wanted = {maker_inches(size.width), maker_inches(size.height)}
-            if {length.inches for length in said(words) if length.unit == "in"} != wanted:
+            wanted = {case.near(size.width), case.near(size.height)}
+            if {length.inches for length in said(words) if length.unit in case.units} != wanted:
                 yield error(
                     "P809",
                     case.size_place(key),
                     f"the {where} does not tell the finished size of the {key}",
-                    expected=" × ".join(inches_text(v) for v in (size.width, size.height)),
+                    expected=" × ".join(case.text(v) for v in (size.width, size.height)),
                     received=words,
                 )
 

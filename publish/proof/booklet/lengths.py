@@ -21,7 +21,7 @@ from publish.model.draft import Unit
 from publish.proof.case import Case
 from publish.proof.values.pieces import Kind, is_patch, patch_kind
 from publish.surd import Exact, Surd
-from publish.units import INCH_IN_MM, UNITS, YARD, maker_inches, number_in_words
+from publish.units import INCH_IN_MM, UNITS, YARD, number_in_words
 
 NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
 _SAID = re.compile(
@@ -113,7 +113,7 @@ def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
     for key in sizes:
         parts += [case.pattern.sizes[key], case.sizes[key], case.plans[key], case.drafts[key]]
         exact.update(_beside_seams(case, key))
-        exact.update(_in_words(case.plans[key]))
+        exact.update(_in_words(case, case.plans[key]))
         for unit in case.drafts[key].assembly.outermost_first():
             exact.update(*as_cut(case, key, unit))
         curved.update(_together([q.length for q in case.drafts[key].quilting if q.length]))
@@ -126,7 +126,7 @@ def settled(case: Case, sizes: tuple[str, ...]) -> Settled:
             else:
                 exact.add(value)
     # A length on the diagonal is told to the nearest 1/8 in, and in centimetres as it is.
-    return exact | {maker_inches(v) for v in exact}, curved
+    return exact | {case.near(v) for v in exact}, curved
 
 
 def _beside_seams(case: Case, key: str) -> Iterator[Fraction]:
@@ -196,13 +196,14 @@ def _kind_of(piece: Piece) -> Kind | None:
     return piece.fabric, shorter, longer
 
 
-def _in_words(plan: CutPlan) -> Iterator[Fraction]:
+def _in_words(case: Case, plan: CutPlan) -> Iterator[Fraction]:
     """Yield the lengths that a plan itself says in words: what a choice saves, a package."""
     for fabric in plan.fabrics.values():
         for choice in fabric.choices:
             yield from (length.inches for length in said(choice))
     if plan.batting is not None and plan.batting.package is not None:
-        yield from map(Fraction, re.findall(r"\d+", plan.batting.package))
+        for side in re.findall(r"\d+", plan.batting.package):
+            yield int(side) * case.measures.whole
 
 
 def values(part: object) -> Iterator[Exact | float]:

@@ -15,7 +15,6 @@ from publish.notes import Note, warning
 from publish.proof.booklet.claims import Told, fragments, letters, sentences, step_place, told
 from publish.proof.booklet.lengths import PRACTICE, said, values
 from publish.proof.case import Case, Code
-from publish.units import inches_text
 
 CODES = {
     "P828": Code(
@@ -29,6 +28,7 @@ CODES = {
 
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each length that belongs to another piece."""
+    usual = case.practice(PRACTICE)
     for one in told(case):
         yield from _turned(case, one)
         for text in sentences(one.words):
@@ -36,17 +36,17 @@ def check(case: Case) -> Iterator[Note]:
             if not named:
                 continue
             for part, sizes in fragments(case, text, one.sizes):
-                known = {v for k in sizes for v in _known(case, k, named)}
+                known = {case.near(v) for k in sizes for v in _known(case, k, named)}
                 if not known:
                     continue
                 for length in said(part):
-                    if length.unit == "in" and length.inches not in known | PRACTICE:
+                    if length.unit in case.units and length.inches not in known | usual:
                         which = " and ".join(sorted(named))
                         yield warning(
                             "P828",
                             step_place(case, one),
                             f"{length.text} in {one.where} is no length of {which}",
-                            expected=" or ".join(inches_text(v) for v in sorted(known)[-4:]),
+                            expected=" or ".join(case.text(v) for v in sorted(known)[-4:]),
                             received=length.text,
                         )
 
@@ -55,13 +55,13 @@ def _turned(case: Case, one: Told) -> Iterator[Note]:
     """A sentence that tells the turn-under with a length tells the motif's own."""
     widths = {m.turn_under for m in case.pattern.motifs.values() if m.method != "fusible"}
     for text in sentences(one.words):
-        lengths = [length for length in said(text) if length.unit == "in"]
+        lengths = [length for length in said(text) if length.unit in case.units]
         if "turn-under" in text and lengths and widths.isdisjoint(v.inches for v in lengths):
             yield warning(
                 "P828",
                 step_place(case, one),
                 f"the turn-under in {one.where} is not the motif's",
-                expected=" or ".join(map(inches_text, sorted(widths))),
+                expected=" or ".join(map(case.text, sorted(widths))),
                 received=lengths[0].text,
             )
 

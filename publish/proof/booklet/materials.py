@@ -11,12 +11,13 @@ import re
 from collections.abc import Iterator
 from fractions import Fraction
 
+from publish.model.cutplan import FabricPlan
 from publish.model.words import Row, Table
 from publish.notes import Note, Place, error
 from publish.proof.booklet.claims import COUNT, number
 from publish.proof.booklet.lengths import said
 from publish.proof.case import Case, Code
-from publish.units import inches_text, maker_inches, metres_text, yards_text
+from publish.units import metres_text, yards_text
 
 CODES = {
     "P807": Code(
@@ -37,7 +38,7 @@ def check(case: Case) -> Iterator[Note]:
     cells = _cells(case)
     for key, fabric, plan in case.fabric_plans():
         cell = cells.get((fabric, case.sizes[key].title), "")
-        wanted = (yards_text(plan.buy), metres_text(plan.buy_metric))
+        wanted = _purchase(case, plan)
         if plan.precut is not None:
             count = plan.precut.packets if plan.precut.sold_as.packet > 1 else plan.precut.used
             wanted = (str(count), "")
@@ -52,24 +53,36 @@ def check(case: Case) -> Iterator[Note]:
     for key in case.keys:
         title, size, plan_ = case.sizes[key].title, case.sizes[key], case.plans[key]
         if plan_.batting is not None:
-            sides = set(map(maker_inches, (plan_.batting.width, plan_.batting.height)))
+            sides = set(map(case.near, (plan_.batting.width, plan_.batting.height)))
             cell = cells.get(("batting", title), "")
-            if _inches(cell.split(";")[0]) != sides or (plan_.batting.package or "") not in cell:
+            if (
+                _inches(case, cell.split(";")[0]) != sides
+                or (plan_.batting.package or "") not in cell
+            ):
                 yield _note(
                     case.size_place(key, "batting"),
                     f"the batting of the {key}",
-                    " × ".join(map(inches_text, sorted(sides))),
+                    " × ".join(map(case.text, sorted(sides))),
                     cell,
                 )
         if size.pillow is not None:
             cell = cells.get(("pillow form", title), "")
-            if _inches(cell) != {maker_inches(size.pillow.form)}:
+            if _inches(case, cell) != {case.near(size.pillow.form)}:
                 yield _note(
                     case.size_place(key, "pillow", "form"),
                     f"the form of the {key}",
-                    inches_text(size.pillow.form),
+                    case.text(size.pillow.form),
                     cell,
                 )
+
+
+def _purchase(case: Case, plan: FabricPlan) -> tuple[str, ...]:
+    """Return what a cell tells of a length to buy: in what leads, and in what follows."""
+    first = case.measures.bought(plan.buy, plan.buy_metric)
+    if not case.measures.both:
+        return (first,)
+    other = yards_text(plan.buy) if case.measures.metric else metres_text(plan.buy_metric)
+    return first, other
 
 
 def _first_count(cell: str) -> str:
@@ -112,8 +125,8 @@ def _name(row: Row) -> str:
     return row.fabric or row.cells[0].split(":")[0].strip("* ").lower()
 
 
-def _inches(text: str) -> set[Fraction]:
-    return {length.inches for length in said(text) if length.unit == "in"}
+def _inches(case: Case, text: str) -> set[Fraction]:
+    return {length.inches for length in said(text) if length.unit in case.units}
 
 
 def _note(place: Place, what: str, expected: str, cell: str) -> Note:

@@ -1,7 +1,8 @@
 """Whether a metric length in parentheses is the inches before it.
 
 In: a case. Out: notes.
-Invariant: `18 1/2 in (47.0 cm)` and `1/4 in (6 mm)` follow from 1 in = 2.54 cm exactly,
+Invariant: where metric leads, `47 cm (18 1/2 in)` has the nearest sixteenth of an inch
+behind it; else `18 1/2 in (47.0 cm)` and `1/4 in (6 mm)` follow from 1 in = 2.54 cm exactly,
 rounded to the places shown. Yards and metres are two purchases of one need, each rounded
 up by its own step, so they may differ by less than the larger step.
 """
@@ -12,6 +13,7 @@ import re
 from collections.abc import Iterator
 from fractions import Fraction
 
+from publish.measures import CM, MM
 from publish.notes import Note, error
 from publish.proof.booklet.claims import said_at
 from publish.proof.booklet.lengths import NUMBER
@@ -22,6 +24,8 @@ from publish.units import (
     SIXTEENTH,
     YARD,
     decimal_text,
+    fraction_text,
+    maker_inches,
     number_in_words,
     parse_number,
 )
@@ -40,11 +44,19 @@ _LENGTH = re.compile(rf"(about )?({NUMBER}) in \(({_METRIC}) (mm|cm)\)")
 _RECTANGLE = re.compile(
     rf"(about )?({NUMBER}) in × ({NUMBER}) in \(({_METRIC}) (mm|cm) × ({_METRIC}) (mm|cm)\)"
 )
+_BEHIND = re.compile(rf"({_METRIC}) (mm|cm) \((?:about )?({NUMBER}) in\)")
+_SIDES_BEHIND = re.compile(
+    rf"({_METRIC}) (mm|cm) × ({_METRIC}) (mm|cm) \((?:about )?({NUMBER}) in"
+    rf" × (?:about )?({NUMBER}) in\)"
+)
 _PURCHASE = re.compile(rf"({NUMBER}) yd \(({_METRIC}) m\)( less)?")
 
 
 def check(case: Case) -> Iterator[Note]:
     """Yield a note for each metric length that does not follow from its inches."""
+    if case.measures.metric:
+        yield from _behind(case)
+        return
     for passage in passages(case.manual):
         for about, inches, metric, unit in _pairs(passage.text):
             right = _metric(inches, metric, unit)
@@ -66,6 +78,28 @@ def check(case: Case) -> Iterator[Note]:
                     f"yards and metres in {passage.where} are not the same need",
                     received=f"{yards} yd ({metres} m)",
                 )
+
+
+def _behind(case: Case) -> Iterator[Note]:
+    """Yield a note for each length in inches that does not follow from the metric before it."""
+    for passage in passages(case.manual):
+        for number, unit, inches in _inches_behind(passage.text):
+            length = parse_number(number) * (CM if unit == "cm" else MM)
+            right = fraction_text(maker_inches(length))
+            if inches != right:
+                yield error(
+                    "P862",
+                    said_at(case, passage),
+                    f"a length in inches in {passage.where} is not the metric one beside it",
+                    expected=f"{number} {unit} ({right} in)",
+                    received=f"{number} {unit} ({inches} in)",
+                )
+
+
+def _inches_behind(text: str) -> Iterator[tuple[str, str, str]]:
+    yield from ((a, u, i) for a, u, i in _BEHIND.findall(text) if number_in_words(i) is not None)
+    for a, first, b, second, i, j in _SIDES_BEHIND.findall(text):
+        yield from ((a, first, i), (b, second, j))
 
 
 def _pairs(text: str) -> Iterator[tuple[str, str, str, str]]:

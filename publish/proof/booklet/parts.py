@@ -17,7 +17,6 @@ from publish.proof.booklet.claims import fragments, letters, sentences, step_pla
 from publish.proof.booklet.lengths import PRACTICE, said
 from publish.proof.case import Case, Code
 from publish.surd import Length
-from publish.units import inches_text, maker_inches
 
 CODES = {
     "P830": Code(
@@ -64,7 +63,8 @@ def _spacing(case: Case, key: str, style: str) -> tuple[Length | None, ...]:
 
 def _panels(case: Case, key: str) -> tuple[Length | None, ...]:
     plan = case.plans[key].backing
-    return () if plan is None else (BACKING_SEAM, plan.panel_width, plan.half)
+    join = case.pattern.measures.usual(BACKING_SEAM)
+    return () if plan is None else (join, plan.panel_width, plan.half)
 
 
 _PARTS: tuple[tuple[str, Lengths], ...] = (
@@ -93,22 +93,24 @@ def check(case: Case) -> Iterator[Note]:
             if lengths is None or letters(case, sentence):
                 continue
             for text, sizes in fragments(case, sentence, one.sizes):
-                known = {maker_inches(v) for k in sizes for v in lengths(case, k) if v is not None}
+                known = {case.near(v) for k in sizes for v in lengths(case, k) if v is not None}
                 wrong = [
                     v
                     for v in said(text)
-                    if v.unit == "in" and known and v.inches not in known | _aside(known)
+                    if v.unit in case.units
+                    and known
+                    and v.inches not in known | _aside(case, known)
                 ]
                 for length in wrong:
                     yield warning(
                         "P830",
                         step_place(case, one),
                         f"{length.text} in {one.where} is not the size of what it tells",
-                        expected=" or ".join(map(inches_text, sorted(known))),
+                        expected=" or ".join(map(case.text, sorted(known))),
                         received=length.text,
                     )
 
 
-def _aside(known: set[Fraction]) -> frozenset[Fraction]:
+def _aside(case: Case, known: set[Fraction]) -> frozenset[Fraction]:
     """Return the trade's figures, where what is told is larger than they are."""
-    return PRACTICE if min(known) > max(PRACTICE) else frozenset()
+    return case.practice(PRACTICE) if min(known) > max(case.practice(PRACTICE)) else frozenset()

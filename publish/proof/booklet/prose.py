@@ -22,7 +22,6 @@ from publish.proof.booklet.claims import COUNT, LETTER, Told, fragments, number,
 from publish.proof.booklet.lengths import PRACTICE, said
 from publish.proof.case import Case
 from publish.surd import Surd
-from publish.units import inches_text, maker_inches
 from publish.words import language
 from publish.words.values import Count, Length
 
@@ -65,14 +64,12 @@ def _letters(case: Case, one: Told) -> Iterator[Note]:
 def _lengths(case: Case, one: Told) -> Iterator[Note]:
     for text, sizes in fragments(case, one.words, one.sizes):
         known = {
-            maker_inches(length)
-            for size in sizes
-            for length in _settled(moments_of(case, one, size))
+            case.near(length) for size in sizes for length in _settled(moments_of(case, one, size))
         }
-        lengths = [length for length in said(text) if length.unit == "in"]
-        told = _told_once(case, one, sizes)
+        lengths = [length for length in said(text) if length.unit in case.units]
+        told, practice = _told_once(case, one, sizes), case.practice(PRACTICE)
         # What is usual may be added to what is told; it cannot stand in the place of it.
-        usual = PRACTICE if told <= {length.inches for length in said(one.words)} else frozenset()
+        usual = practice if told <= {length.inches for length in said(one.words)} else frozenset()
         for length in lengths:
             if length.inches in known | usual:
                 continue
@@ -80,7 +77,7 @@ def _lengths(case: Case, one: Told) -> Iterator[Note]:
                 "P809",
                 step_place(case, one),
                 f"{length.text} in {one.where} is no length of what is done there",
-                expected=" or ".join(map(inches_text, sorted(known))),
+                expected=" or ".join(map(case.text, sorted(known))),
                 received=length.text,
                 help="use the computed value in the text instead of typing it",
             )
@@ -97,7 +94,7 @@ def _told_once(case: Case, one: Told, sizes: Iterable[str]) -> set[Fraction]:
         for m in moments_of(case, one, size)
         if not isinstance(m.operation, MeasureTop)
     ]
-    return {maker_inches(v.inches) for v in values_told(moments) if isinstance(v, Length)}
+    return {case.near(v.inches) for v in values_told(moments) if isinstance(v, Length)}
 
 
 def _counts(case: Case, one: Told) -> Iterator[Note]:

@@ -21,7 +21,6 @@ from publish.operations.rehearsal import values_told
 from publish.proof.booklet.claims import Told, fragments, sentences, step_place
 from publish.proof.booklet.lengths import said
 from publish.proof.case import Case, Code
-from publish.units import inches_text, maker_inches
 from publish.words.values import Rectangle, Word
 
 CODES = {
@@ -56,20 +55,20 @@ def check(case: Case, one: Told, moments: dict[str, list[Moment]]) -> Iterator[N
 
 def _pairs(case: Case, one: Told, text: str, moments: Sequence[Moment]) -> Iterator[Note]:
     """`19 1/2 in × 1 1/2 in`, `54 1/2 in square`."""
-    known = set(_known(moments))
-    for said_, pair in _told(text):
+    known = set(_known(case, moments))
+    for said_, pair in _told(case, text):
         if known and pair not in known and pair[::-1] not in known:
             yield warning(
                 "P826",
                 step_place(case, one),
                 f"{said_} in {one.where} is not what is measured there",
-                expected=" or ".join(sorted({_text(p) for p in known})),
+                expected=" or ".join(sorted({_text(case, p) for p in known})),
                 received=said_,
             )
 
 
-def _told(text: str) -> Iterator[tuple[str, Pair]]:
-    lengths = [length for length in said(text) if length.unit == "in"]
+def _told(case: Case, text: str) -> Iterator[tuple[str, Pair]]:
+    lengths = [length for length in said(text) if length.unit in case.units]
     for first, second in zip_longest(lengths, lengths[1:]):
         if second is not None and f"{first.text} × {second.text}" in text:
             yield f"{first.text} × {second.text}", (first.inches, second.inches)
@@ -79,19 +78,19 @@ def _told(text: str) -> Iterator[tuple[str, Pair]]:
             yield f"{first.text} square", (first.inches, first.inches)
 
 
-def _known(moments: Iterable[Moment]) -> Iterator[Pair]:
+def _known(case: Case, moments: Iterable[Moment]) -> Iterator[Pair]:
     for moment in moments:
         for value in values_told((moment,)):
             if isinstance(value, Rectangle):
-                yield maker_inches(value.width), maker_inches(value.height)
+                yield case.near(value.width), case.near(value.height)
         for part, _ in (*moment.took, *moment.gave):
             if part.edges:
-                yield maker_inches(part.width.told), maker_inches(part.height.told)
-                yield maker_inches(part.width.exact), maker_inches(part.height.exact)
+                yield case.near(part.width.told), case.near(part.height.told)
+                yield case.near(part.width.exact), case.near(part.height.exact)
 
 
-def _text(pair: Pair) -> str:
-    wide, high = map(inches_text, pair)
+def _text(case: Case, pair: Pair) -> str:
+    wide, high = map(case.text, pair)
     return f"{wide} square" if wide == high else f"{wide} × {high}"
 
 
@@ -104,14 +103,14 @@ def _measures(case: Case, one: Told, text: str, moments: Sequence[Moment]) -> It
             ways = [w for w, form in _ACROSS.items() if re.search(form, sentence, re.IGNORECASE)]
             if len(ways) != 1 or "measure" not in sentence.lower():
                 continue
-            right = maker_inches((top.width if ways == ["across"] else top.height).told)
+            right = case.near((top.width if ways == ["across"] else top.height).told)
             for length in said(sentence):
-                if length.unit == "in" and length.inches != right:
+                if length.unit in case.units and length.inches != right:
                     yield warning(
                         "P826",
                         step_place(case, one),
                         f"{length.text} in {one.where} is not what is measured there",
-                        expected=inches_text(right),
+                        expected=case.text(right),
                         received=length.text,
                     )
 

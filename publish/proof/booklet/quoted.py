@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from publish.measures import METRE, Measures
 from publish.notes import Note, warning
 from publish.operations.rehearsal import lengths_told
 from publish.proof.booklet.claims import fragments, said_at
@@ -20,11 +21,11 @@ from publish.proof.case import Case, Code
 from publish.surd import Exact
 from publish.units import (
     INCH_IN_MM,
+    SIXTEENTH,
     UNITS,
     YARD,
     decimal_text,
     fraction_text,
-    maker_inches,
     parse_length,
 )
 
@@ -39,9 +40,9 @@ CODES = {
 
 PRACTICE_METRIC = frozenset(
     parse_length(text)
-    for text in ("5 cm", "1.5 mm", "2.5 mm", "3 mm", "4 mm", "45 mm", "200 m", "59 m")
+    for text in ("5 cm", "1.5 mm", "2.5 mm", "2.5 cm", "3 mm", "4 mm", "45 mm", "200 m", "59 m")
 )
-"""Inches: the check bar, stitch lengths, a rotary blade, a spool of thread, a bobbin of it."""
+"""Inches: the check squares, stitch lengths, a rotary blade, a spool of thread, a bobbin of it."""
 PRACTICE_YARDS = frozenset({64 * YARD})
 """Inches: the thread on a full bobbin."""
 
@@ -58,7 +59,7 @@ def check(case: Case) -> Iterator[Note]:
         sizes = tuple(k for k in passage.sizes if k in known) or case.keys
         for text, keys in fragments(case, passage.text, sizes):
             for length in said(text):
-                if passage.instead and length.unit == "in":
+                if passage.instead and length.unit in case.units:
                     continue
                 if keys not in together:
                     together[keys] = _union([known[k] for k in keys])
@@ -73,8 +74,8 @@ def check(case: Case) -> Iterator[Note]:
 class _Known:
     """The lengths of some sizes, and as they are written in metric units."""
 
-    def __init__(self, exact: set[Exact], curved: set[float]) -> None:
-        self.exact, self.curved = exact, curved
+    def __init__(self, exact: set[Exact], curved: set[float], measures: Measures) -> None:
+        self.exact, self.curved, self.measures = exact, curved, measures
         self._written: dict[tuple[str, int], set[str]] = {}
         self._judged: dict[tuple[str, bool], bool] = {}
 
@@ -82,11 +83,14 @@ class _Known:
         """Return whether a length is settled, or, unless all there is computed, the trade's."""
         key = length.text, computed
         if key not in self._judged:
-            self._judged[key] = self._accounts_for(length, frozenset() if computed else PRACTICE)
+            usual = frozenset(map(self.measures.usual, PRACTICE))
+            self._judged[key] = self._accounts_for(length, frozenset() if computed else usual)
         return self._judged[key]
 
     def _accounts_for(self, length: Said, practice: frozenset[Fraction]) -> bool:
         value, unit = length.inches, length.unit
+        if self.measures.metric:
+            return self._metric_first(length, practice)
         if unit in ("mm", "cm", "m"):
             number = length.number
             places = len(number.partition(".")[2])
@@ -103,6 +107,20 @@ class _Known:
             abs(float(value) - v) <= NEAR for v in self.curved
         )
 
+    def _metric_first(self, length: Said, practice: frozenset[Fraction]) -> bool:
+        """Return whether a length is settled where centimetres lead: exactly as it is told, or
+        in inches behind it to the nearest sixteenth."""
+        value = length.inches
+        if length.unit == "yd":
+            runs = any(_run(float(value), v) for v in self.curved)
+            return runs or value in self.exact | PRACTICE_YARDS
+        if length.unit == "in":
+            known = (*self.exact, *practice, *PRACTICE_METRIC, *self.curved)
+            return any(abs(value - v) <= SIXTEENTH for v in known)
+        near = NEAR if length.unit != "m" else METRE
+        curved = any(abs(float(value) - v) <= near for v in self.curved)
+        return curved or value in self.exact | practice | PRACTICE_METRIC
+
     def _as_written(self, unit: str, places: int) -> set[str]:
         if (unit, places) not in self._written:
             self._written[unit, places] = {_metric(v, unit, places) for v in self.exact}
@@ -113,11 +131,15 @@ def _of(case: Case, key: str) -> _Known:
     """Return what is settled of a size, and what its operations tell."""
     exact, curved = settled(case, (key,))
     made = case.making.sizes.get(key)
-    return _Known(exact | set(lengths_told(made.moments) if made else ()), curved)
+    found = exact | set(lengths_told(made.moments) if made else ())
+    if case.measures.metric:
+        found |= {case.near(v) for v in found}
+    return _Known(found, curved, case.measures)
 
 
 def _union(known: list[_Known]) -> _Known:
-    return _Known({v for k in known for v in k.exact}, {v for k in known for v in k.curved})
+    exact, curved = {v for k in known for v in k.exact}, {v for k in known for v in k.curved}
+    return _Known(exact, curved, known[0].measures)
 
 
 def _run(told: float, length: float) -> bool:
@@ -128,9 +150,9 @@ def _run(told: float, length: float) -> bool:
     return nearest or (told % YARD == 0 and 0 <= told - length < YARD)
 
 
-def _number(inches: Exact, unit: str) -> str:
+def _number(case: Case, inches: Exact, unit: str) -> str:
     if unit in ("in", "ft", "yd"):
-        return fraction_text(maker_inches(inches) / UNITS[unit])
+        return fraction_text(case.near(inches) / UNITS[unit])
     return _metric(inches, unit, {"mm": 0, "cm": 1, "m": 2}[unit])
 
 
@@ -141,7 +163,7 @@ def _metric(inches: Exact, unit: str, places: int) -> str:
 
 def _note(case: Case, passage: Passage, length: Said, exact: set[Exact]) -> Note:
     nearest = min(exact, key=lambda v: (abs(v - length.inches), v))
-    perhaps = f"{_number(nearest, length.unit)} {length.unit}"
+    perhaps = f"{_number(case, nearest, length.unit)} {length.unit}"
     return warning(
         "P861",
         said_at(case, passage),

@@ -13,7 +13,6 @@ from publish.notes import Note, warning
 from publish.proof.booklet.claims import sentences
 from publish.proof.booklet.words import passages
 from publish.proof.case import Case, Code
-from publish.units import inches_text
 
 CODES = {
     "P864": Code(
@@ -28,12 +27,12 @@ CODES = {
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each statement that is missing."""
     stated = [s for p in passages(case.manual) if p.kind == "text" for s in sentences(p.text)]
-    seam = inches_text(case.seam)
+    seam = case.text(case.seam)
     if not any(seam in s and "seam" in s.lower() for s in stated):
         yield _note(case, "sewing.seam", "the seam allowance is not stated", seam)
     widths = {p.usable_width: f for _, f, p in case.fabric_plans() if p.precut is None}
     for width, fabric in widths.items():
-        said = inches_text(width)
+        said = case.text(width)
         if not any(said in s and "usable width" in s.lower() for s in stated):
             yield _note(
                 case, f"fabrics.{fabric}.usable_width", "the usable width is not stated", said

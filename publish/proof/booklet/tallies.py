@@ -37,7 +37,7 @@ _KINDS = re.compile(
 """In a table: a count, and the kind of block that it counts where there are several."""
 _SPOOL = re.compile(r"\bspools of (\d+) m\b")
 _POINTS = {"Points on each motif": "tips", "Inside corners on each motif": "inside_corners"}
-_SPOOLS = re.compile(rf"\((\d+) m\): ({COUNT}) spools?\b")
+_SPOOLS = re.compile(rf"(?<![\d.])(\d+) m\)?(?: \([^)]*\))?: ({COUNT}) spools?\b")
 
 
 def check(case: Case) -> Iterator[Note]:

@@ -11,11 +11,13 @@ import re
 from collections.abc import Iterator
 from fractions import Fraction
 
+from publish.measures import Measures
 from publish.model.cutplan import CutPlan
 from publish.notes import Note, error
 from publish.proof.case import Code
 from publish.proof.printed.paper import Printed
-from publish.units import YARD, fraction_text, maker_inches, on_ruler
+from publish.surd import Exact
+from publish.units import YARD
 
 CODES = {
     "P878": Code(
@@ -32,14 +34,14 @@ def measure(printed: Printed) -> Iterator[Note]:
     """Yield a note for each cut size or length to buy that the text layer lacks."""
     if not printed.edition.name.startswith("booklet"):
         return
-    text = "\n".join(printed.texts)
+    text, measures = "\n".join(printed.texts), printed.pattern.measures
     told: set[str] = set()
     for size, plan in printed.plans.items():
         yield from _counts(printed, size, plan, text)
-        for what, exact, unit in (*_numbers(plan), *_finished(printed, size, plan)):
-            value = maker_inches(exact) if unit == "in" else exact
-            said = f"{fraction_text(value)} {unit}"
-            if said in told or pattern_for(value, unit).search(text):
+        lengths = [*_numbers(plan), *_finished(printed, size, plan)]
+        found = [(what, measures.text(exact), _pattern(measures, exact)) for what, exact in lengths]
+        for what, said, pattern in (*found, *_bought(measures, plan)):
+            if said in told or pattern.search(text):
                 continue
             told.add(said)
             yield error(
@@ -49,49 +51,68 @@ def measure(printed: Printed) -> Iterator[Note]:
             )
 
 
-def _numbers(plan: CutPlan) -> Iterator[tuple[str, Fraction, str]]:
+def _pattern(measures: Measures, length: Exact) -> re.Pattern[str]:
+    """Return what finds a length to cut by in a text layer."""
+    if measures.metric:
+        return _plain(measures.text(length))
+    return pattern_for(measures.near(length), "in")
+
+
+def _plain(text: str) -> re.Pattern[str]:
+    """Return what finds a decimal number with its unit."""
+    return re.compile(rf"(?<![\d.]){_GAP.join(map(re.escape, text.split(' ')))}\b")
+
+
+def _bought(measures: Measures, plan: CutPlan) -> Iterator[tuple[str, str, re.Pattern[str]]]:
+    for fabric in plan.fabrics.values():
+        if fabric.precut is not None:  # bought by the packet; its length need not be printed
+            continue
+        said = measures.bought(fabric.buy, fabric.buy_metric)
+        pattern = _plain(said) if measures.metric else pattern_for(fabric.buy / YARD, "yd")
+        yield f"what to buy of {fabric.fabric}", said, pattern
+
+
+def _numbers(plan: CutPlan) -> Iterator[tuple[str, Fraction]]:
     for piece in plan.pieces:
         if piece.joined_from == 1:
-            yield f"the width of piece {piece.letter}", piece.width, "in"
-            yield f"the length of piece {piece.letter}", piece.length, "in"
-    for fabric in plan.fabrics.values():
-        if fabric.precut is not None:  # bought by the packet; its yards need not be printed
-            continue
-        yield f"what to buy of {fabric.fabric}", fabric.buy / YARD, "yd"
+            yield f"the width of piece {piece.letter}", piece.width
+            yield f"the length of piece {piece.letter}", piece.length
 
 
-def _finished(printed: Printed, key: str, plan: CutPlan) -> Iterator[tuple[str, Fraction, str]]:
+def _finished(printed: Printed, key: str, plan: CutPlan) -> Iterator[tuple[str, Fraction]]:
     """Yield what is not cut as one piece: the top, backing, batting, binding, the form."""
     size = printed.sizes.get(key)
     if size is not None:
-        yield f"the finished width of the {key}", size.width, "in"
-        yield f"the finished height of the {key}", size.height, "in"
+        yield f"the finished width of the {key}", size.width
+        yield f"the finished height of the {key}", size.height
         if size.pillow is not None:
-            yield "the pillow form", size.pillow.form, "in"
+            yield "the pillow form", size.pillow.form
     for name, part in (("backing", plan.backing), ("batting", plan.batting)):
         if part is None:
             continue
         sides: tuple[tuple[str, Fraction], ...]
         sides = (("width", part.width), ("height", part.height))
         if name == "backing":  # of other lengths its pieces are told, which are cut larger
-            sides = tuple(side for side in sides if on_ruler(side[1]))
-        yield from ((f"the {side} of the {name}", length, "in") for side, length in sides)
+            sides = tuple(side for side in sides if printed.pattern.measures.exact(side[1]))
+        yield from ((f"the {side} of the {name}", length) for side, length in sides)
     if plan.binding is not None and size is not None:
-        yield "the length of the binding", plan.binding.length, "in"
+        yield "the length of the binding", plan.binding.length
 
 
 def _counts(printed: Printed, size: str, plan: CutPlan, text: str) -> Iterator[Note]:
     """Yield a note for each piece whose number does not stand behind its size in the table."""
     if printed.manual is None:
         return
+    measures = printed.pattern.measures
+    behind = rf"{_GAP}\([^)]*\)" if measures.both else ""
     lying = [(f.lies(p), p) for f in plan.fabrics.values() for p in f.pieces]
     for (across, along), piece in lying:
         if piece.template or piece.shape != "rectangle":
             continue
-        sides = pattern_for(maker_inches(across), "in").pattern
+        sides = _pattern(measures, across).pattern
         if across != along:
-            sides += rf"{_GAP}×{_GAP}" + pattern_for(maker_inches(along), "in").pattern
-        counted = rf"{sides}{_GAP}\([^)]*\)(?:{_GAP}square)?{_GAP}{piece.count}(?!\d)"
+            sides += rf"{_GAP}×{_GAP}" + _pattern(measures, along).pattern
+        counted = rf"{sides}{behind}(?:{_GAP}square)?{_GAP}{piece.count}(?!\d)"
         if not re.search(counted, text):
             yield error(
                 "P878",

@@ -10,7 +10,6 @@ from collections.abc import Iterator
 
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
-from publish.units import inches_text
 
 CODES = {
     "P819": Code(
@@ -41,8 +40,8 @@ def check(case: Case) -> Iterator[Note]:
                         "P819",
                         case.size_place(key),
                         f"piece {piece.letter} of the {key} is cut smaller than it must be",
-                        expected=f"at least {inches_text(exact)}",
-                        received=inches_text(cut),
+                        expected=f"at least {case.text(exact)}",
+                        received=case.text(cut),
                     )
     for key, fabric, plan in case.fabric_plans():
         cloth = case.pattern.fabrics.get(fabric)
@@ -54,6 +53,6 @@ def check(case: Case) -> Iterator[Note]:
                 "P839",
                 case.pattern.place("fabrics", fabric, "usable_width"),
                 f"the {case.name(fabric)} plan of the {key} is made for another width",
-                expected=inches_text(cloth.usable_width),
-                received=inches_text(plan.usable_width),
+                expected=case.text(cloth.usable_width),
+                received=case.text(plan.usable_width),
             )

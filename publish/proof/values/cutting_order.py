@@ -15,7 +15,6 @@ from itertools import pairwise
 from publish.model.cutplan import FabricPlan, Strip
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
-from publish.units import inches_text
 
 CODES = {
     "P897": Code(
@@ -77,8 +76,8 @@ def _left(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note
             "P898",
             case.size_place(size),
             f"what is left of {case.name(fabric)} is told wrong",
-            expected=_told(best),
-            received=_told(plan.left),
+            expected=_told(case, best),
+            received=_told(case, plan.left),
         )
 
 
@@ -104,5 +103,5 @@ def _of_strip(strip: Strip, width: Fraction) -> Iterator[Size]:
         yield section.width, rest
 
 
-def _told(size: Size | None) -> str:
-    return "nothing worth keeping" if size is None else " × ".join(map(inches_text, size))
+def _told(case: Case, size: Size | None) -> str:
+    return "nothing worth keeping" if size is None else " × ".join(map(case.text, size))

@@ -15,7 +15,6 @@ from publish.model.size import Size
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
 from publish.surd import Length
-from publish.units import inches_text
 
 CODES = {
     "P827": Code(
@@ -66,6 +65,6 @@ def _same(case: Case, key: str, what: str, expected: Length, received: Length) -
             "P827",
             case.size_place(key),
             f"{what} of the {key} does not add up",
-            expected=inches_text(expected),
-            received=inches_text(received),
+            expected=case.text(expected),
+            received=case.text(received),
         )

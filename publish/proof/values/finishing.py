@@ -17,7 +17,6 @@ from publish.model.size import Size
 from publish.model.trade import BACKING_SEAM
 from publish.notes import Note, Place, error
 from publish.proof.case import Case, Code
-from publish.units import inches_text
 
 CODES = {
     "P841": Code(
@@ -72,7 +71,7 @@ def check(case: Case) -> Iterator[Note]:
             reach = 2 * size.batting.overhang
             place = case.size_place(key, "batting")
             for name, side, top in _sides(size, plan.batting.width, plan.batting.height):
-                yield from _least("P842", place, f"batting's {name}", side, top + reach)
+                yield from _least(case, "P842", place, f"batting's {name}", side, top + reach)
         if plan.batting is not None and plan.batting.package is not None:
             yield from _package(case, size, plan.batting)
         if plan.binding is not None:
@@ -90,24 +89,26 @@ def _sides(
     return ("width", width, size.width), ("height", height, size.height)
 
 
-def _least(code: str, place: Place, what: str, given: Fraction, least: Fraction) -> Iterator[Note]:
+def _least(
+    case: Case, code: str, place: Place, what: str, given: Fraction, least: Fraction
+) -> Iterator[Note]:
     if given < least:
         yield error(
             code,
             place,
             f"the {what} is too small",
-            expected=f"at least {inches_text(least)}",
-            received=inches_text(given),
+            expected=f"at least {case.text(least)}",
+            received=case.text(given),
         )
 
 
 def _backing(case: Case, size: Size, plan: BackingPlan) -> Iterator[Note]:
     place = case.size_place(size.key, "backing")
     for name, side, top in _sides(size, plan.width, plan.height):
-        yield from _least("P841", place, f"backing's {name}", side, top + 2 * plan.overhang)
+        yield from _least(case, "P841", place, f"backing's {name}", side, top + 2 * plan.overhang)
     if plan.half is not None:
         half = plan.panel_width / 2
-        yield from _least("P841", place, "half panel of the backing", plan.half, half)
+        yield from _least(case, "P841", place, "half panel of the backing", plan.half, half)
     if plan.seams == "none":
         return
     # Panels lie side by side: each seam takes its allowance from both of its panels.
@@ -116,9 +117,11 @@ def _backing(case: Case, size: Size, plan: BackingPlan) -> Iterator[Note]:
     )
     # A panel that is split to keep a seam from the middle makes one seam more.
     joins = plan.panels - 1 if plan.half is None else plan.panels
-    joined = plan.panels * plan.panel_width - joins * 2 * BACKING_SEAM
-    yield from _least("P841", place, "joined width of the backing's panels", joined, across)
-    yield from _least("P841", place, "length of the backing's panels", plan.panel_length, along)
+    joined = plan.panels * plan.panel_width - joins * 2 * case.pattern.measures.usual(BACKING_SEAM)
+    yield from _least(case, "P841", place, "joined width of the backing's panels", joined, across)
+    yield from _least(
+        case, "P841", place, "length of the backing's panels", plan.panel_length, along
+    )
 
 
 def _binding(case: Case, size: Size, plan: BindingPlan) -> Iterator[Note]:
@@ -134,11 +137,11 @@ def _binding(case: Case, size: Size, plan: BindingPlan) -> Iterator[Note]:
             expected=str(joins),
             received=str(plan.joins),
         )
-    yield from _least("P843", place, "length of the binding", plan.length, least)
+    yield from _least(case, "P843", place, "length of the binding", plan.length, least)
     given = plan.joined_length
     if plan.square is not None:
         given = min(given, _spiral(plan.square, plan.strip_width, case.seam))
-    yield from _least("P843", place, "joined length of the binding", given, plan.length)
+    yield from _least(case, "P843", place, "joined length of the binding", given, plan.length)
 
 
 def _spiral(side: Fraction, width: Fraction, seam: Fraction) -> Fraction:
@@ -155,7 +158,7 @@ def _package(case: Case, size: Size, plan: BattingPlan) -> Iterator[Note]:
     place = case.size_place(size.key, "batting")
     sides = sorted(map(Fraction, re.findall(r"\d+", plan.package or "")))[-2:]
     for side, needed in zip(sides, sorted((plan.width, plan.height)), strict=False):
-        yield from _least("P842", place, f"batting package ({plan.package})", side, needed)
+        yield from _least(case, "P842", place, f"batting package ({plan.package})", side, needed)
 
 
 def _sleeve(case: Case, size: Size, depth: Fraction, piece: Piece) -> Iterator[Note]:
@@ -163,9 +166,9 @@ def _sleeve(case: Case, size: Size, depth: Fraction, piece: Piece) -> Iterator[N
     needed = 2 * (depth + case.seam)
     # Which side becomes the depth is the cloth's affair: the one that is meant for it.
     sides = sorted((piece.width, piece.length), key=lambda side: abs(side - needed))
-    yield from _least("P849", place, "depth of the sleeve's strip", sides[0], needed)
+    yield from _least(case, "P849", place, "depth of the sleeve's strip", sides[0], needed)
     short = size.width - SLEEVE_SHORTER
-    yield from _least("P849", place, "length of the sleeve", sides[1], short)
+    yield from _least(case, "P849", place, "length of the sleeve", sides[1], short)
 
 
 def _pillow(case: Case, size: Size, plan: PillowPlan) -> Iterator[Note]:
@@ -175,12 +178,14 @@ def _pillow(case: Case, size: Size, plan: PillowPlan) -> Iterator[Note]:
     side = size.width + 2 * size.pillow.seam
     # Two hemmed pieces cover the cut side once and their overlap twice.
     overlap = 2 * (min(plan.piece_width, plan.piece_length) - plan.hem) - side
-    yield from _least("P844", place, "overlap of the pillow back", overlap, size.pillow.overlap)
-    yield from _least("P844", place, "overlap that the plan tells", overlap, plan.overlap)
-    yield from _least("P844", place, "cloth for the back's hem", plan.hem, size.pillow.hem)
+    yield from _least(
+        case, "P844", place, "overlap of the pillow back", overlap, size.pillow.overlap
+    )
+    yield from _least(case, "P844", place, "overlap that the plan tells", overlap, plan.overlap)
+    yield from _least(case, "P844", place, "cloth for the back's hem", plan.hem, size.pillow.hem)
     tall = size.height + 2 * size.pillow.seam
     longer = max(plan.piece_width, plan.piece_length)
-    yield from _least("P844", place, "length of the pillow back", longer, tall)
+    yield from _least(case, "P844", place, "length of the pillow back", longer, tall)
 
 
 def _gaps(case: Case, size: Size) -> Iterator[Note]:
@@ -194,7 +199,7 @@ def _gaps(case: Case, size: Size) -> Iterator[Note]:
                 "P845",
                 case.size_place(size.key, "quilting", index, "spacing"),
                 f"the quilting of the {quilting.area} lies further apart than the batting allows",
-                expected=f"at most {inches_text(limit)}",
-                received=inches_text(quilting.spacing),
+                expected=f"at most {case.text(limit)}",
+                received=case.text(quilting.spacing),
                 help="quilt closer, or choose a batting whose label allows more",
             )

@@ -18,7 +18,6 @@ from publish.model.pattern import Motif
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
 from publish.proof.values.sewn_sizes import beyond
-from publish.units import inches_text, maker_inches
 
 CODES = {
     "P816": Code(
@@ -77,10 +76,10 @@ def _untrue(
     span, wide = float(shape.span), _wide(shape.whole)
     graded = case.sizes[key].motif_span
     if graded is not None and shape.span != graded:
-        yield "its width", inches_text(graded), inches_text(shape.span)
+        yield "its width", case.text(graded), case.text(shape.span)
     reach = _reach(shape.whole)
     if not _near(wide, span) and not _near(2 * reach, span):
-        yield "the whole motif", inches_text(shape.span), f"{wide:.3f} in"
+        yield "the whole motif", case.text(shape.span), f"{wide:.3f} in"
     area = shape.wedge.area * shape.folds
     if not _near(area, shape.whole.area):
         yield "its wedge, opened", f"{shape.whole.area:.2f} sq in", f"{area:.2f} sq in"
@@ -93,7 +92,7 @@ def _untrue(
     turn = float(motif.turn_under) if motif.method != "fusible" else 0.0
     grown = shape.cut_line.area - shape.whole.area
     if abs(grown - turn * shape.perimeter) > 0.2 * turn * shape.perimeter + _SHARE:
-        yield "its cut line", f"{inches_text(motif.turn_under)} outside", f"{grown:.2f} sq in more"
+        yield "its cut line", f"{case.text(motif.turn_under)} outside", f"{grown:.2f} sq in more"
     if not _near(shape.wedge_angle, 360 / shape.folds):
         yield "its wedge's angle", f"{360 / shape.folds:g} degrees", f"{shape.wedge_angle:g}"
     grains = {"multiple": "straight", "single": "bias"}
@@ -156,7 +155,7 @@ def _pieced(case: Case, key: str) -> Iterator[Note]:
         for least, received in zip(needed, cut, strict=True):
             if received < least and piece.letter not in told:
                 told.add(piece.letter)
-                yield _short(case, key, f"piece {piece.letter}", maker_inches(least), received)
+                yield _short(case, key, f"piece {piece.letter}", case.near(least), received)
 
 
 def _short(case: Case, key: str, what: str, least: Fraction, received: Fraction) -> Note:
@@ -164,8 +163,8 @@ def _short(case: Case, key: str, what: str, least: Fraction, received: Fraction)
         "P816",
         case.size_place(key),
         f"{what} of the {key} is cut without its margin",
-        expected=inches_text(least),
-        received=inches_text(received),
+        expected=case.text(least),
+        received=case.text(received),
     )
 
 
@@ -192,6 +191,6 @@ def _places(case: Case, key: str) -> Iterator[Note]:
                 "P818",
                 case.size_place(key),
                 f"a motif of the {key} does not lie in the middle of its block",
-                expected=" and ".join(map(inches_text, middle)),
-                received=f"{inches_text(one.x)} and {inches_text(one.y)}",
+                expected=" and ".join(map(case.text, middle)),
+                received=f"{case.text(one.x)} and {case.text(one.y)}",
             )

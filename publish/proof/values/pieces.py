@@ -17,7 +17,6 @@ from publish.notes import Note, error
 from publish.proof.case import Case, Code
 from publish.proof.values.sewn_sizes import beyond
 from publish.surd import Length, root, turned
-from publish.units import inches_text
 
 CODES = {
     "P811": Code(
@@ -137,8 +136,8 @@ def _covered(case: Case, size: str) -> Iterator[Note]:
                     "P814",
                     case.size_place(size),
                     f"piece {piece.letter}, {piece.name}, is cut too small for its seams",
-                    expected=f"at least {inches_text(needed)}",
-                    received=inches_text(given),
+                    expected=f"at least {case.text(needed)}",
+                    received=case.text(given),
                 )
     yield from short.values()
 
@@ -156,8 +155,8 @@ def _as_finished(
             "P811",
             case.size_place(size),
             f"piece {piece.letter}, {piece.name}, does not finish as large as {patch.key}",
-            expected=f"{inches_text(sides[0])} × {inches_text(sides[1])}",
-            received=" × ".join(inches_text(side) for side in told if side is not None),
+            expected=f"{case.text(sides[0])} × {case.text(sides[1])}",
+            received=" × ".join(case.text(side) for side in told if side is not None),
         )
 
 

@@ -13,7 +13,6 @@ from fractions import Fraction
 from publish.model.cutplan import FabricPlan
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
-from publish.units import inches_text
 
 CODES = {
     "P837": Code(
@@ -55,8 +54,8 @@ def check(case: Case) -> Iterator[Note]:
                 "P836",
                 case.size_place(size),
                 f"the {case.name(fabric)} plan is shorter than the area of its pieces allows",
-                expected=f"at least {inches_text(least)}",
-                received=inches_text(plan.length),
+                expected=f"at least {case.text(least)}",
+                received=case.text(plan.length),
             )
 
 
@@ -78,8 +77,8 @@ def _allowed(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[N
             "P837",
             case.pattern.place("fabrics", fabric, "shrinkage"),
             f"the {case.name(fabric)} needed for the {size} does not hold its allowances",
-            expected=f"{inches_text(plan.length)} after shrinking, straightening and squaring up",
-            received=inches_text(left),
+            expected=f"{case.text(plan.length)} after shrinking, straightening and squaring up",
+            received=case.text(left),
         )
 
 
@@ -96,15 +95,15 @@ def _order(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Not
                 "P834",
                 case.size_place(size),
                 f"the {greater} of {case.name(fabric)} is below its {lesser}",
-                expected=f"at least {inches_text(low)}",
-                received=inches_text(high),
+                expected=f"at least {case.text(low)}",
+                received=case.text(high),
             )
 
 
 def _steps(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Note]:
     sewing = case.pattern.sewing
     for key, bought, step in (
-        ("purchase_step", plan.buy, sewing.purchase_step),
+        ("purchase_step", plan.buy, sewing.yard_step),
         ("metric_step", plan.buy_metric, sewing.metric_step),
     ):
         if bought % step or bought - plan.needed >= step:
@@ -112,7 +111,6 @@ def _steps(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Not
                 "P835",
                 case.pattern.place("sewing", key),
                 f"the {case.name(fabric)} to buy for the {size} is not the next whole step",
-                expected=f"the least multiple of {inches_text(step)} from "
-                f"{inches_text(plan.needed)}",
-                received=inches_text(bought),
+                expected=f"the least multiple of {case.text(step)} from {case.text(plan.needed)}",
+                received=case.text(bought),
             )

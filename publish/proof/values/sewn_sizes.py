@@ -13,7 +13,6 @@ from fractions import Fraction
 from publish.model.draft import Patch, Unit
 from publish.proof.case import Case
 from publish.surd import Length, turned
-from publish.units import round_up
 
 Pair = tuple[Length, Length]
 """Width and height."""
@@ -44,12 +43,12 @@ def as_sewn(case: Case, size: str, unit: Unit) -> Pair:
     if unit.patch is not None:
         return _as_cut(case, size, unit.patch, unit, (wide, high))
     if unit.made and unit.made != "strips":
-        return round_up(wide), round_up(high)
+        return case.up(wide), case.up(high)
     if unit.section or unit.join not in ("across", "down"):
         return wide, high
     parts = [as_sewn(case, size, part) for part in unit.parts]
     if unit.made:  # the strips of a set are cut at their own widths, the segments across them
-        parts = [(round_up(w), round_up(h)) for w, h in parts]
+        parts = [(case.up(w), case.up(h)) for w, h in parts]
     lost = 2 * case.seam * (len(parts) - 1)
     widths, heights = zip(*parts, strict=True)
     if unit.join == "across":

@@ -14,7 +14,6 @@ from fractions import Fraction
 from publish.model.cutplan import Cut, FabricPlan, Piece, Strip
 from publish.notes import Note, error
 from publish.proof.case import Case, Code
-from publish.units import inches_text
 
 CODES = {
     "P831": Code(
@@ -50,8 +49,8 @@ def check(case: Case) -> Iterator[Note]:
                 "P833",
                 case.size_place(size),
                 f"the length of the {case.name(fabric)} plan is not the sum of its strips",
-                expected=inches_text(length),
-                received=inches_text(plan.length),
+                expected=case.text(length),
+                received=case.text(plan.length),
             )
 
 
@@ -63,8 +62,8 @@ def _fits(case: Case, fabric: str, plan: FabricPlan, strip: Strip) -> Iterator[N
             "P831",
             place,
             f"a strip of {case.name(fabric)} ({letters}) is wider than the fabric",
-            expected=f"at most {inches_text(plan.usable_width)}",
-            received=inches_text(strip.used),
+            expected=f"at most {case.text(plan.usable_width)}",
+            received=case.text(strip.used),
             help="use a wider fabric, or correct usable_width",
         )
     yield from _deep(case, fabric, strip)
@@ -80,8 +79,8 @@ def _fits(case: Case, fabric: str, plan: FabricPlan, strip: Strip) -> Iterator[N
                     "P831",
                     place,
                     f"a section of {case.name(fabric)} ({letters}): its {words}",
-                    expected=f"at most {inches_text(most)}",
-                    received=inches_text(has),
+                    expected=f"at most {case.text(most)}",
+                    received=case.text(has),
                 )
         for inner in section.strips:
             yield from _deep(case, fabric, inner)
@@ -95,8 +94,8 @@ def _deep(case: Case, fabric: str, strip: Strip) -> Iterator[Note]:
                 "P831",
                 place,
                 f"piece {cut.letter} is longer than its strip of {case.name(fabric)}",
-                expected=f"at most {inches_text(strip.depth)}",
-                received=inches_text(cut.along),
+                expected=f"at most {case.text(strip.depth)}",
+                received=case.text(cut.along),
             )
 
 
@@ -112,8 +111,8 @@ def _holds(case: Case, size: str, fabric: str, plan: FabricPlan) -> Iterator[Not
                     "P832",
                     case.size_place(size),
                     f"piece {cut.letter} stands in the {case.name(fabric)} plan at another size",
-                    expected=f"{inches_text(piece.width)} × {inches_text(piece.length)}",
-                    received=f"{inches_text(cut.across)} × {inches_text(cut.along)}",
+                    expected=f"{case.text(piece.width)} × {case.text(piece.length)}",
+                    received=f"{case.text(cut.across)} × {case.text(cut.along)}",
                 )
     wanted = {p.letter: p.count * p.joined_from for p in plan.pieces}
     for letter in sorted({*held, *wanted}):

@@ -17,7 +17,6 @@ from publish.notes import Note, error
 from publish.proof.case import Case, Code
 from publish.proof.values.areas import area
 from publish.surd import Length, turned
-from publish.units import inches_text
 
 CODES = {
     "P823": Code(
@@ -112,15 +111,15 @@ def _misfit(case: Case, size: str, unit: Unit, other: str, box: Box) -> Note:
         "P823",
         case.size_place(size),
         f"the {unit.name} and {other} do not fit together",
-        expected=_box(unit.box),
-        received=_box(box),
+        expected=_box(case, unit.box),
+        received=_box(case, box),
     )
 
 
-def _box(box: Box) -> str:
+def _box(case: Case, box: Box) -> str:
     left, top, right, bottom = box
-    size = f"{inches_text(right - left)} × {inches_text(bottom - top)}"
-    return f"{size}, {inches_text(left)} from the left and {inches_text(top)} from the top"
+    size = f"{case.text(right - left)} × {case.text(bottom - top)}"
+    return f"{size}, {case.text(left)} from the left and {case.text(top)} from the top"
 
 
 def _once(case: Case, size: str) -> Iterator[Note]:
@@ -147,6 +146,6 @@ def _kinds(case: Case, size: str) -> Iterator[Note]:
                 "P825",
                 case.size_place(size),
                 f"units of the kind {unit.kind} differ in size",
-                expected=f"{inches_text(like.width)} × {inches_text(like.height)}",
-                received=f"{inches_text(unit.width)} × {inches_text(unit.height)}",
+                expected=f"{case.text(like.width)} × {case.text(like.height)}",
+                received=f"{case.text(unit.width)} × {case.text(unit.height)}",
             )

@@ -17,7 +17,6 @@ from publish.proof.booklet.lengths import PRACTICE, Said, said
 from publish.proof.case import Case
 from publish.proof.values.sewn_sizes import as_sewn
 from publish.surd import Surd
-from publish.units import inches_text, maker_inches, on_ruler
 
 _RESULT = re.compile(r"\bmeasures?\b|\beach is\b|\btrim (?:it|each|each unit) to\b", re.IGNORECASE)
 _SMALL = Fraction(1, 2)
@@ -34,14 +33,14 @@ def check(case: Case) -> Iterator[Note]:
 
 
 def _judged(case: Case, one: Told, sentence: str) -> Iterator[Note]:
-    lengths = [length for length in said(sentence) if length.unit == "in"]
+    lengths = [length for length in said(sentence) if length.unit in case.units]
     if not lengths:
         return
     size = one.sizes[0]
     known = {as_sewn(case, size, unit) for unit in _made(case, one, sentence)}
-    if any(not (isinstance(v, Surd) or on_ruler(v)) for pair in known for v in pair):
+    if any(not (isinstance(v, Surd) or case.exact(v)) for pair in known for v in pair):
         return  # told as the pieces are cut add up; the rehearsal holds that against the model
-    pairs = {(maker_inches(wide), maker_inches(high)) for wide, high in known}
+    pairs = {(case.near(wide), case.near(high)) for wide, high in known}
     if not pairs:
         return
     for text in _wrong(case, sentence, lengths, pairs):
@@ -49,13 +48,13 @@ def _judged(case: Case, one: Told, sentence: str) -> Iterator[Note]:
             "P826",
             step_place(case, one),
             f"{text} in {one.where} is not what is measured there",
-            expected=" or ".join(_told(pair) for pair in sorted(pairs)),
+            expected=" or ".join(_told(case, pair) for pair in sorted(pairs)),
             received=text,
         )
 
 
-def _told(pair: tuple[Fraction, Fraction]) -> str:
-    wide, high = map(inches_text, pair)
+def _told(case: Case, pair: tuple[Fraction, Fraction]) -> str:
+    wide, high = map(case.text, pair)
     return f"{wide} square" if wide == high else f"{wide} × {high}"
 
 
@@ -65,7 +64,9 @@ def _wrong(
     """Yield what a sentence says of none of these sizes: a side, or two sides together."""
     sides = {side for pair in pairs for side in pair}
     either = pairs | {pair[::-1] for pair in pairs}
-    practice = {v for v in PRACTICE if v <= _SMALL or "measure" not in sentence.lower()}
+    practice = {
+        v for v in case.practice(PRACTICE) if v <= _SMALL or "measure" not in sentence.lower()
+    }
     practice |= {case.seam, 2 * case.seam}
     for first, second in zip(lengths, [*lengths[1:], None], strict=True):
         together = second is not None and f"{first.text} × {second.text}" in sentence

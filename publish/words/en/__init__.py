@@ -8,15 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 
-from publish.units import inches_text
+from publish.measures import INCHES, Measures
+from publish.words.en.lengths import Lengths
 from publish.words.en.phrase import (
     article,
     capital,
     listed,
-    measure,
     number,
     ordinal,
-    rectangle,
     stitch,
     times,
 )
@@ -28,13 +27,13 @@ TAG = "en-CA"
 """The language as RFC 5646 writes it, for whatever reads pages aloud or hyphenates them."""
 
 
-def plain(value: Value) -> str:
+def plain(value: Value, measures: Measures = INCHES) -> str:
     """Return a value that needs no other message in words; TypeError for one that does."""
     match value:
         case Length(inches):
-            return measure(inches)
+            return Lengths(measures).measure(inches)
         case Rectangle(width, height):
-            return rectangle(width, height)
+            return Lengths(measures).rectangle(width, height)
         case Stitch(inches):
             return stitch(inches)
         case Count(count):
@@ -61,32 +60,35 @@ def by_size(items: Sequence[tuple[str, tuple[str, ...]]]) -> str:
     return listed([f"{said} for the {plain(Titles(titles))}" for said, titles in items])
 
 
-def _short(value: Value, said: str) -> str:
-    return inches_text(value.inches) if isinstance(value, Length) else said
+def _short(value: Value, said: str, measures: Measures) -> str:
+    return measures.text(value.inches) if isinstance(value, Length) else said
 
 
-def _ordinal(value: Value, said: str) -> str:
+def _ordinal(value: Value, said: str, measures: Measures) -> str:
+    del measures
     return ordinal(value.number) if isinstance(value, Count) else said
 
 
-def _times(value: Value, said: str) -> str:
+def _times(value: Value, said: str, measures: Measures) -> str:
+    del measures
     return times(value.number) if isinstance(value, Count) else said
 
 
-def _figures(value: Value, said: str) -> str:
+def _figures(value: Value, said: str, measures: Measures) -> str:
+    del measures
     return str(value.number) if isinstance(value, Count) else said
 
 
-FUNCTIONS: Mapping[str, Callable[[Value, str], str]] = {
-    "A": lambda value, said: article(said),
-    "CAPITAL": lambda value, said: capital(said),
+FUNCTIONS: Mapping[str, Callable[[Value, str, Measures], str]] = {
+    "A": lambda value, said, measures: article(said),
+    "CAPITAL": lambda value, said, measures: capital(said),
     "SHORT": _short,
     "ORDINAL": _ordinal,
     "TIMES": _times,
     "FIGURES": _figures,
 }
-"""What a message may ask for by name, from a value and what it says:
+"""What a message may ask for by name, from a value, what it says and how lengths are told:
 
-`A` its article in front; `CAPITAL` a first capital; `SHORT` a length in inches alone;
+`A` its article in front; `CAPITAL` a first capital; `SHORT` a length in what leads alone;
 `ORDINAL`, `TIMES`, `FIGURES` of a count: `first`, `twice`, `12`.
 """
