@@ -6,12 +6,8 @@ Invariant: how many patches a piece gives is its count times what each of it yie
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from publish.model.cutplan import CutPlan, Piece, PieceTemplate
-from publish.surd import Exact
-from publish.units import decimal_text
-from publish.words.en.phrase import listed, plural
+from publish.words.en.phrase import plural
 from publish.write.context import Book
 from publish.write.steps import StepList
 
@@ -50,30 +46,6 @@ def counted_figures(count: int, noun: str) -> str:
     return f"{count} {plural(count, noun)}"
 
 
-def exact_notes(pieces: Sequence[Piece]) -> list[str]:
-    """Say which pieces were rounded up to what a ruler shows, and from what."""
-    told = [t for p in pieces if (t := _exact(p))]
-    if not told:
-        return []
-    which = plural(len(told), "This size was", "These sizes were")
-    return [f"{which} rounded up to the next eighth of an inch. Exact, in inches: {listed(told)}."]
-
-
-def _exact(piece: Piece) -> str:
-    """Return `**C** 4.2426`, or both sides where they differ; empty for what is exact."""
-    wide = piece.width if piece.exact_width is None else piece.exact_width
-    long = piece.length if piece.exact_length is None else piece.exact_length
-    if (wide, long) == (piece.width, piece.length):
-        return ""
-    sides = [_decimal(side) for side in ((wide,) if wide == long else (wide, long))]
-    return f"**{piece.letter}** {' × '.join(sides)}"
-
-
-def _decimal(length: Exact) -> str:
-    """Return inches to four places, without zeros that say nothing."""
-    return decimal_text(length, _PLACES).rstrip("0").rstrip(".")
-
-
 def with_triangles(book: Book) -> list[str]:
     """Return the sizes in which squares are starched and cut into triangles."""
     return [k for k in book.keys if any(p.shape in _CUTS for p in book.plans[k].pieces)]
@@ -93,12 +65,12 @@ def add_steps(book: Book, steps: StepList) -> None:
                 if TWICE in shapes
                 else ""
             )
-            + ". The tables say which squares are cut, and how.",
+            + ".",
             sizes=cut,
-            right="The ruler's edge ran through both corners exactly.",
+            right="The cut runs through both corners.",
             tip="The long side of a triangle cut once, and the short sides of one cut twice, are "
             "bias edges and stretch. Press the square with starch before you cut it, and handle "
-            "the triangles little.",
+            "the triangles as little as you can.",
         )
     with_template = [k for k in book.keys if book.plans[k].templates]
     if with_template:
