@@ -22,7 +22,7 @@ _ABBREVIATIONS = (
     ("mm", "millimetre", re.compile(r"\d mm\b")),
     ("cm", "centimetre, 10 millimetres", re.compile(r"\d cm\b")),
     ("m", "metre, 100 centimetres", re.compile(r"\d m\b")),
-    ("×", "by: across the fabric, then along it", re.compile(r" × ")),
+    ("×", "by: width, then length", re.compile(r" × ")),
     ("%", "per cent", re.compile(r"\d %")),
 )
 
@@ -52,7 +52,7 @@ def section(book: Book, others: str) -> Section:
         )
     )
     blocks.append(_abbreviations(others + text_of(blocks)))
-    lead = f"Read the steps{book.your_size} once through before you cut."
+    lead = f"Read the steps{book.your_size} before you cut."
     return Section("before-you-start", "Before you start", tuple(blocks), lead)
 
 
@@ -84,15 +84,15 @@ def _seams(book: Book) -> tuple[str, ...]:
 
 def _width() -> tuple[str, ...]:
     return (
-        "The usable width is what is left between the selvages. If yours is narrower than the "
-        "table of materials assumes, ask for more fabric; if it is wider, you will have some over.",
+        "The usable width is the width between the selvages. If yours is narrower than the table "
+        "of materials assumes, buy more.",
     )
 
 
 def _pressing() -> tuple[str, ...]:
     return (
-        "Set the iron down and lift it up again; sliding it pulls cloth out of shape.",
-        "Press each seam flat as sewn first, then to the side that the step names.",
+        "Set the iron down and lift it; do not slide it. Press each seam flat as sewn first, then "
+        "to the side named.",
     )
 
 
@@ -116,10 +116,7 @@ def _washing(book: Book) -> tuple[str, ...]:
             f"{more} more for every two {many} or part of them, and check the usable width again.",
         ]
     items.append("Wash all of the fabrics or none: do not mix washed and unwashed.")
-    items.append(
-        "Wash or test strong colours before they meet a pale one: press a damp white cloth on "
-        "them and look for dye."
-    )
+    items.append("Test strong colours: rub them with a damp white cloth and look for dye.")
     return tuple(items)
 
 

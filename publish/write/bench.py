@@ -78,16 +78,16 @@ class Bench:
     @cached_property
     def _called(self) -> dict[str, str]:
         """Return what each kind of inner unit is called."""
-        joined = [g for g in self.inner if not _on_foundations(g.unit)]
+        joined = [g for g in self.inner if not on_paper(g.unit)]
         own = {g.unit.kind: g.unit.name for g in joined}
         plain = len(set(own.values())) == len(own) <= _FEW and not any(
             "column" in name or name == "unit" for name in own.values()
         )
         names = own if plain else {kind: f"unit {at}" for at, kind in enumerate(own, 1)}
         sections = {
-            g.unit.kind: listed(_letters(self.book, self.key, g.unit))
+            g.unit.kind: listed(letters_of(self.book, self.key, g.unit))
             for g in self.inner
-            if _on_foundations(g.unit)
+            if on_paper(g.unit)
         }
         return {**names, **{kind: f"{_JOINED} {letters}" for kind, letters in sections.items()}}
 
@@ -240,16 +240,16 @@ def _ends_in_mark(name: str) -> bool:
     return last.isdigit() or (len(last) <= 2 and last.isupper())
 
 
-def _on_foundations(unit: Unit) -> bool:
+def on_paper(unit: Unit) -> bool:
     """Return whether a unit is joined from nothing but foundation sections."""
     if unit.section:
         return True
-    return bool(unit.parts) and all(_on_foundations(p) for p in unit.parts)
+    return bool(unit.parts) and all(on_paper(p) for p in unit.parts)
 
 
-def _letters(book: Book, key: str, unit: Unit) -> list[str]:
+def letters_of(book: Book, key: str, unit: Unit) -> list[str]:
     """Return the letters of the foundation sections in a unit, in sewing order."""
     if unit.section:
         found = book.drafts[key].foundations
         return [next((f.letter for f in found if f.key == unit.section), unit.section)]
-    return [letter for part in unit.parts for letter in _letters(book, key, part)]
+    return [letter for part in unit.parts for letter in letters_of(book, key, part)]

@@ -24,17 +24,12 @@ def section(book: Book) -> Section:
         blocks.append(Bullets(hints))
     if len(book.fabrics) > 2:
         caption = (
-            "Every fabric beside and on every other, the lightest first. The number is how far "
-            "apart the two look in grey; a small one carries an exclamation mark. A disc shows a "
-            "pale fabric with some of the cloth beneath showing through: an estimate."
+            "Each fabric beside each other fabric. The number is the difference in lightness; ! "
+            "marks a small one. A disc estimates what shows through."
         )
         blocks.append(FigureBlock(figure("pairs", None, caption)))
     blocks += _colourways(book)
-    lead = (
-        f"{capital(counted(len(book.fabrics), 'fabric'))}, each with its own place."
-        if len(book.fabrics) > 1
-        else "One fabric does all the work."
-    )
+    lead = f"{capital(counted(len(book.fabrics), 'fabric'))}." if len(book.fabrics) > 1 else ""
     return Section("colour-and-fabric", "Colour and fabric", tuple(blocks), lead)
 
 
@@ -52,7 +47,7 @@ def _colourways(book: Book) -> list[Block]:
     caption = f"The {book.title(book.keys[0])} as shown and in other colours."
     return [
         FigureBlock(figure("colourways", book.keys[0], caption)),
-        Table("colourways", "Other colours", ("In place of", "Use"), tuple(rows)),
+        Table("colourways", "Other colours", ("Instead of", "Use"), tuple(rows)),
     ]
 
 
@@ -62,8 +57,8 @@ def _order(book: Book) -> str:
     )
     names = [book.fabric(f) for f in light_first]
     return (
-        f"From light to dark they are {listed(names)}. If you choose fabrics of your own, keep "
-        "this order: lay them side by side, take a photograph and turn it grey."
+        f"Light to dark: {listed(names)}. If you choose other fabrics, keep this order: take a "
+        "photo of them in black and white."
     )
 
 
@@ -85,7 +80,7 @@ def _pairs(book: Book) -> tuple[str, ...]:
         if book.pattern.fabrics[f].directional
     ]
     if len(grounds) > 1 and pairs:
-        hints.append("Every fabric of the ground should set the motif off, not only the palest.")
+        hints.append("Check the motif against every fabric of the ground.")
     return tuple(hints)
 
 
@@ -98,8 +93,8 @@ def _pair(book: Book, motif: str, ground: str) -> str:
         )
     if lightness_step(under.colour, over.colour).close:
         return (
-            f"{over.name} and {under.name} are close in lightness, which makes a quiet motif. Swap "
-            "one for a lighter or a darker cloth if you want it to stand out."
+            f"{over.name} and {under.name} are close in lightness: the motif will be subtle. "
+            "Choose a lighter or a darker fabric for one if it is to stand out."
         )
     if lightness(over.colour) > lightness(under.colour):
         return (
@@ -108,6 +103,4 @@ def _pair(book: Book, motif: str, ground: str) -> str:
             "thin white cotton, or cut the ground away behind it "
             f"{book.usual(CUT_AWAY.value)} inside the stitches."
         )
-    return (
-        f"{over.name} is darker than {under.name} beneath it, so the ground will not show through."
-    )
+    return f"{over.name} is darker than {under.name} beneath it: no show-through."

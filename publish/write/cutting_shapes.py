@@ -64,12 +64,12 @@ def add_steps(book: Book, steps: StepList) -> None:
                 if TWICE in shapes
                 else ""
             )
-            + ". The tables say which squares are cut, and how.",
+            + ".",
             sizes=cut,
-            right="The ruler's edge ran through both corners exactly.",
+            right="The cut runs through both corners.",
             tip="The long side of a triangle cut once, and the short sides of one cut twice, are "
             "bias edges and stretch. Press the square with starch before you cut it, and handle "
-            "the triangles little.",
+            "the triangles as little as you can.",
         )
     with_template = [k for k in book.keys if book.plans[k].templates]
     if with_template:

@@ -10,14 +10,16 @@ from __future__ import annotations
 from publish.model.draft import FoundationSection, Unit
 from publish.model.tree import BLOCK, Group, every
 from publish.model.words import Block, Box, FigureBlock, Paragraph, Row, Section, Table
-from publish.words.en.phrase import capital, counted, number, stitch
+from publish.words.en.phrase import capital, counted, listed, number, stitch
 from publish.write.bench import Bench
+from publish.write.collect import strings
 from publish.write.context import Book
 from publish.write.foundation_counts import counts
+from publish.write.foundation_names import called, parts_named
 from publish.write.practice import FOUNDATION_SPARE, FOUNDATION_STITCH, PIECING_STITCH
 from publish.write.pressing import press_text
 from publish.write.sewn import piece_of, sewn_size
-from publish.write.steps import StepList, figure
+from publish.write.steps import StepList, figure, slug
 
 _HEAD = ("Patch", "Fabric", "Piece", "Cut size")
 
@@ -34,19 +36,33 @@ def sections(book: Book) -> tuple[Section, ...]:
         return ()
     steps = StepList(book, "foundation", keys)
     _how(book, keys, steps)
-    lead = "Cloth is sewn to printed paper, line by line in the order of the numbers."
+    lead = "Sew fabric to printed paper in the order of the numbers."
     intro: list[Block] = [_mirror(), steps.block()]
     if len(keys) == 1:
-        blocks = (*intro, *_size(Bench(book, keys[0]), steps))
+        blocks = (*intro, *_size(Bench(book, keys[0]), steps, keys))
         return (Section("foundation", _TITLE, blocks, lead, sizes=book.only(keys)),)
     found = [Section("foundation", _TITLE, tuple(intro), lead)]
-    for key in keys:
-        child = f"foundation-{key}"
-        own = _size(Bench(book, key), StepList(book, child, [key]))
-        found.append(
-            Section(child, f"{_TITLE}: {book.title(key)}", own, sizes=(key,), parent="foundation")
-        )
+    found += [_section(book, alike) for alike in _alike(book, keys)]
     return tuple(found)
+
+
+def _section(book: Book, keys: tuple[str, ...]) -> Section:
+    """Return the section of sizes whose foundations are sewn from the same cloth in one way."""
+    child = f"foundation-{keys[0]}"
+    own = _size(Bench(book, keys[0]), StepList(book, child, keys), keys)
+    title = f"{_TITLE}: {listed([book.title(k) for k in keys])}"
+    return Section(child, title, own, sizes=keys, parent="foundation")
+
+
+def _alike(book: Book, keys: tuple[str, ...]) -> list[tuple[str, ...]]:
+    """Return the sizes in groups that are told alike, to the last number."""
+    groups: dict[tuple[str, ...], list[str]] = {}
+    for key in keys:
+        told = _size(Bench(book, key), StepList(book, "foundation", [key]), (key,))
+        said = tuple(t for b in told for t in strings(b) if not isinstance(b, Table))
+        rows = tuple(c for b in told if isinstance(b, Table) for r in b.rows for c in r.cells)
+        groups.setdefault((*said, *rows), []).append(key)
+    return [tuple(found) for found in groups.values()]
 
 
 _TITLE = "Foundation piecing"
@@ -60,9 +76,8 @@ def _mirror() -> Box:
             "The lines are printed on the side that you sew on. The cloth lies on the other, blank "
             "side, so the finished block is the mirror image of the print: what is on the left of "
             "the paper comes out on the right of the block.",
-            "The number of a patch says when it is sewn. The letter before it is its "
-            "section's; the "
-            "letters in bold are those of the pieces that you cut.",
+            "A1 on a foundation is section A, patch 1, which is sewn first. Bold letters in the "
+            "table are pieces that you cut.",
         ),
     )
 
@@ -81,8 +96,8 @@ def _how(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
     seam = book.say.measure(book.pattern.sewing.seam)
     steps.add(
         "on",
-        "Go on in the order of the numbers: each next patch is laid over the line that it shares "
-        "with what is sewn already, sewn on that line, trimmed and pressed open.",
+        "Do the same with each patch in the order of the numbers: lay it over the line that it "
+        "shares with what is sewn, sew, trim, press.",
         right="The blank side of the paper is covered, and fabric reaches past the dashed cut line "
         "all around.",
     )
@@ -178,9 +193,9 @@ def _flip(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
     )
 
 
-def _size(bench: Bench, steps: StepList) -> tuple[Block, ...]:
-    """Return what one size needs: how many, from what, and how sections are joined, in
-    steps whose numbers run on from those that `steps` holds already."""
+def _size(bench: Bench, steps: StepList, keys: tuple[str, ...]) -> tuple[Block, ...]:
+    """Return what sizes that are alike need: how many, from what, and how sections are joined,
+    in steps whose numbers run on from those that `steps` holds already."""
     book, key = bench.book, bench.key
     blocks: list[Block] = [Paragraph(counts(bench))]
     by_block: dict[str, list[FoundationSection]] = {}
@@ -190,20 +205,23 @@ def _size(bench: Bench, steps: StepList) -> tuple[Block, ...]:
         if len(those) > 1:
             caption = f"The {book.block_name(block)}: its sections, and how they are joined."
             blocks.append(FigureBlock(figure("sections", key, caption, block=block), "half"))
-        blocks.append(_table(bench, block, those))
+        blocks.append(_table(bench, block, those, keys))
     if any(map(_holds_section, (g.unit for g in bench.at(BLOCK) if g.unit.parts))):
         steps.add(
             "stitch",
             f"Set the stitch back to {stitch(PIECING_STITCH.value)} before you join sections.",
-            sizes=[key],
+            sizes=keys,
+            aliases=_aliases(keys, "stitch"),
         )
     for block in by_block:
-        _join(bench, block, steps)
-    _remove(bench, steps)
+        _join(bench, block, steps, keys)
+    _remove(bench, steps, keys)
     return (*blocks, steps.block())
 
 
-def _table(bench: Bench, block: str, those: list[FoundationSection]) -> Table:
+def _table(
+    bench: Bench, block: str, those: list[FoundationSection], keys: tuple[str, ...]
+) -> Table:
     book, key = bench.book, bench.key
     rows: list[Row] = []
     for found in those:
@@ -216,7 +234,7 @@ def _table(bench: Bench, block: str, those: list[FoundationSection]) -> Table:
     notes = ("Cloth for a foundation is cut larger than its patch and is trimmed as it is sewn.",)
     return Table(
         f"foundation-{key}-{block}",
-        f"Cloth for the {book.block_name(block)} of the {book.title(key)}",
+        f"Fabric for the {book.block_name(block)}: {listed([book.title(k) for k in keys])}",
         _HEAD,
         tuple(rows),
         "llll",
@@ -236,54 +254,56 @@ def _cloth(bench: Bench, found: FoundationSection, at: int) -> tuple[str, str, s
     return fabric, f"**{piece.letter}**", book.say.rectangle(piece.width, piece.length)
 
 
-def _join(bench: Bench, block: str, steps: StepList) -> None:
+def _join(bench: Bench, block: str, steps: StepList, keys: tuple[str, ...]) -> None:
     mine = [g for g in bench.at(BLOCK) if block in g.blocks[:1] and _holds_section(g.unit)]
     for at, group in enumerate(mine):
-        _joined(bench, group, steps, at > 0)
+        _joined(bench, group, steps, at > 0, keys)
 
 
 def _holds_section(unit: Unit) -> bool:
     return bool(unit.section) or any(_holds_section(p) for p in unit.parts)
 
 
-def _joined(bench: Bench, group: Group, steps: StepList, again: bool) -> None:
+def _joined(
+    bench: Bench, group: Group, steps: StepList, again: bool, keys: tuple[str, ...]
+) -> None:
     unit, many = group.unit, len(group.units)
-    name = bench.the(unit)
+    name = called(bench, unit) or bench.the(unit)
     make = f" Make {number(many)}." if many > 1 else ""
     whole = f"This is the {bench.called(unit)}. " if bench.is_block(unit) else ""
     size = sewn_size(unit) if unit.is_box else None
-    measures = f"{capital(name)} {'measure' if 'sections' in name else 'measures'} " + (
-        f"{bench.book.say.rectangle(*size)}." if size is not None else ""
+    measures = (
+        f"{capital(name)} measures {bench.book.say.rectangle(*size)}." if size is not None else ""
     )
     steps.add(
         unit.kind,
         f"{_together(bench, unit, again)} {whole}Tear the paper off the allowances of "
         f"{'this seam' if len(unit.parts) == 2 else 'these seams'} only. "
         f"{press_text(bench, group)}{make}",
-        sizes=[bench.key],
+        sizes=keys,
+        aliases=_aliases(keys, unit.kind),
         right=measures if size is not None else "The points meet at the seam.",
     )
 
 
 def _together(bench: Bench, unit: Unit, again: bool) -> str:
     """Return how sections are sewn to each other; in short after the first time."""
-    parts = bench.parts_text(unit)
-    onwards = ", then sew on the next in the same way until the last is on"
-    more = onwards if len(unit.parts) > 2 else ""
+    parts = parts_named(bench, unit)
+    more = " Sew on the others in the same way, one after another." if len(unit.parts) > 2 else ""
     first = "the first two" if more else "them"
     blocks = dict.fromkeys(f.block for f in bench.book.drafts[bench.key].foundations)
     block = unit.patches[0].block
     which = f"For the {bench.book.block_name(block)}, join" if len(blocks) > 1 and block else "Join"
     if again:
-        return f"{which} {parts} as before, points matched with pins{more}."
+        return f"{which} {parts}{' in this order' if more else ''}, matching points with pins."
     return (
         f"{which} {parts}: lay {first} right sides together. Push a pin straight through both ends "
         "of the sewing line and wherever seams meet, from paper to paper; when it stands upright "
-        f"the points match. Pin, take the upright pins out, and sew on the printed line{more}."
+        f"the points match. Pin, take the upright pins out, and sew on the printed line.{more}"
     )
 
 
-def _remove(bench: Bench, steps: StepList) -> None:
+def _remove(bench: Bench, steps: StepList, keys: tuple[str, ...]) -> None:
     count = counted(sum(f.count for f in bench.book.drafts[bench.key].foundations), "foundation")
     steps.add(
         "paper",
@@ -291,6 +311,12 @@ def _remove(bench: Bench, steps: StepList) -> None:
         "their neighbours: it keeps edges cut off the straight grain from stretching. Then crease "
         "it along the stitches, hold the seam with a thumbnail and tear the paper away, the last "
         "patch first. Pick small bits out with tweezers.",
-        sizes=[bench.key],
+        sizes=keys,
         right="No stitch is pulled.",
+        aliases=_aliases(keys, "paper"),
     )
+
+
+def _aliases(keys: tuple[str, ...], step: str) -> tuple[tuple[str, str], ...]:
+    """Return the keys that a step would have in a section of each of the other sizes."""
+    return tuple((slug("foundation", key, step), key) for key in keys[1:])

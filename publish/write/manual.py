@@ -24,6 +24,7 @@ from publish.write import (
     cutting,
     foundation,
     glossary,
+    looking_up,
     materials,
     motifs,
     overview,
@@ -93,6 +94,7 @@ def _sections(book: Book) -> tuple[Section, ...]:
         *tell.chapter(book, "label-and-care", care.asked(book)),
         *templates.sections(book),
         care.colouring(book),
+        looking_up.section(book),
     )
     there = tuple(s for s in body if s is not None)
     last = care.edition(book)

@@ -21,7 +21,7 @@ from publish.words.en.phrase import capital, counted, listed
 from publish.write import have
 from publish.write.context import Book
 from publish.write.practice import BOBBIN, SPOOL_METRES
-from publish.write.precut import alternatives, purchase
+from publish.write.precut import purchase
 
 NONE = "–"
 
@@ -29,11 +29,11 @@ NONE = "–"
 def section(book: Book) -> Section:
     """Return the section on materials."""
     blocks: list[Block] = [Paragraph(_assumes(book)), _fabrics(book)]
-    others = alternatives(book)
-    blocks += [others] if others else []
     blocks += have.tables(book)
-    blocks += [_rest(book), _threads(book), Bullets(_hints(book))]
-    lead = "Lengths to buy, already rounded up to what a shop will cut."
+    blocks += [_rest(book), _threads(book)]
+    hints = _hints(book)
+    blocks += [Bullets(hints)] if hints else []
+    lead = "Lengths to buy, rounded up to what a shop cuts."
     return Section("materials", "Materials", tuple(blocks), lead)
 
 
@@ -168,7 +168,7 @@ def _rest(book: Book) -> Table:
             rows.append(Row((name, *cells)))
     return Table(
         "other-materials",
-        "Batting and the rest",
+        "Other materials",
         ("", *(book.title(k) for k in book.keys)),
         tuple(rows),
         "l" + "r" * len(book.keys),
@@ -216,14 +216,14 @@ def thread_rows(book: Book) -> list[tuple[str, Callable[[CutPlan], Fraction]]]:
     )
     return [
         (
-            f"Piecing{' and making up' if book.pillows else ''}, in a quiet neutral",
+            f"Piecing{' and making up' if book.pillows else ''}: grey or beige",
             lambda p: p.thread.piecing,
         ),
         *(
             (f"Appliqué, to match {book.fabric(f)}", partial(_sewn_on, f, len(motifs) == 1))
             for f in motifs
         ),
-        (f"Quilting, to match the {around} or to stand out", lambda p: p.thread.quilting),
+        (f"Quilting: matching the {around} or contrasting", lambda p: p.thread.quilting),
         *((f"Binding, to match {book.fabric(f)}", partial(_bound, f)) for f in bindings),
     ]
 
@@ -245,15 +245,13 @@ def _threads(book: Book) -> Table:
         lengths = [value(book.plans[k]) for k in book.keys]
         if any(lengths):
             rows.append(Row((name, *(_thread(book.say, n) if n > 0 else NONE for n in lengths))))
-    notes = [f"Counted in spools of {SPOOL_METRES.value} m; buy each colour by itself."]
+    notes = [f"One spool is {SPOOL_METRES.value} m."]
     quilting = [book.plans[k].thread.quilting for k in book.keys]
     if any(quilting):
         filled = (counted(bobbins(n), "bobbin") if n > 0 else NONE for n in quilting)
         rows.append(Row(("Full bobbins for quilting, wound from its thread", *filled)))
         notes.append(
-            f"Needle and bobbin use the same length. A bobbin is taken to hold about "
-            f"{book.say.thread(BOBBIN.value)} of 50 wt thread, a full class 15 bobbin; yours may "
-            "hold more or less."
+            f"One full class 15 bobbin holds about {book.say.thread(BOBBIN.value)} of 50 wt thread."
         )
     return Table(
         "thread",
@@ -275,19 +273,12 @@ def _thread(tell: Lengths, length: Fraction) -> str:
 
 
 def _hints(book: Book) -> tuple[str, ...]:
-    ratio = book.pattern.sewing.tension_ratio
-    hints = [
-        "Choose closely woven quilting cotton for the motif: it holds a crease and frays little.",
-        "Machine thread is counted at the lockstitch ratio of "
-        f"1 to {float(ratio):g}, needle and bobbin thread together.",
-    ]
-    if not book.motifs:
-        hints = hints[1:]
+    weave = (
+        "Choose closely woven quilting cotton for the motif: it holds a crease and frays little."
+    )
+    hints = [weave] if book.motifs else []
     if any(p.package for k in book.keys if (p := book.plans[k].batting) is not None):
-        hints.append(
-            "Batting packages are the smallest standard size that holds the piece; check the size "
-            "on the label, because makers differ."
-        )
+        hints.append("Package sizes of batting vary; check the label.")
     return tuple(hints)
 
 

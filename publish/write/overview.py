@@ -26,12 +26,10 @@ def section(book: Book) -> Section:
     """Return the section that shows what the pattern makes."""
     many = len(book.keys)
     lead = (
-        f"{capital(counted(many, 'size'))} of one design, shown to the same scale."
-        if many > 1
-        else "This is what the pattern makes."
+        f"Choose one of {counted(many, 'size')}." if many > 1 else "This is what the pattern makes."
     )
     caption = (
-        "Every size to the same scale, with its finished measurements."
+        "Finished sizes, drawn to one scale."
         if many > 1
         else "The finished piece with its measurements."
     )
@@ -54,8 +52,8 @@ def _motifs(book: Book) -> list[str]:
             whole = "one piece of cloth" if shape.pieces == 1 else "cloth"
             last = f"folded into {share(motif.folds)}s"
             said.append(
-                f"{name} is cut from {whole} {last}, the way a paper snowflake is cut, and sewn to "
-                f"its ground {method}."
+                f"{name} is cut from {whole} {last}, like a paper snowflake, and sewn to its "
+                f"ground {method}."
             )
         elif motif.symmetry != "mirror":
             said.append(

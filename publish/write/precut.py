@@ -64,7 +64,7 @@ def alternatives(book: Book) -> Table | None:
         ]
     return Table(
         "precuts",
-        "Can it be cut from precuts?",
+        "Using precuts",
         ("", *kinds),
         tuple(rows),
         "l" + "r" * len(kinds),
@@ -91,7 +91,7 @@ def _notes(tell: Lengths, plans: list[FabricPlan]) -> tuple[str, ...]:
     found = [a for p in plans for a in p.alternatives]
     fat = {a.sold_as.kind: a.sold_as for a in found if a.sold_as.kind.startswith("fat")}
     sizes = [f"a {k} {tell.short(s.length)} × {tell.short(s.width)}" for k, s in fat.items()]
-    notes = [f"{capital(listed(sizes))}: measure yours, because shops cut them differently."]
+    notes = [f"{capital(listed(sizes))}: measure yours, sizes vary."]
     if any(a.larger for a in found):
         notes.append("**No** names the piece that is larger than what is sold.")
     if any(a.count is None and not a.larger for a in found):

@@ -26,7 +26,7 @@ def sections(book: Book) -> tuple[Section, ...]:
     benches = [b for k in book.keys if len(_groups(b := Bench(book, k))) > _FEW]
     if not benches:
         return ()
-    lead = "Where the allowances of every seam go, so that seams lock where they meet."
+    lead = "Which way to press each seam, so that seams lock where they meet."
     blocks: list[Block] = []
     for bench in benches:
         blocks.append(_table(bench))

@@ -121,9 +121,9 @@ FAULTS: tuple[tuple[str, str, Change, str, str], ...] = (
     (
         "a size's foundations have no section",
         "heronry",
-        _without_section("foundation-pillow"),
+        _without_section("foundation-throw"),
         "P804",
-        "cut for the pillow",
+        "cut for the throw",
     ),
     (
         "a size's foundations have no table",

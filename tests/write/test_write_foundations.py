@@ -40,7 +40,10 @@ def test_every_patch_of_a_section_has_its_cloth_in_order() -> None:
     book = heronry()
     for key, draft in book.drafts.items():
         pieces = {p.letter: p for p in book.plans[key].pieces}
-        tables = [b for b in book.section(f"foundation-{key}").blocks if isinstance(b, Table)]
+        section = next(
+            s for s in book.manual.sections if s.parent == "foundation" and key in s.sizes
+        )
+        tables = [b for b in section.blocks if isinstance(b, Table)]
         rows = [r for t in tables for r in t.rows if r.kind == "body"]
         named = [f"{f.letter}{n}" for f in draft.foundations for n in range(1, len(f.patches) + 1)]
         assert [r.cells[0] for r in rows] == named
@@ -56,15 +59,15 @@ def test_every_patch_of_a_section_has_its_cloth_in_order() -> None:
 
 def test_sections_are_joined_as_the_tree_says() -> None:
     steps = [s.text for s in heronry().steps("foundation-mini") if s.text.startswith("Join")]
-    joined = [re.split("[:.]| as before", s)[0] for s in steps]
-    assert [re.findall(r"sections? (?:[A-G](?:, | and )?)+", s) for s in joined] == [
-        ["section A and ", "section B"],
-        ["sections A and B, ", "section C and ", "section D"],
-        ["sections A, B, C and D, ", "section E and ", "section F"],
-        ["sections A, B, C, D, E and F and ", "section G"],
+    joined = [re.split("[:.]| in this order|, matching", s)[0] for s in steps]
+    assert joined == [
+        "Join sections A and B",
+        "Join AB, C and D",
+        "Join ABCD, E and F",
+        "Join ABCDEF and G",
     ]
     assert "Push a pin straight through both ends" in steps[0]
-    assert "as before" in steps[1] and "This is the block" in steps[-1]
+    assert "matching points" in steps[1] and "This is the block" in steps[-1]
 
 
 def test_paper_comes_out_last() -> None:

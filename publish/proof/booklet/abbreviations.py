@@ -40,6 +40,7 @@ def check(case: Case) -> Iterator[Note]:
     names += [size.title for size in case.sizes.values()]
     names += [fabric.name for fabric in case.pattern.fabrics.values()]
     letters |= {w.rstrip("s") for name in names for w in _CAPITALS.findall(name)}
+    sections = {f.letter for key in case.keys for f in case.drafts[key].foundations}
     first: dict[str, Passage] = {}
     for passage in passages(case.manual):
         found = [w.rstrip("s") for w in _CAPITALS.findall(passage.text)]
@@ -48,6 +49,8 @@ def check(case: Case) -> Iterator[Note]:
             first.setdefault(word, passage)
     for word, passage in first.items():
         if word in explained or word in KNOWN or word in letters or _NUMERAL.fullmatch(word):
+            continue
+        if sections.issuperset(word):  # sections that are joined: ABCD
             continue
         yield warning(
             "P863",

@@ -26,18 +26,21 @@ _SMALL = Fraction(1, 2)
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each size told of a unit, a row or the top that is not its own."""
     for one in told(case):
-        if len(one.sizes) == 1:
-            for sentence in sentences(one.words):
-                if not letters(case, sentence) or "measure" in sentence.lower():
-                    yield from _judged(case, one, sentence)
+        found = [note for size in one.sizes for note in _at(case, one, size)]
+        yield from dict.fromkeys(found)  # sizes that are told in one say a slip once
 
 
-def _judged(case: Case, one: Told, sentence: str) -> Iterator[Note]:
+def _at(case: Case, one: Told, size: str) -> Iterator[Note]:
+    for sentence in sentences(one.words):
+        if not letters(case, sentence) or "measure" in sentence.lower():
+            yield from _judged(case, one, size, sentence)
+
+
+def _judged(case: Case, one: Told, size: str, sentence: str) -> Iterator[Note]:
     lengths = [length for length in said(sentence) if length.unit in case.units]
     if not lengths:
         return
-    size = one.sizes[0]
-    known = {as_sewn(case, size, unit) for unit in _made(case, one, sentence)}
+    known = {as_sewn(case, size, unit) for unit in _made(case, one, size, sentence)}
     if any(not (isinstance(v, Surd) or case.exact(v)) for pair in known for v in pair):
         return  # told as the pieces are cut add up; the rehearsal holds that against the model
     pairs = {(case.near(wide), case.near(high)) for wide, high in known}
@@ -81,12 +84,12 @@ def _wrong(
             yield f"{first.text} square"
 
 
-def _made(case: Case, one: Told, sentence: str) -> Iterator[Unit]:
+def _made(case: Case, one: Told, size: str, sentence: str) -> Iterator[Unit]:
     """Yield the units that a step on foundations makes, if the sentence tells how they come
     out; what stands for operations is held against them."""
     if one.section.key.startswith("foundation") and _RESULT.search(sentence):
         start = f"{one.section.key}-"
-        units = case.drafts[one.sizes[0]].assembly.outermost_first()
+        units = case.drafts[size].assembly.outermost_first()
         yield from (u for u in units if one.step.key == start + _slug(u.kind))
 
 

@@ -92,8 +92,8 @@ geese-sew = { -opens } Draw a diagonal line on the wrong side of { $small }. Lay
     in the middle. Sew { $seam } from the line on both sides.{ -often }
     .right = The line runs from corner to corner of the large square.
     .caption = { -marked }
-geese-cut = Cut on the line and press the small triangles out. On each half lay one more { $letter } in the
-    corner that is left of { $mark }, its line running out between the two small triangles. Sew { $seam }
+geese-cut = Cut on the line and press the small triangles out. On each half lay one more { $letter } on the
+    corner of { $mark } that is still bare, its line running between the two small triangles. Sew { $seam }
     from the line on both sides, and cut on the line.
     .right = Each large square has given four units.
     .caption = { -cut }
