@@ -9,12 +9,12 @@ from __future__ import annotations
 
 from publish.model.draft import FoundationSection, Unit
 from publish.model.tree import BLOCK, Group, every
-from publish.model.words import Block, Box, FigureBlock, Paragraph, Row, Section, Table
+from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
 from publish.words.en.phrase import capital, counted, listed, number, stitch
 from publish.write.bench import Bench
 from publish.write.collect import strings
 from publish.write.context import Book
-from publish.write.foundation_counts import counts
+from publish.write.foundation_counts import counts, mirror
 from publish.write.foundation_names import called, parts_named
 from publish.write.practice import FOUNDATION_SPARE, FOUNDATION_STITCH, PIECING_STITCH
 from publish.write.pressing import press_text
@@ -37,7 +37,7 @@ def sections(book: Book) -> tuple[Section, ...]:
     steps = StepList(book, "foundation", keys)
     _how(book, keys, steps)
     lead = "Sew fabric to printed paper in the order of the numbers."
-    intro: list[Block] = [_mirror(), steps.block()]
+    intro: list[Block] = [mirror(), steps.block()]
     if len(keys) == 1:
         blocks = (*intro, *_size(Bench(book, keys[0]), steps, keys))
         return (Section("foundation", _TITLE, blocks, lead, sizes=book.only(keys)),)
@@ -66,20 +66,6 @@ def _alike(book: Book, keys: tuple[str, ...]) -> list[tuple[str, ...]]:
 
 
 _TITLE = "Foundation piecing"
-
-
-def _mirror() -> Box:
-    return Box(
-        "note",
-        "The printed side is a mirror image",
-        (
-            "The lines are printed on the side that you sew on. The cloth lies on the other, blank "
-            "side, so the finished block is the mirror image of the print: what is on the left of "
-            "the paper comes out on the right of the block.",
-            "A1 on a foundation is section A, patch 1, which is sewn first. Bold letters in the "
-            "table are pieces that you cut.",
-        ),
-    )
 
 
 def _first(book: Book, keys: tuple[str, ...]) -> tuple[str, FoundationSection]:

@@ -1,4 +1,5 @@
-"""How often each section on paper is sewn, for which blocks.
+"""What is said before anything is sewn on paper: that it is a mirror image, and how often
+each section is sewn, for which blocks.
 
 In: foundation sections of one size. Out: a sentence.
 Invariant: counts and letters are the draft's.
@@ -8,6 +9,7 @@ from __future__ import annotations
 
 from collections import Counter
 
+from publish.model.words import Box
 from publish.words.en.phrase import listed, number
 from publish.write.bench import Bench
 
@@ -39,3 +41,18 @@ def _each(letters: list[str], count: int) -> str:
         else (listed(letters))
     )
     return f"sections {named} {often} each"
+
+
+def mirror() -> Box:
+    """Say which side of the paper is which."""
+    return Box(
+        "note",
+        "The printed side is a mirror image",
+        (
+            "The lines are printed on the side that you sew on. The cloth lies on the other, blank "
+            "side, so the finished block is the mirror image of the print: what is on the left of "
+            "the paper comes out on the right of the block.",
+            "A1 on a foundation is section A, patch 1, which is sewn first. Bold letters in the "
+            "table are pieces that you cut.",
+        ),
+    )
