@@ -240,7 +240,7 @@ def answers(pattern: Pattern, plans: Mapping[str, CutPlan]) -> Iterator[Note]:
                 pattern.place("have", have.item),
                 f"nothing is cut from the {have.kind} of {fabric.name}",
                 expected="cloth that holds a piece of the quilt, and spares some that is bought",
-                received=pattern.measures.sides(have.width, have.length),
+                received=" × ".join(map(pattern.measures.text, (have.width, have.length))),
                 help="leave it out of `have`, or keep it for another quilt",
             )
 

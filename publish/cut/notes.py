@@ -25,7 +25,7 @@ def too_wide_note(pattern: Pattern, size: Size, need: Need) -> Note:
         pattern.place("sizes", size.key, "block_size"),
         f"the {need.name} of the {size.title} is wider than {fabric.name}",
         expected=f"at most {pattern.measures.text(fabric.usable_width)}, its usable width",
-        received=pattern.measures.sides(need.width, need.length),
+        received=_sides(pattern, need.width, need.length),
         help=f"make the block smaller, or give `{fabric.key}` a wider `usable_width`",
     )
 
@@ -39,8 +39,8 @@ def too_large_note(pattern: Pattern, size: Size, need: Need) -> Note:
         "C404",
         pattern.place("fabrics", fabric.key, "sold_as"),
         f"the {need.name} of the {size.title} is larger than {_one(sold)} of {fabric.name}",
-        expected=f"at most {pattern.measures.sides(sold.width, sold.length)}",
-        received=pattern.measures.sides(need.width, need.length),
+        expected=f"at most {_sides(pattern, sold.width, sold.length)}",
+        received=_sides(pattern, need.width, need.length),
         help=f"sell `{fabric.key}` as yardage, or cut the {need.name} from another fabric",
     )
 
@@ -57,6 +57,10 @@ def too_tight_note(pattern: Pattern, size: Size, patch: Patch, allow: Fraction) 
         expected=f"a radius above {pattern.measures.text(allow)}",
         help="make the block larger, or the curve gentler",
     )
+
+
+def _sides(pattern: Pattern, width: Fraction, length: Fraction) -> str:
+    return f"{pattern.measures.text(width)} × {pattern.measures.text(length)}"
 
 
 def _one(sold: SoldAs) -> str:
