@@ -33,7 +33,7 @@ set-out-cutting = Cut the strips in the order of the layout, from selvage to sel
    *[no] { "" }
 }
 cut-strips = { -fabric }Cut { $strips } { $depth } wide.
-    .caption = { $fabric }, { $size }
+    .caption = { $fabric }, { $size }.
 cut-count = { $count } { $letter }
 cut-section = a section { $width } wide
 cut-sections = { $count } sections, { $widths } wide
@@ -97,14 +97,14 @@ cut-ready-cut = { -fabric }From { $count ->
     [length] { " " }along its length
    *[width] { "" }
 } { $strips }.
-    .caption = { $fabric }, { $size }
+    .caption = { $fabric }, { $size }.
 cut-ready-strip = { -fabric }From { $count ->
     [one] { $sheets }
    *[other] each of { $sheets }
 } cut { $pieces }.
-    .caption = { $fabric }, { $size }
+    .caption = { $fabric }, { $size }.
 use-ready-cut = { -fabric }Use { $count ->
     [one] { $sheets }
    *[other] each of { $sheets }
 } whole, as { $pieces }.
-    .caption = { $fabric }, { $size }
+    .caption = { $fabric }, { $size }.
