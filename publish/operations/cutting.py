@@ -76,7 +76,7 @@ class StraightenCloth(Operation):
     """Square one end of every cloth to its fold."""
 
     on: tuple[str, ...]
-    message: ClassVar[str] = "straighten-cloth"
+    message: ClassVar[str] = "straighten-fabric"
     tools: ClassVar[tuple[str, ...]] = (CUTTER, "ruler", "iron")
 
     def carry_out(self, table: Table) -> None:

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 import traceback
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import groupby
 from pathlib import Path
 from typing import Any
@@ -192,6 +192,15 @@ def css_string(text: str) -> Markup:
     return Markup(f'"{escaped}"')
 
 
+def _frames(fault: Exception) -> Iterator[tuple[str, int]]:
+    """Yield file and line of each frame of a fault; of a template's code, where it was
+    written. Jinja has put that in its place already unless a template imports it."""
+    for frame, line in traceback.walk_tb(fault.__traceback__):
+        template = frame.f_globals.get("__jinja_template__")
+        written = line if template is None else template.get_corresponding_lineno(line)
+        yield frame.f_code.co_filename, written or 1
+
+
 def _note(fault: Exception, layout: Layout) -> Note | None:
     """Return where in the templates something went wrong, or None if it was not there.
 
@@ -202,13 +211,14 @@ def _note(fault: Exception, layout: Layout) -> Note | None:
         file = Path(fault.filename) if fault.filename else layout.folder / layout.template
         place = Place(shown_path(file), fault.lineno)
     else:
-        frames = traceback.extract_tb(fault.__traceback__)
         inside = [
-            f for f in frames if any(Path(f.filename).is_relative_to(d) for d in layout.folders)
+            (file, line)
+            for file, line in _frames(fault)
+            if any(Path(file).is_relative_to(d) for d in layout.folders)
         ]
         if not inside and not isinstance(fault, (TemplateError, *_UNREAD)):
             return None
-        file = Path(inside[-1].filename) if inside else layout.folder / layout.template
-        place = Place(shown_path(file), (inside[-1].lineno or 1) if inside else 1)
+        name, line = inside[-1] if inside else (layout.folder / layout.template, 1)
+        place = Place(shown_path(Path(name)), line)
     said = str(fault) or type(fault).__name__
     return error("T703", place, f"the template cannot be filled in: {said}")

@@ -24,8 +24,8 @@ def section(book: Book) -> Section:
         blocks.append(Bullets(hints))
     if len(book.fabrics) > 2:
         caption = (
-            "Each fabric beside each other fabric. The number is the difference in lightness; ! "
-            "marks a small one. A disc estimates what shows through."
+            "Each fabric beside each other fabric. The number is the difference in lightness, "
+            "with an exclamation mark where it is small. A disc estimates what shows through."
         )
         blocks.append(FigureBlock(figure("pairs", None, caption)))
     blocks += _colourways(book)

@@ -14,6 +14,7 @@ from shapely.geometry import Polygon
 from top_figures import elements, filled, illegible, rings
 
 from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.style import CUT
 from publish.draw.cutting.bench_cuts import draw_cuts, shape_of
 from publish.draw.cutting.bench_table import Bench
@@ -26,7 +27,7 @@ PLAN = FabricPlan("moss", F(40), (), (), F(9), F(9), F(9), F(9), F(9), F(0))
 
 def bench(down: bool = True) -> tuple[Canvas, Bench]:
     canvas = Canvas(6, 6)
-    return canvas, Bench(canvas.frame(0, 0, 0.1), down, PLAN, "#2f6152")
+    return canvas, Bench(canvas.frame(0, 0, 0.1), down, PLAN, "#2f6152", Labels())
 
 
 def piece(shape: str, width: Fraction, length: Fraction, yields: int) -> Piece:

@@ -160,6 +160,7 @@ def test_it_is_made_of_a_folder_of_whole_patterns(tmp_path, monkeypatch, named, 
         jobs=1,
         size="",
         fresh=False,
+        cluster="",
     )
     found = several.build(folders, None, asked)
     assert [o.key for o in found] == ["reedmace", "sedge", *(["line-sheet"] if sheet else [])]

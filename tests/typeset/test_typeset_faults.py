@@ -60,7 +60,7 @@ def test_an_unknown_name_in_a_template_is_a_note_at_its_line(own: Path) -> None:
 
 def test_an_unknown_attribute_in_a_macro_is_a_note_at_its_line(own: Path) -> None:
     path = own / "words.html"
-    text = path.read_text(encoding="utf-8").replace("{{ text | prose }}", "{{ item.txt }}")
+    text = path.read_text(encoding="utf-8").replace("{{ p.block.text | prose }}", "{{ item.txt }}")
     path.write_text(text, encoding="utf-8")
     line = next(n for n, t in enumerate(text.splitlines(), 1) if "item.txt" in t)
     (note,) = notes_of(own)

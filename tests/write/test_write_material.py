@@ -13,6 +13,7 @@ from publish.model.cutplan import Alternative, Cut, Strip
 from publish.operations.cutting import CutOff, CutPieces, cloth_of
 from publish.operations.operation import Moment, Where
 from publish.words import language
+from publish.words.en.lengths import Lengths
 from publish.write.context import Book
 from publish.write.precut import alternatives, sold
 
@@ -94,7 +95,7 @@ def test_sheets_are_cut_in_steps_with_their_layout() -> None:
     ],
 )
 def test_what_is_sold_in_words(count, kind, words) -> None:
-    assert sold(count, kind) == words
+    assert sold(Lengths(), count, kind) == words
 
 
 def test_nested_motifs_are_traced_and_fused_as_their_layouts_show() -> None:

@@ -13,7 +13,7 @@ cutting-how = The table gives the size and number of each piece, across the fabr
     }
 cutting-sections = Where a strip has sections, cut each off in one piece, and then into strips across it.
 
-straighten-cloth = Press the fabric, fold it selvage to selvage and square one end to the fold.
+straighten-fabric = Press the fabric, fold it selvage to selvage and square one end to the fold.
     .right = Opened, the cut edge is straight.
 set-out-cutting = Cut the strips in the order of the layout, from selvage to selvage, and trim the
     selvages off. Cut the pieces from each strip and label each stack with its letter.
