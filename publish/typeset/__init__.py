@@ -14,8 +14,7 @@ from publish.model.figure import Artwork
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, Severity, error
-from publish.typeset import fonts, for_press, house, layout, pages, photos, plates, press
-from publish.typeset.styled import Composed
+from publish.typeset import fonts, for_press, house, layout, pages, photos, plates, press, styled
 
 __all__ = ["CODES", "inspect", "typeset"]
 
@@ -121,7 +120,7 @@ def _errors(notes: list[Note]) -> bool:
 
 
 def _unprintable(
-    pattern: Pattern, composed: Composed, artwork: Artwork, chosen: layout.Layout
+    pattern: Pattern, composed: styled.Composed, artwork: Artwork, chosen: layout.Layout
 ) -> tuple[Note, ...]:
     """Return a note when words or drawings hold characters that the layout's fonts lack."""
     drawings = [f.svg for f in artwork.figures.values()]

@@ -21,7 +21,7 @@ from shapely.geometry import Polygon, box
 
 from publish.cut import nest as nesting
 from publish.cut.nest import Nest, Shape, Spot, faults, in_rows, nest
-from publish.units import round_up
+from publish.units import EIGHTH, round_up
 
 F = Fraction
 FACTOR = 1.06
@@ -71,10 +71,10 @@ def test_the_same_layouts_come_every_time_and_no_solver_is_left_running(monkeypa
     runs = []
     for _ in range(2):
         nesting._run.cache_clear()
-        found = nesting._layouts(tuple(shapes), width, 0)
+        found = nesting._layouts(tuple(shapes), width, 0, EIGHTH)
         runs.append([next(found) for _ in range(40)])
         found.close()
-        runs.append([next(nesting._layouts(tuple(shapes), width, 0))])
+        runs.append([next(nesting._layouts(tuple(shapes), width, 0, EIGHTH))])
     assert runs[0] == runs[2] and runs[1] == runs[3] == runs[0][:1]
     assert all(a.length >= b.length for a, b in pairwise(runs[0]))
     assert started and all(process.poll() is not None for process in started)
@@ -84,10 +84,10 @@ def test_a_second_reader_goes_on_where_the_first_stopped():
     """What the first did not read, the solver finds again."""
     shapes, width, _ = instance("fu")
     nesting._run.cache_clear()
-    first = nesting._layouts(tuple(shapes), width, 0)
+    first = nesting._layouts(tuple(shapes), width, 0, EIGHTH)
     few = [next(first) for _ in range(5)]
     first.close()
-    second = nesting._layouts(tuple(shapes), width, 0)
+    second = nesting._layouts(tuple(shapes), width, 0, EIGHTH)
     more = [next(second) for _ in range(9)]
     second.close()
     assert more[:5] == few

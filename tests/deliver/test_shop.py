@@ -163,7 +163,12 @@ def test_kits_are_one_plan_many_times() -> None:
     bolts = {name: bolt["yards"] for name, bolt in found["bolts"].items()}
     assert bolts == {"linen": "34 3/8", "sandbar": "6 1/4", "moss": "18 3/4"}
     linen = found["sizes"]["mini"]["fabrics"]["linen"]
-    assert linen["one_kit"] == {"inches": "49 1/2", "yards": "1 3/8", "metres": "1.20"}
+    assert linen["one_kit"] == {
+        "inches": "49 1/2",
+        "yards": "1 3/8",
+        "metres": "1.20",
+        "words": "1 3/8 yd (1.20 m)",
+    }
     assert linen["all_kits"]["metres"] == "30.00"
     assert linen["strips"] == ["1 strip 28 in deep, each 1 E", "1 strip 17 1/2 in deep, each 1 A"]
     pieces = {p["letter"]: (p["one_kit"], p["all_kits"]) for p in found["sizes"]["mini"]["pieces"]}

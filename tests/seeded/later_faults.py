@@ -323,7 +323,7 @@ WORDS: tuple[tuple[str, Change, str], ...] = (
         said("1/2 in (13 mm) seam", "1/4 in (6 mm) seam", step="quilting-backing-throw"),
         "P830",
     ),
-    ("a precut count is short", said("31, H and J", "21, H and J", "materials"), "P807"),
+    ("a precut count is short", said("31, H and J", "21, H and J", "looking-up"), "P807"),
     (
         "the wrong square is folded",
         said("motif square **A**", "motif square **B**", "folding"),

@@ -28,14 +28,14 @@ CODES = {
 }
 
 _SIZES = re.compile(rf"({COUNT}) sizes\b", re.IGNORECASE)
-_FABRICS = re.compile(rf"({COUNT}) fabrics,", re.IGNORECASE)
+_FABRICS = re.compile(rf"^({COUNT}) fabrics\.|({COUNT}) fabrics,", re.IGNORECASE)
 _FOLDS = re.compile(r"\b(four|six|eight|twelve|sixteen)(?:-fold|th of the (?!yard))", re.IGNORECASE)
 _FOLD_NUMBERS = {"four": 4, "six": 6, "eight": 8, "twelve": 12, "sixteen": 16}
 _KINDS = re.compile(
     rf"(?:^|; |, (?={COUNT} [^;,]+ blocks?\b))({COUNT})(?: ([^;,]+?) blocks?\b)?", re.IGNORECASE
 )
 """In a table: a count, and the kind of block that it counts where there are several."""
-_SPOOL = re.compile(r"\bspools of (\d+) m\b")
+_SPOOL = re.compile(r"\bspool is (\d+) m\b")
 _POINTS = {"Points on each motif": "tips", "Inside corners on each motif": "inside_corners"}
 _SPOOLS = re.compile(rf"(?<![\d.])(\d+) m\)?(?: \([^)]*\))?: ({COUNT}) spools?\b")
 
@@ -45,7 +45,8 @@ def check(case: Case) -> Iterator[Note]:
     yield from _sizes_and_folds(case)
     fabrics = {f for _, f, _ in case.fabric_plans()}
     for passage in passages(case.manual):
-        for count in _FABRICS.findall(passage.text):
+        for found in _FABRICS.finditer(passage.text):
+            count = found[1] or found[2]
             if number(count) != len(fabrics):
                 place = said_at(case, passage)
                 yield _note(case, passage.where, "fabrics", len(fabrics), count, place)

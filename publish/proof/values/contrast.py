@@ -25,8 +25,8 @@ CODES = {
     "P850": Code(
         "Fabrics are not listed from light to dark as the booklet says",
         "a maker who keeps that order chooses the wrong fabrics",
-        "`From light to dark they are Sandbar, Salt linen`, where linen is the paler",
-        "`From light to dark they are Salt linen, Sandbar`",
+        "`Light to dark: Sandbar, Salt linen`, where linen is the paler",
+        "`Light to dark: Salt linen, Sandbar`",
     ),
     "P848": Code(
         "Fabrics that touch can hardly be told apart",
@@ -36,7 +36,7 @@ CODES = {
     ),
 }
 
-_LISTED = re.compile(r"\b[Ff]rom light to dark they are ([^.]+)\.")
+_LISTED = re.compile(r"\bLight to dark: ([^.]+)\.")
 ALIKE = 3.5
 """CIEDE2000 difference below which two cloths look like one: common practice, no source."""
 _SHARED = 0.05
