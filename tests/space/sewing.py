@@ -6,7 +6,7 @@ read here is one that nothing is told of, and counts made and used then differ.
 
 import re
 from collections import Counter
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from space.told import boxes, letters, number
 
@@ -40,10 +40,32 @@ def steps_of(case, size):
             continue
         if section.key != "piecing" and not section.key.startswith("piecing-"):
             continue
+        table = {}
         for block in section.blocks:
+            if type(block).__name__ == "Table" and block.key.startswith("units-"):
+                table = _units(block, case.sizes[size]["title"])
             if type(block).__name__ == "Steps":
-                found += [_read(s) for s in block.items if not s.sizes or size in s.sizes]
+                mine = [s for s in block.items if not s.sizes or size in s.sizes]
+                found += [_read(_looked_up(s, table)) for s in mine]
     return _quick_joined(found)
+
+
+def _units(table, title):
+    """Return what a table of units says for one size: `{"unit 1": (count, size)}`."""
+    column = table.head.index(title)
+    cells = {row.cells[0].lower(): row.cells[column] for row in table.rows}
+    return {name: tuple(cell.split(" of ", 1)) for name, cell in cells.items() if " of " in cell}
+
+
+def _looked_up(step, table):
+    """Return a step with what it sends the maker to the table for."""
+    named = re.search(r"\bunit \d+|\bthe \w+", step.text, re.IGNORECASE)
+    if "in the table" not in f"{step.text} {step.right}" or not named:
+        return step
+    count, size = table[named[0].lower()]
+    text = step.text.replace("Make the number in the table", f"Make {count}")
+    right = re.sub(r"measures? (?:its|their) sizes? in the table", f"measures {size}", step.right)
+    return replace(step, text=text, right=right)
 
 
 def _read(step):
