@@ -81,17 +81,20 @@ def _materials(manual: Manual, sizes: list[str]) -> Json:
         for row in [r for r in table.rows if told and r.kind != "part"]:
             for size, cell in zip(sizes, row.cells[1:], strict=True):
                 if cell != "–":
-                    name, said = _said(row, cell)
+                    name, said = _said(table.key, row, cell)
                     found[size][table.key][name] = said
     return found
 
 
-def _said(row: Row, cell: str) -> tuple[str, str]:
-    """Return what a row of the materials is about, and what is to be bought."""
+def _said(table: str, row: Row, cell: str) -> tuple[str, str]:
+    """Return what a row of the materials is about, and what is to be bought.
+
+    Thread is told apart by what it sews, not by the colour that is advised for it.
+    """
     if row.fabric is not None:
         return row.fabric, cell.split("; at hand:")[0]
     name, _, kind = row.cells[0].replace("**", "").partition(": ")
-    return name.split(",")[0], f"{kind}, {cell}" if kind else cell
+    return name.split(",")[0], f"{kind}, {cell}" if kind and table != "thread" else cell
 
 
 def _tools(manual: Manual) -> list[str]:

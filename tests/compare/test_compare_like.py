@@ -41,7 +41,11 @@ PLAIN = f"{HEAD}sizes:\n{MINI % ''}{THROW}"
 
 
 def test_sizes_only_listed_in_another_order_are_no_change():
-    assert changes(PLAIN, f"{HEAD}sizes:\n{THROW}{MINI % ''}") == ()
+    both = f"{HEAD}sizes:\n{THROW}{MINI % ''}"
+    # What is told for both at once is pictured in the first of them, and says in which.
+    (pictured,) = changes(PLAIN, both)
+    told = [(kind, text) for kind, text in pictured.words if kind != "same"]
+    assert pictured.consequence == "cosmetic" and told == [("gone", "Mini."), ("new", "Throw.")]
 
 
 def test_blocks_that_are_turned_are_told_with_their_row():

@@ -11,6 +11,7 @@ from independent import blocks
 from independent.trade import (
     ROOT,
     corner_triangle,
+    fits_sheet,
     length,
     on_point_counts,
     once_cut,
@@ -141,8 +142,10 @@ def _cut_block(pattern, top, name, side, count, seam, outer):
             _cut_ground(pattern, top, block["ground"], side, count, seam, outer)
             return
     piecing = {**pattern.get("piecing", {}), **block.get("piecing", {})}
-    for cloth, ring, *box in blocks.patches(pattern, name):
-        if block.get("foundation"):
+    patches = blocks.patches(pattern, name)
+    ruled = _off_paper(patches, side, seam) if block.get("foundation") == "derived" else ()
+    for number, (cloth, ring, *box) in enumerate(patches):
+        if block.get("foundation") and number not in ruled:
             top.patches["foundation", cloth] += count
             continue
         if ring is None:
@@ -152,6 +155,54 @@ def _cut_block(pattern, top, name, side, count, seam, outer):
         if block.get("motif"):
             continue  # patches at the edge have a margin of their own
         _cut_patch(top, cloth, [(x * side, y * side) for x, y in ring], count, seam, piecing)
+
+
+def _off_paper(patches, side, seam):
+    """Return which patches of a block on one foundation stay off its paper.
+
+    They are bars from edge to edge, cut with a ruler and sewn on last: the fewest, and four at
+    most, without which the rest with its seams goes on a sheet. Of those the ones that leave
+    the most. Where no four do, all stay on the paper (geometry; the sheet is the project's own).
+    """
+    boxes = [_reach(ring) if ring and len(ring) == 4 else None for _, ring, *_ in patches]
+    left = {(): (0, 0, 1, 1)}
+    for _ in range(5):
+        small = {off: rest for off, rest in left.items() if fits_sheet(*_sides(rest, side), seam)}
+        if small:
+            return max(small, key=lambda off: _sides(small[off])[0] * _sides(small[off])[1])
+        left = {
+            (*off, n): shorter
+            for off, rest in left.items()
+            for n, bar in enumerate(boxes)
+            if bar and n not in off and (shorter := _without(rest, bar))
+        }
+    return ()
+
+
+def _reach(ring):
+    """Return the box of a ring that is a rectangle lying square, otherwise None."""
+    xs, ys = {x for x, _ in ring}, {y for _, y in ring}
+    square = len(xs) == len(ys) == 2
+    return (min(xs), min(ys), max(xs), max(ys)) if square else None
+
+
+def _sides(box, side=1):
+    left, top, right, bottom = box
+    return (right - left) * side, (bottom - top) * side
+
+
+def _without(rest, bar):
+    """Return what is left of a box beside a bar that fills one of its edges, or None."""
+    left, top, right, bottom = rest
+    if (bar[0], bar[2]) == (left, right):
+        if bar[1] == top:
+            return left, bar[3], right, bottom
+        return (left, top, right, bar[1]) if bar[3] == bottom else None
+    if (bar[1], bar[3]) == (top, bottom):
+        if bar[0] == left:
+            return bar[2], top, right, bottom
+        return (left, top, bar[0], bottom) if bar[2] == right else None
+    return None
 
 
 def _cut_ground(pattern, top, ground, side, count, seam, outer):

@@ -34,6 +34,15 @@ def rectangle(finished, seam):
     return finished + 2 * seam
 
 
+def fits_sheet(wide, high, seam):
+    """Return whether a foundation with its seams goes on one sheet of Letter and of A4.
+
+    Both leave 7 1/2 x 8 3/4 in beside margins, title and ruler: the project's own figure.
+    """
+    short, long = sorted((rectangle(wide, seam), rectangle(high, seam)))
+    return short <= Fraction(15, 2) and long <= Fraction(35, 4)
+
+
 def once_cut(leg, seam):
     """Square cut once on the diagonal, for two triangles with this leg.
 
