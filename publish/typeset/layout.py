@@ -15,7 +15,6 @@ from itertools import product
 from pathlib import Path
 from typing import Any
 
-import publish
 from publish.model.book import Paper
 from publish.model.pattern import Pattern
 from publish.notes import Note, Severity, error, warning
@@ -26,7 +25,9 @@ from publish.typeset.layout_file import (
     FontFace,
     Written,
     fault,
+    our_homes,
     read,
+    shared,
     within,
 )
 
@@ -51,19 +52,20 @@ class Layout:
     def folder(self) -> Path:
         return self.folders[0]
 
+    @property
+    def searched(self) -> tuple[Path, ...]:
+        """The folders that its files are looked for in: its own, then what all layouts share."""
+        return (*self.folders, shared())
+
     def file(self, name: str) -> Path | None:
         """Return a file of the layout, or of one that it extends; None for any other path."""
-        return next((p for f in self.folders if (p := within(f, name)) is not None), None)
+        return next((p for f in self.searched if (p := within(f, name)) is not None), None)
 
 
 def homes(pattern: Pattern) -> tuple[Path, ...]:
-    """Return the folders that layouts are looked for in, in this order.
-
-    `layouts/` inside the package, where a wheel puts it; `layouts/` beside the package,
-    where a checkout has it; `layouts/` in the pattern's own folder, then in its studio's.
-    """
-    package = Path(publish.__file__).resolve().parent
-    return (package / "layouts", package.parent / "layouts", *_own_homes(pattern))
+    """Return the folders that layouts are looked for in, in this order: ours, `layouts/` in
+    the pattern's own folder, then in its studio's."""
+    return (*our_homes(), *_own_homes(pattern))
 
 
 def _own_homes(pattern: Pattern) -> tuple[Path, ...]:
@@ -208,7 +210,7 @@ def _unset(chain: tuple[Written, ...], paper: Paper) -> list[Note]:
 
 def _lacking(chain: tuple[Written, ...], template: str) -> list[Note]:
     """Return a note when no layout of the chain has the page template."""
-    if any((w.folder / template).is_file() for w in chain):
+    if any((folder / template).is_file() for folder in (*(w.folder for w in chain), shared())):
         return []
     return [fault(chain[0].path, "the layout lacks a file that it names", received=template)]
 

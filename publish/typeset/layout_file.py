@@ -9,19 +9,22 @@ from __future__ import annotations
 from collections.abc import Mapping
 from copy import deepcopy
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from importlib.util import find_spec
 from pathlib import Path
 from typing import Any
 
 import yaml
 
+import publish
 from publish.model.book import PAPERS
 from publish.notes import Note, Place, error, shown_path
 
 FILE = "layout.yaml"
 DEFAULT_TEMPLATE = "booklet.html"
 DEFAULT_STYLE = "style.css"
+SHARED = "shared"
+"""The folder beside our layouts with the templates that all layouts share."""
 ROLES = ("titles", "text", "labels")
 """What a layout sets type for, each in a family that a pattern may replace."""
 _KEYS = {
@@ -63,6 +66,19 @@ class Written:
     @property
     def path(self) -> Path:
         return self.folder / FILE
+
+
+def our_homes() -> tuple[Path, ...]:
+    """Return where layouts of ours may lie: inside the package, where a wheel puts them, and
+    beside it, where a checkout has them."""
+    package = Path(publish.__file__).resolve().parent
+    return (package / "layouts", package.parent / "layouts")
+
+
+@cache
+def shared() -> Path:
+    """Return the folder of the templates that every layout has unless it has its own."""
+    return next(folder for home in our_homes() if (folder := home / SHARED).is_dir())
 
 
 def read(folder: Path) -> tuple[Written | None, tuple[Note, ...]]:
@@ -116,13 +132,16 @@ def _parsed(text: str) -> Any:
 def _named(data: Mapping[str, Any], path: Path, alone: bool) -> list[Note]:
     """Return a note for each file that a layout must have and has not.
 
-    One that stands `alone` has both files; one that extends another, those that it names.
+    One that stands `alone` has both files, or the template that all share; one that extends
+    another, those that it names.
     """
     names = [data["style"]] if "style" in data else [DEFAULT_STYLE] if alone else []
     if alone:
         names.insert(0, data.get("template", DEFAULT_TEMPLATE))
     what = "the layout lacks a file that it names"
-    return [fault(path, what, received=n) for n in names if within(path.parent, n) is None]
+    places = (path.parent, shared())
+    lacking = [n for n in names if all(within(place, n) is None for place in places)]
+    return [fault(path, what, received=n) for n in lacking]
 
 
 def _keys(value: object, name: str, path: Path) -> tuple[dict[str, Any], list[Note]]:

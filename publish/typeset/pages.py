@@ -130,15 +130,15 @@ def _layer(layout: Layout, style: Path) -> str:
 
 
 def _loader(layout: Layout) -> BaseLoader:
-    """Return where templates come from: the layout, then what it extends.
+    """Return where templates come from: the layout, what it extends, what all share.
 
-    A layout's own file replaces one of the same name; `NAME/FILE` is always the file of
-    the layout that is extended, so that a replacement can build on it.
+    A layout's own file replaces one of the same name; `NAME/FILE` is always the file that
+    the layout of that name has, so that a replacement can build on it.
     """
-    files = [Folder(folder) for folder in layout.folders]
+    files = [Folder(folder) for folder in layout.searched]
     bases: dict[str, BaseLoader] = {}
-    for folder, loader in zip(layout.folders[1:], files[1:], strict=True):
-        bases.setdefault(folder.name, loader)
+    for at, folder in enumerate(layout.folders[1:], start=1):
+        bases.setdefault(folder.name, ChoiceLoader(files[at:]))
     return ChoiceLoader([*files, PrefixLoader(bases)])
 
 
@@ -214,7 +214,7 @@ def _note(fault: Exception, layout: Layout) -> Note | None:
         inside = [
             (file, line)
             for file, line in _frames(fault)
-            if any(Path(file).is_relative_to(d) for d in layout.folders)
+            if any(Path(file).is_relative_to(d) for d in layout.searched)
         ]
         if not inside and not isinstance(fault, (TemplateError, *_UNREAD)):
             return None

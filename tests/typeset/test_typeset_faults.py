@@ -17,7 +17,7 @@ from publish.notes import Note, Severity
 from publish.typeset import CODES, typeset
 from publish.typeset.layout import find
 
-TIDELINE = Path(__file__).parents[2] / "layouts" / "tideline"
+LAYOUTS = Path(__file__).parents[2] / "layouts"
 ARTWORK = bulrush_drawn.artwork(LETTER)
 
 
@@ -25,7 +25,8 @@ ARTWORK = bulrush_drawn.artwork(LETTER)
 def own(tmp_path: Path) -> Path:
     """Return a copy of the layout as a designer's own, beside the pattern."""
     folder = tmp_path / "layouts" / "mine"
-    shutil.copytree(TIDELINE, folder)
+    for part in ("shared", "tideline"):
+        shutil.copytree(LAYOUTS / part, folder, dirs_exist_ok=True)
     return folder
 
 
