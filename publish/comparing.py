@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
-from publish import compare, deliver, finished, pipeline, web
+from publish import compare, deliver, finished, pipeline, web_pdf
 from publish.compare import Change, Edition
 from publish.notes import Note, Place, PublishError, Report, error
 
@@ -122,7 +122,7 @@ def files(old: Edition, new: Edition, changes: Sequence[Change]) -> dict[str, by
     made = {f"overlay-{name}.svg": svg.encode() for name, svg in compare.overlays(changes).items()}
     return {
         "errata.html": page.encode(),
-        "errata.pdf": web.pdf(page),
+        "errata.pdf": web_pdf.pdf(page),
         "errata.json": data.encode() + b"\n",
         **made,
     }

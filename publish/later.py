@@ -25,6 +25,7 @@ UNPRINTED = (
     "publish.report_page",
     "publish.compare",
     "publish.web",
+    "publish.web_pdf",
     "publish.trace",
     "ezdxf",
     "pikepdf",

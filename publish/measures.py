@@ -137,7 +137,7 @@ class Measures:
         """Return the length that a maker reads, in inches: where `exact` is false, rounded."""
         if not self.metric:
             return maker_inches(length)
-        return round_near(length, MM) if not self.exact(length) else round_near(length, MM / 2)
+        return round_near(length, MM / 2 if self.exact(length) else MM)
 
     def text(self, length: Exact) -> str:
         """Return a length in the unit that leads: `2 1/2 in`, `6.4 cm`, `7.5 mm`."""

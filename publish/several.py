@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from argparse import Namespace
 from collections.abc import Sequence
+from functools import partial
 from importlib import import_module
 from importlib.util import find_spec
 from pathlib import Path
@@ -60,15 +61,7 @@ def _elsewhere(address: str) -> side_by_side.Elsewhere | None:
         return None
     if find_spec("distributed") is None:
         raise ClusterError("`--cluster` needs another library: pip install 'foldwork[cluster]'")
-    cluster = import_module("publish.studio.cluster")
-
-    def build(
-        paths: Sequence[Path], asked: side_by_side.Asked, ended: side_by_side.Ended
-    ) -> tuple[Outcome, ...]:
-        built: tuple[Outcome, ...] = cluster.build(paths, asked, address, ended)
-        return built
-
-    return build
+    return partial(import_module("publish.studio.cluster").build, address=address)
 
 
 def check(paths: Sequence[Path], arguments: Namespace) -> tuple[Outcome, ...]:

@@ -22,7 +22,7 @@ import pytest
 from helpers import ROOT, pattern
 from small import NINE, text
 
-from publish import web
+from publish import web_pdf
 from publish.draft.drawing import read_drawing
 from publish.model.book import LETTER
 from publish.model.words import Paragraph, Section
@@ -149,7 +149,7 @@ def test_a_layout_gets_nothing_from_elsewhere(tmp_path: Path, port: Port) -> Non
 
 
 def test_a_page_of_ours_gets_nothing_from_elsewhere(port: Port) -> None:
-    assert web.pdf(f'<p>a<img src="{port.address}/a.png"></p>').startswith(b"%PDF")
+    assert web_pdf.pdf(f'<p>a<img src="{port.address}/a.png"></p>').startswith(b"%PDF")
 
 
 def offline() -> list[str]:

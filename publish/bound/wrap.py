@@ -17,7 +17,7 @@ from fractions import Fraction
 
 import pikepdf
 
-from publish import web
+from publish import web, web_pdf
 from publish.model.book import BLEED, Edition, Paper
 from publish.model.pattern import Pattern
 from publish.typeset.palette import palette
@@ -78,7 +78,7 @@ def cover_wrap(looks: Pattern, edition: Edition, paper: Paper) -> tuple[bytes, s
         colours=palette(looks),
     )
     stream = io.BytesIO()
-    with pikepdf.open(io.BytesIO(web.pdf(page))) as cover:
+    with pikepdf.open(io.BytesIO(web_pdf.pdf(page))) as cover:
         sheet = cover.pages[0]
         sheet.contents_add(b"q\n", prepend=True)  # the page is drawn from its top down
         sheet.contents_add(b"\nQ\n")

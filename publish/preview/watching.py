@@ -6,7 +6,6 @@ Invariant: one build runs at a time; a save, or another choice, ends the one tha
 
 from __future__ import annotations
 
-import contextlib
 import threading
 from collections.abc import Callable
 from multiprocessing.connection import Connection
@@ -96,24 +95,21 @@ class Watching:
         process.start()
         there.close()
         try:
-            if not self._listened(here):
-                return
+            self._listen(here)
         finally:
             process.kill()
             process.join()
             here.close()
 
-    def _listened(self, here: Connection) -> bool:
-        """Take in messages up to the last; False where something newer is asked for."""
+    def _listen(self, here: Connection) -> None:
+        """Take in messages up to the last, or until something newer is asked for."""
         while not (self._again.is_set() or self._stop.is_set()):
-            with contextlib.suppress(EOFError, OSError):
+            try:
                 if not here.poll(LOOK):
                     continue
                 message = here.recv()
-                self.shown.take(message)
-                if isinstance(message, Ended):
-                    return True
-                continue
-            self.shown.take(Ended(False, Report(), "the build's process ended"))
-            return True
-        return False
+            except (EOFError, OSError):
+                message = Ended(False, Report(), "the build's process ended")
+            self.shown.take(message)
+            if isinstance(message, Ended):
+                return

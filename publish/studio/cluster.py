@@ -47,7 +47,7 @@ class Returned:
 
 
 def build(
-    paths: Sequence[Path], asked: Asked, address: str, ended: Ended = silent
+    paths: Sequence[Path], asked: Asked, ended: Ended = silent, *, address: str
 ) -> tuple[Outcome, ...]:
     """Build patterns on the workers of a scheduler, and deliver their sets here.
 
@@ -60,16 +60,18 @@ def build(
         raise ClusterError(f"there is no scheduler at {address}: {problem}") from problem
     with client:
         _alike(client)
-        parcels = {path: parcel(path) for path in paths}
-        sent = {path: carried for path, carried in parcels.items() if carried is not None}
-        futures = {
-            client.submit(build_there, carried, asked, pure=False): path
-            for path, carried in sent.items()
-        }
-        found = {path: build_one(path, asked) for path in paths if path not in sent}
+        futures, found = {}, {}
+        for path in paths:
+            carried = parcel(path)
+            if carried is None:
+                found[path] = build_one(path, asked)
+                ended(found[path])
+            else:
+                sent = client.submit(build_there, carried, asked, pure=False)
+                futures[sent] = path, carried.top
         for future in as_completed(futures):
-            path = futures[future]
-            found[path] = _arrived(path, sent[path].top, future, asked)
+            path, top = futures[future]
+            found[path] = _arrived(path, top, future, asked)
             ended(found[path])
             future.release()
     return tuple(found[path] for path in paths)

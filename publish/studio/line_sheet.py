@@ -19,7 +19,7 @@ from typing import Any
 
 from PIL import Image
 
-from publish import deliver, web
+from publish import deliver, web, web_pdf
 from publish.inputs import program
 from publish.model.book import PAPERS, Paper, full_size
 from publish.notes import Note, Place, PublishError, Report, Severity, shown_path
@@ -123,7 +123,7 @@ def files(entries: Sequence[Entry]) -> dict[str, bytes]:
     found[f"{LINE_SHEET}.json"] = deliver.json_file({"patterns": [_plain(e) for e in entries]})
     keys = dict.fromkeys(key for e in entries for key in e.trade["papers"])
     for paper in dict.fromkeys(full_size(PAPERS[key]) for key in keys):
-        found[f"{LINE_SHEET}-{paper.key}.pdf"] = web.pdf(page(entries, paper))
+        found[f"{LINE_SHEET}-{paper.key}.pdf"] = web_pdf.pdf(page(entries, paper))
     return found
 
 

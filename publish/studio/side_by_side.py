@@ -80,7 +80,8 @@ def build(
         waiting = [p for p in paths if p not in ends]
         if elsewhere is not None:
             built = elsewhere(waiting, asked, ended) if waiting else ()
-            return _together(glances, [{**ends, **{o.path: o for o in built}}[p] for p in paths])
+            ends.update((outcome.path, outcome) for outcome in built)
+            return _together(glances, [ends[p] for p in paths])
         if len(waiting) > 1:
             for outcome in _each(pool, build_one, waiting, (asked,)):
                 ends[outcome.path] = outcome

@@ -40,7 +40,7 @@ def test_metric_demo_agrees(numbers_of):
     for size in pattern["sizes"].values():
         if "pillow" in size:
             size["pillow"] = {**METRIC_PILLOW, **size["pillow"]}
-    numbers = numbers_of(path)
+    numbers = numbers_of("lantern")
     assert numbers["units"] == "metric"
     assert reckoning.differences(pattern, numbers) == []
 

@@ -52,7 +52,7 @@ def test_a_worker_killed_in_the_middle_changes_nothing(tmp_path, workers):
     address, killed, seen = workers.scheduler_address, [], []
     thread = threading.Thread(target=kill_one_at_work, args=(address, killed))
     thread.start()
-    outcomes = cluster.build(paths, there, address, seen.append)
+    outcomes = cluster.build(paths, there, seen.append, address=address)
     thread.join()
     assert len(killed) == 1
     assert [o.state for o in outcomes] == [State.BUILT] * 3
@@ -70,7 +70,7 @@ def test_findings_point_into_the_files_of_this_machine(tmp_path, workers, monkey
     monkeypatch.chdir(tmp_path)
     paths = [Path(NAMES[0], "pattern.yaml")]
     asked = Asked(Path("out"))
-    (there,) = cluster.build(paths, asked, workers.scheduler_address)
+    (there,) = cluster.build(paths, asked, address=workers.scheduler_address)
     (here,) = build(paths, asked, 1)
     assert there.state is State.ERRORS and there.report == here.report
     assert there.report.sources == here.report.sources and not Path("out").exists()
@@ -78,7 +78,6 @@ def test_findings_point_into_the_files_of_this_machine(tmp_path, workers, monkey
 
 def test_what_cannot_do_the_work_is_said(tmp_path, monkeypatch, capsys):
     (folder,) = house(tmp_path, NAMES[:1])
-    monkeypatch.setattr(cluster, "program", lambda: "another")
     with distributed.LocalCluster(
         n_workers=1, threads_per_worker=1, dashboard_address=None, processes=False
     ) as made:

@@ -15,23 +15,9 @@ from publish.model.words import Section, Step, Steps
 from publish.notes import Place
 from publish.proof.booklet.words import Passage
 from publish.proof.case import Case
+from publish.words.en.phrase import NUMBERS
 
-_WORDS = (
-    "no",
-    "one",
-    "two",
-    "three",
-    "four",
-    "five",
-    "six",
-    "seven",
-    "eight",
-    "nine",
-    "ten",
-    "eleven",
-    "twelve",
-)
-COUNT = rf"(?:(?<![\w./])(?:{'|'.join(_WORDS)}|\d+)(?![\w/]|\.\d| in\b| cm\b| mm\b| m\b| \d))"
+COUNT = rf"(?:(?<![\w./])(?:{'|'.join(NUMBERS)}|\d+)(?![\w/]|\.\d| in\b| cm\b| mm\b| m\b| \d))"
 """A count in words or figures, not part of a length."""
 LETTER = re.compile(r"\*\*([A-Z]{1,2})\*\*")
 """A piece's letter, as the booklet sets it."""
@@ -83,7 +69,7 @@ def is_cutting(section: Section) -> bool:
 
 def number(word: str) -> int:
     """Return a count as a number: `nine`, `9`."""
-    return int(word) if word.isdigit() else _WORDS.index(word.lower())
+    return int(word) if word.isdigit() else NUMBERS.index(word.lower())
 
 
 def sentences(text: str) -> list[str]:

@@ -12,7 +12,7 @@ from fractions import Fraction
 
 from publish.units import INCH_IN_MM, decimal_text
 
-_WORDS = (
+NUMBERS = (
     "no",
     "one",
     "two",
@@ -27,6 +27,7 @@ _WORDS = (
     "eleven",
     "twelve",
 )
+"""Counts that are told in words, from none on."""
 _ORDINALS = (
     "first",
     "second",
@@ -45,7 +46,7 @@ _ORDINALS = (
 
 def number(count: int) -> str:
     """Return a count in words up to twelve, in figures above."""
-    return _WORDS[count] if 0 <= count < len(_WORDS) else str(count)
+    return NUMBERS[count] if 0 <= count < len(NUMBERS) else str(count)
 
 
 def ordinal(place: int) -> str:
