@@ -13,7 +13,7 @@ from publish.write.bench import Bench, letters_of, on_paper
 
 def parts_named(bench: Bench, unit: Unit) -> str:
     """Return what is joined: `sections A and B`, `AB, C and a Linen square **D**`."""
-    names = [called(bench, part) or bench.part_name(part, 1, blocks=False) for part in unit.parts]
+    names = [called(bench, part) or bench.part_name(part) for part in unit.parts]
     all_sections = all(part.section for part in unit.parts)
     return f"{'sections ' if all_sections else ''}{listed(names)}"
 

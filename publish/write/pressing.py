@@ -181,11 +181,6 @@ def where_of(bench: Bench, unit: Unit) -> str:
     return WHOLE if bench.is_block(unit) else INNER
 
 
-def press_way(bench: Bench, unit: Unit) -> str:
-    """Return where the allowances of one unit's seams are pressed, as it lies."""
-    return way_text(bench, unit, _turned_press(unit, 0))
-
-
 def told(bench: Bench, group: Group) -> dict[str, list[Unit]]:
     """Return the ways in which a group is pressed, as phrases, each with its units.
 
@@ -200,11 +195,10 @@ def told(bench: Bench, group: Group) -> dict[str, list[Unit]]:
     return found
 
 
-def press_text(bench: Bench, group: Group, why: str = "") -> str:
+def press_text(bench: Bench, group: Group) -> str:
     """Return how the units of a group are pressed, as a sentence.
 
-    Units pressed alike are named together, or counted when they share a name; `why`
-    follows when they are not all pressed alike.
+    Units pressed alike are named together, or counted when they share a name.
     """
     seam = plural(_seams(group.unit), "seam")
     found = told(bench, group)
@@ -215,7 +209,7 @@ def press_text(bench: Bench, group: Group, why: str = "") -> str:
         f"{way} in {listed([u.name for u in units]) if named else number(len(units))}"
         for way, units in found.items()
     ]
-    return f"Press the {seam} {listed(phrases)}{why}."
+    return f"Press the {seam} {listed(phrases)}."
 
 
 def _seams(unit: Unit) -> int:
