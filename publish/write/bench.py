@@ -15,7 +15,7 @@ from publish.model.cutplan import Piece
 from publish.model.draft import Patch, Unit
 from publish.model.homes import BlockHome
 from publish.model.nouns import noun
-from publish.model.tree import BLOCK, Group, groups, level
+from publish.model.tree import BLOCK, Group, groups, level, only_sections, sections
 from publish.words.en.phrase import article, listed
 from publish.write.context import Book
 from publish.write.sewn import piece_of
@@ -73,16 +73,14 @@ class Bench:
     @cached_property
     def _called(self) -> dict[str, str]:
         """Return what each kind of inner unit is called."""
-        joined = [g for g in self.inner if not on_paper(g.unit)]
+        joined = [g for g in self.inner if not only_sections(g.unit)]
         own = {g.unit.kind: g.unit.name for g in joined}
         plain = len(set(own.values())) == len(own) <= _FEW and not any(
             "column" in name or name == "unit" for name in own.values()
         )
         names = own if plain else {kind: f"unit {at}" for at, kind in enumerate(own, 1)}
         sections = {
-            g.unit.kind: listed(letters_of(self.book, self.key, g.unit))
-            for g in self.inner
-            if on_paper(g.unit)
+            g.unit.kind: listed(self.letters(g.unit)) for g in self.inner if only_sections(g.unit)
         }
         return {**names, **{kind: f"{_JOINED} {letters}" for kind, letters in sections.items()}}
 
@@ -132,6 +130,10 @@ class Bench:
         found = self.book.drafts[self.key].foundations
         return next((f.letter for f in found if f.key == unit.section), unit.section)
 
+    def letters(self, unit: Unit) -> list[str]:
+        """Return the letters of the foundation sections in a unit, in sewing order."""
+        return [self.section_letter(section) for section in sections(unit)]
+
     def piece(self, unit: Unit) -> Piece | None:
         """Return the piece that a unit of one patch is cut as."""
         return piece_of(self.book, self.key, unit.patch) if unit.patch is not None else None
@@ -174,18 +176,3 @@ def _ends_in_mark(name: str) -> bool:
     """Return whether a name ends in a number or a letter, as `unit 3` and `section A` do."""
     last = name.split(" ")[-1]
     return last.isdigit() or (len(last) <= 2 and last.isupper())
-
-
-def on_paper(unit: Unit) -> bool:
-    """Return whether a unit is joined from nothing but foundation sections."""
-    if unit.section:
-        return True
-    return bool(unit.parts) and all(on_paper(p) for p in unit.parts)
-
-
-def letters_of(book: Book, key: str, unit: Unit) -> list[str]:
-    """Return the letters of the foundation sections in a unit, in sewing order."""
-    if unit.section:
-        found = book.drafts[key].foundations
-        return [next((f.letter for f in found if f.key == unit.section), unit.section)]
-    return [letter for part in unit.parts for letter in letters_of(book, key, part)]

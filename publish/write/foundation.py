@@ -8,7 +8,7 @@ draft's; the size of each piece of cloth is the plan's.
 from __future__ import annotations
 
 from publish.model.draft import FoundationSection, Unit
-from publish.model.tree import BLOCK, Group, every
+from publish.model.tree import BLOCK, Group, every, holds_sections
 from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
 from publish.words.en.phrase import capital, counted, listed, number, stitch
 from publish.write.bench import Bench
@@ -192,7 +192,7 @@ def _size(bench: Bench, steps: StepList, keys: tuple[str, ...]) -> tuple[Block, 
             caption = f"The {book.block_name(block)}: its sections, and how they are joined."
             blocks.append(FigureBlock(figure("sections", key, caption, block=block), "half"))
         blocks.append(_table(bench, block, those, keys))
-    if any(map(_holds_section, (g.unit for g in bench.at(BLOCK) if g.unit.parts))):
+    if any(map(holds_sections, (g.unit for g in bench.at(BLOCK) if g.unit.parts))):
         steps.add(
             "stitch",
             f"Set the stitch back to {stitch(PIECING_STITCH.value)} before you join sections.",
@@ -241,13 +241,9 @@ def _cloth(bench: Bench, found: FoundationSection, at: int) -> tuple[str, str, s
 
 
 def _join(bench: Bench, block: str, steps: StepList, keys: tuple[str, ...]) -> None:
-    mine = [g for g in bench.at(BLOCK) if block in g.blocks[:1] and _holds_section(g.unit)]
+    mine = [g for g in bench.at(BLOCK) if block in g.blocks[:1] and holds_sections(g.unit)]
     for at, group in enumerate(mine):
         _joined(bench, group, steps, at > 0, keys)
-
-
-def _holds_section(unit: Unit) -> bool:
-    return bool(unit.section) or any(_holds_section(p) for p in unit.parts)
 
 
 def _joined(

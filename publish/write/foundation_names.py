@@ -7,8 +7,9 @@ Invariant: letters come in sewing order; what holds anything else than sections 
 from __future__ import annotations
 
 from publish.model.draft import Unit
+from publish.model.tree import only_sections
 from publish.words.en.phrase import listed
-from publish.write.bench import Bench, letters_of, on_paper
+from publish.write.bench import Bench
 
 
 def parts_named(bench: Bench, unit: Unit) -> str:
@@ -21,6 +22,6 @@ def parts_named(bench: Bench, unit: Unit) -> str:
 def called(bench: Bench, unit: Unit) -> str:
     """Return the letters of the sections that a unit is joined from, as its figure has them;
     empty for a whole block, and for what holds anything else."""
-    if bench.is_block(unit) or not on_paper(unit):
+    if bench.is_block(unit) or not only_sections(unit):
         return ""
-    return "".join(letters_of(bench.book, bench.key, unit))
+    return "".join(bench.letters(unit))
