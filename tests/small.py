@@ -30,7 +30,6 @@ STAR = (
     "  star: {traditional: sawtooth star, fabrics: {star: fern, background: oat, centre: madder}}\n"
 )
 PLAIN = "  plain: {ground: oat}\n"
-PLAINER = "  plainer: {ground: mist}\n"
 MOTIF = "motifs:\n  m: {drawing: bulrush.svg, folds: 8, fabric: fern}\n"
 CARRIES = "  carries: {ground: oat, motif: m}\n"
 

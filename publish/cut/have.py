@@ -16,6 +16,7 @@ from fractions import Fraction
 from publish.cut.fabric import Lettered, plan_fabric
 from publish.cut.needs import Way
 from publish.cut.precut import Rest, ready_cut, sheets_of
+from publish.cut.purchase import purchase_of
 from publish.cut.scraps import Cloth, Cutting, spread
 from publish.cut.sheets import Kind as SheetKind
 from publish.cut.sheets import Problem as SheetProblem
@@ -54,16 +55,10 @@ def with_have(
         for one in _used(there, found.cuttings, left, step)
     )
     rest, bound = _rest(fabric, left, needs, pattern.sewing), round_down(found.bound * step)
-    if rest is not None and rest.precut is None and _dearer(pattern, rest, plan):
+    leads = purchase_of(fabric, pattern.sewing).leads
+    if rest is not None and rest.precut is None and leads(rest) > leads(plan):
         used, rest = tuple(Used(have, ()) for have in there), plan  # nothing is spared
     return replace(plan, have=_checked(HavePlan(used, rest, bound), parts))
-
-
-def _dearer(pattern: Pattern, one: FabricPlan, other: FabricPlan) -> bool:
-    """Return whether one plan buys more than another, in the units that lead."""
-    if pattern.measures.metric:
-        return one.buy_metric > other.buy_metric
-    return one.buy > other.buy
 
 
 def _merged(parts: Sequence[Part], step: Fraction) -> Merged:

@@ -45,6 +45,23 @@ def every(unit: Unit) -> Iterator[Unit]:
     yield unit
 
 
+def sections(unit: Unit) -> list[Unit]:
+    """Return the foundation sections in a unit, in sewing order."""
+    if unit.section:
+        return [unit]
+    return [found for part in unit.parts for found in sections(part)]
+
+
+def holds_sections(unit: Unit) -> bool:
+    """Return whether a unit is or holds a foundation section."""
+    return bool(unit.section) or any(map(holds_sections, unit.parts))
+
+
+def only_sections(unit: Unit) -> bool:
+    """Return whether a unit is joined from nothing but foundation sections."""
+    return bool(unit.section) or (bool(unit.parts) and all(map(only_sections, unit.parts)))
+
+
 def groups(root: Unit) -> tuple[Group, ...]:
     """Return the units that have parts, grouped by kind, parts before wholes.
 

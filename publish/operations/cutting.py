@@ -12,7 +12,7 @@ from fractions import Fraction
 from typing import ClassVar
 
 from publish.operations.operation import Moment, Operation, Shown, chosen
-from publish.operations.parts import Measure, Part, measured, sheet
+from publish.operations.parts import Part, measured, sheet
 from publish.operations.table import Table
 from publish.words.values import (
     Count,
@@ -288,8 +288,3 @@ class CutShapes(Operation):
                 "leans": Word("yes" if self.leans else "no"),
             }
         )
-
-
-def cloth_of(key: str, width: Fraction, length: Fraction) -> Part:
-    """Return a length of cloth, or a sheet of it as sold, from raw edge to raw edge."""
-    return sheet(key, Measure(width, width), Measure(length, length))

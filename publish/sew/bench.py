@@ -14,8 +14,9 @@ from publish.model.draft import Draft
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.operations.operation import Moment, Operation
-from publish.operations.parts import Part
+from publish.operations.parts import Measure, Part, measured
 from publish.operations.table import Table
+from publish.surd import Length
 
 
 class Bench:
@@ -93,3 +94,8 @@ def counted(size: Size) -> Counter[str]:
 def heap(piece: Piece) -> str:
     """Return what the pieces of a letter are called on the table."""
     return f"piece {piece.letter}"
+
+
+def side(told: Length, exact: Length | None) -> Measure:
+    """Return a side of a piece as it is told, and exactly where its plan has it so."""
+    return measured(told if exact is None else exact, told)

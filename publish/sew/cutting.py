@@ -21,14 +21,13 @@ from publish.operations.cutting import (
     SetOutCutting,
     StraightenCloth,
     cloth_heap,
-    cloth_of,
     uncut_heap,
 )
 from publish.operations.operation import Where
-from publish.operations.parts import Measure, Part, measured, sheet
+from publish.operations.parts import Part, measured, sheet
 from publish.operations.ready_cut import CutReadyCut, SheetStrips
 from publish.operations.trusted import Trusted
-from publish.sew.bench import Bench, heap
+from publish.sew.bench import Bench, heap, side
 from publish.surd import Length
 
 CHAPTER = "cutting"
@@ -41,8 +40,8 @@ SHAPED = (*DIAGONAL, *SLANTED, "hexagon", "equilateral triangle", "template")
 def plan(bench: Bench) -> None:
     """Lay out the cloth that is bought, and cut everything from it."""
     plans = {f: p for f, p in bench.plan.fabrics.items() if p.precut is not None or p.strips}
-    _buy(bench, plans)
     by_length = tuple(cloth_heap(f) for f, p in plans.items() if p.precut is None)
+    _buy(bench, plans, by_length)
     if by_length:
         bench.add(StraightenCloth(chapter=CHAPTER, step="straighten", on=by_length))
     on = tuple((cloth_heap(f), 1 if p.precut is None else p.precut.used) for f, p in plans.items())
@@ -61,32 +60,35 @@ def plan(bench: Bench) -> None:
         cutter.shapes()
 
 
-def _buy(bench: Bench, plans: dict[str, FabricPlan]) -> None:
+def _buy(bench: Bench, plans: dict[str, FabricPlan], by_length: tuple[str, ...]) -> None:
     """Put on the table what is bought: cloth by length or ready cut, and batting."""
     bought = [
         (_as_sold(key, plan.precut), plan.precut.used)
         if plan.precut is not None
-        else (cloth_of(cloth_heap(key), plan.usable_width, _length(bench, key, plan)), 1)
+        else (_by_length(bench, key, plan), 1)
         for key, plan in plans.items()
     ]
     batting = bench.plan.batting
     if batting is not None:
         bought.append((sheet("batting", measured(batting.width), measured(batting.height)), 1))
     spare = tuple(heap(p) for p in bench.plan.pieces if p.yields > 1)
-    cloth = tuple(cloth_heap(key) for key, plan in plans.items() if plan.precut is None)
-    bench.add(Trusted(chapter="materials", step="buy", gives=tuple(bought), spare=(*spare, *cloth)))
+    bench.add(
+        Trusted(chapter="materials", step="buy", gives=tuple(bought), spare=(*spare, *by_length))
+    )
 
 
-def _length(bench: Bench, key: str, plan: FabricPlan) -> Fraction:
-    """Return how much of the shorter purchase is there to cut strips from, in inches."""
+def _by_length(bench: Bench, key: str, plan: FabricPlan) -> Part:
+    """Return a length of cloth, of which the shorter purchase is there to cut strips from."""
     cloth, sewing = bench.pattern.fabrics.get(key), bench.pattern.sewing
     shrinkage = Fraction(0) if cloth is None else cloth.shrinkage
     bought = min(plan.buy, plan.buy_metric) * (1 - shrinkage)
-    return bought - sewing.straightening - sewing.mis_cut
+    long = bought - sewing.straightening - sewing.mis_cut
+    return sheet(cloth_heap(key), measured(plan.usable_width), measured(long))
 
 
 def _as_sold(key: str, plan: PrecutPlan) -> Part:
-    return cloth_of(cloth_heap(key), plan.sold_as.width, plan.sold_as.length)
+    sides = measured(plan.sold_as.width), measured(plan.sold_as.length)
+    return sheet(cloth_heap(key), *sides)
 
 
 class _Cutter:
@@ -243,8 +245,8 @@ class _Cutter:
 
     def _part(self, piece: Piece, key: str) -> Part:
         """Return what a piece is put down as; a strip's width is how deep it is."""
-        width = _measure(piece.width, piece.exact_width)
-        length = _measure(piece.length, piece.exact_length)
+        width = side(piece.width, piece.exact_width)
+        length = side(piece.length, piece.exact_length)
         if _lies_across(self.bench, piece):
             width, length = length, width
         if piece.joined_from > 1:
@@ -268,10 +270,6 @@ def _is_whole(plan: PrecutPlan, one: Sheet) -> bool:
     cuts = [c for strip in one.strips for c in strip.cuts]
     size = plan.sold_as.width, plan.sold_as.length
     return len(cuts) == 1 and cuts[0].count == 1 and (cuts[0].across, cuts[0].along) == size
-
-
-def _measure(told: Length, exact: Length | None) -> Measure:
-    return Measure(told if exact is None else exact, told)
 
 
 def _lies_across(bench: Bench, piece: Piece) -> bool:

@@ -1,6 +1,6 @@
-"""What single patches and foundation sections of the seam tree are, and keys made of names.
+"""What single patches of the seam tree are, and keys made of names.
 
-In: units, pieces. Out: words to choose by, units.
+In: units, pieces. Out: words to choose by.
 """
 
 from __future__ import annotations
@@ -33,17 +33,3 @@ def shape_of(piece: Piece | None, part: Unit) -> str:
         return shape
     three = len(patch.ring) == 3 and not patch.arcs and shape != "rectangle"
     return "triangle" if three else "piece"
-
-
-def on_foundations(unit: Unit) -> bool:
-    """Return whether a unit is joined from nothing but foundation sections."""
-    if unit.section:
-        return True
-    return bool(unit.parts) and all(map(on_foundations, unit.parts))
-
-
-def sections(unit: Unit) -> list[Unit]:
-    """Return the foundation sections in a unit, in sewing order."""
-    if unit.section:
-        return [unit]
-    return [found for part in unit.parts for found in sections(part)]

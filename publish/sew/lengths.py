@@ -12,8 +12,7 @@ from dataclasses import replace
 from publish.model.cutplan import Piece
 from publish.operations.lengths import Joined, JoinLengths
 from publish.operations.operation import Where
-from publish.operations.parts import Measure
-from publish.sew.bench import Bench, heap
+from publish.sew.bench import Bench, heap, side
 from publish.words.values import Value
 
 
@@ -42,13 +41,12 @@ def upright(piece: Piece, strip: str) -> Joined:
 
 
 def _joined(piece: Piece, strip: str) -> Joined:
-    sides = (piece.width, piece.exact_width), (piece.length, piece.exact_length)
-    told, exact = max(sides, key=lambda side: side[0])
+    sides = side(piece.width, piece.exact_width), side(piece.length, piece.exact_length)
     return Joined(
         piece=heap(piece),
         strip=strip,
         letter=piece.letter,
         count=piece.count,
         each=piece.joined_from,
-        long=Measure(told if exact is None else exact, told),
+        long=max(sides, key=lambda measure: measure.told),
     )

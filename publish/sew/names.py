@@ -12,9 +12,9 @@ from functools import cached_property
 
 from publish.model.draft import Patch, Unit
 from publish.model.nouns import noun
-from publish.model.tree import BLOCK, level, runs
+from publish.model.tree import BLOCK, level, only_sections, runs, sections
 from publish.sew.heaps import Heaps
-from publish.sew.leaves import on_foundations, sections, shape_of, word
+from publish.sew.leaves import shape_of, word
 from publish.surd import Length
 from publish.words.values import Count, Letter, Named, Said, Several, Value, Word, said
 
@@ -62,7 +62,7 @@ class Names(Heaps):
     @cached_property
     def _called(self) -> dict[str, Said]:
         """Return what each kind of inner unit is called."""
-        paper = {g.unit.kind: g.unit for g in self.inner if on_foundations(g.unit)}
+        paper = {g.unit.kind: g.unit for g in self.inner if only_sections(g.unit)}
         own = {g.unit.kind: g.unit.name for g in self.inner if g.unit.kind not in paper}
         plain = len(set(own.values())) == len(own) <= _FEW and not any(
             "column" in name or name == "unit" for name in own.values()

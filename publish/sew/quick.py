@@ -11,6 +11,7 @@ from fractions import Fraction
 from publish.model.draft import Unit
 from publish.model.nouns import noun
 from publish.model.pieces import Making
+from publish.model.pressing import INNER, ways
 from publish.model.tree import Group
 from publish.operations.operation import Where
 from publish.operations.piecing import Of
@@ -26,7 +27,7 @@ from publish.operations.quick import (
 from publish.sew.bench import Bench
 from publish.sew.leaves import word
 from publish.sew.names import Names
-from publish.sew.pressing import INNER, way_value, ways
+from publish.sew.pressing import way_value
 from publish.surd import Length
 from publish.words.values import Count, Letter, Named, Said, Several, Value, Word, said
 

@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from publish.model.draft import Unit
 from publish.model.nouns import HALF_SQUARE
+from publish.model.pressing import ways
 from publish.model.tree import Group
 from publish.operations.joining import Taken
 from publish.operations.operation import Where
@@ -29,7 +30,7 @@ from publish.sew.bench import Bench
 from publish.sew.curves import CLIP_DEPTH, CLIP_INTERVAL, hollow_first, lies_turned
 from publish.sew.leaves import word
 from publish.sew.names import Names
-from publish.sew.pressing import press_value, ways, where_of
+from publish.sew.pressing import press_value, where_of
 from publish.surd import Length
 from publish.words.values import Count, Letter, Said, Several, Value, Word, said
 

@@ -15,8 +15,8 @@ from publish.model.cutplan import Piece
 from publish.model.draft import Patch, Unit
 from publish.model.homes import BlockHome
 from publish.model.nouns import noun
-from publish.model.tree import BLOCK, Group, groups, level, runs
-from publish.words.en.phrase import article, counted, listed, number, plural
+from publish.model.tree import BLOCK, Group, groups, level, only_sections, sections
+from publish.words.en.phrase import article, listed
 from publish.write.context import Book
 from publish.write.sewn import piece_of
 
@@ -70,24 +70,17 @@ class Bench:
         order = list(self.book.blocks(self.key))
         return min((order.index(b) for b in group.blocks if b in order), default=len(order))
 
-    def of_block(self, block: str) -> tuple[Group, ...]:
-        """Return the groups that are made for a block and for none before it."""
-        place = list(self.book.blocks(self.key)).index(block)
-        return tuple(g for g in self.at(BLOCK) if self.place(g) == place)
-
     @cached_property
     def _called(self) -> dict[str, str]:
         """Return what each kind of inner unit is called."""
-        joined = [g for g in self.inner if not on_paper(g.unit)]
+        joined = [g for g in self.inner if not only_sections(g.unit)]
         own = {g.unit.kind: g.unit.name for g in joined}
         plain = len(set(own.values())) == len(own) <= _FEW and not any(
             "column" in name or name == "unit" for name in own.values()
         )
         names = own if plain else {kind: f"unit {at}" for at, kind in enumerate(own, 1)}
         sections = {
-            g.unit.kind: listed(letters_of(self.book, self.key, g.unit))
-            for g in self.inner
-            if on_paper(g.unit)
+            g.unit.kind: listed(self.letters(g.unit)) for g in self.inner if only_sections(g.unit)
         }
         return {**names, **{kind: f"{_JOINED} {letters}" for kind, letters in sections.items()}}
 
@@ -133,86 +126,31 @@ class Bench:
         """Return the trade's noun for a unit inside a block, where it has one."""
         return "" if self.is_block(unit) else noun(unit)
 
-    def block_mark(self, patch: Patch) -> str:
-        """Return the letter of a patch that is a block by itself, or nothing."""
-        block = patch.block
-        if block is None or self.book.block(block).motif or self.book.pieced(block):
-            return ""
-        piece = piece_of(self.book, self.key, patch)
-        return f" **{piece.letter}**" if piece is not None else ""
-
     def section_letter(self, unit: Unit) -> str:
         found = self.book.drafts[self.key].foundations
         return next((f.letter for f in found if f.key == unit.section), unit.section)
+
+    def letters(self, unit: Unit) -> list[str]:
+        """Return the letters of the foundation sections in a unit, in sewing order."""
+        return [self.section_letter(section) for section in sections(unit)]
 
     def piece(self, unit: Unit) -> Piece | None:
         """Return the piece that a unit of one patch is cut as."""
         return piece_of(self.book, self.key, unit.patch) if unit.patch is not None else None
 
-    def part_name(self, part: Unit, count: int, *, blocks: bool) -> str:
-        """Return `two Salt linen pieces **A**`, `a lock block`, `two of unit 3`.
-
-        `blocks` says that the parts are whole blocks or larger, so that a block of a single
-        patch is called a block and not a piece of cloth.
-        """
-        if part.patch is not None and not (blocks and part.patch.role == "ground"):
-            return self._leaf(part, count)
+    def part_name(self, part: Unit) -> str:
+        """Return one part of a unit with its article: `a Salt linen piece **A**`, `unit 3`."""
+        if part.patch is not None:
+            return self._leaf(part, part.patch)
         name = self.called(part)
-        if blocks and self.is_block(part):
-            name = self.book.block_name(part.patches[0].block or "")
-            mark = self.block_mark(part.patches[0])
-            return (article(name) if count == 1 else counted(count, name)) + mark
-        if name.startswith(_JOINED) and count == 1:
+        if name.startswith(_JOINED):
             return f"the {name}"
-        if _ends_in_mark(name):
-            return name if count == 1 else f"{number(count)} of {name}"
-        return article(name) if count == 1 else counted(count, name)
+        return name if _ends_in_mark(name) else article(name)
 
-    def _leaf(self, part: Unit, count: int) -> str:
-        assert part.patch is not None
+    def _leaf(self, part: Unit, patch: Patch) -> str:
         piece = self.piece(part)
         mark = f" **{piece.letter}**" if piece is not None else ""
-        noun_ = plural(count, word_for(piece, part))
-        named = f"{self.book.fabric(part.patch.fabric)} {noun_}{mark}"
-        return article(named) if count == 1 else f"{number(count)} {named}"
-
-    def _by_turns(self, unit: Unit) -> str:
-        """Return `three cornerstones **K** and two sashing strips **L** by turns`, where two
-        kinds of part follow each other in turn; empty where they do not, as where all parts
-        are alike."""
-        first, second = unit.parts[::2], unit.parts[1::2]
-        kinds = [{p.series or p.kind for p in parts} for parts in (first, second)]
-        if len(second) < 2 or len(kinds[0]) > 1 or len(kinds[1]) > 1 or kinds[0] == kinds[1]:
-            return ""
-        both = [self._some(p[0], len(p), unit) for p in (first, second)]
-        ends = "beginning and ending with" if len(first) > len(second) else "beginning with"
-        word = self._some(first[0], 1, unit)
-        return f"{both[0]} and {both[1]}, by turns, {ends} {word},"
-
-    def _some(self, part: Unit, count: int, unit: Unit) -> str:
-        """Return a part with its count; `two rows` for numbered ones that are sewn from parts."""
-        if part.number and part.parts and level(unit) != BLOCK:
-            return article(part.series) if count == 1 else counted(count, part.series)
-        return self.part_name(part, count, blocks=level(unit) != BLOCK)
-
-    def parts_text(self, unit: Unit) -> str:
-        """Return the parts of a unit in order: `a Linen piece **A** and a Moss piece **B**`.
-
-        Numbered parts that come in order are taken together: `rows 1 to 3`.
-        """
-        above = level(unit) != BLOCK
-        series, count = unit.parts[0].series, len(unit.parts)
-        in_order = [(p.series, p.number) for p in unit.parts] == [
-            (series, n + 1) for n in range(count)
-        ]
-        if series and count > 2 and in_order:
-            return f"{series}s 1 to {count}"
-        if count == 2 and all(p.number for p in unit.parts):
-            return listed([p.name for p in unit.parts])
-        turns = self._by_turns(unit)
-        if turns:
-            return turns
-        return listed([self.part_name(p, n, blocks=above) for p, n in runs(unit)])
+        return article(f"{self.book.fabric(patch.fabric)} {word_for(piece, part)}{mark}")
 
 
 _ROLES = {"sashing": "sashing strip", "cornerstone": "cornerstone"}
@@ -238,18 +176,3 @@ def _ends_in_mark(name: str) -> bool:
     """Return whether a name ends in a number or a letter, as `unit 3` and `section A` do."""
     last = name.split(" ")[-1]
     return last.isdigit() or (len(last) <= 2 and last.isupper())
-
-
-def on_paper(unit: Unit) -> bool:
-    """Return whether a unit is joined from nothing but foundation sections."""
-    if unit.section:
-        return True
-    return bool(unit.parts) and all(on_paper(p) for p in unit.parts)
-
-
-def letters_of(book: Book, key: str, unit: Unit) -> list[str]:
-    """Return the letters of the foundation sections in a unit, in sewing order."""
-    if unit.section:
-        found = book.drafts[key].foundations
-        return [next((f.letter for f in found if f.key == unit.section), unit.section)]
-    return [letter for part in unit.parts for letter in letters_of(book, key, part)]

@@ -207,16 +207,6 @@ class Book:
         """Return the bold letter of a purpose's piece, for each size where it differs."""
         return self.each(keys, lambda k: f"**{self.pieces(k, start)[0].letter}**")
 
-    def motif_piece(self, key: str, motif: str) -> Piece:
-        """Return the square that a motif is cut from.
-
-        Squares of one fabric come in the order in which their motifs are first laid down.
-        """
-        fabric = self.pattern.motifs[motif].fabric
-        laid = dict.fromkeys(p.motif for p in self.drafts[key].placements)
-        alike = [m for m in laid if self.pattern.motifs[m].fabric == fabric]
-        return self.pieces(key, "motif", fabric)[alike.index(motif)]
-
     def quilted(self, key: str) -> tuple[QuiltingSpec, ...]:
         """Return the quilting of a size that has lines, or is left to the maker."""
         drawn = {(q.area, q.style, q.spacing) for q in self.drafts[key].quilting}

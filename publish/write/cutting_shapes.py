@@ -11,7 +11,7 @@ from publish.words.en.phrase import plural
 from publish.write.context import Book
 from publish.write.steps import StepList
 
-ONCE, TWICE, TEMPLATE, OVERSIZE = "once-cut triangle", "twice-cut triangle", "template", "oversize"
+ONCE, TWICE, OVERSIZE = "once-cut triangle", "twice-cut triangle", "oversize"
 STRIPS = ("parallelogram", "diamond", "hexagon", "equilateral triangle")
 _CUTS = {ONCE: "once on the diagonal", TWICE: "twice on the diagonal, in an X"}
 

@@ -7,8 +7,10 @@ draft's; the size of each piece of cloth is the plan's.
 
 from __future__ import annotations
 
-from publish.model.draft import FoundationSection, Unit
-from publish.model.tree import BLOCK, Group, every
+from collections.abc import Mapping
+
+from publish.model.draft import FoundationSection, Patch, Unit
+from publish.model.tree import BLOCK, Group, every, holds_sections
 from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
 from publish.words.en.phrase import capital, counted, listed, number, stitch
 from publish.write.bench import Bench
@@ -42,23 +44,24 @@ def sections(book: Book) -> tuple[Section, ...]:
         blocks = (*intro, *_size(Bench(book, keys[0]), steps, keys))
         return (Section("foundation", _TITLE, blocks, lead, sizes=book.only(keys)),)
     found = [Section("foundation", _TITLE, tuple(intro), lead)]
-    found += [_section(book, alike) for alike in _alike(book, keys)]
+    benches = {key: Bench(book, key) for key in keys}
+    found += [_section(benches[alike[0]], alike) for alike in _alike(benches)]
     return tuple(found)
 
 
-def _section(book: Book, keys: tuple[str, ...]) -> Section:
+def _section(bench: Bench, keys: tuple[str, ...]) -> Section:
     """Return the section of sizes whose foundations are sewn from the same cloth in one way."""
-    child = f"foundation-{keys[0]}"
-    own = _size(Bench(book, keys[0]), StepList(book, child, keys), keys)
+    book, child = bench.book, f"foundation-{bench.key}"
+    own = _size(bench, StepList(book, child, keys), keys)
     title = f"{_TITLE}: {listed([book.title(k) for k in keys])}"
     return Section(child, title, own, sizes=keys, parent="foundation")
 
 
-def _alike(book: Book, keys: tuple[str, ...]) -> list[tuple[str, ...]]:
+def _alike(benches: Mapping[str, Bench]) -> list[tuple[str, ...]]:
     """Return the sizes in groups that are told alike, to the last number."""
     groups: dict[tuple[str, ...], list[str]] = {}
-    for key in keys:
-        told = _size(Bench(book, key), StepList(book, "foundation", [key]), (key,))
+    for key, bench in benches.items():
+        told = _size(bench, StepList(bench.book, "foundation", [key]), (key,))
         said = tuple(t for b in told for t in strings(b) if not isinstance(b, Table))
         rows = tuple(c for b in told if isinstance(b, Table) for r in b.rows for c in r.cells)
         groups.setdefault((*said, *rows), []).append(key)
@@ -192,7 +195,7 @@ def _size(bench: Bench, steps: StepList, keys: tuple[str, ...]) -> tuple[Block, 
             caption = f"The {book.block_name(block)}: its sections, and how they are joined."
             blocks.append(FigureBlock(figure("sections", key, caption, block=block), "half"))
         blocks.append(_table(bench, block, those, keys))
-    if any(map(_holds_section, (g.unit for g in bench.at(BLOCK) if g.unit.parts))):
+    if any(map(holds_sections, (g.unit for g in bench.at(BLOCK) if g.unit.parts))):
         steps.add(
             "stitch",
             f"Set the stitch back to {stitch(PIECING_STITCH.value)} before you join sections.",
@@ -209,12 +212,13 @@ def _table(
     bench: Bench, block: str, those: list[FoundationSection], keys: tuple[str, ...]
 ) -> Table:
     book, key = bench.book, bench.key
+    sewn = _sewn(bench)
     rows: list[Row] = []
     for found in those:
         times = f"make {number(found.count)}"
         rows.append(Row((f"Section {found.letter}: {times}",), "group"))
         rows += [
-            Row((f"{found.letter}{at}", *_cloth(bench, found, at - 1)), fabric=patch.fabric)
+            Row((f"{found.letter}{at}", *_cloth(bench, found, at - 1, sewn)), fabric=patch.fabric)
             for at, patch in enumerate(found.patches, 1)
         ]
     notes = ("Cloth for a foundation is cut larger than its patch and is trimmed as it is sewn.",)
@@ -228,12 +232,22 @@ def _table(
     )
 
 
-def _cloth(bench: Bench, found: FoundationSection, at: int) -> tuple[str, str, str]:
+def _sewn(bench: Bench) -> dict[str, tuple[Patch, ...]]:
+    """Return the patches of the top that are sewn on each section where it is first used."""
+    found: dict[str, tuple[Patch, ...]] = {}
+    for unit in every(bench.book.drafts[bench.key].assembly):
+        if unit.section and unit.section not in found:
+            found[unit.section] = unit.patches
+    return found
+
+
+def _cloth(
+    bench: Bench, found: FoundationSection, at: int, sewn: Mapping[str, tuple[Patch, ...]]
+) -> tuple[str, str, str]:
     """Return the fabric, letter and cut size of a section's patch, by its place."""
     book, key = bench.book, bench.key
     fabric = book.fabric(found.patches[at].fabric)
-    unit = next((u for u in every(book.drafts[key].assembly) if u.section == found.key), None)
-    held = unit.patches if unit is not None else ()
+    held = sewn.get(found.key, ())
     piece = piece_of(book, key, held[at]) if at < len(held) else None
     if piece is None:
         return fabric, "–", "–"
@@ -241,13 +255,9 @@ def _cloth(bench: Bench, found: FoundationSection, at: int) -> tuple[str, str, s
 
 
 def _join(bench: Bench, block: str, steps: StepList, keys: tuple[str, ...]) -> None:
-    mine = [g for g in bench.at(BLOCK) if block in g.blocks[:1] and _holds_section(g.unit)]
+    mine = [g for g in bench.at(BLOCK) if block in g.blocks[:1] and holds_sections(g.unit)]
     for at, group in enumerate(mine):
         _joined(bench, group, steps, at > 0, keys)
-
-
-def _holds_section(unit: Unit) -> bool:
-    return bool(unit.section) or any(_holds_section(p) for p in unit.parts)
 
 
 def _joined(

@@ -7,13 +7,14 @@ Invariant: letters come in sewing order; what holds anything else than sections 
 from __future__ import annotations
 
 from publish.model.draft import Unit
+from publish.model.tree import only_sections
 from publish.words.en.phrase import listed
-from publish.write.bench import Bench, letters_of, on_paper
+from publish.write.bench import Bench
 
 
 def parts_named(bench: Bench, unit: Unit) -> str:
     """Return what is joined: `sections A and B`, `AB, C and a Linen square **D**`."""
-    names = [called(bench, part) or bench.part_name(part, 1, blocks=False) for part in unit.parts]
+    names = [called(bench, part) or bench.part_name(part) for part in unit.parts]
     all_sections = all(part.section for part in unit.parts)
     return f"{'sections ' if all_sections else ''}{listed(names)}"
 
@@ -21,6 +22,6 @@ def parts_named(bench: Bench, unit: Unit) -> str:
 def called(bench: Bench, unit: Unit) -> str:
     """Return the letters of the sections that a unit is joined from, as its figure has them;
     empty for a whole block, and for what holds anything else."""
-    if bench.is_block(unit) or not on_paper(unit):
+    if bench.is_block(unit) or not only_sections(unit):
         return ""
-    return "".join(letters_of(bench.book, bench.key, unit))
+    return "".join(bench.letters(unit))

@@ -21,14 +21,13 @@ from publish.words.values import (
     Said,
     Several,
     Stitch,
-    Titles,
     Value,
     Word,
 )
 from publish.write.context import Book
 from publish.write.practice import PIECING_STITCH
 from publish.write.steps import figure, slug
-from publish.write.tell import Asked, Teller
+from publish.write.tell import Asked, Teller, alike, titles
 
 CHAPTER = "piecing"
 CHAIN = 4
@@ -53,7 +52,8 @@ def sections(book: Book) -> tuple[Section, ...]:
     if not made:
         return ()
     words = language(measures=book.pattern.measures)
-    ground = book.ground_word(dict.fromkeys(b for blocks in made.values() for b in blocks))
+    blocks = dict.fromkeys(block for found in made.values() for block in found)
+    ground = book.ground_word(blocks)
     what = {"ground": "ground", "grounds and blocks": "both"}.get(ground, "blocks")
     values: dict[str, Value] = {
         "what": Word(what),
@@ -62,39 +62,27 @@ def sections(book: Book) -> tuple[Section, ...]:
     }
     title, lead = (words.text(f"chapter-{CHAPTER}", values, part) for part in ("", "lead"))
     intro = _intro(
-        book, [work for blocks in made.values() for works in blocks.values() for work in works]
+        book, [work for found in made.values() for works in found.values() for work in works]
     )
-    blocks = dict.fromkeys(b for found in made.values() for b in found)
     groups = [(block, keys) for block in blocks for keys in _alike(made, block)]
     if len(groups) == 1:
         ((block, keys),) = groups
         only = book.only(keys)
-        titles = Titles(tuple(book.title(key) for key in keys))
-        first = (Paragraph(words.text("part-only", {"sizes": titles})),) if only else ()
+        first = (Paragraph(words.text("part-only", {"sizes": titles(book, keys)})),) if only else ()
         told = _block(book, made, block, keys, CHAPTER)
         return (Section(CHAPTER, title, (*first, *intro, *told), lead, sizes=only),)
     found = [Section(CHAPTER, title, intro, lead)]
     apart = {block for block, _ in groups if sum(b == block for b, _ in groups) > 1}
-    found += [_section(book, made, group, group[0] in apart, title) for group in groups]
+    found += [
+        _section(book, made, group, title, apart=group[0] in apart, several=len(blocks) > 1)
+        for group in groups
+    ]
     return tuple(found)
 
 
 def _alike(made: Mapping[str, Blocks], block: str) -> list[tuple[str, ...]]:
     """Return the sizes of a block in groups in which its units are the same but for numbers."""
-    groups: list[tuple[dict[str, object], list[str]]] = []
-    for key, blocks in made.items():
-        if block not in blocks:
-            continue
-        forms = _forms(blocks[block])
-        for known, keys in groups:
-            shared = known.keys() & forms.keys()
-            if shared and all(known[k] == forms[k] for k in shared):
-                known.update(forms)
-                keys.append(key)
-                break
-        else:
-            groups.append((forms, [key]))
-    return [tuple(keys) for _, keys in groups]
+    return alike({key: _forms(found[block]) for key, found in made.items() if block in found})
 
 
 def _forms(works: Sequence[Work]) -> dict[str, object]:
@@ -135,18 +123,20 @@ def _section(
     book: Book,
     made: Mapping[str, Blocks],
     group: tuple[str, tuple[str, ...]],
-    apart: bool,
     title: str,
+    *,
+    apart: bool,
+    several: bool,
 ) -> Section:
-    """Return a block's own section, of the sizes in which it is made alike."""
+    """Return a block's own section, of the sizes in which it is made alike; `apart` from others
+    that make it differently, beside `several` blocks."""
     (block, keys), words = group, language(measures=book.pattern.measures)
-    several = len({b for found in made.values() for b in found}) > 1
     name = [CHAPTER, *(keys if apart else ()), *((block,) if several else ())]
     if several:
         title = words.text("piecing-block", {"block": Named(book.block_name(block))})
     only = book.only(keys)
     if apart or only:
-        names = words.value(Titles(tuple(book.title(k) for k in keys))).replace("**", "")
+        names = words.value(titles(book, keys)).replace("**", "")
         title = words.text("piecing-of", {"title": Named(title), "size": Named(names)})
     told = _block(book, made, block, keys, slug(*name))
     return Section(slug(*name), title, told, sizes=only, parent=CHAPTER)

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from publish.model.tree import BLOCK, BORDER, TOP, Group
 from publish.model.words import Block, FigureGrid, Row, Section, Table
-from publish.words.en.phrase import capital, listed, number
+from publish.words.en.phrase import capital, listed
 from publish.write.bench import Bench
 from publish.write.context import Book
-from publish.write.pressing import told
+from publish.write.pressing import ways_text
 from publish.write.steps import figure
 from publish.write.tree import together
 
@@ -68,15 +68,7 @@ def _table(bench: Bench) -> Table:
 
 
 def _row(bench: Bench, group: Group) -> tuple[str, str, str]:
-    found = told(bench, group)
-    by_name = len(group.names) == len(group.units)
-    phrases = [
-        text
-        if len(found) == 1
-        else f"{text} in {listed([u.name for u in units]) if by_name else number(len(units))}"
-        for text, units in found.items()
-    ]
-    return capital(_name(bench, group)), str(len(group.units)), listed(phrases)
+    return capital(_name(bench, group)), str(len(group.units)), ways_text(bench, group)
 
 
 def _name(bench: Bench, group: Group) -> str:

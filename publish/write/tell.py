@@ -87,21 +87,38 @@ def chapter(book: Book, name: str, asked: Asked = Asked()) -> tuple[Section, ...
     if len(groups) == 1:
         keys = groups[0]
         only = book.only(keys)
-        first = (Paragraph(speak.text("part-only", {"sizes": _titles(book, keys)})),)
+        first = (Paragraph(speak.text("part-only", {"sizes": titles(book, keys)})),)
         told = teller.blocks(name, keys, made)
         blocks = (*(first if only else ()), *asked.opening, *told, *asked.closing)
         return (Section(name, title, blocks, lead, sizes=only),)
     found = [Section(name, title, tuple(asked.opening), lead)]
     for keys in groups:
         child = slug(name, *keys)
-        names = speak.value(_titles(book, keys)).replace("**", "")
+        names = speak.value(titles(book, keys)).replace("**", "")
         blocks = teller.blocks(child, keys, made)
         found.append(Section(child, f"{title}: {names}", blocks, sizes=keys, parent=name))
     return tuple(found)
 
 
-def _titles(book: Book, keys: Sequence[str]) -> Titles:
+def titles(book: Book, keys: Sequence[str]) -> Titles:
+    """Return the titles of sizes as a value."""
     return Titles(tuple(book.title(k) for k in keys))
+
+
+def alike(forms: Mapping[str, Mapping[str, object]]) -> list[tuple[str, ...]]:
+    """Return sizes in groups, in order: those of a group have some key of their forms in common,
+    and the same form at every key that they share."""
+    groups: list[tuple[dict[str, object], list[str]]] = []
+    for size, own in forms.items():
+        for known, sizes in groups:
+            shared = known.keys() & own.keys()
+            if shared and all(known[k] == own[k] for k in shared):
+                known.update(own)
+                sizes.append(size)
+                break
+        else:
+            groups.append((dict(own), [size]))
+    return [tuple(sizes) for _, sizes in groups]
 
 
 def _alike(made: Step) -> list[tuple[str, ...]]:
@@ -173,25 +190,19 @@ class Teller:
                 for size, moments in made.items()
                 if (found := [m for m in moments if m.operation.step == step])
             }
-            for number, sizes in enumerate(self._forms(mine)):
+            for number, sizes in enumerate(self._alike(mine)):
                 key = step if number == 0 else slug(step, *sizes)
                 yield self._told(key, {size: mine[size] for size in sizes})
 
-    def _forms(self, step: Step) -> list[list[str]]:
+    def _alike(self, step: Step) -> list[tuple[str, ...]]:
         """Return the sizes in groups in which each operation is told by one message, with the
         same sentences of it."""
-        forms: list[tuple[dict[str, object], list[str]]] = []
-        for size, moments in step.items():
-            said = {m.operation.key: self._form(m) for m in moments}
-            for known, sizes in forms:
-                shared = said.keys() & known.keys()
-                if shared and all(said[k] == known[k] for k in shared):
-                    known.update(said)
-                    sizes.append(size)
-                    break
-            else:
-                forms.append((said, [size]))
-        return [sizes for _, sizes in forms]
+        return alike(
+            {
+                size: {m.operation.key: self._form(m) for m in moments}
+                for size, moments in step.items()
+            }
+        )
 
     def _form(self, moment: Moment) -> object:
         """Return what two sizes must have alike to be told in one step: the message, and the
@@ -213,7 +224,7 @@ class Teller:
         for says, own, mine in _told_once(self.book, moments):
             having = tuple(mine)
             part = "all" if having == sizes else "some"
-            values = {**self.values, **own, "part": Word(part), "sizes": _titles(self.book, having)}
+            values = {**self.values, **own, "part": Word(part), "sizes": titles(self.book, having)}
             for name, found in words.items():
                 spans = self._said(says, values, name)
                 if text(spans):

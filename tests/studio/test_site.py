@@ -34,7 +34,6 @@ prices:
   - {currency: JPY, retail: 2000}
 """
 BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable")
-VOID = {"meta", "link", "img", "br"}
 
 
 @pytest.fixture(scope="module")

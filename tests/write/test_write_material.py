@@ -10,8 +10,9 @@ from write_material import STRIPS, F, placements
 
 from publish.model.cloth import FAT_QUARTER
 from publish.model.cutplan import Alternative, Cut, Strip
-from publish.operations.cutting import CutOff, CutPieces, cloth_of
+from publish.operations.cutting import CutOff, CutPieces
 from publish.operations.operation import Moment, Where
+from publish.operations.parts import measured, sheet
 from publish.words import language
 from publish.words.en.lengths import Lengths
 from publish.write.context import Book
@@ -119,7 +120,12 @@ def test_the_boxes_round_nested_shapes_are_never_promised_from_the_cloth() -> No
     laid = Strip(F(80), cuts, 1, placements("B", 20, 4) + placements("C", 16, 4))
     assert sum(c.across * c.along * c.count for c in cuts) > 40 * laid.depth
     pieces = tuple(
-        CutOff(c.letter, cloth_of(c.letter, c.across, c.along), c.count, (c.across, c.along))
+        CutOff(
+            c.letter,
+            sheet(c.letter, measured(c.across), measured(c.along)),
+            c.count,
+            (c.across, c.along),
+        )
         for c in laid.cuts
     )
     where: Where = {"chapter": "cutting", "step": "moss"}

@@ -11,6 +11,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from publish.model.draft import Unit
+from publish.model.tree import every, holds_sections, sections
 from publish.proof.booklet.claims import Told
 from publish.proof.case import Case
 
@@ -18,7 +19,7 @@ from publish.proof.case import Case
 def untold(case: Case, key: str, steps: Sequence[Told]) -> Iterator[str]:
     """Yield what no step of a size does to the units of its blocks: `joins sections A and B`."""
     keys = [s.step.key for s in steps if s.section.key.startswith("foundation")]
-    for unit in filter(_on_paper, inner(case.drafts[key].assembly)):
+    for unit in filter(holds_sections, inner(case.drafts[key].assembly)):
         ending = "-".join(re.findall(r"[a-z0-9]+", unit.kind.lower()))
         if not any(k.endswith(f"-{ending}") for k in keys):
             yield f"joins {_name(case, key, unit)}"
@@ -27,37 +28,16 @@ def untold(case: Case, key: str, steps: Sequence[Told]) -> Iterator[str]:
 def _name(case: Case, key: str, unit: Unit) -> str:
     """Return what a note calls a unit: by the sections that it is joined from."""
     letters = {f.key: f.letter for f in case.drafts[key].foundations}
-    found = [letters[u.section] for u in _sections(unit) if u.section in letters]
+    found = [letters[u.section] for u in sections(unit) if u.section in letters]
     *before, last = found or [unit.name]
     return f"sections {', '.join(before)} and {last}" if before else f"section {last}"
-
-
-def _sections(unit: Unit) -> Iterator[Unit]:
-    if unit.section:
-        yield unit
-        return
-    for part in unit.parts:
-        yield from _sections(part)
-
-
-def _on_paper(unit: Unit) -> bool:
-    """Return whether a unit holds a foundation section; what does not is rehearsed."""
-    return bool(unit.section) or any(map(_on_paper, unit.parts))
 
 
 def inner(root: Unit) -> list[Unit]:
     """Return the first unit of each kind that is joined inside blocks, parts before wholes."""
     found: dict[str, Unit] = {}
-    for unit in made(root):
+    for unit in every(root):
         homes = {(p.place, p.role) for p in unit.patches}
         if len(unit.parts) > 1 and len(homes) == 1 and unit.patches[0].role == "ground":
             found.setdefault(unit.kind, unit)
     return list(found.values())
-
-
-def made(unit: Unit) -> Iterator[Unit]:
-    """Yield a unit and all in it that is made by itself, parts before wholes."""
-    if not (unit.made or unit.section):
-        for part in unit.parts:
-            yield from made(part)
-    yield unit

@@ -21,7 +21,7 @@ from publish.model.draft import Unit
 from publish.proof.case import Case
 from publish.proof.values.pieces import Kind, is_patch, patch_kind
 from publish.surd import Exact, Surd
-from publish.units import INCH_IN_MM, UNITS, YARD, number_in_words
+from publish.units import INCH_IN_MM, UNITS, YARD, decimal_text, number_in_words
 
 NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
 _SAID = re.compile(
@@ -226,3 +226,8 @@ def values(part: object) -> Iterator[Exact | float]:
                 yield from values(getattr(part, field.name))
         for name in ("perimeter", "gap"):
             yield from values(getattr(part, name, None))
+
+
+def written(inches: Exact, unit: str, places: int) -> str:
+    """Return a length as text has it in one of `UNITS`, rounded half up to decimal places."""
+    return decimal_text(inches / UNITS[unit], places)

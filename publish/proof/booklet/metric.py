@@ -16,14 +16,13 @@ from fractions import Fraction
 from publish.measures import CM, MM
 from publish.notes import Note, error
 from publish.proof.booklet.claims import said_at
-from publish.proof.booklet.lengths import NUMBER
+from publish.proof.booklet.lengths import NUMBER, written
 from publish.proof.booklet.words import passages
 from publish.proof.case import Case, Code
 from publish.units import (
     INCH_IN_MM,
     SIXTEENTH,
     YARD,
-    decimal_text,
     fraction_text,
     maker_inches,
     number_in_words,
@@ -121,7 +120,7 @@ def _rounded(inches: str, metric: str, unit: str) -> bool:
 
 def _metric(inches: str, like: str, unit: str) -> str:
     places = len(like.partition(".")[2])
-    return decimal_text(parse_number(inches) * INCH_IN_MM / {"mm": 1, "cm": 10}[unit], places)
+    return written(parse_number(inches), unit, places)
 
 
 def _same_need(case: Case, yards: str, metres: str, *, saved: bool) -> bool:

@@ -15,16 +15,14 @@ from publish.measures import METRE, Measures
 from publish.notes import Note, warning
 from publish.operations.rehearsal import lengths_told
 from publish.proof.booklet.claims import fragments, said_at
-from publish.proof.booklet.lengths import NEAR, PRACTICE, Said, said, settled
+from publish.proof.booklet.lengths import NEAR, PRACTICE, Said, said, settled, written
 from publish.proof.booklet.words import Passage, passages
 from publish.proof.case import Case, Code
 from publish.surd import Exact
 from publish.units import (
-    INCH_IN_MM,
     SIXTEENTH,
     UNITS,
     YARD,
-    decimal_text,
     fraction_text,
     parse_length,
 )
@@ -74,8 +72,15 @@ def check(case: Case) -> Iterator[Note]:
 class _Known:
     """The lengths of some sizes, and as they are written in metric units."""
 
-    def __init__(self, exact: set[Exact], curved: set[float], measures: Measures) -> None:
-        self.exact, self.curved, self.measures = exact, curved, measures
+    def __init__(
+        self,
+        exact: set[Exact],
+        curved: set[float],
+        measures: Measures,
+        practice: frozenset[Fraction],
+    ) -> None:
+        self.exact, self.curved = exact, curved
+        self.measures, self.practice = measures, practice
         self._written: dict[tuple[str, int], set[str]] = {}
         self._judged: dict[tuple[str, bool], bool] = {}
 
@@ -83,12 +88,15 @@ class _Known:
         """Return whether a length is settled, or, unless all there is computed, the trade's."""
         key = length.text, computed
         if key not in self._judged:
-            usual = frozenset(map(self.measures.usual, PRACTICE))
-            self._judged[key] = self._accounts_for(length, frozenset() if computed else usual)
+            practice = frozenset[Fraction]() if computed else self.practice
+            self._judged[key] = self._accounts_for(length, practice)
         return self._judged[key]
 
     def _accounts_for(self, length: Said, practice: frozenset[Fraction]) -> bool:
         value, unit = length.inches, length.unit
+        if unit == "yd":
+            runs = any(_run(float(value), v) for v in self.curved)
+            return runs or value in self.exact | PRACTICE_YARDS
         if self.measures.metric:
             return self._metric_first(length, practice)
         if unit in ("mm", "cm", "m"):
@@ -97,12 +105,9 @@ class _Known:
             last = float(Fraction(1, 10**places) * UNITS[unit])
             near = any(abs(float(value) - v) <= last for v in self.curved)
             trade = value in PRACTICE_METRIC or number in {
-                _metric(v, unit, places) for v in practice
+                written(v, unit, places) for v in practice
             }
             return near or trade or number in self._as_written(unit, places)
-        if unit == "yd":
-            runs = any(_run(float(value), v) for v in self.curved)
-            return runs or value in self.exact | PRACTICE_YARDS
         return value in self.exact | practice or any(
             abs(float(value) - v) <= NEAR for v in self.curved
         )
@@ -111,9 +116,6 @@ class _Known:
         """Return whether a length is settled where centimetres lead: exactly as it is told, or
         in inches behind it to the nearest sixteenth."""
         value = length.inches
-        if length.unit == "yd":
-            runs = any(_run(float(value), v) for v in self.curved)
-            return runs or value in self.exact | PRACTICE_YARDS
         if length.unit == "in":
             known = (*self.exact, *practice, *PRACTICE_METRIC, *self.curved)
             return any(abs(value - v) <= SIXTEENTH for v in known)
@@ -123,7 +125,7 @@ class _Known:
 
     def _as_written(self, unit: str, places: int) -> set[str]:
         if (unit, places) not in self._written:
-            self._written[unit, places] = {_metric(v, unit, places) for v in self.exact}
+            self._written[unit, places] = {written(v, unit, places) for v in self.exact}
         return self._written[unit, places]
 
 
@@ -134,12 +136,12 @@ def _of(case: Case, key: str) -> _Known:
     found = exact | set(lengths_told(made.moments) if made else ())
     if case.measures.metric:
         found |= {case.near(v) for v in found}
-    return _Known(found, curved, case.measures)
+    return _Known(found, curved, case.measures, case.practice(PRACTICE))
 
 
 def _union(known: list[_Known]) -> _Known:
     exact, curved = {v for k in known for v in k.exact}, {v for k in known for v in k.curved}
-    return _Known(exact, curved, known[0].measures)
+    return _Known(exact, curved, known[0].measures, known[0].practice)
 
 
 def _run(told: float, length: float) -> bool:
@@ -153,12 +155,7 @@ def _run(told: float, length: float) -> bool:
 def _number(case: Case, inches: Exact, unit: str) -> str:
     if unit in ("in", "ft", "yd"):
         return fraction_text(case.near(inches) / UNITS[unit])
-    return _metric(inches, unit, {"mm": 0, "cm": 1, "m": 2}[unit])
-
-
-def _metric(inches: Exact, unit: str, places: int) -> str:
-    scale = {"mm": 1, "cm": 10, "m": 1000}[unit]
-    return decimal_text(inches * INCH_IN_MM / scale, places)
+    return written(inches, unit, {"mm": 0, "cm": 1, "m": 2}[unit])
 
 
 def _note(case: Case, passage: Passage, length: Said, exact: set[Exact]) -> Note:

@@ -12,10 +12,10 @@ import re
 from collections.abc import Iterator
 
 from publish.model.cutplan import Piece
+from publish.model.tree import every
 from publish.model.words import Table
 from publish.notes import Note, warning
 from publish.proof.booklet.claims import LETTER, is_cutting, letters, sentences, step_place, told
-from publish.proof.booklet.joining import made
 from publish.proof.booklet.rehearsed import told_letters
 from publish.proof.case import Case, Code
 
@@ -54,7 +54,7 @@ def _alike(case: Case, key: str) -> list[set[str]]:
     """Return, for each kind of unit, the letters that are sewn into units of that kind."""
     sources = case.plans[key].sources
     found: dict[str, set[str]] = {}
-    for unit in made(case.drafts[key].assembly):
+    for unit in every(case.drafts[key].assembly):
         for part in unit.parts if not unit.made else ():
             if part.patch is not None and part.patch.key in sources:
                 found.setdefault(unit.kind, set()).add(sources[part.patch.key])
