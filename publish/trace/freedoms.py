@@ -87,9 +87,7 @@ def gone(way: Way, now: list[Curve], then: list[Curve]) -> float:
     return float((now[curve][point] - then[curve][point]) @ by) / float(by @ by)
 
 
-def slope(
-    shares: list[tuple[int, Points]], normal: Points, ways: list[Way], count: int
-) -> sparse.csr_matrix:
+def slope(shares: list[tuple[int, Points]], normal: Points, ways: list[Way]) -> sparse.csr_matrix:
     """Return how far outwards each piece of the outline goes by each way, times its length,
     shape (pieces, ways). `shares` are by curve: its number, and how much each of its control
     points counts at each piece; `normal` points outwards, as long as a piece.
@@ -110,5 +108,5 @@ def slope(
             values.append(b[:, point] * (normal[index] @ by))
     return sparse.csr_matrix(
         (np.concatenate(values), (np.concatenate(rows), np.concatenate(columns))),
-        shape=(count, len(ways)),
+        shape=(len(normal), len(ways)),
     )

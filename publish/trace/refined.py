@@ -27,7 +27,7 @@ from publish.trace.consensus import Wedge
 from publish.trace.cubics import Curve, flat
 from publish.trace.drawn import Drawn, meets, met, on_fold
 from publish.trace.freedoms import Way, gone, slope, ways
-from publish.trace.image import Points
+from publish.trace.image import Floats, Points
 from publish.trace.seen import NOISE, View
 
 TOLD = 3.0
@@ -46,21 +46,22 @@ def refined(made: Drawn, wedge: Wedge, spread: float) -> Drawn:
     paths = [path for part in made.parts for path in part]
     curves = [[c * wedge.unit for c in path.curves] for path in paths]
     view = View.of(wedge, spread)
-    best = view.unlike(curves)
-    begun = [[c.copy() for c in path] for path in curves]
+    rest, begun = view.rest(curves), curves
+    best = view.unlike(rest)
     for _ in range(STEPS):
-        whole = _stepped(view, curves, begun, wedge.angle)
+        whole = _stepped(view, curves, rest, begun, wedge.angle)
         for share in SHARES:
             tried = _between(curves, whole, share)
-            cost = view.unlike(tried)
+            left = view.rest(tried)
+            cost = view.unlike(left)
             if cost < best and _sound(tried, begun):
                 break
         else:
             break
-        gained, curves, best = best - cost, tried, cost
+        gained, curves, rest, best = best - cost, tried, left, cost
         if gained < 0.01 * best:
             break
-    curves = _squared(view, curves, begun, wedge.angle)
+    curves = _squared(view, curves, best, begun, wedge.angle)
     done = iter(
         replace(path, curves=tuple(c / wedge.unit for c in moved))
         for path, moved in zip(paths, curves, strict=True)
@@ -70,11 +71,10 @@ def refined(made: Drawn, wedge: Wedge, spread: float) -> Drawn:
 
 
 def _squared(
-    view: View, curves: list[list[Curve]], begun: list[list[Curve]], angle: float
+    view: View, curves: list[list[Curve]], best: float, begun: list[list[Curve]], angle: float
 ) -> list[list[Curve]]:
     """Return the curves with each end on a fold that is nearly square to it made square where
-    the picture looks no less like that."""
-    best = view.unlike(curves)
+    the picture looks no less like that; `best` is how unlike it they look."""
     for n, k, end, fold in _nearly(curves, angle):
         tried = [[c.copy() for c in path] for path in curves]
         curve = tried[n][k]
@@ -83,8 +83,8 @@ def _squared(
         across = np.array([-fold[1], fold[0]])
         curve[two] = curve[one] + float(handle @ across) * across
         for _ in range(2):
-            tried = _stepped(view, tried, begun, angle)
-        cost = view.unlike(tried)
+            tried = _stepped(view, tried, view.rest(tried), begun, angle)
+        cost = view.unlike(view.rest(tried))
         if cost < best + TOLD and _sound(tried, begun):
             curves, best = tried, min(best, cost)
     return curves
@@ -121,9 +121,9 @@ def _between(now: list[list[Curve]], then: list[list[Curve]], share: float) -> l
 
 
 def _stepped(
-    view: View, curves: list[list[Curve]], begun: list[list[Curve]], angle: float
+    view: View, curves: list[list[Curve]], rest: Floats, begun: list[list[Curve]], angle: float
 ) -> list[list[Curve]]:
-    """Return the curves after one step of least squares."""
+    """Return the curves after one step of least squares; `rest` is what they leave over."""
     every = [c for path in curves for c in path]
     first = [c for path in begun for c in path]
     free = [
@@ -132,13 +132,13 @@ def _stepped(
         for way in ways(path, start, angle)
     ]
     pieces = _pieces(every, view.unit, angle)
-    bell, rest = view.bell(pieces.at, view.field - view.drawn(curves))
-    slopes = (bell @ slope(pieces.shares, pieces.normal, free, len(pieces.at))).toarray()
-    weight = 1 / (1 + (rest / (4 * NOISE)) ** 2) / NOISE**2
+    bell, near = view.bell(pieces.at, rest)
+    slopes = (bell @ slope(pieces.shares, pieces.normal, free)).toarray()
+    weight = 1 / (1 + (near / (4 * NOISE)) ** 2) / NOISE**2
     weighed = slopes * weight[:, None]
     hold = np.array([1 / w.spread**2 for w in free])
     # What has moved already is held to where it began.
-    pull = weighed.T @ rest - hold * np.array([gone(w, every, first) for w in free])
+    pull = weighed.T @ near - hold * np.array([gone(w, every, first) for w in free])
     change = np.linalg.solve(weighed.T @ slopes + np.diag(hold), pull)
     moved = iter(_moved(every, free, change))
     return [[next(moved) for _ in path] for path in curves]

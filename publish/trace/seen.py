@@ -54,10 +54,14 @@ class View:
         field = np.clip(wedge.field, 0, 1)
         return cls(field, wedge.unit, origin, spread, (np.eye(2), *mirrors), inside)
 
-    def unlike(self, curves: list[list[Curve]]) -> float:
-        """Return how unlike the picture a drawing looks, outliers counting for less."""
-        rest = (self.field - self.drawn(curves))[self.inside]
-        return float(np.log1p((rest / (4 * NOISE)) ** 2).sum())
+    def rest(self, curves: list[list[Curve]]) -> Floats:
+        """Return by pixel what a drawing leaves over of the picture."""
+        return self.field - self.drawn(curves)
+
+    def unlike(self, rest: Floats) -> float:
+        """Return how unlike the picture a drawing looks that leaves a rest, outliers counting
+        for less."""
+        return float(np.log1p((rest[self.inside] / (4 * NOISE)) ** 2).sum())
 
     def bell(self, at: Points, rest: Floats) -> tuple[sparse.csr_matrix, Points]:
         """Return how much each pixel near an outline changes where a piece of it, at points,
