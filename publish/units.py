@@ -36,6 +36,9 @@ UNITS: dict[str, Fraction] = {
 }
 """Inches in one of each unit that a pattern may use."""
 
+INCH_UNITS = frozenset(("in", "ft", "yd"))
+"""Those of them that are counted in inches."""
+
 _SPELLINGS = {
     '"': "in",
     "″": "in",

@@ -169,7 +169,7 @@ def _pillow(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
 
 def _binding(pattern: Pattern, spec: SizeSpec, size: Size) -> Iterator[Note]:
     say = pattern.measures.text
-    least = 6 * pattern.sewing.seam + FOLDED
+    least = pattern.measures.up(6 * pattern.sewing.seam + FOLDED)
     if size.binding is not None and size.binding.width < least:
         yield warning(
             "G217",

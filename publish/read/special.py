@@ -13,13 +13,17 @@ from typing import Any
 
 from publish.gtin import LENGTHS, UPC, parse_gtin
 from publish.read.forms import NUMBER_PATTERN, Form, Hint, Unfit, nearest, signed
-from publish.units import UNIT_WORDS, UNITS, parse_length, split_unit
+from publish.units import INCH_UNITS, UNIT_WORDS, UNITS, parse_length, split_unit
 
 _LONGEST_LENGTH = 60
 _CLOCK = re.compile(r"\d+(:\d+)+")
 _WAY = r"^[a-z0-9_-]+(\.[a-z0-9_-]+)*$"
 _COMMA = re.compile(r"\d+(?:\.\d+)*,\d+(?:\s*[a-z]+)?")
 _SWITCH = re.compile(r"yes|no|on|off|true|false", re.IGNORECASE)
+
+
+class InInches(Fraction):
+    """A length that the designer wrote in inches, feet or yards."""
 
 
 @dataclass(frozen=True)
@@ -61,7 +65,8 @@ class Length(Form):
                 f"write `{number} {near}`" if near else f"write `{number} in`, or another unit",
                 expected=f"a length with one of the units {units}",
             )
-        return self._in_range(value * UNITS[unit], hint)
+        found = self._in_range(value * UNITS[unit], hint)
+        return InInches(found) if unit in INCH_UNITS and isinstance(found, Fraction) else found
 
     def _in_range(self, value: Fraction, hint: Hint) -> Any:
         least, most = parse_length(self.least), parse_length(self.most)

@@ -90,11 +90,11 @@ def test_cut_sizes_are_on_the_metric_grid(tmp_path):
 
 
 def test_a_pattern_in_inches_is_planned_anew(tmp_path):
-    """9 in are 22.86 cm, told and planned as 22.9 cm: squares of 7.633 + 1.5 cm, so 9.2 cm."""
+    """9 in are 22.5 cm at 25 mm to the inch: squares of 7.5 + 1.5 cm, so 9 cm."""
     work = prepared(tmp_path, INCHES, NINE, METRIC)
-    assert work.sizes["throw"].block_side == parse_length("22.9 cm")
+    assert work.sizes["throw"].block_side == parse_length("22.5 cm")
     squares = [p for p in work.plans["throw"].pieces if p.name == "square"]
-    assert {p.width for p in squares} == {parse_length("9.2 cm")}
+    assert {p.width for p in squares} == {parse_length("9 cm")}
 
 
 def test_inches_follow_in_parentheses(tmp_path):

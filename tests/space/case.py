@@ -30,6 +30,11 @@ class Case:
     def sizes(self):
         return self.numbers["sizes"] if self.numbers else {}
 
+    @property
+    def is_metric(self):
+        """Return whether the booklet tells no inch."""
+        return self.pattern.get("units") == "metric"
+
     def of_size(self, key):
         """Return the lines that a maker of this size reads."""
         return [x for x in self.lines if not x.sizes or key in x.sizes]

@@ -154,3 +154,11 @@ def finished(rng):
         batting=batting,
         backing=backing,
     )
+
+
+def told_in_metric(rng):
+    """Patterns written in inches and told in centimetres alone, planned anew for them."""
+    made = rng.choice((several, finished, coloured, papered))(rng)
+    made["units"] = "metric"
+    made.setdefault("papers", ["a4"])
+    return made

@@ -225,6 +225,12 @@ def metric(rng):
     return whole({"star": traditional(name)}, {"throw": size}, quilting)
 
 
+def tops_told_in_metric(rng):
+    """Tops of every sort, written in inches and told in centimetres alone."""
+    kinds = (bordered, sashed, on_point, medallion, checkered, turned, pillow, foundation, quick)
+    return {**rng.choice(kinds)(rng), "units": "metric", "papers": ["a4"]}
+
+
 def quick(rng):
     """Units made several at once, in quilts and pillows."""
     name, piecing = rng.choice(

@@ -74,3 +74,9 @@ def beside_pieced(rng):
     size |= {"block_size": "12 in", "motif_size": "9 in"}
     motifs = {"sprig": motif("madder", 8)}
     return whole(blocks, {"wall": size}, MOTIF_QUILTING, motifs=motifs)
+
+
+def motifs_told_in_metric(rng):
+    """Motifs by every method, written in inches and told in centimetres alone."""
+    made = rng.choice((needle_turn, prepared, fused, pieced_ground, beside_pieced))(rng)
+    return {**made, "units": "metric", "papers": ["a4"]}

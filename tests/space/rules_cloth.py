@@ -106,6 +106,9 @@ def materials_say_what_to_buy(case):
                 if plan is None or plan["precut"] is not None or inches(plan["buy"]) == 0:
                     continue
                 said = f"{plan['buy_yards']} yd ({plan['buy_metres']} m)"
+                if case.is_metric:
+                    metres = Fraction(plan["buy_metres"])
+                    said = f"{metres * 100} cm" if metres < 1 else f"{plan['buy_metres']} m"
                 if said not in cell:
                     yield f"{key}: {row.fabric}: {cell!r} for {said}"
 
@@ -239,7 +242,8 @@ def pillow_fits(case):
             yield f"{key}: the front is trimmed to {told[0][0]} in and sewn {width} ({top['kind']})"
         edge = [p for p in size["pieces"] if p["purpose"].startswith("border")]
         last = [p for p in edge if p["purpose"].startswith(f"border {len(size['borders'])} top")]
-        if last and inches(last[0]["length"]) != width:
+        # Sides whose width is rounded up make the ends longer by as much, trimmed with the front.
+        if last and not 0 <= inches(last[0]["length"]) - width <= RULER:
             yield f"{key}: the outer border is cut {last[0]['length']} in, the front is {width}"
 
 

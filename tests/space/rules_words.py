@@ -153,6 +153,14 @@ def metric(case):
             yield from _unlike(line, about, b, vb, ub)
 
 
+def metric_alone(case):
+    """A booklet in metric alone tells no inch, no yard and no fraction but sizes of needles."""
+    if case.is_metric:
+        few = "|".join(WORDS)
+        inch = rf"(?<!unit )(?<!\d)\d+ in\b(?! (?:{few}|half|\d))|\d (?:yd|yards?|inch|inches|oz)\b"
+        yield from seen(case, rf"{inch}|(?<!\d)\d/\d|[½¼¾⅛⅜⅝⅞]|\binch")
+
+
 def _unlike(line, about, size, value, unit):
     parts = [part.split("/") for part in size.split()]
     length = sum(int(p[0]) / (int(p[1]) if len(p) > 1 else 1) for p in parts) * 25.4
@@ -196,6 +204,7 @@ RULES = (
     sentences,
     fractions,
     metric,
+    metric_alone,
     by_turns,
     one_alone,
     lists,

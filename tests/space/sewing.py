@@ -62,6 +62,8 @@ def _looked_up(step, table):
     named = re.search(r"\bunit \d+|\bthe \w+", step.text, re.IGNORECASE)
     if "in the table" not in f"{step.text} {step.right}" or not named:
         return step
+    if named[0].lower() not in table:
+        return step
     count, size = table[named[0].lower()]
     text = step.text.replace("Make the number in the table", f"Make {count}")
     right = re.sub(r"measures? (?:its|their) sizes? in the table", f"measures {size}", step.right)

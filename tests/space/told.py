@@ -150,13 +150,25 @@ def _rooted(text):
 
 
 def boxes(text):
-    """Return every width and height told: `2 in × 3 in`, `4 in (10.2 cm) square`."""
+    """Return in inches every width and height told: `2 in × 3 in`, `4 in (10.2 cm) square`,
+    `8.5 cm × 32 mm`."""
     found = []
-    pair = rf"({LENGTH}) in × ({LENGTH}) in"
-    square = rf"(?<![\d/×] )({LENGTH}) in(?: \([^)]*\))? square"
-    found += [(inches(m[1]), inches(m[2])) for m in re.finditer(pair, text)]
-    found += [(inches(m[1]), inches(m[1])) for m in re.finditer(square, text)]
+    for one, read in ((rf"({LENGTH}) (in)", _in), (r"(\d+(?:\.\d+)?) (cm|mm)", _metric)):
+        outside = re.sub(r"\([^)]*\)", "", text)
+        found += [
+            (read(m[1], m[2]), read(m[3], m[4])) for m in re.finditer(rf"{one} × {one}", outside)
+        ]
+        square = rf"(?<![\d/×.] )(?<![\d.]){one} +square"
+        found += [(read(m[1], m[2]), read(m[1], m[2])) for m in re.finditer(square, outside)]
     return found
+
+
+def _in(size, _unit):
+    return inches(size)
+
+
+def _metric(size, unit):
+    return Fraction(size) * {"cm": 10, "mm": 1}[unit] / Fraction("25.4")
 
 
 def letters(text):

@@ -13,8 +13,8 @@ from space import kinds_of_publishing as publishing
 from space import kinds_of_tops as tops
 from space import kinds_with_motifs as motifs
 
-SEEDS = range(330)
-"""As many as are walked: eleven of each of 30 kinds."""
+SEEDS = range(363)
+"""As many as are walked: eleven of each of 33 kinds."""
 
 
 def kind_of(seed):
@@ -52,6 +52,7 @@ KINDS = {
         *(publishing.coloured, tops.metric, publishing.worded, publishing.several),
         *(tops.off_the_eighth, publishing.finished, tops.drawn, tops.library),
         tops.large,
+        *(publishing.told_in_metric, motifs.motifs_told_in_metric, tops.tops_told_in_metric),
     )
 }
 """Every kind by its name; the order says which seed is of which kind."""
