@@ -11,9 +11,9 @@ from space import rules_sewn, rules_words, told
 from space.sewing import Sewn, _parts
 
 
-def case(text, kind="text"):
-    line = told.Line("piecing", kind, "piecing-unit-1", text)
-    return SimpleNamespace(lines=[line], own_words=set())
+def case(text, is_metric=False):
+    line = told.Line("piecing", "text", "piecing-unit-1", text)
+    return SimpleNamespace(lines=[line], own_words=set(), is_metric=is_metric)
 
 
 FAULTS = {
@@ -28,6 +28,7 @@ FAULTS = {
     "sentences": "press the seam. then turn it",
     "fractions": "It measures 3 1/6 in × 4 in.",
     "metric": "It measures 3 in (7.9 cm).",
+    "metric_alone": "It measures 3 in.",
     "by_turns": "Sew two blocks and two blocks, by turns, beginning with a block.",
     "one_alone": "Lay out one row of one block.",
     "lists": "Sew A and and B.",
@@ -42,7 +43,7 @@ SOUND = (
 
 @pytest.mark.parametrize("name", FAULTS)
 def test_rule_finds_its_fault(name):
-    assert list(getattr(rules_words, name)(case(FAULTS[name])))
+    assert list(getattr(rules_words, name)(case(FAULTS[name], name == "metric_alone")))
 
 
 def test_every_rule_of_words_is_tried():
@@ -53,6 +54,19 @@ def test_every_rule_of_words_is_tried():
 def test_sound_words_pass(text):
     found = {r.__name__: list(r(case(text))) for r in rules_words.RULES}
     assert not any(found.values()), found
+
+
+def test_metric_words_pass():
+    text = "Press toward **H** in four and toward unit 11 in two: 7.5 mm, a needle of size 80/12."
+    assert not list(rules_words.metric_alone(case(text, is_metric=True)))
+
+
+def test_sides_are_read_in_either_system():
+    """25.4 mm to the inch (ISO 31-1; NIST SP 811)."""
+    assert told.boxes("9 cm × 65 mm, not 2 in square") == [
+        (told.inches("2"), told.inches("2")),
+        (told.Fraction(90) / told.Fraction("25.4"), told.Fraction(65) / told.Fraction("25.4")),
+    ]
 
 
 def test_parts_are_read_in_order():
