@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import cached_property
+from itertools import chain, groupby, starmap
 
 from publish.model.draft import Patch, Unit
 from publish.model.nouns import noun
@@ -184,8 +185,10 @@ class Names(Heaps):
         )
 
     def in_short(self, unit: Unit) -> Value:
-        """Return the parts of a row one by one: letters of pieces, names of made blocks."""
-        return Several(tuple(self._short(p) for p in unit.parts))
+        """Return the parts of a row in order: letters of pieces, names of made blocks, blocks
+        that lie beside their like together (`J, five blocks and J`)."""
+        runs = [(value, len(list(run))) for value, run in groupby(map(self._short, unit.parts))]
+        return Several(tuple(chain.from_iterable(starmap(_run, runs))))
 
     def in_order(self, rows: Sequence[Unit]) -> tuple[Value, ...]:
         """Return rows one by one: letters of those that are one piece, names of the others."""
@@ -239,3 +242,10 @@ class Names(Heaps):
             return turns
         blocks = level(unit) != BLOCK
         return Several(tuple(self.part(p, n, blocks=blocks) for p, n in runs(unit)))
+
+
+def _run(value: Value, count: int) -> tuple[Value, ...]:
+    """Return like parts beside each other: pieces letter by letter, blocks by their count."""
+    if count == 1 or isinstance(value, Letter):
+        return (value,) * count
+    return (said("some", count=Count(count), name=value),)
