@@ -12,10 +12,13 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from concurrent.futures import Future
 from dataclasses import dataclass, field, replace
+from functools import partial
 from math import ceil
 
 from publish import deliver, draw, proof, render, typeset, write
+from publish.content import content
 from publish.kept import NOWHERE, Store
+from publish.kept_editions import kept, placed
 from publish.model.book import A0, PAPERS, ROLL_WIDTH, Edition, Paper, full_size, roll
 from publish.model.design import Design
 from publish.model.figure import Artwork, Picture
@@ -83,6 +86,8 @@ class Drawn:
 
     artwork: Artwork
     notes: tuple[Note, ...]
+    content: bytes = b""
+    """What tells it from other artwork, where results are kept."""
 
     @property
     def sound(self) -> bool:
@@ -159,13 +164,15 @@ def print_all(
         for paper in dict.fromkeys(job.paper for job in mine):
             alone = f" of the {size}" if size else ""
             progress("draw", f"figures and template sheets{alone} for {paper.name}")
-            drawings[size, paper] = workers.submit(draw_for, books[size], paper, shown)
+            drawings[size, paper] = workers.submit(
+                draw_for, books[size], paper, shown, store.folder is not None
+            )
     found = {}
     for job in jobs:
         drawn: Drawn = drawings[job.size, job.paper].result()
         progress("typeset", job.words)
         if drawn.sound:
-            found[job] = workers.submit(print_one, books[job.size], drawn.artwork, job)
+            found[job] = workers.submit(print_kept, books[job.size], drawn, job, store)
         else:
             found[job] = workers.submit(Printed, job, drawn.notes)
     made = []
@@ -184,12 +191,24 @@ def pictures_for(book: Book, store: Store = NOWHERE) -> dict[str, Picture]:
     return render.for_booklet(design.pattern, design.sizes, design.drafts, shown, store)
 
 
-def draw_for(book: Book, paper: Paper, shown: Mapping[str, Picture]) -> Drawn:
-    """Draw all that is printed on one paper; on a sheet of a copy shop only the motifs."""
+def draw_for(
+    book: Book, paper: Paper, shown: Mapping[str, Picture], keeping: bool = False
+) -> Drawn:
+    """Draw all that is printed on one paper; on a sheet of a copy shop only the motifs. Where
+    results are kept, `keeping`, the artwork is told by its content as well."""
     design, manual = book.design, book.manual
     asked = manual if paper.key in PAPERS else manual.whole_templates()
     made = (design.pattern, design.sizes, design.drafts, design.plans, asked, paper)
-    return Drawn(*draw.draw(*made, shown))
+    artwork, notes = draw.draw(*made, shown)
+    return Drawn(artwork, notes, content(artwork) if keeping else b"")
+
+
+def print_kept(book: Book, drawn: Drawn, job: Job, store: Store) -> Printed:
+    """Make one edition, or take it from an earlier run that made the same."""
+    pattern = book.design.pattern
+    shown = (book.design, _manual_for(book.manual, job), job, drawn.content)
+    made = kept(partial(print_one, book, drawn.artwork, job), Printed, pattern, shown, store)
+    return replace(made, notes=placed(made.notes, pattern))
 
 
 def print_one(book: Book, artwork: Artwork, job: Job) -> Printed:

@@ -29,7 +29,7 @@ from pathlib import Path
 VARIABLE = "FOLDWORK_CACHE"
 """Of the environment: the folder that results are kept in; empty for none."""
 NAME = "foldwork"
-MOST = 256 * 2**20
+MOST = 2**30
 """Bytes that all kept results take together; the ones used longest ago go first."""
 _LEFT = 0.75
 """Share of that which stays when some must go, so that not each new one looks again."""
