@@ -226,10 +226,11 @@ def _to_fold(design: Design, job: Job, edition: Edition) -> dict[str, bytes]:
     if job.name != "booklet" or not (job.press or paper.parent):
         return {}
     alone = f"-{job.size}" if job.size else ""
+    told = f"-{design.pattern.language}" if len(design.pattern.languages) > 1 else ""
     if job.press:
-        name, spread = f"spreads-{paper.key}", deliver.SPREADS[paper.key]
+        name, spread = f"spreads-{paper.key}{told}", deliver.SPREADS[paper.key]
         made = deliver.impose(edition.pdf, spread, thickness=thickness)
     else:
-        name, spread = f"folded{alone}-{paper.parent}", deliver.HALVES[paper.parent]
+        name, spread = f"folded{alone}-{paper.parent}{told}", deliver.HALVES[paper.parent]
         made = deliver.impose(edition.pdf, spread, marks=False, thickness=thickness)
     return {f"{name}.pdf": made.pdf, f"{name}.txt": made.said.encode() + b"\n"}

@@ -27,7 +27,7 @@ from publish.model.words import (
     Steps,
     TemplateSheets,
 )
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 from publish.write.order import numbered
 
 OPENING, TEMPLATES, EDITION = "what-you-will-make", "templates", "edition"
@@ -73,7 +73,7 @@ def manual(volume: Volume, chapters: Sequence[Chapter], pages: Sequence[str] = (
 def _lengths(chapters: Sequence[Chapter]) -> Lengths:
     """Return how all patterns tell lengths; both ways where they differ."""
     told = {c.pattern.measures for c in chapters}
-    return Lengths(*told) if len(told) == 1 else Lengths()
+    return Lengths(told.pop()) if len(told) == 1 else Lengths()
 
 
 def _own(chapter: Chapter, named: once.Manuals) -> list[Section]:

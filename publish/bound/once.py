@@ -13,7 +13,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from publish.model.words import Block, Box, Bullets, Paragraph, Row, Section, Table
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 from publish.write.collect import text
 from publish.write.glossary import section as glossary_of
 from publish.write.terms import TERMS

@@ -27,7 +27,7 @@ from publish.model.draft import Draft, Patch
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 
 SETTING = {TWICE: "side triangle", ONCE: "corner triangle"}
 

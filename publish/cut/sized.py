@@ -24,7 +24,7 @@ from publish.cut.templates import FLAT, Outline, outline
 from publish.measures import Measures
 from publish.model.pattern import Fabric, Pattern
 from publish.surd import ROOT_2, Length, parts
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 
 PURPOSES = ("ground", "sashing", "cornerstone", "side triangle", "corner triangle", "foundation")
 NAMES = {

@@ -10,7 +10,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from publish.measures import INCHES, Measures
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 
 
 def to_buy(yards: Fraction, metres: Fraction, measures: Measures = INCHES) -> str:

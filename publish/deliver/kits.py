@@ -17,7 +17,7 @@ from publish.measures import Measures
 from publish.model.cutplan import CutPlan, FabricPlan, Piece, Strip
 from publish.model.pattern import Pattern
 from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 
 Json = dict[str, Any]
 

@@ -18,8 +18,9 @@ from publish.model.pattern import Block, Motif, Pattern, QuiltingSpec
 from publish.model.size import Size
 from publish.operations.rehearsal import Making
 from publish.surd import Length
-from publish.words.en.lengths import Lengths
+from publish.words import Language
 from publish.words.en.phrase import listed, ordinal
+from publish.words.lengths import Lengths
 
 
 @dataclass(frozen=True)
@@ -33,9 +34,14 @@ class Book:
     making: Making = field(default_factory=lambda: Making({}))
 
     @property
+    def words(self) -> Language:
+        """Return the language that the booklet is told in."""
+        return self.pattern.words
+
+    @property
     def say(self) -> Lengths:
         """Return how lengths are said in this booklet."""
-        return Lengths(self.pattern.measures)
+        return self.words.lengths
 
     def usual(self, inches: Fraction) -> str:
         """Return a figure of the trade as these makers have it."""

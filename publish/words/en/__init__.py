@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 
 from publish.measures import INCHES, Measures
-from publish.words.en.lengths import Lengths
 from publish.words.en.phrase import (
     article,
     capital,
@@ -19,12 +18,37 @@ from publish.words.en.phrase import (
     stitch,
     times,
 )
+from publish.words.lengths import ENGLISH, Lengths
 from publish.words.values import Count, Length, Letter, Named, Rectangle, Stitch, Titles, Value
 
-__all__ = ["FUNCTIONS", "TAG", "by_size", "category", "listed", "plain"]
+__all__ = [
+    "BASE",
+    "DECIMAL_MARK",
+    "FUNCTIONS",
+    "LENGTHS",
+    "TAG",
+    "by_size",
+    "category",
+    "listed",
+    "number",
+    "ordinal",
+    "plain",
+    "sort_key",
+]
 
 TAG = "en-CA"
 """The language as RFC 5646 writes it, for whatever reads pages aloud or hyphenates them."""
+
+
+BASE = ""
+"""The language whose messages stand in for those that this one does not have; none."""
+DECIMAL_MARK = "."
+LENGTHS = ENGLISH
+
+
+def sort_key(term: str) -> str:
+    """Return what terms are sorted by."""
+    return term.casefold()
 
 
 def plain(value: Value, measures: Measures = INCHES) -> str:
@@ -35,7 +59,7 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
         case Rectangle(width, height):
             return Lengths(measures).rectangle(width, height)
         case Stitch(inches):
-            return stitch(inches)
+            return measures.marked(stitch(inches))
         case Count(count):
             return number(count)
         case Letter(letter):
