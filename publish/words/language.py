@@ -25,6 +25,8 @@ from publish.words.lengths import Lengths
 from publish.words.values import (
     BySize,
     Count,
+    Figures,
+    Named,
     Said,
     Several,
     Span,
@@ -136,6 +138,17 @@ class Language:
     def text(self, message: str, values: Values | None = None, part: str = "") -> str:
         """Return a message, or its part, as one string."""
         return text(self.say(message, values or {}, part))
+
+    def tell(self, message: str, **values: str | int | Value) -> str:
+        """Return a message as one string; `a_b` is its `$a-b`. Texts stand as they are, whole
+        numbers in figures."""
+        return self.text(message, {k.replace("_", "-"): _typed(v) for k, v in values.items()})
+
+    def named(self, start: str) -> dict[str, str]:
+        """Return the messages without values whose names begin so, by the rest of their names,
+        with `_` for `-`, as templates name them."""
+        names = (n for n, text in self.sources.items() if n.startswith(start) and "$" not in text)
+        return {n.removeprefix(start).replace("-", "_"): self.text(n) for n in names}
 
     def value(self, value: Value) -> str:
         """Return a value in words."""
@@ -276,6 +289,12 @@ def _is_sentence(pattern: ast.Pattern) -> bool:
         isinstance(e, ast.TextElement) and (". " in f"{e.value} " or ".\n" in e.value)
         for e in pattern.elements
     )
+
+
+def _typed(value: str | int | Value) -> Value:
+    if isinstance(value, str):
+        return Named(value)
+    return Figures(value) if isinstance(value, int) else value
 
 
 def _value(name: str, values: Values) -> Value:

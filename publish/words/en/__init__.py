@@ -19,7 +19,17 @@ from publish.words.en.phrase import (
     times,
 )
 from publish.words.lengths import ENGLISH, Lengths
-from publish.words.values import Count, Length, Letter, Named, Rectangle, Stitch, Titles, Value
+from publish.words.values import (
+    Count,
+    Figures,
+    Length,
+    Letter,
+    Named,
+    Rectangle,
+    Stitch,
+    Titles,
+    Value,
+)
 
 __all__ = [
     "BASE",
@@ -60,6 +70,8 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
             return Lengths(measures).rectangle(width, height)
         case Stitch(inches):
             return measures.marked(stitch(inches))
+        case Figures(count):
+            return str(count)
         case Count(count):
             return number(count)
         case Letter(letter):
