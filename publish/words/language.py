@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import importlib
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 from pathlib import Path
@@ -21,6 +21,7 @@ from types import ModuleType
 from fluent.syntax import FluentParser, ast
 
 from publish.measures import INCHES, Measures
+from publish.words.en.lengths import Lengths
 from publish.words.values import (
     BySize,
     Count,
@@ -71,6 +72,11 @@ class Language:
         tag: str = self.grammar.TAG
         return tag
 
+    @property
+    def lengths(self) -> Lengths:
+        """Return how lengths are said."""
+        return Lengths(self.measures)
+
     def has(self, message: str, part: str = "") -> bool:
         """Return whether there is such a message, with such a part (`right`, `tip` ...)."""
         return message in self.sources and self._pattern(message, part) is not None
@@ -120,17 +126,29 @@ class Language:
         """Return a message, or its part, as one string."""
         return text(self.say(message, values or {}, part))
 
-    def value(self, value: Value) -> str:
-        """Return a value in words."""
+    def value(self, value: Value, form: str = "") -> str:
+        """Return a value in words; in a grammatical form such as `dative`, where the messages
+        that it is made of have a part of that name."""
         if isinstance(value, Said):
-            return self.text(value.message, dict(value.values))
+            return self._formed(value.message, dict(value.values), form)
         if isinstance(value, Several):
-            return str(self.grammar.listed([self.value(item) for item in value.items]))
+            return self.listed([self.value(item, form) for item in value.items], value.word)
         if isinstance(value, BySize):
-            return self._side_by_side([(self.value(v), titles) for titles, v in value.items])
+            return self._side_by_side([(self.value(v, form), titles) for titles, v in value.items])
         if isinstance(value, Count) and value.noun:
-            return self.text(f"noun-{value.noun}", {"count": Count(value.number)})
+            return self._formed(f"noun-{value.noun}", {"count": Count(value.number)}, form)
         return str(self.grammar.plain(value, self.measures))
+
+    def _formed(self, message: str, values: Values, form: str) -> str:
+        return self.text(message, values, form if form and self.has(message, form) else "")
+
+    def listed(self, texts: Sequence[str], word: str = "and") -> str:
+        """Return texts one after another, joined by `and` or `or` as the language has them."""
+        return str(self.grammar.listed(texts, self.text(f"list-{word}")))
+
+    def capital(self, text: str) -> str:
+        """Return a text that begins with a capital."""
+        return str(self.grammar.FUNCTIONS["CAPITAL"](None, text, self.measures))
 
     def _side_by_side(self, items: list[tuple[str, tuple[str, ...]]]) -> str:
         groups: dict[str, tuple[str, ...]] = {}
@@ -192,6 +210,9 @@ class Language:
 
     def _called(self, call: ast.FunctionReference, values: Values) -> Span:
         """Return what a function makes of its one value, or of the words given to it."""
+        form = self.grammar.CASES.get(call.id.name)
+        if form is not None:
+            return self._inflected(call.arguments.positional[0], form, values)
         inner = tuple(self._placed(call.arguments.positional[0], values))
         one = inner[0].value if len(inner) == 1 else None
         function = self.grammar.FUNCTIONS[call.id.name]
@@ -203,6 +224,16 @@ class Language:
                 each.append((function(value, said, self.measures), titles))
             return Span(self._side_by_side(each), one, name)
         return Span(function(one, text(inner), self.measures), one, inner[0].name if inner else "")
+
+    def _inflected(self, argument: ast.SyntaxNode, form: str, values: Values) -> Span:
+        """Return a value, or another message, in a grammatical form."""
+        if isinstance(argument, ast.MessageReference):
+            return Span(self._formed(argument.id.name, values, form))
+        if not isinstance(argument, ast.VariableReference):
+            raise LookupError("only a value or a message has a grammatical form")
+        name = argument.id.name
+        value = _value(name, values)
+        return Span(self.value(value, form), value, name)
 
     def _chosen(self, choice: ast.SelectExpression, values: Values) -> Iterator[Span]:
         selector = choice.selector

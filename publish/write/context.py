@@ -18,8 +18,10 @@ from publish.model.pattern import Block, Motif, Pattern, QuiltingSpec
 from publish.model.size import Size
 from publish.operations.rehearsal import Making
 from publish.surd import Length
+from publish.words import Language, language
 from publish.words.en.lengths import Lengths
 from publish.words.en.phrase import listed, ordinal
+from publish.words.values import Value
 
 
 @dataclass(frozen=True)
@@ -33,9 +35,18 @@ class Book:
     making: Making = field(default_factory=lambda: Making({}))
 
     @property
+    def words(self) -> Language:
+        """Return the language of this booklet."""
+        return language(measures=self.pattern.measures)
+
+    @property
     def say(self) -> Lengths:
         """Return how lengths are said in this booklet."""
-        return Lengths(self.pattern.measures)
+        return self.words.lengths
+
+    def text(self, message: str, part: str = "", /, **values: Value) -> str:
+        """Return a message of the booklet's language, or its part, as text."""
+        return self.words.text(message, values, part)
 
     def usual(self, inches: Fraction) -> str:
         """Return a figure of the trade as these makers have it."""

@@ -19,9 +19,22 @@ from publish.words.en.phrase import (
     stitch,
     times,
 )
-from publish.words.values import Count, Length, Letter, Named, Rectangle, Stitch, Titles, Value
+from publish.words.values import (
+    Count,
+    Length,
+    Letter,
+    Named,
+    Percent,
+    Purchase,
+    Rectangle,
+    Run,
+    Stitch,
+    Thread,
+    Titles,
+    Value,
+)
 
-__all__ = ["FUNCTIONS", "TAG", "by_size", "category", "listed", "plain"]
+__all__ = ["CASES", "FUNCTIONS", "TAG", "by_size", "category", "listed", "plain"]
 
 TAG = "en-CA"
 """The language as RFC 5646 writes it, for whatever reads pages aloud or hyphenates them."""
@@ -36,6 +49,14 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
             return Lengths(measures).rectangle(width, height)
         case Stitch(inches):
             return stitch(inches)
+        case Purchase(yards, metres):
+            return Lengths(measures).to_buy(yards, metres)
+        case Run(lengths):
+            return Lengths(measures).run(*lengths)
+        case Thread(inches):
+            return Lengths(measures).thread(inches)
+        case Percent(share):
+            return f"{float(100 * share):g} %"
         case Count(count):
             return number(count)
         case Letter(letter):
@@ -78,6 +99,9 @@ def _figures(value: Value, said: str, measures: Measures) -> str:
     del measures
     return str(value.number) if isinstance(value, Count) else said
 
+
+CASES: Mapping[str, str] = {}
+"""Grammatical forms that a message may ask for by name; English has none."""
 
 FUNCTIONS: Mapping[str, Callable[[Value, str, Measures], str]] = {
     "A": lambda value, said, measures: article(said),
