@@ -17,6 +17,7 @@ from publish.measures import Measures
 from publish.model.cutplan import CutPlan, FabricPlan, Piece, Strip
 from publish.model.pattern import Pattern
 from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text
+from publish.words import english
 from publish.words.en.lengths import Lengths
 
 Json = dict[str, Any]
@@ -106,7 +107,7 @@ def _strip(measures: Measures, strip: Strip) -> str:
 def _piece(pattern: Pattern, piece: Piece, count: int) -> Json:
     return {
         "letter": piece.letter,
-        "name": piece.name,
+        "name": english(piece.called, pattern.measures),
         "fabric": pattern.fabrics[piece.fabric].name,
         "size": pattern.measures.sides(piece.width, piece.length),
         "one_kit": piece.count,

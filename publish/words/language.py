@@ -56,6 +56,11 @@ def language(code: str = "en", measures: Measures = INCHES) -> Language:
     return Language(code, grammar, sources, measures)
 
 
+def english(value: Value | None, measures: Measures = INCHES) -> str:
+    """Return a value as findings and files tell it, which are in English; nothing for None."""
+    return "" if value is None else language("en", measures).value(value)
+
+
 @dataclass
 class Language:
     """The messages of a language by name, and its grammar."""
@@ -134,7 +139,7 @@ class Language:
         if isinstance(value, Several):
             return self.listed([self.value(item, form) for item in value.items], value.word)
         if isinstance(value, BySize):
-            return self._side_by_side([(self.value(v, form), titles) for titles, v in value.items])
+            return self.by_size([(self.value(v, form), titles) for titles, v in value.items])
         if isinstance(value, Count) and value.noun:
             return self._formed(f"noun-{value.noun}", {"count": Count(value.number)}, form)
         return str(self.grammar.plain(value, self.measures))
@@ -143,14 +148,19 @@ class Language:
         return self.text(message, values, form if form and self.has(message, form) else "")
 
     def listed(self, texts: Sequence[str], word: str = "and") -> str:
-        """Return texts one after another, joined by `and` or `or` as the language has them."""
+        """Return texts one after another, joined by `and` or `or` as the language has them,
+        or by semicolons where they are lists themselves."""
+        if word == ";":
+            return "; ".join(texts)
         return str(self.grammar.listed(texts, self.text(f"list-{word}")))
 
     def capital(self, text: str) -> str:
         """Return a text that begins with a capital."""
         return str(self.grammar.FUNCTIONS["CAPITAL"](None, text, self.measures))
 
-    def _side_by_side(self, items: list[tuple[str, tuple[str, ...]]]) -> str:
+    def by_size(self, items: Sequence[tuple[str, tuple[str, ...]]]) -> str:
+        """Return texts, each with the titles of the sizes that it is for; one that is for all
+        of them alone."""
         groups: dict[str, tuple[str, ...]] = {}
         for said, titles in items:
             groups[said] = (*groups.get(said, ()), *titles)
@@ -222,7 +232,7 @@ class Language:
             for titles, value in one.items:
                 said = text(tuple(self._placed(argument, _only(values, titles, name, value))))
                 each.append((function(value, said, self.measures), titles))
-            return Span(self._side_by_side(each), one, name)
+            return Span(self.by_size(each), one, name)
         return Span(function(one, text(inner), self.measures), one, inner[0].name if inner else "")
 
     def _inflected(self, argument: ast.SyntaxNode, form: str, values: Values) -> Span:
@@ -259,7 +269,7 @@ class Language:
             )
             for titles, v in value.items
         ]
-        yield Span(self._side_by_side(said), value, name)
+        yield Span(self.by_size(said), value, name)
 
     def _variant(self, choice: ast.SelectExpression, value: Value) -> ast.Variant:
         """Return the variant for a value: by its number, its plural category or its key."""

@@ -75,7 +75,8 @@ class Said:
 
 @dataclass(frozen=True)
 class Several:
-    """Values one after another, joined by `and` or `or`, or what the language has for them."""
+    """Values one after another, joined by `and` or `or`, or what the language has for them;
+    by `;` where they are lists themselves."""
 
     items: tuple[Value, ...]
     word: str = "and"

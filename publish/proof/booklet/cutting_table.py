@@ -70,7 +70,7 @@ def _wrong(case: Case, piece: Piece, row: Row, fabric: str | None, table: Table)
         return f"{cells['How many']} of them"
     if not {piece.width, piece.length} <= lengths and not piece.template:
         return size
-    if "Piece" in cells and piece.name.lower() not in cells["Piece"].lower():
+    if "Piece" in cells and case.called(piece).lower() not in cells["Piece"].lower():
         return cells["Piece"]
     if fabric is not None and fabric != piece.fabric:
         return f"cut from {fabric}"

@@ -202,8 +202,7 @@ def _in_words(case: Case, plan: CutPlan) -> Iterator[Fraction]:
         for choice in fabric.choices:
             yield from (length.inches for length in said(choice))
     if plan.batting is not None and plan.batting.package is not None:
-        for side in re.findall(r"\d+", plan.batting.package):
-            yield int(side) * case.measures.whole
+        yield from (plan.batting.package.short, plan.batting.package.long)
 
 
 def values(part: object) -> Iterator[Exact | float]:

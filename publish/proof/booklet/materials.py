@@ -11,13 +11,14 @@ import re
 from collections.abc import Iterator
 from fractions import Fraction
 
-from publish.model.cutplan import FabricPlan
+from publish.model.cutplan import BattingPlan, FabricPlan
 from publish.model.words import Row, Table
 from publish.notes import Note, Place, error
 from publish.proof.booklet.claims import COUNT, number
 from publish.proof.booklet.lengths import said
 from publish.proof.case import Case, Code
 from publish.units import metres_text, yards_text
+from publish.words import english
 
 CODES = {
     "P807": Code(
@@ -57,7 +58,7 @@ def check(case: Case) -> Iterator[Note]:
             cell = cells.get(("batting", title), "")
             if (
                 _inches(case, cell.split(";")[0]) != sides
-                or (plan_.batting.package or "") not in cell
+                or _package(case, plan_.batting) not in cell
             ):
                 yield _note(
                     case.size_place(key, "batting"),
@@ -74,6 +75,11 @@ def check(case: Case) -> Iterator[Note]:
                     case.text(size.pillow.form),
                     cell,
                 )
+
+
+def _package(case: Case, plan: BattingPlan) -> str:
+    called = plan.package.called if plan.package else None
+    return english(called, case.pattern.measures)
 
 
 def _purchase(case: Case, plan: FabricPlan) -> tuple[str, ...]:

@@ -7,6 +7,7 @@ Invariant: what is special to English stands here and in the messages, nowhere e
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from fractions import Fraction
 
 from publish.measures import INCHES, Measures
 from publish.words.en.lengths import Lengths
@@ -34,10 +35,15 @@ from publish.words.values import (
     Value,
 )
 
-__all__ = ["CASES", "FUNCTIONS", "TAG", "by_size", "category", "listed", "plain"]
+__all__ = ["CASES", "FUNCTIONS", "TAG", "by_size", "category", "listed", "plain", "sort_key"]
 
 TAG = "en-CA"
 """The language as RFC 5646 writes it, for whatever reads pages aloud or hyphenates them."""
+
+
+def sort_key(term: str) -> str:
+    """Return what terms are sorted by."""
+    return term.casefold()
 
 
 def plain(value: Value, measures: Measures = INCHES) -> str:
@@ -50,7 +56,7 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
         case Stitch(inches):
             return stitch(inches)
         case Purchase(yards, metres):
-            return Lengths(measures).to_buy(yards, metres)
+            return _to_buy(yards, metres, measures)
         case Run(lengths):
             return Lengths(measures).run(*lengths)
         case Thread(inches):
@@ -68,6 +74,13 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
     raise TypeError(f"{value!r} cannot be said by itself")
 
 
+def _to_buy(yards: Fraction, metres: Fraction, measures: Measures) -> str:
+    """Return what leads alone where a difference rounds to none in what follows."""
+    if (yards if measures.metric else metres) > 0:
+        return Lengths(measures).to_buy(yards, metres)
+    return measures.bought(yards, metres)
+
+
 def category(count: int) -> str:
     """Return the plural category of a whole number: `one` or `other` (CLDR, English)."""
     return "one" if count == 1 else "other"
@@ -82,7 +95,18 @@ def by_size(items: Sequence[tuple[str, tuple[str, ...]]]) -> str:
 
 
 def _short(value: Value, said: str, measures: Measures) -> str:
-    return measures.text(value.inches) if isinstance(value, Length) else said
+    match value:
+        case Length(inches):
+            return measures.text(inches)
+        case Rectangle(width, height) if width == height:
+            return measures.text(width)
+        case Rectangle(width, height):
+            return measures.sides(width, height)
+    return said
+
+
+def _sides(value: Value, said: str, measures: Measures) -> str:
+    return measures.sides(value.width, value.height) if isinstance(value, Rectangle) else said
 
 
 def _ordinal(value: Value, said: str, measures: Measures) -> str:
@@ -107,12 +131,14 @@ FUNCTIONS: Mapping[str, Callable[[Value, str, Measures], str]] = {
     "A": lambda value, said, measures: article(said),
     "CAPITAL": lambda value, said, measures: capital(said),
     "SHORT": _short,
+    "SIDES": _sides,
     "ORDINAL": _ordinal,
     "TIMES": _times,
     "FIGURES": _figures,
 }
 """What a message may ask for by name, from a value, what it says and how lengths are told:
 
-`A` its article in front; `CAPITAL` a first capital; `SHORT` a length in what leads alone;
+`A` its article in front; `CAPITAL` a first capital; `SHORT` a length or two sides in what
+leads alone, of a square one; `SIDES` both sides always;
 `ORDINAL`, `TIMES`, `FIGURES` of a count: `first`, `twice`, `12`.
 """
