@@ -29,7 +29,7 @@ picture-colours = of other colours
 # A booklet without its template sheets.
 
 sheets-apart = The sheets come separately
-    .file = The template sheets are at full size and too large for this booklet. They are in the file
-        **{ $file }**, for { $paper } paper. Print them from there at 100 %.
+    .file = The template sheets are at full size and too large for this booklet. They are in the file **{ $file }**,
+        for { $paper } paper. Print them from there at 100 %.
     .loose = The template sheets lie loose beside this booklet, printed at full size. Measure the check square
         on each before you cut.
