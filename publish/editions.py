@@ -22,7 +22,6 @@ from publish.model.figure import Artwork, Picture
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, Severity
-from publish.words import language
 from publish.workers import Workers
 
 EDITIONS = ("booklet", "templates", "full-size", "press")
@@ -218,10 +217,9 @@ def _manual_for(pattern: Pattern, manual: Manual, job: Job) -> Manual:
     if job.name == "full-size":
         return manual.whole_templates()
     if job.name == "booklet":
-        words = language(measures=pattern.measures)
         if job.press:
-            return write.for_print_shop(manual, words)
-        return write.half_size(manual, job.paper, words)
+            return write.for_print_shop(manual, pattern.words)
+        return write.half_size(manual, job.paper, pattern.words)
     return manual
 
 
@@ -232,10 +230,11 @@ def _to_fold(design: Design, job: Job, edition: Edition) -> dict[str, bytes]:
     if job.name != "booklet" or not (job.press or paper.parent):
         return {}
     alone = f"-{job.size}" if job.size else ""
+    told = f"-{design.pattern.language}" if len(design.pattern.languages) > 1 else ""
     if job.press:
-        name, spread = f"spreads-{paper.key}", deliver.SPREADS[paper.key]
+        name, spread = f"spreads-{paper.key}{told}", deliver.SPREADS[paper.key]
         made = deliver.impose(edition.pdf, spread, thickness=thickness)
     else:
-        name, spread = f"folded{alone}-{paper.parent}", deliver.HALVES[paper.parent]
+        name, spread = f"folded{alone}-{paper.parent}{told}", deliver.HALVES[paper.parent]
         made = deliver.impose(edition.pdf, spread, marks=False, thickness=thickness)
     return {f"{name}.pdf": made.pdf, f"{name}.txt": made.said.encode() + b"\n"}

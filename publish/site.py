@@ -23,7 +23,7 @@ from publish.model.pattern import Pattern
 from publish.typeset.palette import palette
 from publish.units import YARD, parse_number
 from publish.web import render as rendered
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 from publish.work import Work
 
 FOLDER = "site/"

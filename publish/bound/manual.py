@@ -75,7 +75,8 @@ def _language(chapters: Sequence[Chapter]) -> Language:
     """Return the language of the book, which tells lengths as all patterns do; both ways where
     they differ."""
     told = {c.pattern.measures for c in chapters}
-    return language(measures=next(iter(told)) if len(told) == 1 else INCHES)
+    code = chapters[0].pattern.words.code
+    return language(code, told.pop() if len(told) == 1 else INCHES)
 
 
 def _own(chapter: Chapter, named: once.Manuals) -> list[Section]:

@@ -18,7 +18,7 @@ from publish.model.cutplan import CutPlan, FabricPlan, Piece, Strip
 from publish.model.pattern import Pattern
 from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text
 from publish.words import english
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 
 Json = dict[str, Any]
 

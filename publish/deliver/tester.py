@@ -17,7 +17,7 @@ from publish.model.pattern import Pattern
 from publish.model.words import Manual, Section, Steps
 from publish.surd import Exact, Surd
 from publish.units import YARD, cm_text, inches_text, parse_exact, parse_number
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 
 Json = dict[str, Any]
 ROOM, LINE = "_" * 14, "_" * 60

@@ -18,6 +18,7 @@ from publish.model.figure import Figure, Picture
 from publish.model.pattern import Motif, Pattern
 from publish.model.size import Size
 from publish.model.words import FigureSpec, Manual
+from publish.words import Language
 
 
 class CannotDrawError(Exception):
@@ -37,6 +38,11 @@ class Context:
     palette: Palette
     pictures: Mapping[str, Picture] = field(default_factory=dict)
     """Computed pictures: `cover`, rows of all sizes, and one for each colourway."""
+
+    @property
+    def words(self) -> Language:
+        """Return the language that labels and alternative texts are in."""
+        return self.pattern.words
 
     @property
     def labels(self) -> Labels:

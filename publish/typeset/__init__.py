@@ -86,33 +86,34 @@ def typeset(
     composed, faults = pages.compose(chosen, pattern, manual, artwork, paper, name, bleed)
     if composed is None:
         return None, (*notes, *faults)
-    place = pattern.place("layout")
     notes += photos.coarse(pattern, composed.html)
     notes += _unprintable(pattern, composed, artwork, chosen)
     if _errors(notes):
         return None, tuple(notes)
     variant = None if trimmed else press.VARIANT
-    printed, said = press.print_pages(composed, chosen, artwork, place, variant)
+    printed, said = press.print_pages(composed, chosen, artwork, pattern.place("layout"), variant)
     notes += said
     notes += _homeless(pattern, manual, artwork, printed)
     if _errors(notes):
         return None, tuple(notes)
     edition = Edition(
-        name=_file(f"{name}-{size}" if size else name, paper, trimmed),
+        name=_file(f"{name}-{size}" if size else name, paper, trimmed, pattern),
         paper=paper,
         pdf=printed.pdf,
         html=composed.html,
         sheet_pages=printed.sheet_pages,
+        is_booklet=name == "booklet" and not size,
     )
     return edition, tuple(notes)
 
 
-def _file(name: str, paper: Paper, trimmed: bool) -> str:
+def _file(name: str, paper: Paper, trimmed: bool, pattern: Pattern) -> str:
     """Return the edition's file name: `booklet-a4`; for a print shop `press-a4`, and
-    `press-templates-a4`."""
+    `press-templates-a4`; of a pattern in several languages `booklet-a4-de`."""
+    told = f"-{pattern.language}" if len(pattern.languages) > 1 else ""
     if not trimmed:
-        return f"{name}-{paper.key}"
-    return f"press-{paper.key}" if name == "booklet" else f"press-{name}-{paper.key}"
+        return f"{name}-{paper.key}{told}"
+    return f"press-{paper.key}{told}" if name == "booklet" else f"press-{name}-{paper.key}{told}"
 
 
 def _errors(notes: list[Note]) -> bool:

@@ -13,7 +13,7 @@ from __future__ import annotations
 import importlib
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 from pathlib import Path
 from types import ModuleType
@@ -21,7 +21,7 @@ from types import ModuleType
 from fluent.syntax import FluentParser, ast
 
 from publish.measures import INCHES, Measures
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 from publish.words.values import (
     BySize,
     Count,
@@ -42,18 +42,29 @@ _OFFSET = re.compile(r"^(?=-?[a-zA-Z][\w-]* *=)", re.MULTILINE)
 @cache
 def language(code: str = "en", measures: Measures = INCHES) -> Language:
     """Return a language by its code, telling lengths as they are measured; ImportError for
-    a language that there is not."""
-    grammar = importlib.import_module(f"publish.words.{code}")
+    a language that there is not.
+
+    What a variant such as `en-GB` does not say itself is said as its `BASE` says it.
+    """
+    grammar = importlib.import_module(f"publish.words.{code.lower().replace('-', '_')}")
     assert grammar.__file__ is not None
-    sources: dict[str, str] = {}
-    for path in sorted(Path(grammar.__file__).parent.glob("*.ftl")):
+    sources = dict(language(grammar.BASE).sources) if grammar.BASE else {}
+    sources |= own_sources(Path(grammar.__file__).parent)
+    return Language(code, grammar, sources, replace(measures, mark=grammar.DECIMAL_MARK))
+
+
+def own_sources(folder: Path) -> dict[str, str]:
+    """Return the text of each message in a language's folder, by name; ValueError for one
+    that is there twice."""
+    found: dict[str, str] = {}
+    for path in sorted(folder.glob("*.ftl")):
         for entry in _OFFSET.split(path.read_text("utf-8"))[1:]:
             name = _ENTRY.match(entry)
             assert name is not None
-            if name[1] in sources:
+            if name[1] in found:
                 raise ValueError(f"{path.name}: the message {name[1]} is there twice")
-            sources[name[1]] = entry
-    return Language(code, grammar, sources, measures)
+            found[name[1]] = entry
+    return found
 
 
 def english(value: Value | None, measures: Measures = INCHES) -> str:
@@ -80,7 +91,7 @@ class Language:
     @property
     def lengths(self) -> Lengths:
         """Return how lengths are said."""
-        return Lengths(self.measures)
+        return Lengths(self.measures, self.grammar.LENGTHS)
 
     def has(self, message: str, part: str = "") -> bool:
         """Return whether there is such a message, with such a part (`right`, `tip` ...)."""

@@ -18,8 +18,8 @@ from publish.model.pattern import Block, Motif, Pattern, QuiltingSpec
 from publish.model.size import Size
 from publish.operations.rehearsal import Making
 from publish.surd import Length
-from publish.words import Language, language
-from publish.words.en.lengths import Lengths
+from publish.words import Language
+from publish.words.lengths import Lengths
 from publish.words.values import Count, Named, Said, Titles, Value, Word, said
 
 
@@ -35,8 +35,8 @@ class Book:
 
     @property
     def words(self) -> Language:
-        """Return the language of this booklet."""
-        return language(measures=self.pattern.measures)
+        """Return the language that the booklet is told in."""
+        return self.pattern.words
 
     @property
     def say(self) -> Lengths:

@@ -14,7 +14,7 @@ from publish.measures import CM, MM, metric_text
 from publish.model.words import Block, Row, Section, Table
 from publish.units import fraction_text, maker_inches, number_in_words
 from publish.words import Language
-from publish.words.en.lengths import metric
+from publish.words.lengths import metric
 from publish.write.terms import Term, terms
 
 _CENTIMETRES = re.compile(r"(?<![\d/.,])(\d+(?:[.,]\d+)?) (cm|mm)\b")

@@ -15,7 +15,7 @@ from publish.model.cutplan import CutPlan, FabricPlan, Piece
 from publish.model.words import Block, Bullets, Paragraph, Row, Section, Table
 from publish.operations.borders import border_called
 from publish.units import round_up
-from publish.words.en.lengths import spools
+from publish.words.lengths import spools
 from publish.words.values import (
     Count,
     Length,

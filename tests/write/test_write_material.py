@@ -14,7 +14,7 @@ from publish.operations.cutting import CutOff, CutPieces
 from publish.operations.operation import Moment, Where
 from publish.operations.parts import measured, sheet
 from publish.words import language
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 from publish.write.context import Book
 from publish.write.precut import alternatives, sold
 

@@ -108,7 +108,11 @@ class Labels:
 
     def buy(self, length: Fraction) -> str:
         """Return cloth by length as it is bought: `1⅜ yd`, `1.30 m`, `60 cm`."""
-        return metre_text(length) if self.measures.metric else f"{_set(length / YARD)} yd"
+        return (
+            self.measures.marked(metre_text(length))
+            if self.measures.metric
+            else f"{_set(length / YARD)} yd"
+        )
 
     def plain(self, length: Exact) -> str:
         """Return `18 1/2 in` for alternative text, in digits that any reader can speak."""

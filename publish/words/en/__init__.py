@@ -7,10 +7,8 @@ Invariant: what is special to English stands here and in the messages, nowhere e
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from fractions import Fraction
 
 from publish.measures import INCHES, Measures
-from publish.words.en.lengths import Lengths
 from publish.words.en.phrase import (
     article,
     capital,
@@ -20,6 +18,7 @@ from publish.words.en.phrase import (
     stitch,
     times,
 )
+from publish.words.lengths import ENGLISH, Lengths
 from publish.words.values import (
     Count,
     Length,
@@ -35,10 +34,30 @@ from publish.words.values import (
     Value,
 )
 
-__all__ = ["CASES", "FUNCTIONS", "TAG", "by_size", "category", "listed", "plain", "sort_key"]
+__all__ = [
+    "BASE",
+    "CASES",
+    "DECIMAL_MARK",
+    "FUNCTIONS",
+    "LENGTHS",
+    "TAG",
+    "by_size",
+    "category",
+    "listed",
+    "number",
+    "ordinal",
+    "plain",
+    "sort_key",
+]
 
 TAG = "en-CA"
 """The language as RFC 5646 writes it, for whatever reads pages aloud or hyphenates them."""
+
+
+BASE = ""
+"""The language whose messages stand in for those that this one does not have; none."""
+DECIMAL_MARK = "."
+LENGTHS = ENGLISH
 
 
 def sort_key(term: str) -> str:
@@ -54,9 +73,9 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
         case Rectangle(width, height):
             return Lengths(measures).rectangle(width, height)
         case Stitch(inches):
-            return stitch(inches)
+            return measures.marked(stitch(inches))
         case Purchase(yards, metres):
-            return _to_buy(yards, metres, measures)
+            return Lengths(measures).to_buy(yards, metres)
         case Run(lengths):
             return Lengths(measures).run(*lengths)
         case Thread(inches):
@@ -72,13 +91,6 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
         case Titles(titles):
             return listed([f"**{title}**" for title in titles])
     raise TypeError(f"{value!r} cannot be said by itself")
-
-
-def _to_buy(yards: Fraction, metres: Fraction, measures: Measures) -> str:
-    """Return what leads alone where a difference rounds to none in what follows."""
-    if (yards if measures.metric else metres) > 0:
-        return Lengths(measures).to_buy(yards, metres)
-    return measures.bought(yards, metres)
 
 
 def category(count: int) -> str:
