@@ -74,7 +74,7 @@ def _metric(found: list[Fraction], words: Language) -> Table:
         words.text("table-inches"),
         (words.text("table-inches", part="inches"), words.text("table-inches", part="metric"))
         * _PAIRS,
-        _columns([(fraction_text(length), metric(length)) for length in found]),
+        _columns([(fraction_text(v), words.measures.marked(metric(v))) for v in found]),
         "rl" * _PAIRS,
         (words.text("table-inches", part="note"),),
     )
@@ -86,7 +86,12 @@ def _metres(found: list[Fraction], words: Language) -> Table:
         words.text("table-centimetres"),
         (words.text("table-inches", part="metric"), words.text("table-inches", part="inches"))
         * _PAIRS,
-        _columns([(metric_text(v), fraction_text(maker_inches(v))) for v in found]),
+        _columns(
+            [
+                (words.measures.marked(metric_text(v)), fraction_text(maker_inches(v)))
+                for v in found
+            ]
+        ),
         "rl" * _PAIRS,
         (words.text("table-centimetres", part="note"),),
     )

@@ -35,7 +35,7 @@ def add_printing(book: Book, steps: StepList) -> None:
         "sheets": Word(_sheets(book)),
         "your": yes(len(book.keys) > 1),
         "small": Length(small),
-        "large": Named(metric_text(large)),
+        "large": Named(book.words.measures.marked(metric_text(large))),
     }
     tip = book.text("print-sheets", "tip")
     steps.add("print", book.text("print-sheets", **values), tip=tip)
