@@ -48,8 +48,8 @@ __all__ = [
 
 TAG = "de-DE"
 """The language as RFC 5646 writes it, for whatever reads pages aloud or hyphenates them."""
-BASE = "en"
-"""The language whose messages stand in for those that this one does not have."""
+BASE = ""
+"""The language whose messages stand in for those that this one does not have; none."""
 DECIMAL_MARK = ","
 LENGTHS = LengthWords("etwa {}")
 """A square is told by both of its sides."""
