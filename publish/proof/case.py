@@ -21,7 +21,7 @@ from publish.model.words import Manual
 from publish.notes import Note, Place
 from publish.operations.rehearsal import Making
 from publish.surd import Exact
-from publish.words import english
+from publish.words import Language, english
 
 
 @dataclass(frozen=True)
@@ -70,6 +70,11 @@ class Case:
     @property
     def measures(self) -> Measures:
         return self.pattern.measures
+
+    @property
+    def words(self) -> Language:
+        """Return the language that the booklet is told in."""
+        return self.pattern.words
 
     @property
     def units(self) -> tuple[str, ...]:

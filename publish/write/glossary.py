@@ -87,10 +87,7 @@ def _metres(found: list[Fraction], words: Language) -> Table:
         (words.text("table-inches", part="metric"), words.text("table-inches", part="inches"))
         * _PAIRS,
         _columns(
-            [
-                (words.measures.marked(metric_text(v)), fraction_text(maker_inches(v)))
-                for v in found
-            ]
+            [(words.measures.marked(metric_text(v)), fraction_text(maker_inches(v))) for v in found]
         ),
         "rl" * _PAIRS,
         (words.text("table-centimetres", part="note"),),

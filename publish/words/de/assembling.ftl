@@ -12,7 +12,7 @@ lay-out = { $lines ->
         [one] Den Block
         [row] { $blocks } in einer Reihe
         [column] { $blocks } in einer Spalte
-       *[both] { $blocks } in { $rows } zu je { $columns }
+       *[both] { $blocks } in { $rows } zu je { DATIVE($columns) }
     }{ $between } auslegen{ $check ->
         [kinds] , jede Art dort, wo das Bild sie zeigt
         [turned] , gedreht wie im Bild

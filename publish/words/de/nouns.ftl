@@ -14,6 +14,10 @@ noun-block = { $count ->
     [one] { $count } Block
    *[other] { $count } Blöcke
 }
+    .dative = { $count ->
+        [one] { $count } Block
+       *[other] { $count } Blöcken
+    }
 noun-row = { $count ->
     [one] { $count } Reihe
    *[other] { $count } Reihen

@@ -5,7 +5,7 @@ nothing = { "" }
 figure = { FIGURES($number) }
 the = { $name }
     .plural = { PLURAL($name) }
-each = jede Reihe
+each = Jedes Stück
 many = { PLURAL($name) }
 
 name-block = Block
@@ -37,8 +37,8 @@ joined = verbundene Abschnitte { $letters }
    *[row] Reihe
 }
 name-row = { -row } { FIGURES($number) }
-rows-of = { -row }n { $numbers }
-rows-to = { -row }n 1 bis { FIGURES($count) }
+rows-of = { -row } { $numbers }
+rows-to = { -row } 1 bis { FIGURES($count) }
 name-part = { $part ->
     [ground] Hintergrund
     [block] Block
@@ -127,5 +127,5 @@ way = { $way ->
    *[one-side] zu einer Seite
 }
 toward = Richtung { $what }
-way-in = { $way } in { $which }
+way-in = { $way } bei { $which }
 way-halves = bei der einen Hälfte { $one }, bei der anderen { $other }

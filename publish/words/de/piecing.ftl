@@ -28,7 +28,7 @@ block-shown = { CAPITAL($the) } mit den Buchstaben seiner Teile.
 for-unit = Für **{ $name }**
 for-unit-of = Für **{ $name }** ({ -trade })
 for-the = Für { $name }
-for-none = Zusammen:
+for-none = { "" }
 -trade = { $trade ->
     [half-square-triangle] Quadrat aus 2 Dreiecken
     [hourglass] Sanduhr
