@@ -154,7 +154,7 @@ shared-by = { $count } für { PLURAL($block) }
 press-unit = { -press }
 press-unit-made = { -press }{ -make }
     .right = { -made }
-trim-unit-added = Teile sind auf volle { $rounding } aufgerundet, und hier summiert sich das: { $the } auf { -size }
+trim-unit-added = Teile sind auf { $rounding } aufgerundet, und hier summiert sich das: { $the } auf { -size }
     zurückschneiden, auf jeder Seite gleich viel.{ -make }
     .right = { -made }
 trim-unit-half = Auf { -size } zurückschneiden, die 45-Grad-Linie des Lineals auf der Naht, sodass die Naht in zwei Ecken
