@@ -19,6 +19,7 @@ from publish.kept import NOWHERE, Store
 from publish.model.book import A0, PAPERS, ROLL_WIDTH, Edition, Paper, full_size, roll
 from publish.model.design import Design
 from publish.model.figure import Artwork, Picture
+from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, Severity
 from publish.workers import Workers
@@ -194,7 +195,8 @@ def draw_for(book: Book, paper: Paper, shown: Mapping[str, Picture]) -> Drawn:
 
 def print_one(book: Book, artwork: Artwork, job: Job) -> Printed:
     """Set one edition, measure it, and lay it out on sheets to fold where that is wanted."""
-    design, said = book.design, _manual_for(book.manual, job)
+    design = book.design
+    said = _manual_for(design.pattern, book.manual, job)
     pattern, paper = design.pattern, job.paper
     edition, notes = typeset.typeset(pattern, said, artwork, paper, job.name, job.press, job.size)
     if edition is None:
@@ -208,14 +210,16 @@ def print_one(book: Book, artwork: Artwork, job: Job) -> Printed:
     return Printed(job, (*notes, *found), edition, counted, _to_fold(design, job, edition))
 
 
-def _manual_for(manual: Manual, job: Job) -> Manual:
+def _manual_for(pattern: Pattern, manual: Manual, job: Job) -> Manual:
     """Return what of the manual one edition holds."""
     if job.name == "templates":
         return manual.templates_only()
     if job.name == "full-size":
         return manual.whole_templates()
     if job.name == "booklet":
-        return write.for_print_shop(manual) if job.press else write.half_size(manual, job.paper)
+        if job.press:
+            return write.for_print_shop(manual, pattern.words)
+        return write.half_size(manual, job.paper, pattern.words)
     return manual
 
 

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 
 from publish.bound import once, renamed
 from publish.bound.techniques import techniques
+from publish.measures import INCHES
 from publish.model.pattern import Pattern
 from publish.model.volume import Part, Volume
 from publish.model.words import (
@@ -27,7 +28,7 @@ from publish.model.words import (
     Steps,
     TemplateSheets,
 )
-from publish.words.lengths import Lengths
+from publish.words import Language, language
 from publish.write.order import numbered
 
 OPENING, TEMPLATES, EDITION = "what-you-will-make", "templates", "edition"
@@ -63,17 +64,19 @@ def manual(volume: Volume, chapters: Sequence[Chapter], pages: Sequence[str] = (
     parted = _parts(volume, chapters, inside)
     back = [*_templates(chapters), _edition(volume, chapters)]
     body = numbered((*front, *parted, *back[:-1]))
-    words = (*body, back[-1])
-    last = (once.glossary(words, _lengths(chapters)), once.index(pages, words), back[-1])
+    words, speak = (*body, back[-1]), _language(chapters)
+    last = (once.glossary(words, speak), once.index(pages, words, speak), back[-1])
     return Manual(
         _cover(volume, chapters), (*body, *last), _back(volume, chapters), _foot(volume.looks)
     )
 
 
-def _lengths(chapters: Sequence[Chapter]) -> Lengths:
-    """Return how all patterns tell lengths; both ways where they differ."""
+def _language(chapters: Sequence[Chapter]) -> Language:
+    """Return the language of the book, which tells lengths as all patterns do; both ways where
+    they differ."""
     told = {c.pattern.measures for c in chapters}
-    return Lengths(told.pop()) if len(told) == 1 else Lengths()
+    code = chapters[0].pattern.words.code
+    return language(code, told.pop() if len(told) == 1 else INCHES)
 
 
 def _own(chapter: Chapter, named: once.Manuals) -> list[Section]:

@@ -13,10 +13,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from publish.model.words import Block, Box, Bullets, Paragraph, Row, Section, Table
-from publish.words.lengths import Lengths
+from publish.words import Language
 from publish.write.collect import text
 from publish.write.glossary import section as glossary_of
-from publish.write.terms import TERMS
+from publish.write.terms import terms
 
 Manuals = Sequence[tuple[str, Mapping[str, Section]]]
 """Each pattern's title, and its sections by their own keys."""
@@ -111,13 +111,13 @@ def _is_heading(block: Block) -> bool:
     return isinstance(block, Paragraph) and block.text.startswith("**") and "**" in block.text[2:]
 
 
-def glossary(sections: Sequence[Section], tell: Lengths) -> Section:
+def glossary(sections: Sequence[Section], words: Language) -> Section:
     """Return the terms and lengths of the whole book."""
-    found = glossary_of(text(sections), tell)
+    found = glossary_of(text(sections), words)
     return replace(found, lead="The words and the measurements of this book.")
 
 
-def index(pages: Sequence[str], sections: Sequence[Section]) -> Section:
+def index(pages: Sequence[str], sections: Sequence[Section], words: Language) -> Section:
     """Return the terms of a book with the pages that they stand on.
 
     `pages` are the words of each page from the first on, empty for those that are not
@@ -125,10 +125,10 @@ def index(pages: Sequence[str], sections: Sequence[Section]) -> Section:
     """
     said = text(sections)
     rows = []
-    for term in sorted(TERMS, key=lambda t: t.name.casefold()):
+    for term in terms(words):
         if not re.search(term.form, said, re.IGNORECASE):
             continue
-        found = [n for n, words in enumerate(pages, 1) if re.search(term.form, words, re.I)]
+        found = [n for n, page in enumerate(pages, 1) if re.search(term.form, page, re.I)]
         rows.append(Row((term.name, spans(found) or "–")))
     table = Table(INDEX, "Terms", ("Term", "Pages"), tuple(rows))
     return Section(

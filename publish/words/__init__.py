@@ -6,6 +6,7 @@ Invariant: a value stays a value until a language sets it; nothing here knows wh
 """
 
 from publish.words.language import Language as Language
+from publish.words.language import english as english
 from publish.words.language import language as language
 
 LANGUAGES = ("en", "en-GB", "de", "fr")

@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import importlib
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cache
 from pathlib import Path
@@ -67,6 +67,11 @@ def own_sources(folder: Path) -> dict[str, str]:
                 raise ValueError(f"{path.name}: the message {name[1]} is there twice")
             found[name[1]] = entry
     return found
+
+
+def english(value: Value | None, measures: Measures = INCHES) -> str:
+    """Return a value as findings and files tell it, which are in English; nothing for None."""
+    return "" if value is None else language("en", measures).value(value)
 
 
 @dataclass
@@ -150,19 +155,36 @@ class Language:
         names = (n for n, text in self.sources.items() if n.startswith(start) and "$" not in text)
         return {n.removeprefix(start).replace("-", "_"): self.text(n) for n in names}
 
-    def value(self, value: Value) -> str:
-        """Return a value in words."""
+    def value(self, value: Value, form: str = "") -> str:
+        """Return a value in words; in a grammatical form such as `dative`, where the messages
+        that it is made of have a part of that name."""
         if isinstance(value, Said):
-            return self.text(value.message, dict(value.values))
+            return self._formed(value.message, dict(value.values), form)
         if isinstance(value, Several):
-            return str(self.grammar.listed([self.value(item) for item in value.items]))
+            return self.listed([self.value(item, form) for item in value.items], value.word)
         if isinstance(value, BySize):
-            return self._side_by_side([(self.value(v), titles) for titles, v in value.items])
+            return self.by_size([(self.value(v, form), titles) for titles, v in value.items])
         if isinstance(value, Count) and value.noun:
-            return self.text(f"noun-{value.noun}", {"count": Count(value.number)})
+            return self._formed(f"noun-{value.noun}", {"count": Count(value.number)}, form)
         return str(self.grammar.plain(value, self.measures))
 
-    def _side_by_side(self, items: list[tuple[str, tuple[str, ...]]]) -> str:
+    def _formed(self, message: str, values: Values, form: str) -> str:
+        return self.text(message, values, form if form and self.has(message, form) else "")
+
+    def listed(self, texts: Sequence[str], word: str = "and") -> str:
+        """Return texts one after another, joined by `and` or `or` as the language has them,
+        or by semicolons where they are lists themselves."""
+        if word == ";":
+            return "; ".join(texts)
+        return str(self.grammar.listed(texts, self.text(f"list-{word}")))
+
+    def capital(self, text: str) -> str:
+        """Return a text that begins with a capital."""
+        return str(self.grammar.FUNCTIONS["CAPITAL"](None, text, self.measures))
+
+    def by_size(self, items: Sequence[tuple[str, tuple[str, ...]]]) -> str:
+        """Return texts, each with the titles of the sizes that it is for; one that is for all
+        of them alone."""
         groups: dict[str, tuple[str, ...]] = {}
         for said, titles in items:
             groups[said] = (*groups.get(said, ()), *titles)
@@ -222,6 +244,9 @@ class Language:
 
     def _called(self, call: ast.FunctionReference, values: Values) -> Span:
         """Return what a function makes of its one value, or of the words given to it."""
+        form = self.grammar.CASES.get(call.id.name)
+        if form is not None:
+            return self._inflected(call.arguments.positional[0], form, values)
         inner = tuple(self._placed(call.arguments.positional[0], values))
         one = inner[0].value if len(inner) == 1 else None
         function = self.grammar.FUNCTIONS[call.id.name]
@@ -231,8 +256,18 @@ class Language:
             for titles, value in one.items:
                 said = text(tuple(self._placed(argument, _only(values, titles, name, value))))
                 each.append((function(value, said, self.measures), titles))
-            return Span(self._side_by_side(each), one, name)
+            return Span(self.by_size(each), one, name)
         return Span(function(one, text(inner), self.measures), one, inner[0].name if inner else "")
+
+    def _inflected(self, argument: ast.SyntaxNode, form: str, values: Values) -> Span:
+        """Return a value, or another message, in a grammatical form."""
+        if isinstance(argument, ast.MessageReference):
+            return Span(self._formed(argument.id.name, values, form))
+        if not isinstance(argument, ast.VariableReference):
+            raise LookupError("only a value or a message has a grammatical form")
+        name = argument.id.name
+        value = _value(name, values)
+        return Span(self.value(value, form), value, name)
 
     def _chosen(self, choice: ast.SelectExpression, values: Values) -> Iterator[Span]:
         selector = choice.selector
@@ -258,7 +293,7 @@ class Language:
             )
             for titles, v in value.items
         ]
-        yield Span(self._side_by_side(said), value, name)
+        yield Span(self.by_size(said), value, name)
 
     def _variant(self, choice: ast.SelectExpression, value: Value) -> ast.Variant:
         """Return the variant for a value: by its number, its plural category or its key."""

@@ -69,8 +69,11 @@ class Lengths:
         return self._about(f"{both}{self._behind(other)}", width, length)
 
     def to_buy(self, yards: Fraction, metres: Fraction) -> str:
-        """Return a purchase, rounded up by each system's step: `1 3/8 yd (1.30 m)`."""
+        """Return a purchase, rounded up by each system's step: `1 3/8 yd (1.30 m)`; what leads
+        alone where a difference is none in what follows."""
         first = self.measures.bought(yards, metres)
+        if not (yards if self.measures.metric else metres):
+            return first
         metric = self.measures.marked(metres_text(metres))
         return first + self._behind(yards_text(yards) if self.measures.metric else metric)
 

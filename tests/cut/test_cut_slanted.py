@@ -13,6 +13,8 @@ from math import sqrt
 import pytest
 from patch_cases import joined, leaf, patch, planned
 
+from publish.words import english
+
 F = Fraction
 HEIGHT = F(2)
 
@@ -53,7 +55,7 @@ def test_parallelograms_that_lean_both_ways_are_two_pieces():
     left = patch("a", (0, 0), (3, 0), (5, 2), (2, 2), spec=0)
     right = patch("b", (5, 2), (8, 2), (6, 4), (3, 4), spec=1)
     plan = planned(joined("row", "slant", leaf(left), leaf(right)))
-    assert sorted(p.name for p in plan.pieces) == [
+    assert sorted(english(p.called) for p in plan.pieces) == [
         "parallelogram leaning left",
         "parallelogram leaning right",
     ]

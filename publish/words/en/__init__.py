@@ -25,14 +25,19 @@ from publish.words.values import (
     Length,
     Letter,
     Named,
+    Percent,
+    Purchase,
     Rectangle,
+    Run,
     Stitch,
+    Thread,
     Titles,
     Value,
 )
 
 __all__ = [
     "BASE",
+    "CASES",
     "DECIMAL_MARK",
     "FUNCTIONS",
     "LENGTHS",
@@ -72,6 +77,14 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
             return measures.marked(stitch(inches))
         case Figures(count):
             return str(count)
+        case Purchase(yards, metres):
+            return Lengths(measures).to_buy(yards, metres)
+        case Run(lengths):
+            return Lengths(measures).run(*lengths)
+        case Thread(inches):
+            return Lengths(measures).thread(inches)
+        case Percent(share):
+            return f"{float(100 * share):g} %"
         case Count(count):
             return number(count)
         case Letter(letter):
@@ -97,7 +110,18 @@ def by_size(items: Sequence[tuple[str, tuple[str, ...]]]) -> str:
 
 
 def _short(value: Value, said: str, measures: Measures) -> str:
-    return measures.text(value.inches) if isinstance(value, Length) else said
+    match value:
+        case Length(inches):
+            return measures.text(inches)
+        case Rectangle(width, height) if width == height:
+            return measures.text(width)
+        case Rectangle(width, height):
+            return measures.sides(width, height)
+    return said
+
+
+def _sides(value: Value, said: str, measures: Measures) -> str:
+    return measures.sides(value.width, value.height) if isinstance(value, Rectangle) else said
 
 
 def _ordinal(value: Value, said: str, measures: Measures) -> str:
@@ -115,16 +139,21 @@ def _figures(value: Value, said: str, measures: Measures) -> str:
     return str(value.number) if isinstance(value, Count) else said
 
 
+CASES: Mapping[str, str] = {}
+"""Grammatical forms that a message may ask for by name; English has none."""
+
 FUNCTIONS: Mapping[str, Callable[[Value, str, Measures], str]] = {
     "A": lambda value, said, measures: article(said),
     "CAPITAL": lambda value, said, measures: capital(said),
     "SHORT": _short,
+    "SIDES": _sides,
     "ORDINAL": _ordinal,
     "TIMES": _times,
     "FIGURES": _figures,
 }
 """What a message may ask for by name, from a value, what it says and how lengths are told:
 
-`A` its article in front; `CAPITAL` a first capital; `SHORT` a length in what leads alone;
+`A` its article in front; `CAPITAL` a first capital; `SHORT` a length or two sides in what
+leads alone, of a square one; `SIDES` both sides always;
 `ORDINAL`, `TIMES`, `FIGURES` of a count: `first`, `twice`, `12`.
 """

@@ -7,6 +7,7 @@ Invariant: only what differs stands here.
 from __future__ import annotations
 
 from publish.words.en import (
+    CASES,
     DECIMAL_MARK,
     FUNCTIONS,
     LENGTHS,
@@ -21,6 +22,7 @@ from publish.words.en import (
 
 __all__ = [
     "BASE",
+    "CASES",
     "DECIMAL_MARK",
     "FUNCTIONS",
     "LENGTHS",

@@ -7,6 +7,7 @@ Invariant: what is special to French stands here and in the messages, nowhere el
 from __future__ import annotations
 
 from publish.words.en import (
+    CASES,
     FUNCTIONS,
     LENGTHS,
     by_size,
@@ -20,6 +21,7 @@ from publish.words.en import (
 
 __all__ = [
     "BASE",
+    "CASES",
     "DECIMAL_MARK",
     "FUNCTIONS",
     "LENGTHS",
