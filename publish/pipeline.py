@@ -309,9 +309,9 @@ def kits(
     work.stop_on_errors()
     assert work.manual is not None
     found = deliver.kits(work.pattern, work.plans, wanted)
-    files = deliver.kit_files(found)
+    files = deliver.kit_files(work.pattern.words, found)
     papers = dict.fromkeys(full_size(PAPERS[key]) for key in work.pattern.papers)
-    work.manual = deliver.kit_manual(work.manual, found)
+    work.manual = deliver.kit_manual(work.pattern.words, work.manual, found)
     print_jobs(work, [Job("kits", paper) for paper in papers], progress=progress)
     files |= {f"{e.name}.pdf": e.pdf for e in work.editions}
     target = (out or Path("build")) / f"{work.pattern.key}-kits"

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
+from publish.draw.canvas.canvas import Canvas
 from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.style import NARROW_COLUMN, TEXT_COLUMN, Palette
 from publish.model.book import Paper
@@ -47,7 +48,11 @@ class Context:
     @property
     def labels(self) -> Labels:
         """Return how lengths are set in this pattern's figures."""
-        return Labels(self.pattern.measures)
+        return Labels(self.words)
+
+    def canvas(self, width: float, height: float) -> Canvas:
+        """Return an empty canvas of so many inches, lettered in the pattern's language."""
+        return Canvas(width, height, self.labels)
 
     @property
     def column(self) -> float:

@@ -172,6 +172,7 @@ def _values(
         "cover_photo": next(iter(photos.plates(pattern, "cover")), None),
         "photos": photos.plates(pattern, "page"),
         "language": pattern.words.tag,
+        "message": pattern.words.named("page-"),
     }
 
 

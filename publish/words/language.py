@@ -26,6 +26,8 @@ from publish.words.patterns import choices, is_sentence, only, value_of
 from publish.words.values import (
     BySize,
     Count,
+    Figures,
+    Named,
     Said,
     Several,
     Span,
@@ -142,6 +144,17 @@ class Language:
     def text(self, message: str, values: Values | None = None, part: str = "") -> str:
         """Return a message, or its part, as one string."""
         return text(self.say(message, values or {}, part))
+
+    def tell(self, message: str, **values: str | int | Value) -> str:
+        """Return a message as one string; `a_b` is its `$a-b`. Texts stand as they are, whole
+        numbers in figures."""
+        return self.text(message, {k.replace("_", "-"): _typed(v) for k, v in values.items()})
+
+    def named(self, start: str) -> dict[str, str]:
+        """Return the messages without values whose names begin so, by the rest of their names,
+        with `_` for `-`, as templates name them."""
+        names = (n for n, text in self.sources.items() if n.startswith(start) and "$" not in text)
+        return {n.removeprefix(start).replace("-", "_"): self.text(n) for n in names}
 
     def value(self, value: Value, form: str = "") -> str:
         """Return a value in words; in a grammatical form such as `dative`, where the messages
@@ -294,3 +307,9 @@ class Language:
             (named[key] for key in keys if key in named),
             next(v for v in choice.variants if v.default),
         )
+
+
+def _typed(value: str | int | Value) -> Value:
+    if isinstance(value, str):
+        return Named(value)
+    return Figures(value) if isinstance(value, int) else value

@@ -45,6 +45,11 @@ class Count:
 
 
 @dataclass(frozen=True)
+class Figures(Count):
+    """How many, told in figures."""
+
+
+@dataclass(frozen=True)
 class Word:
     """A choice that a message makes words of by `->`; never printed as it is."""
 

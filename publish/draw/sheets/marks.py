@@ -133,9 +133,9 @@ def _join_lines(
         frame.line(start, end, JOIN)
         before = side in ("left", "above")
         text = (
-            f"Cut here and join to sheet {other.label}"
+            frame.labels.text("figure-marks-join-lines", label=other.label)
             if before
-            else (f"Join to sheet {other.label} here")
+            else (frame.labels.text("figure-join-to-sheet-here", label=other.label))
         )
         line = LineString([frame.point(start), frame.point(end)])
         found.append((text, -1.0 if before else 1.0, line))
@@ -195,6 +195,8 @@ def _centre(frame: Canvas, room: Room, window: Window) -> None:
     for dx, dy in ((CENTRE + 3, 0), (0, CENTRE + 3)):
         page.line((x - dx, y - dy), (x + dx, y + dy), Stroke(INK, 0.6))
     room.take(Point(x, y).buffer(CENTRE + 4))
-    spot = room.spot(*size_of("centre", LABEL, "semibold"), near=(x + 24, y + 4))
+    spot = room.spot(
+        *size_of(frame.labels.text("figure-centre"), LABEL, "semibold"), near=(x + 24, y + 4)
+    )
     if spot is not None:
-        words(frame, room, spot, "centre", LABEL, "semibold")
+        words(frame, room, spot, frame.labels.text("figure-centre"), LABEL, "semibold")

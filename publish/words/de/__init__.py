@@ -17,6 +17,7 @@ from publish.units import INCH_IN_MM, decimal_text
 from publish.words.lengths import Lengths, LengthWords
 from publish.words.values import (
     Count,
+    Figures,
     Length,
     Letter,
     Named,
@@ -82,6 +83,8 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
             return tell.thread(inches)
         case Percent(share):
             return measures.marked(f"{float(100 * share):g} %")
+        case Figures(count):
+            return str(count)
         case Count(count):
             return number(count)
         case Letter(letter):

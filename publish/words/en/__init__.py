@@ -21,6 +21,7 @@ from publish.words.en.phrase import (
 from publish.words.lengths import ENGLISH, Lengths
 from publish.words.values import (
     Count,
+    Figures,
     Length,
     Letter,
     Named,
@@ -82,6 +83,8 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
             return Lengths(measures).thread(inches)
         case Percent(share):
             return f"{float(100 * share):g} %"
+        case Figures(count):
+            return str(count)
         case Count(count):
             return number(count)
         case Letter(letter):
