@@ -38,3 +38,5 @@ sheet-joins-left = links an Blatt { $label }
 sheet-joins-right = rechts an Blatt { $label }
 sheet-joins-above = oben an Blatt { $label }
 sheet-joins-below = unten an Blatt { $label }
+sheet-names-of-piece = Teil { $names }.
+sheet-names-of-foundation = Gespiegelt, mit Teilen { $names }.
