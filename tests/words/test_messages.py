@@ -197,7 +197,19 @@ DIALECT = {
 """House style: Canadian spelling with North American trade words."""
 
 
-SECTIONS = ("before", "care", "cautions", "colour", "materials", "overview", "templates", "terms")
+SECTIONS = (
+    "before",
+    "book",
+    "figures",
+    "tools",
+    "care",
+    "cautions",
+    "colour",
+    "materials",
+    "overview",
+    "templates",
+    "terms",
+)
 """What stands before and after the chapters, which still has some words of its own."""
 
 
