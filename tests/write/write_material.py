@@ -124,7 +124,7 @@ def _nested(plan: FabricPlan) -> FabricPlan:
     strip = Strip(F(80), (cut,), 1, placements(piece.letter, piece.count, 2))
     return replace(
         plan,
-        pieces=(replace(piece, name="nested motif", width=SPAN, length=SPAN),),
+        pieces=(replace(piece, called=Named("nested motif"), width=SPAN, length=SPAN),),
         strips=(strip,),
         length=F(80),
         needed=F(81),
