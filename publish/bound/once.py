@@ -14,6 +14,7 @@ from dataclasses import replace
 
 from publish.model.words import Block, Box, Bullets, Paragraph, Row, Section, Table
 from publish.words import Language
+from publish.words.values import Named
 from publish.write.collect import text
 from publish.write.glossary import section as glossary_of
 from publish.write.terms import terms
@@ -32,7 +33,7 @@ MADE_ONCE = (TOOLS, CAUTIONS, GLOSSARY, "edition")
 """Keys of the sections that a pattern in a book has no longer."""
 
 
-def tools(manuals: Manuals) -> Section:
+def tools(manuals: Manuals, words: Language) -> Section:
     """Return one list of tools, under the headings of the patterns' lists.
 
     A tool that not every pattern asks for says which ones do.
@@ -50,8 +51,10 @@ def tools(manuals: Manuals) -> Section:
     for heading, items in lists.items():
         said = (_for(item, titles, len(manuals)) for item, titles in items.items())
         blocks += [Paragraph(heading), Bullets(tuple(said), check=True)]
-    lead = "All that the patterns of this book ask for; each line says which, unless it is all."
-    return Section(TOOLS, "Tools", tuple(b for b in blocks if b != Paragraph("")), lead)
+    lead = words.text("book-tools-lead")
+    return Section(
+        TOOLS, words.text("chapter-tools"), tuple(b for b in blocks if b != Paragraph("")), lead
+    )
 
 
 def _for(item: str, titles: Sequence[str], every: int) -> str:
@@ -89,11 +92,12 @@ def _signs(manuals: Manuals) -> Iterator[Row]:
                 yield from block.rows
 
 
-def rest_of_before(section: Section, manuals: Manuals) -> Section:
+def rest_of_before(section: Section, manuals: Manuals, words: Language) -> Section:
     """Return what a pattern's own first words still say beside the book's."""
     shared = _shared_boxes(manuals)
     own = [b for b in section.blocks if b not in shared and not isinstance(b, Table)]
-    read = Paragraph(f"Read *{section.title}* on page [](#{BEFORE}) as well.")
+    values = {"title": Named(section.title), "page": Named(f"[](#{BEFORE})")}
+    read = Paragraph(words.text("book-read-as-well", values))
     return replace(section, blocks=(read, *_headed(own)))
 
 
@@ -114,7 +118,7 @@ def _is_heading(block: Block) -> bool:
 def glossary(sections: Sequence[Section], words: Language) -> Section:
     """Return the terms and lengths of the whole book."""
     found = glossary_of(text(sections), words)
-    return replace(found, lead="The words and the measurements of this book.")
+    return replace(found, lead=words.text("book-glossary-lead"))
 
 
 def index(pages: Sequence[str], sections: Sequence[Section], words: Language) -> Section:
@@ -130,10 +134,10 @@ def index(pages: Sequence[str], sections: Sequence[Section], words: Language) ->
             continue
         found = [n for n, page in enumerate(pages, 1) if re.search(term.form, page, re.I)]
         rows.append(Row((term.name, spans(found) or "–")))
-    table = Table(INDEX, "Terms", ("Term", "Pages"), tuple(rows))
-    return Section(
-        INDEX, "Index", (table,), "Where the terms of the trade are used.", new_page=True
-    )
+    head = tuple(words.text("chapter-index", part=part) for part in ("term", "pages"))
+    table = Table(INDEX, words.text("chapter-index", part="terms"), head, tuple(rows))
+    title, lead = (words.text("chapter-index", part=part) for part in ("", "lead"))
+    return Section(INDEX, title, (table,), lead, new_page=True)
 
 
 def spans(numbers: Sequence[int]) -> str:

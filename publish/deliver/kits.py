@@ -16,7 +16,7 @@ from publish.deliver.markdown import table_of, text_of
 from publish.model.cutplan import CutPlan, FabricPlan, Piece, Strip
 from publish.model.pattern import Pattern
 from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text
-from publish.words import Language, english
+from publish.words import Language
 from publish.words.lengths import Lengths
 
 Json = dict[str, Any]
@@ -113,7 +113,7 @@ def _strip(words: Language, strip: Strip) -> str:
 def _piece(pattern: Pattern, piece: Piece, count: int) -> Json:
     return {
         "letter": piece.letter,
-        "name": english(piece.called, pattern.measures),
+        "name": pattern.words.value(piece.called),
         "fabric": pattern.fabrics[piece.fabric].name,
         "size": pattern.measures.sides(piece.width, piece.length),
         "one_kit": piece.count,

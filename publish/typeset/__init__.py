@@ -89,13 +89,12 @@ def typeset(
     notes += _unprintable(pattern, composed, artwork, chosen)
     if _errors(notes):
         return None, tuple(notes)
-    variant, place = None if trimmed else press.VARIANT, pattern.place("layout")
-    printed, said = press.print_pages(composed, chosen, artwork, place, variant)
-    notes += said
-    notes += _homeless(pattern, manual, artwork, printed)
+    at, variant = pattern.place("layout"), None if trimmed else press.VARIANT
+    printed, said = press.print_pages(composed, chosen, artwork, at, variant)
+    notes += (*said, *_homeless(pattern, manual, artwork, printed))
     if _errors(notes):
         return None, tuple(notes)
-    edition = Edition(
+    made = Edition(
         _file(f"{name}-{size}" if size else name, paper, trimmed, pattern),
         paper,
         printed.pdf,
@@ -105,7 +104,7 @@ def typeset(
         size=size,
         is_booklet=name == "booklet" and not size,
     )
-    return edition, tuple(notes)
+    return made, tuple(notes)
 
 
 def _file(name: str, paper: Paper, trimmed: bool, pattern: Pattern) -> str:

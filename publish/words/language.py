@@ -22,6 +22,7 @@ from fluent.syntax import FluentParser, ast
 
 from publish.measures import INCHES, Measures
 from publish.words.lengths import Lengths
+from publish.words.patterns import choices, is_sentence, only, value_of
 from publish.words.values import (
     BySize,
     Count,
@@ -129,11 +130,11 @@ class Language:
             self._named(self._variant(choice, values[choice.selector.id.name]))
             for pattern in patterns
             if pattern is not None
-            for choice in _choices(pattern)
+            for choice in choices(pattern)
             # what the teller adds of all sizes together is the same for each of them
             if isinstance(choice.selector, ast.VariableReference)
             and choice.selector.id.name in values
-            and any(_is_sentence(v.value) for v in choice.variants)
+            and any(is_sentence(v.value) for v in choice.variants)
         )
 
     @staticmethod
@@ -176,7 +177,8 @@ class Language:
         or by semicolons where they are lists themselves."""
         if word == ";":
             return "; ".join(texts)
-        return str(self.grammar.listed(texts, self.text(f"list-{word}")))
+        words = () if word == "and" else (self.text(f"list-{word}"),)
+        return str(self.grammar.listed(texts, *words))
 
     def capital(self, text: str) -> str:
         """Return a text that begins with a capital."""
@@ -226,7 +228,7 @@ class Language:
                 yield Span(expression.parse()["value"])
             case ast.VariableReference():
                 name = expression.id.name
-                value = _value(name, values)
+                value = value_of(name, values)
                 yield Span(self.value(value), value, name)
             case ast.MessageReference():
                 part = expression.attribute.name if expression.attribute else ""
@@ -254,7 +256,7 @@ class Language:
             name, argument = inner[0].name, call.arguments.positional[0]
             each = []
             for titles, value in one.items:
-                said = text(tuple(self._placed(argument, _only(values, titles, name, value))))
+                said = text(tuple(self._placed(argument, only(values, titles, name, value))))
                 each.append((function(value, said, self.measures), titles))
             return Span(self.by_size(each), one, name)
         return Span(function(one, text(inner), self.measures), one, inner[0].name if inner else "")
@@ -266,7 +268,7 @@ class Language:
         if not isinstance(argument, ast.VariableReference):
             raise LookupError("only a value or a message has a grammatical form")
         name = argument.id.name
-        value = _value(name, values)
+        value = value_of(name, values)
         return Span(self.value(value, form), value, name)
 
     def _chosen(self, choice: ast.SelectExpression, values: Values) -> Iterator[Span]:
@@ -274,7 +276,7 @@ class Language:
         if not isinstance(selector, ast.VariableReference):
             raise LookupError("only a value can be chosen by")
         name = selector.id.name
-        value = _value(name, values)
+        value = value_of(name, values)
         if not isinstance(value, BySize):
             yield from self._spans(self._variant(choice, value).value, values)
             return
@@ -286,7 +288,7 @@ class Language:
             (
                 text(
                     tuple(
-                        self._spans(self._variant(choice, v).value, _only(values, titles, name, v))
+                        self._spans(self._variant(choice, v).value, only(values, titles, name, v))
                     )
                 ),
                 titles,
@@ -307,47 +309,7 @@ class Language:
         )
 
 
-def _choices(pattern: ast.Pattern) -> Iterator[ast.SelectExpression]:
-    """Yield every choice that a pattern makes, those inside a choice too."""
-    for element in pattern.elements:
-        if isinstance(element, ast.Placeable) and isinstance(
-            element.expression, ast.SelectExpression
-        ):
-            yield element.expression
-            for variant in element.expression.variants:
-                yield from _choices(variant.value)
-
-
-def _is_sentence(pattern: ast.Pattern) -> bool:
-    """Return whether a variant ends a sentence: it cannot stand in the middle of a list."""
-    return any(
-        isinstance(e, ast.TextElement) and (". " in f"{e.value} " or ".\n" in e.value)
-        for e in pattern.elements
-    )
-
-
 def _typed(value: str | int | Value) -> Value:
     if isinstance(value, str):
         return Named(value)
     return Figures(value) if isinstance(value, int) else value
-
-
-def _value(name: str, values: Values) -> Value:
-    if name not in values:
-        raise LookupError(f"there is no value {name}")
-    return values[name]
-
-
-def _only(values: Values, titles: tuple[str, ...], name: str, value: Value) -> Values:
-    """Return the values as they are for some sizes, where one of them is chosen by."""
-    return {k: _for(v, titles) for k, v in values.items()} | {name: value}
-
-
-def _for(value: Value, titles: tuple[str, ...]) -> Value:
-    """Return what a value is for some sizes alone."""
-    if not isinstance(value, BySize):
-        return value
-    kept = tuple(
-        (mine, v) for these, v in value.items if (mine := tuple(t for t in these if t in titles))
-    )
-    return kept[0][1] if len(kept) == 1 else BySize(kept)

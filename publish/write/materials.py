@@ -7,44 +7,35 @@ rounded again except thread, which is counted up to whole yards and metres.
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from fractions import Fraction
 from functools import partial
 
 from publish.model.cutplan import CutPlan, FabricPlan, Piece
 from publish.model.words import Block, Bullets, Paragraph, Row, Section, Table
 from publish.operations.borders import border_called
-from publish.units import round_up
-from publish.words.lengths import spools
 from publish.words.values import (
-    Count,
     Length,
     Named,
     Rectangle,
     Said,
     Several,
-    Thread,
     Value,
     Word,
     said,
     yes,
 )
-from publish.write import have
+from publish.write import have, threads
+from publish.write.columns import NONE, Cell, rows_of, table_of
 from publish.write.context import Book
-from publish.write.practice import BOBBIN, SPOOL_METRES
 from publish.write.precut import purchase
 from publish.write.steps import slug
-
-NONE = "–"
-Cell = Callable[[CutPlan], Value | None]
-"""What a table says of a size, from its plan; None where the size has none."""
 
 
 def section(book: Book) -> Section:
     """Return the section on materials."""
     blocks: list[Block] = [Paragraph(_assumes(book)), _fabrics(book)]
     blocks += have.tables(book)
-    blocks += [_rest(book), _threads(book)]
+    blocks += [_rest(book), threads.table(book)]
     hints = _hints(book)
     blocks += [Bullets(hints)] if hints else []
     title, lead = (book.text("chapter-materials", part) for part in ("", "lead"))
@@ -142,14 +133,7 @@ def _fabrics(book: Book) -> Table:
         row = book.text("fabric-row", fabric=name, uses=Several(tuple(map(Named, uses(book, key)))))
         rows.append(Row((row, *cells), fabric=key))
         rows += _shares(book, key)
-    return _table(book, "fabric", rows)
-
-
-def _table(book: Book, key: str, rows: list[Row], notes: tuple[str, ...] = ()) -> Table:
-    """Return a table with a column for each size."""
-    head = ("", *(book.title(k) for k in book.keys))
-    columns = "l" + "r" * len(book.keys)
-    return Table(key, book.text(f"table-{key}"), head, tuple(rows), columns, notes)
+    return table_of(book, "fabric", rows)
 
 
 def _shares(book: Book, key: str) -> list[Row]:
@@ -178,18 +162,7 @@ def _bought(plan: FabricPlan) -> Value:
 
 
 def _rest(book: Book) -> Table:
-    return _table(book, "other-materials", _rows(book, _other(book)))
-
-
-def _rows(book: Book, each: list[tuple[Said, Cell]]) -> list[Row]:
-    """Return a row for each of what some size has."""
-    rows = []
-    for name, value in each:
-        cells = [value(book.plans[k]) for k in book.keys]
-        if any(c is not None for c in cells):
-            told = (book.words.value(c) if c is not None else NONE for c in cells)
-            rows.append(Row((book.words.value(name), *told)))
-    return rows
+    return table_of(book, "other-materials", rows_of(book, _other(book)))
 
 
 def _other(book: Book) -> list[tuple[Said, Cell]]:
@@ -233,67 +206,6 @@ def _form(plan: CutPlan) -> Value | None:
 
 def _zipper(plan: CutPlan) -> Value | None:
     return said("zipper-cell") if plan.pillow and plan.pillow.back == "zip" else None
-
-
-def _thread_rows(book: Book) -> list[tuple[Said, Cell]]:
-    """Return each use of thread with what it is matched to, and how to read its length."""
-    around = Word(book.ground_kind(book.used_blocks))
-    motifs = dict.fromkeys(m.fabric for m in book.motifs)
-    bindings = dict.fromkeys(
-        b.fabric for k in book.keys if (b := book.plans[k].binding) is not None
-    )
-    alone = len(motifs) == 1
-    rows: list[tuple[Said, Callable[[CutPlan], Fraction]]] = [
-        (said("thread-piecing", pillows=yes(book.pillows)), lambda p: p.thread.piecing),
-        *(
-            (said("thread-applique", fabric=Named(book.fabric(f))), partial(_sewn_on, f, alone))
-            for f in motifs
-        ),
-        (said("thread-quilting", around=around), lambda p: p.thread.quilting),
-        *(
-            (said("thread-binding", fabric=Named(book.fabric(f))), partial(_bound, f))
-            for f in bindings
-        ),
-    ]
-    return [(name, partial(_thread, read)) for name, read in rows]
-
-
-def _sewn_on(fabric: str, alone: bool, plan: CutPlan) -> Fraction:
-    """Return the thread that sews the motifs of a fabric on."""
-    return plan.thread.applique if alone else plan.thread.motifs.get(fabric, Fraction(0))
-
-
-def _bound(fabric: str, plan: CutPlan) -> Fraction:
-    """Return the thread of a binding of this fabric."""
-    mine = plan.binding is not None and plan.binding.fabric == fabric
-    return plan.thread.binding if mine else Fraction(0)
-
-
-def _thread(read: Callable[[CutPlan], Fraction], plan: CutPlan) -> Value | None:
-    length = read(plan)
-    if length <= 0:
-        return None
-    count = spools(length, SPOOL_METRES.value)
-    return said("thread-cell", thread=Thread(length), spools=Count(count, "spool"))
-
-
-def _threads(book: Book) -> Table:
-    rows = _rows(book, _thread_rows(book))
-    notes = [book.text("thread-spool", metres=Count(int(SPOOL_METRES.value)))]
-    filled = _rows(book, [(said("thread-bobbins"), _bobbins)])
-    if filled:
-        notes.append(book.text("thread-bobbin", length=Thread(BOBBIN.value)))
-    return _table(book, "thread", [*rows, *filled], tuple(notes))
-
-
-def _bobbins(plan: CutPlan) -> Value | None:
-    length = plan.thread.quilting
-    return Count(bobbins(length), "bobbin") if length > 0 else None
-
-
-def bobbins(length: Fraction) -> int:
-    """Return how many full bobbins hold the bobbin's half of a lockstitch's thread."""
-    return int(round_up(length / 2 / BOBBIN.value, Fraction(1)))
 
 
 def _hints(book: Book) -> tuple[str, ...]:

@@ -72,7 +72,7 @@ def test_a_rectangle_for_each_patch_like_ones_together():
     # Its corners lie at 1, 3, 23 and 21 along the seam: 22 / √10 = 6.957 in; it is
     # 12 sq in / √40 = 1.897 in wide.
     assert (stripe.width, stripe.length) == (F(3), F(8))
-    assert (stripe.count, stripe.name, stripe.purpose) == (2, "for A1", "foundation")
+    assert (stripe.count, english(stripe.called), stripe.purpose) == (2, "for A1", "foundation")
     sides = [p for p in plan.pieces if p.fabric == "linen"]
     # Along the seam A2 reaches from 0 to 21, A3 from 3 to 24: 21 / √10 = 6.641 in; across
     # it, 3x - y, A2 reaches from -6 to 3, A3 from 9 to 18: 9 / √10 = 2.846 in.

@@ -101,7 +101,7 @@ def _about(case: Case, name: str) -> str:
     and **Mini**`, `für **Wand** und **Mini**`."""
     grammar, mark = case.words.grammar, "\0"
     before = grammar.by_size([("", (mark,))]).split(f"**{mark}**")[0].strip()
-    word = re.escape(case.words.text("list-and"))
+    word = re.escape(grammar.listed([mark, mark]).strip(mark).strip())
     article = "(?:the )?" if before.endswith(" the") else ""
     return rf"{re.escape(before)} ((?:{name})(?:(?:, | {word} ){article}(?:{name}))*)"
 

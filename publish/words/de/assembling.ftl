@@ -46,7 +46,7 @@ pin-seams = { $what ->
     [rows] An jeder Kreuzung stecken: dort liegen die Nahtzugaben entgegengesetzt und greifen ineinander.
    *[parts] Überall stecken, wo Nähte aufeinandertreffen.
 }
-sew-parts = Für { $what }: { $those } { $way ->
+sew-parts = { CAPITAL($what) }: { $those } { $way ->
     [down] von oben nach unten
    *[across] nebeneinander
 } zusammennähen.

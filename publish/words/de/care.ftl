@@ -20,8 +20,8 @@ chapter-edition = Diese Ausgabe
         Farben ihrer Stoffe.
 picture-cover = auf der Titelseite
 picture-sizes = { $sizes ->
-    [1] des ganzen Stücks
-   *[other] aller Größen
+    [1] vom ganzen Stück
+   *[other] von allen Größen
 }
 picture-colours = in anderen Farben
 

@@ -1,6 +1,5 @@
 # Verbinden von Aufzählungen.
 
-list-and = und
 list-or = oder
 
 # Gezähltes: die Nachricht noun-NAME sagt eine Anzahl davon.

@@ -8,16 +8,16 @@ noun-backing-panel = { $count ->
    *[other] { $count } Rückseitenbahnen
 }
 noun-whole-panel = { $count ->
-    [one] ganze Bahn
-   *[other] { $count } ganze Bahnen
+    [one] die ganze Bahn
+   *[other] die { $count } ganzen Bahnen
 }
 
 sew-backing = { $panels } { $letter } aus { $fabric } nehmen: es dürfen keine Webkanten mehr daran sein.{ $split ->
         [no] { "" }
         [one] { " " }Eine davon der Länge nach in zwei Hälften schneiden, je { $half } breit; je eine Hälfte { -beside }
-            legen ({ $whole }).
+            { $whole } legen.
        *[last] { " " }Die letzte davon der Länge nach in zwei Hälften schneiden, je { $half } breit; je eine Hälfte { -beside }
-            legen ({ $whole }).
+            { $whole } legen.
     } An den langen Seiten mit { $seam } Nahtzugabe zusammennähen. { $seams ->
         [one] Die Naht
        *[other] Die Nähte
@@ -30,8 +30,8 @@ sew-backing = { $panels } { $letter } aus { $fabric } nehmen: es dürfen keine W
            *[other] , keine davon in der Mitte
         }.
 -beside = { $way ->
-    [vertical] links und rechts daneben
-   *[horizontal] oben und unten daran
+    [vertical] links und rechts neben
+   *[horizontal] über und unter
 }
 -way = { $way ->
     [vertical] senkrechten
@@ -99,8 +99,8 @@ anchor-quilt = { $part ->
    *[ground] der Hintergrund gefüllt ist
 }
 -apart = { $apart-differs ->
-    [yes] so weit auseinander: { $apart }
-   *[no] { $apart } auseinander
+    [yes] in diesem Abstand: { $apart }
+   *[no] im Abstand von { $apart }
 }
 quilt-area-ditch = { -area-on } im Nahtschatten quilten: an jeder Kante entlang im Hintergrund nähen, so dicht am Motiv, wie die Nadel
     kommt, ohne daraufzunähen. An engen Rundungen und schmalen Schlitzen mit Freihandfuß und versenktem Transporteur oder von

@@ -75,8 +75,6 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
             return Lengths(measures).rectangle(width, height)
         case Stitch(inches):
             return measures.marked(stitch(inches))
-        case Figures(count):
-            return str(count)
         case Purchase(yards, metres):
             return Lengths(measures).to_buy(yards, metres)
         case Run(lengths):
@@ -85,6 +83,8 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
             return Lengths(measures).thread(inches)
         case Percent(share):
             return f"{float(100 * share):g} %"
+        case Figures(count):
+            return str(count)
         case Count(count):
             return number(count)
         case Letter(letter):

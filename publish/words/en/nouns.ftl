@@ -1,6 +1,5 @@
 # Joining words one after another.
 
-list-and = and
 list-or = or
 
 # Things that are counted: the message noun-NAME says a count of them.
