@@ -7,6 +7,7 @@ Invariant: how many patches a piece gives is its count times what each of it yie
 from __future__ import annotations
 
 from publish.model.cutplan import CutPlan, Piece, PieceTemplate
+from publish.words import english
 from publish.words.en.phrase import plural
 from publish.write.context import Book
 from publish.write.steps import StepList
@@ -35,7 +36,8 @@ def becomes(plan: CutPlan, piece: Piece) -> str:
     if piece.shape == OVERSIZE:
         return "left whole"
     if piece.shape in STRIPS:
-        leaning = piece.name.removeprefix(piece.shape) if piece.name.startswith(piece.shape) else ""
+        name = english(piece.called)
+        leaning = name.removeprefix(piece.shape) if name.startswith(piece.shape) else ""
         return f"{counted_figures(made, piece.shape)}{leaning}"
     return ""
 

@@ -59,12 +59,11 @@ def _units(table, title):
 
 def _looked_up(step, table):
     """Return a step with what it sends the maker to the table for."""
-    named = re.search(r"\bunit \d+|\bthe \w+", step.text, re.IGNORECASE)
-    if "in the table" not in f"{step.text} {step.right}" or not named:
+    told = f"{step.right} {step.text}"
+    found = [(m.start(), n) for n in table if (m := re.search(rf"(?i)\b{n}\b", told))]
+    if "in the table" not in told or not found:
         return step
-    if named[0].lower() not in table:
-        return step
-    count, size = table[named[0].lower()]
+    count, size = table[min(found)[1]]
     text = step.text.replace("Make the number in the table", f"Make {count}")
     right = re.sub(r"measures? (?:its|their) sizes? in the table", f"measures {size}", step.right)
     return replace(step, text=text, right=right)
