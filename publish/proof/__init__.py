@@ -33,7 +33,6 @@ from publish.proof.booklet import (
     materials,
     metric,
     named_fabrics,
-    operations,
     parts,
     pictures,
     prose,
@@ -83,7 +82,6 @@ from publish.proof.values import (
     sewn,
     strips,
     tree,
-    unit_sizes,
 )
 
 __all__ = [
@@ -120,7 +118,6 @@ CHECKS: tuple[Check, ...] = (
     cutting_table.check,
     counts.check,
     lettered.check,
-    unit_sizes.check,
     finished.check,
     materials.check,
     templates.check,
@@ -135,7 +132,6 @@ CHECKS: tuple[Check, ...] = (
     trade_terms.check,
     pictures.check,
     toolbox.check,
-    operations.check,
     rehearsed.check,
     prose.check,
     named_fabrics.check,
@@ -192,7 +188,7 @@ _DECLARED: tuple[Mapping[str, Code], ...] = (
     trade_terms.CODES,
     pictures.CODES,
     toolbox.CODES,
-    operations.CODES,
+    rehearsed.CODES,
     named_fabrics.CODES,
     blocks.CODES,
     parts.CODES,
