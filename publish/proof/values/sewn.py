@@ -13,6 +13,7 @@ from collections.abc import Iterator
 
 from publish.model.cutplan import Piece
 from publish.model.tree import every
+from publish.model.words import Table
 from publish.notes import Note, warning
 from publish.proof.booklet.claims import is_cutting, letters, sentences, step_place, told
 from publish.proof.booklet.rehearsed import told_letters
@@ -71,6 +72,17 @@ _JOINING = re.compile(r"\blengths of\b|\blaid out straight\b", re.IGNORECASE)
 """Joining the lengths of a strip does not yet sew it to anything."""
 
 
+def _untabled(case: Case, key: str) -> list[str]:
+    """Return the blocks on foundations whose fabrics stand in no table of a size."""
+    blocks = dict.fromkeys(f.block for f in case.drafts[key].foundations)
+    mine = [s for s in case.manual.sections if key in (s.sizes or case.keys)]
+    tables = {b.key for s in mine for b in s.blocks if isinstance(b, Table)}
+    there = {
+        b for b in blocks for t in tables if t.startswith("foundation-") and t.endswith(f"-{b}")
+    }
+    return [block for block in blocks if block not in there]
+
+
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each piece left over, and for each that is asked for in vain."""
     sewn = {key: told_letters(case, key) for key in case.keys}
@@ -90,6 +102,13 @@ def check(case: Case) -> Iterator[Note]:
                 received=letter,
             )
     for key in case.keys:
+        for block in _untabled(case, key):
+            yield warning(
+                "P804",
+                case.size_place(key),
+                f"which fabric is for which patch of the block {block} is in no table of the {key}",
+                help="bring back the section on foundations that has it",
+            )
         alike = _alike(case, key)
         for piece in case.plans[key].pieces:
             same = _letters(case, key, piece, alike)
