@@ -5,8 +5,8 @@ Invariant: nothing here prints, exits or raises for a designer's mistake; stages
 their notes beside their result, and only `cli.py` renders them.
 
 Codes are stable and never reused. Their ranges: R1xx reading, G2xx grading, D3xx
-drafting, C4xx cutting, W5xx writing, F6xx drawing, T7xx typesetting, P8xx proof,
-X9xx delivering.
+drafting, C4xx cutting, S4xx sewing, W5xx writing, F6xx drawing, T7xx typesetting, P8xx
+proof, X9xx delivering.
 """
 
 from __future__ import annotations

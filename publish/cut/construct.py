@@ -8,16 +8,15 @@ the draft gave it where it can. `Unit.made` stays only on what the plan makes in
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
-from fractions import Fraction
 from hashlib import sha256
 
-from publish.cut.edges import Edges, lies_along, sides
-from publish.cut.recipes import Cloth, Lie, in_block, of_places
+from publish.cut.edges import Edges
+from publish.cut.recipes import Cloth, Lie, along, in_block, of_places
 from publish.cut.told import with_sizes
 from publish.model.cutplan import CutPlan
-from publish.model.draft import Draft, Patch, Unit
+from publish.model.draft import Draft, Unit
 from publish.model.homes import BlockHome
 from publish.model.pattern import Pattern
 from publish.model.recipe import Place, Recipe
@@ -179,7 +178,7 @@ def _recipe(unit: Unit, key: str, lie: Lie, places: tuple[Place, ...], cloth: Cl
         join=unit.join,
         ring=tuple(laid(p) for p in outline.ring),
         arcs=tuple((i, laid(p)) for i, p in outline.arcs),
-        allow=tuple(_along(outline.ring, unit.patches, cloth)),
+        allow=tuple(along(outline.ring, unit.patches, cloth)),
         letter=cloth.letters.get(patch.key, "") if patch is not None else "",
         fabric=patch.fabric if patch is not None else "",
         method=unit.made,
@@ -187,19 +186,3 @@ def _recipe(unit: Unit, key: str, lie: Lie, places: tuple[Place, ...], cloth: Cl
         symmetry=tuple(turns),
         parts=tuple(replace(p, turn=(p.turn - unit.turn) % 360) for p in places),
     )
-
-
-def _along(
-    ring: tuple[tuple[Length, Length], ...], patches: tuple[Patch, ...], cloth: Cloth
-) -> Iterator[Length]:
-    """Yield what lies beyond each edge of an outline: that of the patch that lies along it."""
-    known = [
-        pair
-        for p in patches
-        if p.key in cloth.allow
-        for pair in zip(sides(p.ring), cloth.allow[p.key], strict=True)
-    ]
-    for edge in sides(ring):
-        yield max(
-            (beyond for other, beyond in known if lies_along(other, edge)), default=Fraction(0)
-        )

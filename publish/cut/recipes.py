@@ -15,11 +15,13 @@ from __future__ import annotations
 
 from collections.abc import Collection, Hashable, Iterator, Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 from math import atan2, degrees
 from typing import Any
 
 from publish.arcs import Arcs, circle_through, clockwise
-from publish.model.draft import Point, Unit
+from publish.cut.edges import lies_along, sides
+from publish.model.draft import Patch, Point, Unit
 from publish.model.recipe import Place
 from publish.surd import Length, turned
 
@@ -109,9 +111,24 @@ def _shapes(unit: Unit, cloth: Cloth) -> Iterator[_Shape]:
         hangs = patch.turn % 90 if patch.fabric in cloth.directional else None
         yield _Shape(mark, patch.ring, patch.arcs, cloth.allow.get(patch.key, ()), hangs)
     elif unit.section:
-        yield _Shape(unit.section, unit.ring, unit.arcs)
+        allow = tuple(along(unit.ring, unit.patches, cloth))
+        yield _Shape(unit.section, unit.ring, unit.arcs, allow)
     for part in unit.parts:
         yield from _shapes(part, cloth)
+
+
+def along(ring: tuple[Point, ...], patches: tuple[Patch, ...], cloth: Cloth) -> Iterator[Length]:
+    """Yield what lies beyond each edge of an outline: that of the patch that lies along it."""
+    known = [
+        pair
+        for p in patches
+        if p.key in cloth.allow
+        for pair in zip(sides(p.ring), cloth.allow[p.key], strict=True)
+    ]
+    for edge in sides(ring):
+        yield max(
+            (beyond for other, beyond in known if lies_along(other, edge)), default=Fraction(0)
+        )
 
 
 def _longest(unit: Unit) -> Iterator[tuple[Point, Point]]:

@@ -135,7 +135,7 @@ def _stretch(motifs: Sequence[Nestable], made: Nest, grid: Fraction) -> Strip:
         )
         before = cuts[motif.letter].count if motif.letter in cuts else 0
         cuts[motif.letter] = Cut(motif.letter, wide, high, before + motif.count)
-    return Strip(made.length, tuple(cuts.values()), 1, laid)
+    return Strip(made.length, tuple(cuts.values()), 1, laid, step=grid)
 
 
 def placed(motifs: Sequence[Nestable], made: Nest) -> tuple[Placed, ...]:

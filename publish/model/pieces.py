@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from math import ceil
 
 from shapely.geometry import MultiPolygon, Polygon
 
@@ -154,6 +155,8 @@ class Strip:
     count: int = 1
     placements: tuple[Placed, ...] = ()
     sections: tuple[Section, ...] = ()
+    step: Fraction = Fraction(1, 8)
+    """Inches: what nested shapes take of the width is rounded up to this."""
 
     @property
     def held(self) -> tuple[Cut, ...]:
@@ -171,7 +174,7 @@ class Strip:
         """Return the width taken by the pieces and the sections."""
         if self.placements:
             right = max(p.outline.bounds[2] for p in self.placements)
-            return -(-Fraction(right) * 8 // 1) / Fraction(8)
+            return ceil(Fraction(right).limit_denominator(10**6) / self.step) * self.step
         beside = sum((c.across * c.count for c in self.cuts), Fraction(0))
         return beside + sum((s.width for s in self.sections), Fraction(0))
 

@@ -75,7 +75,12 @@ def joined(key: str, parts: Sequence[Part], seam: Exact) -> Part:
         Edge(wide, seams=tuple(bottoms)),
         replace(parts[0].edges[LEFT], length=high),
     )
-    return replace(new, edges=edges, known=all(p.known for p in parts))
+    return replace(new, edges=edges, known=all(p.known for p in parts), paper=paper_of(parts))
+
+
+def paper_of(parts: Sequence[Part]) -> frozenset[str]:
+    """Return the paper that is in some parts, and in whatever is sewn from them."""
+    return frozenset(one for part in parts for one in part.paper)
 
 
 def pressed(part: Part, ways: Sequence[str]) -> Part:
@@ -199,9 +204,8 @@ class SewParts(Join):
         table.sew("piecing", whole.height * (self.count * (len(parts) - 1)))
         whole = turned(whole, 1) if self.down else whole
         whole = table.drafted(whole, *self.drafted, eased=self.eased)
-        paper = frozenset(one for part in parts for one in part.paper)
         for result in self.results:
-            table.put(replace(whole, key=result.key, paper=paper), result.count)
+            table.put(replace(whole, key=result.key), result.count)
 
     def _taken(self, table: Table) -> list[Part]:
         found = {}

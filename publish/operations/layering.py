@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from publish.operations.borders import PRESSED, PressBorder
+from publish.operations.foundation_sections import LEFT_IN, LeavePaper
 from publish.operations.operation import Moment, Operation, Shown, chosen
 from publish.operations.parts import Layer, Part, sheet
 from publish.operations.table import Table
@@ -92,11 +93,16 @@ class RemovePaper(Operation):
     top: str
 
     message: ClassVar[str] = "remove-paper"
+    tools: ClassVar[tuple[str, ...]] = ("tweezers",)
 
     def carry_out(self, table: Table) -> None:
         top = table.take(self.top)
         table.need(top.is_(PRESSED), "the last seam pressed", by=PressBorder, part=top)
         table.need(bool(top.paper), "paper to remove", part=top)
+        left = top.paper <= {LEFT_IN}
+        table.need(
+            left, "paper that was left in until its sides were sewn", by=LeavePaper, part=top
+        )
         table.put(replace(top, paper=frozenset()))
 
 

@@ -14,7 +14,7 @@ from itertools import pairwise
 from typing import ClassVar
 
 from publish.operations.borders import PINNED, PRESSED
-from publish.operations.joining import PressSeams
+from publish.operations.joining import PressSeams, paper_of
 from publish.operations.layout import LAYOUT, LEVEL, LayOutOnPoint, TurnLayout
 from publish.operations.operation import Moment, Operation
 from publish.operations.parts import Measure, Part, measured, sheet
@@ -80,7 +80,10 @@ class SewDiagonalRow(Operation):
     def carry_out(self, table: Table) -> None:
         layout = table.look(LAYOUT)
         table.need(layout.is_(LEVEL), "the layout turned", by=TurnLayout, part=layout)
-        sides = [(one, self._take(table, one)) for one in self.parts]
+        taken = [table.take(one.key) for one in self.parts]
+        sides = [
+            (one, self._edge(table, one, part)) for one, part in zip(self.parts, taken, strict=True)
+        ]
         for (one, first), (two, second) in pairwise(sides):
             if first is not None and second is not None:
                 names = Part(one.key), Part(two.key)
@@ -88,11 +91,10 @@ class SewDiagonalRow(Operation):
         known = [side for _, side in sides if side is not None]
         high = measured((known[0] if known else 0 * self.seam) + 2 * self.seam)
         table.sew("piecing", high.exact * (len(self.parts) - 1))
-        table.put(sheet(self.row, high, high))
+        table.put(replace(sheet(self.row, high, high), paper=paper_of(taken)))
 
-    def _take(self, table: Table, one: DiagonalPart) -> Exact | None:
-        """Take a part and return the edge by which it is sewn on; None where not known."""
-        part = table.take(one.key)
+    def _edge(self, table: Table, one: DiagonalPart, part: Part) -> Exact | None:
+        """Return the edge by which a part is sewn on; None where not known."""
         whole = one.shape or one.key.startswith("piece ")
         table.need(bool(whole) or part.is_(PRESSED), "pressed blocks", by=PressSeams, part=part)
         return one.inner(part, self.seam, self.edge) if part.known else None
@@ -200,7 +202,8 @@ class JoinDiagonalRows(Operation):
             measured(n * pitch * ROOT_2 + 2 * self.edge) for n in (self.columns, self.lines)
         )
         table.sew("piecing", wide)
-        table.put(replace(sheet(self.top, wide, high), known=all(r.known for r in rows)))
+        top = replace(sheet(self.top, wide, high), paper=paper_of(rows))
+        table.put(replace(top, known=all(r.known for r in rows)))
 
 
 @dataclass(frozen=True, kw_only=True)

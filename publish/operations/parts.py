@@ -128,6 +128,8 @@ class Part:
     paper: frozenset[str] = frozenset()
     finished: tuple[Length, Length] | None = None
     """Width and height of what is wholly done: between seams, bound or turned edges."""
+    outline: tuple[tuple[Length, Length], ...] = ()
+    """Corners, clockwise, of what is sewn so far of it on paper, as the drawing has them."""
     known: bool = True
     """False for what stands in for something that is missing: nothing about it is looked at."""
 

@@ -164,7 +164,8 @@ class SewRound(Operation):
         whole = joined(self.top, parts, self.seam)
         whole = turned(whole, 1) if down else whole
         larger = table.drafted(whole, *self.drafted, eased=self.eased)
-        table.put(replace(top, edges=larger.edges, known=larger.known).without(PRESSED))
+        grown = replace(top, edges=larger.edges, known=larger.known, paper=larger.paper)
+        table.put(grown.without(PRESSED))
 
     def values(self, moment: Moment) -> Values:
         return {"sides": Word(self.sides)}

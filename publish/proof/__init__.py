@@ -33,7 +33,6 @@ from publish.proof.booklet import (
     materials,
     metric,
     named_fabrics,
-    operations,
     parts,
     pictures,
     prose,
@@ -84,7 +83,6 @@ from publish.proof.values import (
     sewn,
     strips,
     tree,
-    unit_sizes,
 )
 
 __all__ = [
@@ -121,7 +119,6 @@ CHECKS: tuple[Check, ...] = (
     cutting_table.check,
     counts.check,
     lettered.check,
-    unit_sizes.check,
     finished.check,
     materials.check,
     templates.check,
@@ -136,7 +133,6 @@ CHECKS: tuple[Check, ...] = (
     trade_terms.check,
     pictures.check,
     toolbox.check,
-    operations.check,
     rehearsed.check,
     prose.check,
     named_fabrics.check,
@@ -207,7 +203,7 @@ _DECLARED: tuple[Mapping[str, Code], ...] = (
     unread.CODES,
     pictures.CODES,
     toolbox.CODES,
-    operations.CODES,
+    rehearsed.CODES,
     named_fabrics.CODES,
     blocks.CODES,
     parts.CODES,

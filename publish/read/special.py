@@ -180,6 +180,10 @@ class Barcode(Form):
         )
 
 
+_CODE = "[RGDCSWFTPX][0-9]{3}"
+"""A letter for each stage, and a number."""
+
+
 @dataclass(frozen=True)
 class Code(Form):
     """The code of a finding, such as `D332`."""
@@ -189,13 +193,13 @@ class Code(Form):
         return "a finding's code: a capital and three digits"
 
     def json(self) -> dict[str, Any]:
-        return {"type": "string", "pattern": "^[RGDCWFTPX][0-9]{3}$"}
+        return {"type": "string", "pattern": f"^{_CODE}$"}
 
     def read(self, text: str, hint: Hint) -> Any:
-        if re.fullmatch("[RGDCWFTPX][0-9]{3}", text):
+        if re.fullmatch(_CODE, text):
             return text
         help_ = f"write it as the finding shows it, such as `{hint.example}`"
-        if re.fullmatch("[RGDCWFTPX][0-9]{3}", text.upper()):
+        if re.fullmatch(_CODE, text.upper()):
             help_ = f"write `{text.upper()}`"
         return Unfit("R125", "is not the code of a finding", help_)
 

@@ -17,10 +17,11 @@ import pytest
 from helpers import ROOT
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from shapely.geometry import Polygon, box
+from shapely.geometry import MultiPolygon, Polygon, box
 
 from publish.cut import nest as nesting
 from publish.cut.nest import Nest, Shape, Spot, faults, in_rows, nest
+from publish.model.pieces import Placed, Strip
 from publish.units import EIGHTH, round_up
 
 F = Fraction
@@ -182,3 +183,13 @@ def test_what_is_bought_decides():
     by_the_eighth = nest(shapes, width, lambda length: round_up(length, F(9, 2)))
     assert by_the_yard == in_rows(shapes, width)
     assert by_the_eighth.length <= 9 < by_the_yard.length
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [(F(1, 8), F(81, 8)), (F(5, 127), F(255 * 5, 127))],
+)
+def test_what_nested_shapes_take_is_told_on_the_grid_of_the_pattern(step, told):
+    """10.03 in is 254.762 mm: 10 1/8 in on a ruler in eighths, 255 mm on one in millimetres."""
+    laid = Placed("A", MultiPolygon([box(0, 0, 10.03, 4)]), 0)
+    assert Strip(F(4), (), placements=(laid,), step=step).used == told

@@ -84,6 +84,25 @@ def test_an_error_cannot_be_accepted(tmp_path):
     assert not report.accepted
 
 
+def test_every_stage_has_codes_that_can_be_named(tmp_path):
+    named = {code[0]: code for code in catalogue.titles()}
+    text = accepting("code: S403, reason: Kept.", text=SMALLEST)
+    (note,) = checked(tmp_path, text).warnings
+    assert (note.code, note.received) == ("R171", "S403"), "read, and found to hold nothing back"
+    for letter in sorted(named):
+        entry = f"code: {letter}000, reason: Kept."
+        assert "R125" not in codes(checked(tmp_path, accepting(entry, text=SMALLEST)))
+
+
+def test_a_finding_of_sewing_that_is_no_error_is_held_back():
+    place = Place("f", path="sizes.mini")
+    accept = Acceptance("S403", "It becomes a label.", Place("f"), "sizes.mini")
+    report = Report().accepting([accept]).plus([warning("S403", place, "2 of piece A left over")])
+    assert codes(report) == [] and len(report.accepted) == 1
+    stops = Report().accepting([accept]).plus([error("S403", place, "2 of piece A left over")])
+    assert codes(stops) == ["S403"]
+
+
 def test_what_judges_acceptances_cannot_be_accepted(tmp_path):
     report = checked(tmp_path, accepting("code: R171, reason: Kept.", text=SMALLEST))
     assert [n.code for n in report.errors] == ["R172"]

@@ -158,8 +158,8 @@ FAULTS: tuple[tuple[str, str, Change, str], ...] = (
     (
         "heronry",
         "joined sections are a quarter inch high",
-        lambda s: s.words(
-            "12 1/2 in × 11 in", "12 1/2 in × 11 1/4 in", step="foundation-mini-block-row"
+        lambda s: s.step(
+            "foundation-mini-block-row", right="ABCDEF measures 12 1/2 in × 11 1/4 in."
         ),
         "P826",
     ),

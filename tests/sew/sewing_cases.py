@@ -93,6 +93,18 @@ MADE: dict[str, Callable[[], w.Made]] = {
 }
 SASHED = "block_size: 12 in, sashing: {width: 2 in, fabric: mist}"
 """Strips that are longer than the cloth is wide."""
+
+
+def on_paper(block: str, fabrics: str) -> str:
+    """Return a traditional block whose foundation is derived."""
+    return f"  b: {{traditional: {block}, foundation: derived, fabrics: {{{fabrics}}}}}\n"
+
+
+CABIN = on_paper("log cabin", "centre: madder, light: oat, dark: fern")
+PUZZLE = on_paper("dutchman's puzzle", "geese: fern, background: oat")
+DASH = on_paper("churn dash", "dash: fern, centre: madder, background: oat")
+ECONOMY = on_paper("economy patch", "centre: madder, sides: oat, corners: drift")
+COVER = "finish: pillow, pillow: {form: 16 in, back: envelope, fabric: oat}"
 POINTED = "setting: on point, setting_fabric: oat"
 WRITTEN = {
     "one plain piece": ("a: {block: plain, block_size: 20 in}", small.PLAIN),
@@ -108,6 +120,18 @@ WRITTEN = {
     "long sashing along the cloth": (
         f"a: {{block: nine, columns: 7, rows: 2, {SASHED.replace('mist', 'drift')}}}",
         small.NINE,
+    ),
+    "on paper, joined to strips": ("a: {block: b, columns: 2, rows: 2, block_size: 8 in}", CABIN),
+    "on paper, the blocks of a pillow": (
+        f"q: {{block: b, columns: 2, rows: 2, block_size: 8 in, {COVER}}}",
+        CABIN,
+    ),
+    "on paper, joined on a slant": ("a: {block: b, columns: 2, rows: 1, block_size: 8 in}", PUZZLE),
+    "on paper and without": ("a: {block: b, columns: 2, rows: 2, block_size: 9 in}", DASH),
+    "on paper, whole": ("a: {block: b, columns: 2, rows: 2, block_size: 6 in}", ECONOMY),
+    "on paper, on point": (
+        f"a: {{block: b, columns: 2, rows: 2, block_size: 6 in, {POINTED}}}",
+        ECONOMY,
     ),
 }
 """Sizes and blocks of small patterns, by name."""

@@ -26,6 +26,10 @@ FREE = {
     # The first are ready before the last are cut.
     ("cut-pieces", "prepare-square"),
     ("cut-pieces", "lay-out-unit"),
+    ("cut-pieces", "lay-first-patch"),
+    ("cut-pieces", "sew-patch"),
+    # Pins go through the edges, where the paper is out.
+    ("leave-paper", "pin-seams"),
 }
 """Verbs that touch the same part and may be done in either order."""
 

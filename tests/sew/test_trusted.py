@@ -6,7 +6,7 @@ from sewing_cases import CASES, makings
 
 from publish.operations.trusted import Trusted
 
-STILL = {"materials.buy", "cutting.whole", "foundation.blocks"}
+STILL = {"materials.buy", "cutting.whole"}
 
 
 def test_no_more_is_trusted_than_there_was() -> None:

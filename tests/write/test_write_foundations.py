@@ -28,7 +28,7 @@ def test_sewing_goes_place_sew_flip_trim() -> None:
     order = [s.key.removeprefix("foundation-") for s in steps]
     assert order == ["print", "machine", "place", "sew", "flip", "on", "trim"]
     text = {s.key.removeprefix("foundation-"): s.text for s in steps}
-    assert "100 %" in text["print"] and "check square" in text["print"]
+    assert "100%" in text["print"] and "check square" in text["print"]
     assert "1.5 mm" in text["machine"] and "blank side" in text["place"]
     assert "printed line" in text["sew"] and "without cutting the paper" in text["flip"]
     assert "order of the numbers" in text["on"] and "dashed cut line" in text["trim"]

@@ -14,6 +14,7 @@ from itertools import zip_longest
 
 from publish.notes import Note, warning
 from publish.operations.borders import MeasureTop
+from publish.operations.foundation_sections import PressSections
 from publish.operations.joining import PressSeams
 from publish.operations.on_point import PressDiagonalRow
 from publish.operations.operation import Moment
@@ -34,6 +35,7 @@ CODES = {
 
 Pair = tuple[Fraction, Fraction]
 _ACROSS = {"across": r"\bside to side\b|\bacross\b|\bwidth\b", "down": r"\btop to bottom\b"}
+_PRESSING = (PressSeams, PressDiagonalRow, PressSections)
 _WAYS = {
     "left": r"\bto the left\b",
     "right": r"\bto the right\b",
@@ -117,7 +119,7 @@ def _measures(case: Case, one: Told, text: str, moments: Sequence[Moment]) -> It
 
 def _ways(case: Case, one: Told, moments: Sequence[Moment]) -> Iterator[Note]:
     """Seams are pressed to all the sides that they are pressed to, and to no other."""
-    pressing = [m for m in moments if isinstance(m.operation, PressSeams | PressDiagonalRow)]
+    pressing = [m for m in moments if isinstance(m.operation, _PRESSING)]
     right = {v.key for v in values_told(pressing) if isinstance(v, Word) and v.key in _WAYS}
     spoken = " ".join(s for s in sentences(one.words) if re.search(r"\bpress", s, re.IGNORECASE))
     named = {way for way, form in _WAYS.items() if re.search(form, spoken, re.IGNORECASE)}

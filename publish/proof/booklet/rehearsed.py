@@ -15,7 +15,22 @@ from publish.operations.operation import Operation
 from publish.operations.rehearsal import SizeMaking, rehearse
 from publish.operations.table import Failing
 from publish.operations.trusted import Trusted
-from publish.proof.case import Case
+from publish.proof.case import Case, Code
+
+CODES = {
+    "P857": Code(
+        "No step says how to do something that the work needs",
+        "the maker cannot go on",
+        "`steps: [{remove: binding-finish}]`, and the binding hangs loose at the back",
+        "reword the step with `step:` instead of removing it",
+    ),
+    "P859": Code(
+        "Steps stand in an order in which they cannot be done",
+        "work has to be undone",
+        "`{move: quilting-unpin, before: quilting-begin}`: the basting is out before quilting",
+        "baste, quilt, then take the basting out",
+    ),
+}
 
 MOST = 3
 """So many things that cannot be done are named for a size: the rest follow from them."""

@@ -2,8 +2,8 @@
 
 In: a case. Out: notes.
 Invariant: a piece's letter stands in at least one step after the cutting, at every size at
-which it is cut, or beside its patch in the table of a foundation whose steps tell how its
-patches are sewn; a letter in a step is cut at one of the step's sizes.
+which it is cut, or is taken by an operation that a step tells; a letter in a step is cut at
+one of the step's sizes.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from publish.model.cutplan import Piece
 from publish.model.tree import every
 from publish.model.words import Table
 from publish.notes import Note, warning
-from publish.proof.booklet.claims import LETTER, is_cutting, letters, sentences, step_place, told
+from publish.proof.booklet.claims import is_cutting, letters, sentences, step_place, told
 from publish.proof.booklet.rehearsed import told_letters
 from publish.proof.case import Case, Code
 
@@ -72,33 +72,20 @@ _JOINING = re.compile(r"\blengths of\b|\blaid out straight\b", re.IGNORECASE)
 """Joining the lengths of a strip does not yet sew it to anything."""
 
 
-_PATCH = re.compile(r"[A-Z]{1,2}\d+")
-"""What a foundation's table calls a patch, after its section and its place: `B3`."""
-_ON_PAPER = re.compile(r"\bpatch 2 on patch 1\b", re.IGNORECASE)
-"""How the step says it that sews every patch of a foundation."""
-
-
-def _on_foundations(case: Case, key: str) -> set[str]:
-    """Return the letters beside a patch of the size in the tables on foundation piecing."""
-    if not any(key in s.sizes and _ON_PAPER.search(s.step.text) for s in told(case)):
-        return set()
-    places = {
-        f"{f.letter}{n}" for f in case.drafts[key].foundations for n in range(1, len(f.patches) + 1)
+def _untabled(case: Case, key: str) -> list[str]:
+    """Return the blocks on foundations whose fabrics stand in no table of a size."""
+    blocks = dict.fromkeys(f.block for f in case.drafts[key].foundations)
+    mine = [s for s in case.manual.sections if key in (s.sizes or case.keys)]
+    tables = {b.key for s in mine for b in s.blocks if isinstance(b, Table)}
+    there = {
+        b for b in blocks for t in tables if t.startswith("foundation-") and t.endswith(f"-{b}")
     }
-    found: set[str] = set()
-    for section in case.manual.sections:
-        mine = section.key.startswith("foundation") and key in (section.sizes or case.keys)
-        for block in section.blocks if mine else ():
-            for row in block.rows if isinstance(block, Table) else ():
-                patch = _PATCH.fullmatch(row.cells[0])
-                if patch is not None and patch[0] in places:
-                    found |= set(LETTER.findall(" ".join(row.cells[1:])))
-    return found
+    return [block for block in blocks if block not in there]
 
 
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each piece left over, and for each that is asked for in vain."""
-    sewn = {key: _on_foundations(case, key) | told_letters(case, key) for key in case.keys}
+    sewn = {key: told_letters(case, key) for key in case.keys}
     cut = {key: {p.letter for p in case.plans[key].pieces} for key in case.keys}
     for one in told(case):
         named = set(letters(case, one.words))
@@ -115,6 +102,13 @@ def check(case: Case) -> Iterator[Note]:
                 received=letter,
             )
     for key in case.keys:
+        for block in _untabled(case, key):
+            yield warning(
+                "P804",
+                case.size_place(key),
+                f"which fabric is for which patch of the block {block} is in no table of the {key}",
+                help="bring back the section on foundations that has it",
+            )
         alike = _alike(case, key)
         for piece in case.plans[key].pieces:
             same = _letters(case, key, piece, alike)

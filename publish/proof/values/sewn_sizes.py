@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from publish.model.draft import Patch, Unit
+from publish.model.draft import Unit
 from publish.proof.case import Case
 from publish.surd import Length, turned
 
@@ -33,45 +33,6 @@ def beyond(case: Case, size: str, unit: Unit, *, untrimmed: bool = True) -> Pair
         if outer is not None and edge == outer[at]:
             sides[at % 2] += sewing.ground_margin / 2
     return sides[0], sides[1]
-
-
-def as_sewn(case: Case, size: str, unit: Unit) -> Pair:
-    """Return what a unit measures when it is sewn, and trimmed where it is at once."""
-    wide, high = beyond(case, size, unit)
-    if unit.sewn is not None and unit.sewn.trim and unit.parts:
-        return unit.sewn.told
-    if unit.patch is not None:
-        return _as_cut(case, size, unit.patch, unit, (wide, high))
-    if unit.made and unit.made != "strips":
-        return case.up(wide), case.up(high)
-    if unit.section or unit.join not in ("across", "down"):
-        return wide, high
-    parts = [as_sewn(case, size, part) for part in unit.parts]
-    if unit.made:  # the strips of a set are cut at their own widths, the segments across them
-        parts = [(case.up(w), case.up(h)) for w, h in parts]
-    lost = 2 * case.seam * (len(parts) - 1)
-    widths, heights = zip(*parts, strict=True)
-    if unit.join == "across":
-        return sum(widths, Fraction(0)) - lost, max(heights)
-    return max(widths), sum(heights, Fraction(0)) - lost
-
-
-def _as_cut(case: Case, size: str, patch: Patch, unit: Unit, least: Pair) -> Pair:
-    """Return what the piece that a patch is cut from measures, the way it lies in the unit;
-    what is needed where it is no plain rectangle."""
-    plan = case.plans[size]
-    letter = plan.sources.get(patch.key)
-    finished = unit.width, unit.height
-    for piece in plan.pieces:
-        own = piece.finished_width, piece.finished_length
-        if piece.letter != letter or piece.shape != "rectangle" or None in own:
-            continue
-        ways = [(piece.width, piece.length)] if own == finished else []
-        ways += [(piece.length, piece.width)] if own[::-1] == finished else []
-        covering = [w for w in ways if w[0] >= least[0] and w[1] >= least[1]]
-        if ways:
-            return next(iter([*covering, *ways]))
-    return least
 
 
 def _ground(case: Case, size: str, unit: Unit) -> tuple[Length, ...] | None:

@@ -37,9 +37,11 @@ sew-backing = Take the { $panels } { $letter } of { $fabric }: no selvage may be
 }
 
 remove-paper = Remove all paper from the foundations{ $part ->
-    [some] { " " }of the { $sizes }
-   *[all] { "" }
-}.
+        [some] { " " }of the { $sizes }
+       *[all] { "" }
+    }: crease it along the stitches, hold the seam with a thumbnail and tear the paper away, the last
+    patch first. Pick small bits out with tweezers.
+    .right = No stitch is pulled.
 press-top = Press the finished top and clip loose threads from the back: dark threads show through
     light fabric.
 
