@@ -207,7 +207,7 @@ def draw_for(
 def print_kept(book: Book, drawn: Drawn, job: Job, store: Store) -> Printed:
     """Make one edition, or take it from an earlier run that made the same."""
     pattern = book.design.pattern
-    shown = (book.design, _manual_for(book.manual, job), job, drawn.content)
+    shown = (book.design, _manual_for(pattern, book.manual, job), job, drawn.content)
     made = kept(partial(print_one, book, drawn.artwork, job), Printed, pattern, shown, store)
     return replace(made, notes=placed(made.notes, pattern))
 
