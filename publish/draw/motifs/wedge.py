@@ -99,10 +99,12 @@ def draw_cloth(wedge: Wedge) -> None:
         inner.lines(folded_edge(wedge, angle, 1 / wedge.half), Stroke(edge_of(wedge.colour), 1.3))
 
 
-def name_edges(wedge: Wedge) -> None:
-    for fold, angle in zip(("multiple folds", "single fold"), wedge.angles, strict=True):
-        outside_words(wedge.frame, wedge.cloth, angle, fold, "semibold")
+def name_edges(wedge: Wedge) -> BaseGeometry:
+    """Name the folded edges and the centre; return the room that the edges' names take."""
+    names = zip(("multiple folds", "single fold"), wedge.angles, strict=True)
+    taken = [outside_words(wedge.frame, wedge.cloth, a, fold, "semibold") for fold, a in names]
     name_centre(wedge.frame, True)
+    return unary_union(taken)
 
 
 def folded_edge(wedge: Wedge, angle: float, by: float = 1.0) -> LineString:

@@ -8,7 +8,7 @@ the drafted one, the cloth the square that is cut for it.
 
 from __future__ import annotations
 
-from shapely.geometry import Point, box
+from shapely.geometry import LineString, Point, box
 
 from publish.colour import contrast
 from publish.draw.canvas.letters import Labels
@@ -50,6 +50,10 @@ ARROW_EVERY = 34.0
 """Points between the arrowheads along a cut."""
 
 
+REACHES = ((38, 12), (24, 28), (4, 34), (-12, 34))
+"""Points from the end of a row of basting to its name: the first way clear of other names."""
+
+
 def wedge_baste(context: Context, spec: FigureSpec) -> Figure:
     """Draw the marked wedge, basted inside the finished line and through the waste."""
     wedge = set_out(context, spec)
@@ -61,11 +65,13 @@ def wedge_baste(context: Context, spec: FigureSpec) -> Figure:
     found = on_wedge(template.body, template.cut_body, wedge.cloth, wedge.angles)
     for row in found.rows:
         frame.lines(row, thread)
-    name_edges(wedge)
+    names = name_edges(wedge)
     lowest = max(found.rows, key=lambda row: row.bounds[3])
     end = lowest.interpolate(lowest.project(Point(lowest.bounds[2], lowest.bounds[3])))
     px, py = frame.point((end.x, end.y))
-    leader(frame.page, (px, py), (px + 38, py + 12), "basting")
+    ways = [LineString([(px, py), (px + x, py + y)]) for x, y in REACHES]
+    clear = [way for way in ways if not way.buffer(4).intersects(names)]
+    leader(frame.page, (px, py), (clear or ways)[0].coords[-1], "basting")
     waste = " and a row through the part that is cut away" if found.waste.geoms else ""
     alt = (
         f"The folded wedge of {wedge.shape.folds} layers, marked and basted: rows of long "
