@@ -38,8 +38,10 @@ def asked(book: Book) -> Asked:
     return Asked(closing=(Bullets(tuple(care)),))
 
 
-def colouring(book: Book) -> Section:
-    """Return the page to colour in: the largest size in outline."""
+def colouring(book: Book) -> Section | None:
+    """Return the page to colour in, where it is asked for: the largest size in outline."""
+    if "colouring" not in book.pattern.extras:
+        return None
     key = book.largest
     caption = f"The {book.title(key)} in outline." if key is not None and len(book.keys) > 1 else ""
     block = FigureBlock(figure("colouring", key, caption), "page")

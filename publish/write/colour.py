@@ -22,7 +22,7 @@ def section(book: Book) -> Section:
     hints = _pairs(book)
     if hints:
         blocks.append(Bullets(hints))
-    if len(book.fabrics) > 2:
+    if len(book.fabrics) > 2 and "pairs" in book.pattern.extras:
         caption = (
             "Each fabric beside each other fabric. The number is the difference in lightness, "
             "with an exclamation mark where it is small. A disc estimates what shows through."

@@ -23,21 +23,21 @@ _PAIRS = 4
 """Pairs of columns in the metric table."""
 
 
-def section(text: str, tell: Lengths) -> Section:
-    """Return the glossary of a booklet, from all of its other text; with a table of lengths
-    where a booklet tells them both ways."""
+def section(text: str, tell: Lengths, table: bool = True) -> Section:
+    """Return the glossary of a booklet, from all of its other text; with a `table` of lengths
+    where it tells them both ways."""
     terms = used(text, tell.measures)
     blocks: list[Block] = []
     if terms:
         rows = tuple(Row((f"**{term}**", meaning)) for term, meaning in terms)
         blocks.append(Table("glossary", "Terms", ("Term", "Meaning"), rows))
-    if not tell.measures.both:
+    if not (table and tell.measures.both):
         return Section("glossary", "Glossary", tuple(blocks), "The words of this booklet.")
     whole = text + "\n" + "\n".join(meaning for _, meaning in terms)
-    table = _metres if tell.measures.metric else _metric
+    made = _metres if tell.measures.metric else _metric
     found = (centimetres if tell.measures.metric else lengths)(whole)
     if found:
-        blocks.append(table(found))
+        blocks.append(made(found))
     title = "Glossary and table of inches" if tell.measures.metric else "Glossary and metric table"
     lead = "The words and the measurements of this booklet."
     return Section("glossary", title, tuple(blocks), lead)

@@ -92,17 +92,19 @@ def _sections(book: Book) -> tuple[Section, ...]:
         *tell.chapter(book, "sleeve"),
         *tell.chapter(book, "pillow"),
         *tell.chapter(book, "label-and-care", care.asked(book)),
-        *templates.sections(book),
         care.colouring(book),
         looking_up.section(book),
     )
     there = tuple(s for s in body if s is not None)
-    last = care.edition(book)
-    found = (*front, *there, last)
+    # Templates come last, so that their sheets can be taken out.
+    last = (care.edition(book), *templates.sections(book))
+    found = (*front, *there, *last)
     said = text(found) + "\n" + voice.said(book, found)
-    words = glossary.section(said + "\n" + text([before.section(book, said)]), book.say)
+    table = "lengths" in book.pattern.extras
+    opening = text([before.section(book, said)])
+    words = glossary.section(f"{said}\n{opening}", book.say, table)
     start = before.section(book, said + "\n" + text([words]))
-    return (*front, start, *there, words, last)
+    return (*front, start, *there, words, *last)
 
 
 def _sizes(book: Book) -> tuple[tuple[str, str], ...]:

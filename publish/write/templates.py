@@ -76,12 +76,8 @@ def sections(book: Book) -> tuple[Section, ...]:
     lead = "Full size. Print at 100 % and check the square on every sheet before you cut the paper."
     intro: list[Block] = [Paragraph(" ".join(_how_to_read(book)))]
     if len(book.keys) == 1:
-        return (
-            Section(
-                "templates", "Templates", (*intro, *_size(book, book.keys[0])), lead, new_page=True
-            ),
-        )
-    found = [Section("templates", "Templates", tuple(intro), lead, new_page=True)]
+        return (Section("templates", "Templates", (*intro, *_size(book, book.keys[0])), lead),)
+    found = [Section("templates", "Templates", tuple(intro), lead)]
     laid = book.with_motif(*(m.key for m in book.motifs))
     found += [
         Section(
