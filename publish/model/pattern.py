@@ -222,6 +222,11 @@ class Colourway:
     fabrics: Mapping[str, Fabric]
 
 
+EXTRAS = ("colouring", "lengths", "pairs", "precuts")
+"""What a booklet may hold besides what a maker needs: a page to colour in, a table of lengths
+in both units, each fabric beside each other, what else the pieces can be cut from."""
+
+
 @dataclass(frozen=True)
 class Pattern:
     """Everything one YAML file says."""
@@ -251,6 +256,8 @@ class Pattern:
     shop: ShopPictures = field(default_factory=ShopPictures)
     booklets: str = "whole"
     """`whole`, or `by size`: a booklet for each size as well."""
+    extras: tuple[str, ...] = ()
+    """Of `EXTRAS`: what the booklet holds besides what a maker needs."""
     others: tuple[str, ...] = ()
     """Keys of sizes that were left out, which the designer's words may still speak of."""
     steps: tuple[StepChange, ...] = ()

@@ -210,6 +210,9 @@ class JoinTails(Operation):
     def values(self, moment: Moment) -> Values:
         return {"seam": Length(self.seam)}
 
+    def figure(self, moment: Moment) -> Shown | None:
+        return Shown("binding", (("detail", "tails"),))
+
 
 @dataclass(frozen=True, kw_only=True)
 class TuckTail(Operation):

@@ -84,6 +84,7 @@ def build_pattern(
         papers=tuple(top["papers"]),
         layout=top["layout"],
         booklets=top["booklets"],
+        extras=tuple(top["extras"]),
         fabrics={k: _fabric(k, v, values) for k, v in top["fabrics"].items()},
         motifs={k: _motif(k, v, values) for k, v in (top["motifs"] or {}).items()},
         blocks={k: _block(k, v, flat[k], values) for k, v in top["blocks"].items()},

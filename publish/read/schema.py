@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from publish.measures import UNITS
 from publish.model.book import PAPERS
+from publish.model.pattern import EXTRAS
 from publish.read.forms import Choice, Name
 from publish.read.schema_blocks import BLOCK, PIECING
 from publish.read.schema_cloth import CLOTH, COLOURWAY, FABRIC, HAVE
@@ -90,6 +91,15 @@ PATTERN = Section(
             "or beside it one for each size, with only its own numbers, steps and sheets.",
             "by size",
             default="whole",
+        ),
+        Key(
+            "extras",
+            Many(Choice(EXTRAS), 0, len(EXTRAS), distinct=True),
+            "What the booklet holds besides what a maker needs: `colouring`, a page to colour in; "
+            "`lengths`, a table of every length in both units; `pairs`, each fabric beside and "
+            "on each other; `precuts`, what else the pieces can be cut from.",
+            "[colouring, precuts]",
+            default="[]",
         ),
         Key(
             "style",

@@ -40,6 +40,7 @@ CODES: dict[str, str] = {
     "T719": "A layout beside the pattern has the name of one of Foldwork's",
     "T720": "The booklet is set in a layout from the pattern's own folder",
     "T721": "A logo or a photograph holds too many pixels",
+    "T722": "A font of the designer's has no true fractions",
 }
 
 

@@ -21,6 +21,7 @@ from publish.notes import Note, Place, error, warning
 from publish.typeset import fonts, palette, pictures
 from publish.typeset.layout import Layout
 from publish.typeset.layout_file import ROLES, FontFace
+from publish.typeset.numerals import with_room
 
 OWN = "Own {}"
 """The name that a role's family gets when its font is the designer's."""
@@ -35,6 +36,8 @@ PLAIN_LETTERS = 'html { font-language-override: "sw" }'
 """Style that lets a font without accents be used. Fontconfig prefers another weight of a
 family to a font that lacks letters of the text's language, and counts é and ñ among those
 of English; Swahili asks for A to Z alone, and is set no differently."""
+_FRACTIONS = "frac"
+"""The feature of true fractions (OpenType specification, registered features)."""
 _RESTRICTED = 0x0002
 """OS/2 fsType: restricted licence embedding (OpenType specification, OS/2 table)."""
 
@@ -55,7 +58,7 @@ def check(pattern: Pattern) -> tuple[Note, ...]:
 def _font(key: str, path: Path, place: Place) -> list[Note]:
     """Return what is wrong with a font file of the designer's."""
     try:
-        letters, rights = _opened(path)
+        letters, rights, features = _opened(path)
     except Exception as problem:  # a damaged font can make the library raise almost anything
         said = str(problem).splitlines()[0] if str(problem) else type(problem).__name__
         return [
@@ -93,12 +96,25 @@ def _font(key: str, path: Path, place: Place) -> list[Note]:
                 help="ask the font's maker, or choose another font",
             )
         )
+    if _FRACTIONS not in features and not key.startswith("titles"):
+        found.append(
+            warning(
+                "T722",
+                place,
+                f"the font of `{key}` has no true fractions",
+                expected="the OpenType feature `frac`, which sets 1/2 as one sign",
+                received=" ".join(sorted(features)) or "a font without features",
+                help="fractions are set in a font that has them, another of yours or the "
+                "layout's; choose a font with `frac` for fractions of its own",
+            )
+        )
     return found
 
 
-def _opened(path: Path) -> tuple[frozenset[int], int]:
-    """Return the characters of a font and its embedding rights, once it has shown that
-    every table that setting needs, and every everyday letter, can be read."""
+def _opened(path: Path) -> tuple[frozenset[int], int, frozenset[str]]:
+    """Return the characters of a font, its embedding rights and the features by which it sets
+    signs, once it has shown that every table that setting needs, and every everyday letter,
+    can be read."""
     with TTFont(io.BytesIO(path.read_bytes()), fontNumber=0) as font:
         for table in _NEEDED:
             font[table]
@@ -106,7 +122,13 @@ def _opened(path: Path) -> tuple[frozenset[int], int]:
         names = font.getBestCmap()
         for name in (names[ord(c)] for c in _BASIC if ord(c) in names):
             glyphs[name].draw(NullPen())
-        return frozenset(names), font["OS/2"].fsType
+        return frozenset(names), font["OS/2"].fsType, _features(font)
+
+
+def _features(font: TTFont) -> frozenset[str]:
+    """Return the tags of a font's features that put signs in the place of others."""
+    rules = font["GSUB"].table.FeatureList if "GSUB" in font else None
+    return frozenset(r.FeatureTag for r in rules.FeatureRecord) if rules else frozenset()
 
 
 def _accent(colour: str, place: Place) -> list[Note]:
@@ -144,7 +166,29 @@ def dressed(layout: Layout, pattern: Pattern) -> Layout:
             and layout.families["titles"] == (layout.families["text"])
         ):
             families["titles"] = family
-    return replace(layout, fonts=tuple(faces), families=families)
+    return with_room(replace(layout, fonts=tuple(faces), families=families))
+
+
+def fractions_css(layout: Layout, pattern: Pattern) -> str:
+    """Return the style that sets fractions in a font that has true ones, where one of the
+    designer's has not: in another of theirs that has, else in that of the layout's words."""
+    own = [role for role in ("text", "labels") if role in pattern.style.fonts]
+    able = [role for role in own if _has_fractions(role, pattern.style.fonts)]
+    if able == own:
+        return ""
+    family = OWN.format(able[0]) if able else _first_family(layout)
+    return f".fraction {{ font-family: {fonts.quoted(family)} }}"
+
+
+def _has_fractions(role: str, own: Mapping[str, Path]) -> bool:
+    """Return whether every font of a role has true fractions."""
+    given = [path for ending in _STYLES if (path := own.get(role + ending))]
+    return all(_FRACTIONS in _opened(path)[2] for path in given)
+
+
+def _first_family(layout: Layout) -> str:
+    """Return the family that a layout sets words in by itself."""
+    return next(f.family for f in layout.fonts if not f.family.startswith(OWN.format("")))
 
 
 def _faces(role: str, family: str, own: Mapping[str, Path], layout: Layout) -> list[FontFace]:

@@ -75,6 +75,7 @@ def compose(
         css = [environment.get_template(_layer(layout, p)).render(values) for p in layout.styles]
         sheets = [StyleSheet(p, text) for p, text in zip(layout.styles, css, strict=True)]
         plain = house.PLAIN_LETTERS if pattern.style.fonts else ""
+        plain += f"\n{house.fractions_css(layout, pattern)}"
         sheets.append(StyleSheet(None, f"{face_css(layout.fonts)}\n{plain}"))
         shelf = Shelf(layout, {}, {})
         styled = read_styles(sheets, shelf)

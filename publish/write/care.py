@@ -26,8 +26,10 @@ def asked(book: Book) -> Asked:
     return Asked(closing=(Bullets(tuple(book.text(f"care-{name}") for name in care)),))
 
 
-def colouring(book: Book) -> Section:
-    """Return the page to colour in: the largest size in outline."""
+def colouring(book: Book) -> Section | None:
+    """Return the page to colour in, where it is asked for: the largest size in outline."""
+    if "colouring" not in book.pattern.extras:
+        return None
     key, chapter = book.largest, "chapter-colouring-page"
     caption = ""
     if key is not None and len(book.keys) > 1:

@@ -26,7 +26,7 @@ def section(book: Book) -> Section:
     hints = _pairs(book)
     if hints:
         blocks.append(Bullets(hints))
-    if len(book.fabrics) > 2:
+    if len(book.fabrics) > 2 and "pairs" in book.pattern.extras:
         blocks.append(FigureBlock(figure("pairs", None, book.text(_CHAPTER, "pairs"))))
     blocks += _colourways(book)
     count = Count(len(book.fabrics), "fabric")

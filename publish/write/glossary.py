@@ -25,16 +25,16 @@ _PAIRS = 4
 _CHAPTER = "chapter-glossary"
 
 
-def section(text: str, words: Language) -> Section:
-    """Return the glossary of a booklet, from all of its other text; with a table of lengths
-    where a booklet tells them both ways."""
+def section(text: str, words: Language, table: bool = True) -> Section:
+    """Return the glossary of a booklet, from all of its other text; with a `table` of
+    lengths where a booklet tells them both ways."""
     found, measures = used(text, words), words.measures
     blocks: list[Block] = []
     if found:
         rows = tuple(Row((f"**{term.name}**", term.meaning)) for term in found)
         head = tuple(words.text("table-terms", part=part) for part in ("term", "meaning"))
         blocks.append(Table("glossary", words.text("table-terms"), head, rows))
-    if not measures.both:
+    if not (table and measures.both):
         title, lead = (words.text(_CHAPTER, part=part) for part in ("", "lead"))
         return Section("glossary", title, tuple(blocks), lead)
     whole = text + "\n" + "\n".join(term.meaning for term in found)

@@ -13,7 +13,7 @@ from publish.write.precut import alternatives
 
 def section(book: Book) -> Section | None:
     """Return what else the fabrics can be cut from."""
-    precuts = alternatives(book)
+    precuts = alternatives(book) if "precuts" in book.pattern.extras else None
     if precuts is None:
         return None
     return Section("looking-up", book.text("chapter-looking-up"), (precuts,))

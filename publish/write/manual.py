@@ -92,17 +92,17 @@ def _sections(book: Book) -> tuple[Section, ...]:
         *tell.chapter(book, "sleeve"),
         *tell.chapter(book, "pillow"),
         *tell.chapter(book, "label-and-care", care.asked(book)),
-        *templates.sections(book),
         care.colouring(book),
         looking_up.section(book),
     )
     there = tuple(s for s in body if s is not None)
-    last = care.edition(book)
-    found = (*front, *there, last)
+    # Templates come last, so that their sheets can be taken out.
+    last = (care.edition(book), *templates.sections(book))
+    found = (*front, *there, *last)
     start = before.section(book)
     said = text((*found, start)) + "\n" + voice.said(book, found)
-    words = glossary.section(said, book.words)
-    return (*front, start, *there, words, last)
+    words = glossary.section(said, book.words, "lengths" in book.pattern.extras)
+    return (*front, start, *there, words, *last)
 
 
 def _sizes(book: Book) -> tuple[tuple[str, str], ...]:

@@ -71,8 +71,8 @@ def sections(book: Book) -> tuple[Section, ...]:
     intro: tuple[Block, ...] = (Paragraph(" ".join(map(book.text, _how_to_read(book)))),)
     if len(book.keys) == 1:
         blocks = (*intro, *_size(book, book.keys[0]))
-        return (Section("templates", title, blocks, lead, new_page=True),)
-    found = [Section("templates", title, intro, lead, new_page=True)]
+        return (Section("templates", title, blocks, lead),)
+    found = [Section("templates", title, intro, lead)]
     laid = book.with_motif(*(m.key for m in book.motifs))
     found += [
         Section(

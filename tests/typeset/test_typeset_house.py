@@ -6,14 +6,17 @@ Embedding: OpenType specification, OS/2 table, fsType bit 1 (from memory).
 
 from __future__ import annotations
 
+import ctypes
 import importlib.util
 import io
+import re
 from pathlib import Path
 from string import ascii_letters
 
 import bulrush
 import bulrush_drawn
 import pikepdf
+import pypdfium2 as pdfium
 import pytest
 from finished import Book, read_back
 from fontTools import subset
@@ -24,7 +27,8 @@ from tagged import read_tags
 from publish.model.book import LETTER
 from publish.model.pattern import Style
 from publish.notes import Note, Place, Severity
-from publish.typeset import inspect, typeset
+from publish.typeset import house, inspect, typeset
+from publish.typeset.layout import find
 
 ARTWORK = bulrush_drawn.artwork(LETTER)
 LAYOUTS = ("tideline", "washland")
@@ -42,9 +46,24 @@ def face(package: str, file: str) -> Path:
     return Path(spec.submodule_search_locations[0]) / "files" / file
 
 
-def font(folder: Path, name: str, *, letters: str = "", rights: int | None = None) -> Path:
-    """Write a font under a family name of its own; with `letters`, with those alone."""
+def font(
+    folder: Path,
+    name: str,
+    *,
+    letters: str = "",
+    rights: int | None = None,
+    wider: float = 1,
+    features: bool = True,
+) -> Path:
+    """Write a font under a family name of its own; with `letters`, with those alone; its
+    figures `wider` than they are drawn; without `features` it has no true fractions."""
     made = TTFont(face("font_source_serif_pro", "SourceSerifPro-Black.ttf"))
+    names = made.getBestCmap()
+    for sign in "0123456789":
+        advance, side = made["hmtx"][names[ord(sign)]]
+        made["hmtx"][names[ord(sign)]] = (round(advance * wider), side)
+    if not features:
+        del made["GSUB"]
     if letters:
         thinner = subset.Subsetter(subset.Options(layout_features=[]))
         thinner.populate(text=letters)
@@ -124,12 +143,65 @@ def test_two_fonts_of_one_file_name_stay_apart(tmp_path: Path) -> None:
 
 def test_signs_that_a_font_lacks_come_from_the_layout(tmp_path: Path) -> None:
     own = font(tmp_path, "Fentext", letters=f"{ascii_letters} ")
-    book, (note,) = built(Style(fonts={"text": own}))
-    assert book is not None
+    book, (note, fractions) = built(Style(fonts={"text": own}))
+    assert book is not None and fractions.code == "T722"
     assert (note.code, note.severity) == ("T713", Severity.WARNING)
     assert note.received == "0123456789.,-/()" and note.place == PLACES["style.fonts.text"]
     assert "The mini hangs in a hall" in book.text
     assert "Fentext" in fonts_of(book)
+
+
+def font_of(book: Book, words: str) -> set[str]:
+    """Return the names of the fonts in which PDFium finds what a pattern of words names."""
+    found = set()
+    with pdfium.PdfDocument(book.edition.pdf) as document:
+        for page in document:
+            text = page.get_textpage()
+            said = text.get_text_range()
+            for match in re.finditer(words, said):
+                name, flags = ctypes.create_string_buffer(200), ctypes.c_int()
+                for at in range(*match.span()):
+                    pdfium.raw.FPDFText_GetFontInfo(text.raw, at, name, 200, ctypes.byref(flags))
+                    found.add(name.value.decode().split("+")[-1])
+    return found
+
+
+def test_a_font_without_true_fractions_is_told_and_fractions_are_true_all_the_same(
+    tmp_path: Path,
+) -> None:
+    """`frac`: OpenType specification, registered features."""
+    own = font(tmp_path, "Fentext", features=False)
+    book, (note,) = built(Style(fonts={"text": own}))
+    assert book is not None
+    assert (note.code, note.severity) == ("T722", Severity.WARNING)
+    assert note.place == PLACES["style.fonts.text"]
+    assert all("Source" in name for name in font_of(book, "1/2(?= in)"))
+    whole, notes = built(Style(fonts={"text": font(tmp_path, "Fenwhole")}))
+    assert whole is not None and notes == ()
+    assert any("Fenwhole" in name for name in font_of(whole, "1/2(?= in)"))
+
+
+@pytest.mark.parametrize(
+    ("layout", "role", "size"), [("tideline", "titles", 24.0), ("washland", "labels_bold", 10.5)]
+)
+def test_wide_figures_of_a_steps_number_keep_clear_of_its_words(
+    tmp_path: Path, layout: str, role: str, size: float
+) -> None:
+    """Two figures at the size that the layout's README gives them, and a space after them."""
+    path = font(tmp_path, "Fenwide", wider=2.4)
+    own = {role.removesuffix("_bold"): path, role: path}
+    pattern = bulrush.pattern(style=Style(fonts=own), layout=layout)
+    plain, _ = find(pattern, LETTER)
+    assert plain is not None
+    dressed = house.dressed(plain, pattern)
+    with TTFont(path) as opened:
+        names, advances = opened.getBestCmap(), opened["hmtx"]
+        widest = max(advances[names[ord(sign)]][0] for sign in "0123456789")
+        wide = 2 * size * widest / opened["head"].unitsPerEm
+    assert dressed.settings["compose"]["hang"] >= wide + 4
+    assert dressed.settings["compose"]["hang"] > plain.settings["compose"]["hang"]
+    narrow = bulrush.pattern(style=Style(fonts={role: font(tmp_path, "Fen")}), layout=layout)
+    assert house.dressed(plain, narrow).settings["compose"]["hang"] < wide
 
 
 def test_a_font_that_may_not_be_embedded_is_told(tmp_path: Path) -> None:

@@ -65,7 +65,7 @@ KINDS = {
 }
 DETAILS = {
     "stitch": {"edge", "tip", "corner", "hole"},
-    "binding": {"join", "press", "start", "tuck", "corner", "close", "finish", "bias"},
+    "binding": {"join", "press", "start", "tuck", "corner", "close", "tails", "finish", "bias"},
     "sleeve": {"make", "attach"},
     "pillow": {"hem", "layer", "sew", "turn", "zip"},
 }

@@ -87,10 +87,10 @@ def test_work_comes_in_sewing_order() -> None:
         "binding",
         "sleeve",
         "label-and-care",
-        "templates",
         "colouring-page",
         "glossary",
         "edition",
+        "templates",
     ]
     assert [k for k in keys if k in order] == order
     assert keys[:4] == ["what-you-will-make", "materials", "tools", "before-you-start"]

@@ -18,6 +18,7 @@ from publish import cut
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, Patch, Placement, QuiltingLines, Unit
 from publish.model.pattern import (
+    EXTRAS,
     BackingSpec,
     BattingSpec,
     BindingSpec,
@@ -146,6 +147,7 @@ def made(
             mis_cut=Fraction(0),
         ),
         {"": Place("samphire/pattern.yaml")},
+        extras=EXTRAS,
     )
     result = Made(pattern)
     for wish in wishes:

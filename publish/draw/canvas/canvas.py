@@ -255,14 +255,16 @@ class Canvas:
     ) -> Figure:
         """Return the finished figure.
 
-        With `trim` the height is cut or grown to what was drawn plus `pad` points, so
-        that nothing is clipped above or below; the width stays as it was set out.
+        With `trim` the height is cut or grown to what was drawn plus `pad` points. The width
+        stays as it was set out, but for a side that something was drawn beyond, strokes
+        included: nothing is clipped.
         """
-        wide, high = self.width * POINTS_PER_INCH, self.height * POINTS_PER_INCH
-        window = (0.0, 0.0, wide, high)
+        left, top = 0.0, 0.0
+        right, bottom = self.width * POINTS_PER_INCH, self.height * POINTS_PER_INCH
         if trim and self._record.items:
-            window = (0.0, self._record.top - pad, wide, self._record.bottom + pad)
-        drawing = self.drawing(window)
-        height = drawing.window[3] / POINTS_PER_INCH
+            left, right = min(left, self._record.left), max(right, self._record.right)
+            top, bottom = self._record.top - pad, self._record.bottom + pad
+        drawing = self.drawing((left, top, right, bottom))
+        width, height = (side / POINTS_PER_INCH for side in drawing.window[2:])
         svg = svg_of(drawing, alt)
-        return Figure(spec.key, svg, self.width, height, alt, spec.caption, scalable, drawing)
+        return Figure(spec.key, svg, width, height, alt, spec.caption, scalable, drawing)

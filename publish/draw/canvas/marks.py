@@ -15,14 +15,17 @@ from publish.draw.canvas.canvas import Canvas
 from publish.draw.canvas.letters import text_width
 from publish.draw.canvas.style import (
     ARROW,
+    CUT,
     DIMENSION,
     INK,
     LABEL,
     LEADER,
     PAPER,
+    SEEN,
     SMALL,
     SOFT,
     Stroke,
+    contrast,
     readable_on,
 )
 
@@ -98,6 +101,16 @@ def _head(page: Canvas, tip: Spot, behind: Spot, stroke: Stroke, head: str, size
         page.polygon([wings[0], tip, wings[1]], stroke.colour)
     else:
         page.polyline([wings[0], tip, wings[1]], solid)
+
+
+def cut_line(
+    canvas: Canvas, start: At, end: At, stroke: Stroke = CUT, ground: str | None = None
+) -> None:
+    """Draw a line to cut along. Where its `ground` is dark, or cloths of any colour (None),
+    light shows between and beside its dashes."""
+    if ground is None or contrast(stroke.colour, ground) < SEEN:
+        canvas.line(start, end, Stroke(PAPER, stroke.weight + 0.5))
+    canvas.line(start, end, stroke)
 
 
 def block_arrow(

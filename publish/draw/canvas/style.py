@@ -38,6 +38,10 @@ RED_BROWN = "#9a3b26"
 BATTING = "#f3efe6"
 READABLE = 4.5
 """WCAG AA contrast for text of ordinary size."""
+SEEN = 3.0
+"""WCAG AA contrast for graphical objects."""
+FAINT = 1.5
+"""Contrast of an edge with its cloth under which it vanishes; common practice, no source."""
 
 
 FINISHED = Stroke(INK, 0.9)
@@ -83,8 +87,13 @@ def darkened(colour: str, ratio: float = READABLE, against: str = PAPER) -> str:
 
 
 def edge_of(fabric: str) -> str:
-    """Return an outline that shows on a fabric and on the page."""
-    return mix(fabric, INK, 0.72)
+    """Return an outline that shows on a fabric and on the page: darker than the fabric, on
+    cloth that is nearly black lighter."""
+    dark = mix(fabric, INK, 0.72)
+    if contrast(dark, fabric) >= FAINT:
+        return dark
+    lighter = (mix(fabric, PAPER, n / 20) for n in range(21))
+    return next(colour for colour in lighter if contrast(colour, fabric) >= SEEN)
 
 
 def wrong_side(fabric: str) -> str:

@@ -11,13 +11,11 @@ from fractions import Fraction
 
 from publish.draw.canvas.canvas import Canvas
 from publish.draw.canvas.letters import Labels, text_width
-from publish.draw.canvas.marks import dimension, disc
+from publish.draw.canvas.marks import cut_line, dimension, disc
 from publish.draw.canvas.style import (
     HAIR,
-    HEAD,
     INK,
     LABEL,
-    PAPER,
     SMALL,
     SOFT,
     STEP_WIDTH,
@@ -27,6 +25,7 @@ from publish.draw.canvas.style import (
 from publish.draw.cloth import hatch, sheet
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.cutting.bench import Bench, draw_piece, firsts
+from publish.draw.cutting.beyond import hair, letters
 from publish.draw.cutting.layout import Group, Laid, bands, groups, lay, spread
 from publish.draw.cutting.outlines import draw_stretches, web
 from publish.draw.cutting.plan_words import plan_words
@@ -71,9 +70,10 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     templates = {t.key: t for t in context.plan(spec).templates}
     bench = Bench(frame, down, plan, context.colour(plan.fabric), context.labels, templates)
     _cloth(bench, bought)
-    outside = [draw_piece(bench, laid, first) for laid, first in firsts(lay(plan))]
+    laid = firsts(lay(plan))
+    outside = [o for piece, first in laid if (o := draw_piece(bench, piece, first)) is not None]
     draw_stretches(bench)
-    beyond = _order(bench, [o for o in outside if o is not None])
+    beyond = _order(bench, outside, [piece for piece, _ in laid])
     canvas.width += _measures(bench, bought, beyond) / POINTS_PER_INCH
     return canvas.figure(
         spec, plan_words(context, spec, plan, context.labels.plain_buy(_bought(context, plan)))
@@ -115,7 +115,7 @@ def _cloth(bench: Bench, bought: Fraction) -> None:
     bench.frame.shape(whole, None, Stroke(SOFT, 0.5))
 
 
-def _order(bench: Bench, outside: list[Laid]) -> float:
+def _order(bench: Bench, outside: list[Laid], every: list[Laid]) -> float:
     """Number the strips in cutting order beside the first edge, and draw their cuts.
 
     Return how far beyond the far selvage letters stand, in points.
@@ -126,7 +126,8 @@ def _order(bench: Bench, outside: list[Laid]) -> float:
         for i in range(1, group.strip.count + 1):
             end = group.start + i * group.strip.depth
             over = bench.frame.inches(4)
-            bench.frame.line(bench.at(end, -over), bench.at(end, float(width) + over), LINE)
+            ends = bench.at(end, -over), bench.at(end, float(width) + over)
+            cut_line(bench.frame, *ends, LINE, bench.colour)
             _sections(bench, group, i - 1)
     middles = [bench.printed(g.start + g.length / 2) for g in found]
     labels = [_strip_words(bench.labels, g) for g in found]
@@ -136,7 +137,7 @@ def _order(bench: Bench, outside: list[Laid]) -> float:
     places = spread(middles, gap, low, high)
     for number, (group, place, words) in enumerate(zip(found, places, labels, strict=True), 1):
         _number(bench, group, place, words, number)
-    return _letters(bench, outside)
+    return letters(bench, outside, every)
 
 
 def _sections(bench: Bench, group: Group, at: int) -> None:
@@ -147,9 +148,11 @@ def _sections(bench: Bench, group: Group, at: int) -> None:
         for edge in (band.across, far):
             if 0 < edge < bench.plan.usable_width:
                 here = start + group.strip.depth
-                bench.frame.line(bench.at(start, edge), bench.at(here, edge), WITHIN)
+                ends = bench.at(start, edge), bench.at(here, edge)
+                cut_line(bench.frame, *ends, WITHIN, bench.colour)
         if end < start + group.strip.depth:
-            bench.frame.line(bench.at(end, band.across), bench.at(end, far), WITHIN)
+            ends = bench.at(end, band.across), bench.at(end, far)
+            cut_line(bench.frame, *ends, WITHIN, bench.colour)
 
 
 def _number(bench: Bench, group: Group, place: float, words: tuple[str, str], number: int) -> None:
@@ -161,7 +164,7 @@ def _number(bench: Bench, group: Group, place: float, words: tuple[str, str], nu
         [bench.at(middle, edge), bench.at(middle, near), bench.at(at, far)], Stroke(SOFT, 0.4)
     )
     if group.strip.count > 1:  # a bracket holds strips that are cut alike
-        first, last = group.start + _hair(frame), group.start + group.length - _hair(frame)
+        first, last = group.start + hair(frame), group.start + group.length - hair(frame)
         frame.polyline(
             [
                 bench.at(first, edge),
@@ -195,51 +198,8 @@ def _number(bench: Bench, group: Group, place: float, words: tuple[str, str], nu
             )
 
 
-def _hair(frame: Canvas) -> Fraction:
-    """Return half a point of the page as a length of cloth: keeps brackets apart."""
-    return Fraction(frame.inches(0.5))
-
-
 def _strip_words(say: Labels, group: Group) -> tuple[str, str]:
     return say.counted(group.strip.count, "strip"), say.length(group.strip.depth)
-
-
-def _letters(bench: Bench, outside: list[Laid]) -> float:
-    """Name, beyond the far selvage, pieces that are too small to hold their letter.
-
-    Return how far their letters reach, in points.
-    """
-    frame, width = bench.frame, bench.plan.usable_width
-    alike: dict[tuple[int, str], list[Laid]] = {}
-    for piece in outside:
-        alike.setdefault((piece.group, piece.letter), []).append(piece)
-    pointed = sorted(
-        map(_outermost, alike.values()), key=lambda p: (p.along + p.length / 2, -p.across)
-    )
-    words = [p.letter for p in pointed]
-    middles = [bench.printed(p.along + p.length / 2) for p in pointed]
-    widest = max((text_width(w, HEAD, "semibold") for w in words), default=0.0)
-    gap = 11.0 if bench.down else widest + 5
-    places = spread(middles, gap, -6.0, bench.printed(bench.plan.length) + 6)
-    for piece, place, text in zip(pointed, places, words, strict=True):
-        middle = piece.along + piece.length / 2
-        inside = min(frame.inches(3), float(piece.width) / 2)
-        start = bench.at(middle, float(piece.across + piece.width) - inside)
-        at, far = frame.inches(place), float(width) + frame.inches(14)
-        near = float(width) + frame.inches(6)
-        frame.polyline([start, bench.at(middle, near), bench.at(at, far)], Stroke(SOFT, 0.4))
-        frame.circle(start, 1.2, SOFT, Stroke(PAPER, 0.5))
-        shift = (2.0, 0.0) if bench.down else (0.0, 1.5)
-        anchor, level = ("start", "middle") if bench.down else ("middle", "top")
-        frame.text(bench.at(at, far), text, HEAD, "semibold", anchor, level, shift=shift)
-    return (16 + widest if bench.down else 16 + HEAD) if words else 0.0
-
-
-def _outermost(pieces: list[Laid]) -> Laid:
-    """Return, of pieces alike, the one nearest the far selvage; of several the middle one."""
-    far = max(p.across + p.width for p in pieces)
-    nearest = [p for p in pieces if p.across + p.width == far]
-    return nearest[len(nearest) // 2]
 
 
 def _to_buy(say: Labels, bought: Fraction) -> str:
@@ -254,7 +214,8 @@ def _bought(context: Context, plan: FabricPlan) -> Fraction:
 def _measures(bench: Bench, bought: Fraction, beyond: float) -> float:
     """Dimension the usable width and the length to buy, clear of what stands `beyond`.
 
-    Return how many points wider than planned the figure has become.
+    Return how many points wider than planned the figure has become. Letters beyond the cloth
+    stand where lines from its corners would run: there are none then.
     """
     say = bench.labels
     frame, width = bench.frame, bench.plan.usable_width
@@ -263,8 +224,9 @@ def _measures(bench: Bench, bought: Fraction, beyond: float) -> float:
     if bench.down:
         dimension(frame, (0, 0), (width, 0), wide, 14)
         off = max(26.0, beyond + 7)
-        dimension(frame, (width, 0), (width, bought), long, off)
+        dimension(frame, (width, 0), (width, bought), long, off, extend=not beyond)
         return off - 26.0
     dimension(frame, (0, width), (0, 0), wide, 12)
-    dimension(frame, (bought, width), (0, width), long, max(24.0, beyond + 9))
+    off = max(24.0, beyond + 9)
+    dimension(frame, (bought, width), (0, width), long, off, extend=not beyond)
     return 0.0

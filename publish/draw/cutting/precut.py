@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from publish.draw.canvas.letters import Labels
-from publish.draw.canvas.marks import disc
+from publish.draw.canvas.marks import cut_line, disc
 from publish.draw.canvas.style import HAIR, HEAD, INK, LABEL, SOFT, STEP_WIDTH, TINT, Stroke
 from publish.draw.cloth import hatch, sheet
 from publish.draw.context import Context
@@ -63,9 +63,9 @@ def _one(bench: Bench, precut: PrecutPlan, kind: Sheet) -> None:
         for _ in range(strip.count):
             start += strip.depth
             if kind.lengthwise:
-                frame.line((start, 0), (start, sold.length), LINE)
+                cut_line(frame, (start, 0), (start, sold.length), LINE, bench.colour)
             else:
-                frame.line((0, start), (sold.width, start), LINE)
+                cut_line(frame, (0, start), (sold.width, start), LINE, bench.colour)
     letters = ", ".join(dict.fromkeys(laid.letter for laid in unnamed if laid is not None))
     if letters:
         frame.text(

@@ -19,6 +19,7 @@ from publish.draw.finishing.binding_edge import (
     draw_tuck,
 )
 from publish.draw.finishing.binding_strips import draw_bias, draw_join, draw_press
+from publish.draw.finishing.binding_tails import draw_tails
 from publish.draw.workbench import Workbench
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -30,6 +31,7 @@ DETAILS: dict[str, Callable[[Workbench], str]] = {
     "start": draw_start,
     "tuck": draw_tuck,
     "close": draw_close,
+    "tails": draw_tails,
     "corner": draw_corner,
     "finish": draw_finish,
 }

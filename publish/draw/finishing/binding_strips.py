@@ -12,7 +12,7 @@ from math import sqrt
 from shapely.affinity import translate
 from shapely.geometry import LineString, Polygon
 
-from publish.draw.canvas.marks import arrow, bend, block_arrow, dimension, disc, leader
+from publish.draw.canvas.marks import arrow, bend, block_arrow, cut_line, dimension, disc, leader
 from publish.draw.canvas.style import (
     ARROW,
     CUT,
@@ -42,7 +42,7 @@ def draw_join(bench: Workbench) -> str:
     fabric(frame, sheet(0, 0, width, long), bench.strip, "wrong")
     frame.line((0, 0), (width, width), STITCH)
     gap = float(bench.seam) * sqrt(2)
-    frame.line((gap, 0), (width, width - gap), CUT)
+    cut_line(frame, (gap, 0), (width, width - gap), CUT, wrong_side(bench.strip))
     corner = Polygon([(gap, 0), (width, 0), (width, width - gap)])
     hatch(frame, corner, Stroke(PAPER, 0.8), 2.2)
     disc(frame, (-long + frame.inches(9), width / 2), "1")
@@ -139,8 +139,7 @@ def draw_bias(bench: Workbench) -> str:
     lower = Polygon([(side, 0), (side, side), (0, side)])
     for half in (upper, lower):
         fabric(first, half, bench.strip)
-    first.line((0, side), (side, 0), Stroke(PAPER, 1.6))
-    first.line((0, side), (side, 0), CUT)
+    cut_line(first, (0, side), (side, 0))
     dimension(first, (side, side), (0, side), say.length(plan.square), 9)
     disc(canvas, (0.12, 0.22), "1")
     block_arrow(canvas, (1.3, 1.2), (1.3, 1.42), SOFT, 8.0)

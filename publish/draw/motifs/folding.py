@@ -11,13 +11,13 @@ from __future__ import annotations
 from math import cos, radians, sin
 
 from shapely import affinity
-from shapely.geometry import LineString, Point, Polygon
+from shapely.geometry import LineString, Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import unary_union
 
 from publish.colour import contrast
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import Labels
+from publish.draw.canvas.letters import Labels, text_width
 from publish.draw.canvas.marks import arrow, bend
 from publish.draw.canvas.style import (
     CREASE,
@@ -151,8 +151,9 @@ def _along(whole: BaseGeometry, angle: float) -> BaseGeometry:
 
 def outside_words(
     frame: Canvas, whole: BaseGeometry, angle: float, words: str, face: str = "regular"
-) -> None:
-    """Set words along a folded edge, outside the cloth, never upside down."""
+) -> Polygon:
+    """Set words along a folded edge, outside the cloth, never upside down. Return the room that
+    they take on the page; none where there is no outside."""
     edge = frame.to_page(_along(whole, angle))
     page = frame.to_page(whole)
     middle = edge.interpolate(0.5, normalized=True)
@@ -162,7 +163,10 @@ def outside_words(
         if not page.contains(Point(at)):
             level = readable_angle(angle)
             frame.page.text(at, words, LABEL, face, "middle", "middle", INK, level)
-            return
+            half, high = text_width(words, LABEL, face) / 2, LABEL / 2
+            taken = box(at[0] - half, at[1] - high, at[0] + half, at[1] + high)
+            return affinity.rotate(taken, level, origin=at)
+    return Polygon()
 
 
 def _name_wedge(frame: Canvas, way: Folding, whole: BaseGeometry) -> None:

@@ -99,17 +99,16 @@ def draw_cloth(wedge: Wedge) -> None:
         inner.lines(folded_edge(wedge, angle, 1 / wedge.half), Stroke(edge_of(wedge.colour), 1.3))
 
 
-def name_edges(wedge: Wedge) -> None:
-    for fold, angle in zip(
-        (
-            wedge.frame.labels.text("figure-multiple-folds"),
-            wedge.frame.labels.text("figure-single-fold"),
-        ),
-        wedge.angles,
-        strict=True,
-    ):
+def name_edges(wedge: Wedge) -> BaseGeometry:
+    """Name the folded edges and the centre; return the room that the edges' names take."""
+    said = wedge.frame.labels.text
+    names = (said("figure-multiple-folds"), said("figure-single-fold"))
+    taken = [
         outside_words(wedge.frame, wedge.cloth, angle, fold, "semibold")
+        for fold, angle in zip(names, wedge.angles, strict=True)
+    ]
     name_centre(wedge.frame, True)
+    return unary_union(taken)
 
 
 def folded_edge(wedge: Wedge, angle: float, by: float = 1.0) -> LineString:

@@ -8,7 +8,7 @@ the drafted one, the cloth the square that is cut for it.
 
 from __future__ import annotations
 
-from shapely.geometry import Point, box
+from shapely.geometry import LineString, Point, box
 
 from publish.colour import contrast
 from publish.draw.canvas.letters import Labels
@@ -50,6 +50,10 @@ ARROW_EVERY = 34.0
 """Points between the arrowheads along a cut."""
 
 
+REACHES = ((38, 12), (24, 28), (4, 34), (-12, 34))
+"""Points from the end of a row of basting to its name: the first way clear of other names."""
+
+
 def wedge_baste(context: Context, spec: FigureSpec) -> Figure:
     """Draw the marked wedge, basted inside the finished line and through the waste."""
     wedge = set_out(context, spec)
@@ -61,11 +65,14 @@ def wedge_baste(context: Context, spec: FigureSpec) -> Figure:
     found = on_wedge(template.body, template.cut_body, wedge.cloth, wedge.angles)
     for row in found.rows:
         frame.lines(row, thread)
-    name_edges(wedge)
+    names = name_edges(wedge)
     lowest = max(found.rows, key=lambda row: row.bounds[3])
     end = lowest.interpolate(lowest.project(Point(lowest.bounds[2], lowest.bounds[3])))
     px, py = frame.point((end.x, end.y))
-    leader(frame.page, (px, py), (px + 38, py + 12), context.labels.text("figure-basting"))
+    ways = [LineString([(px, py), (px + x, py + y)]) for x, y in REACHES]
+    clear = [way for way in ways if not way.buffer(4).intersects(names)]
+    end_point = (clear or ways)[0].coords[-1]
+    leader(frame.page, (px, py), end_point, context.labels.text("figure-basting"))
     waste = context.labels.text("figure-work-wedge-baste") if found.waste.geoms else ""
     alt = context.labels.text("figure-work-wedge-baste-2", folds=wedge.shape.folds, waste=waste)
     return wedge.canvas.figure(spec, alt)

@@ -14,7 +14,7 @@ from shapely.geometry import LineString, MultiLineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.marks import block_arrow, leader
+from publish.draw.canvas.marks import block_arrow, cut_line, leader
 from publish.draw.canvas.shapes import XY, bounds_of, grown
 from publish.draw.canvas.style import (
     CREASE,
@@ -186,7 +186,7 @@ class _Picture(Paper):
         frame.shape(flap, TINT, Stroke(SOFT, 0.6))
         self.stitching(frame)
         edge = self.parallel(seam)
-        frame.line(*edge, CUT)
+        cut_line(frame, *edge)
         middle = tuple((a + b) / 2 for a, b in zip(*edge, strict=True))
         flap_at = flap.representative_point()
         rows = [

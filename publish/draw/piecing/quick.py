@@ -12,7 +12,7 @@ from collections.abc import Callable
 from shapely.geometry import Polygon
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.marks import dimension
+from publish.draw.canvas.marks import cut_line, dimension
 from publish.draw.canvas.shapes import XY
 from publish.draw.canvas.style import CUT, LABEL, STEP_WIDTH
 from publish.draw.cloth import fabric
@@ -138,7 +138,7 @@ def _apart(canvas: Canvas, job: Job, crossed: bool) -> Polygon:
         inner = (start[0] + by[0], start[1] + by[1]), (end[0] + by[0], end[1] + by[1])
         stitched(frame, *inner, half, -sign * job.seam)
     over = 0.12 / scale
-    frame.line((-over, -over), (side + over, side + over), CUT)
+    cut_line(frame, (-over, -over), (side + over, side + over))
     notes(
         canvas,
         frame,

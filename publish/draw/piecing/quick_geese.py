@@ -10,9 +10,9 @@ from __future__ import annotations
 from shapely.geometry import Polygon
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.marks import dimension
+from publish.draw.canvas.marks import cut_line, dimension
 from publish.draw.canvas.shapes import XY
-from publish.draw.canvas.style import CUT, HEAD, LABEL, readable_on, wrong_side
+from publish.draw.canvas.style import HEAD, LABEL, readable_on, wrong_side
 from publish.draw.cloth import fabric
 from publish.draw.piecing.quick_marks import DRAWN, Job, halves, notes, square, stitched, trimmed
 
@@ -105,13 +105,9 @@ def _second(canvas: Canvas, job: Job) -> None:
     frame.line(corner, inner, DRAWN)
     stitched(frame, corner, inner, third, job.seam, -job.seam)
     over = 0.1 / scale
-    frame.line((whole + over, -over), (whole / 2 - over, whole / 2 + over), CUT)
-    rows = [
-        (
-            (whole - part * 0.3, part * 0.3),
-            job.context.labels.text("figure-one-more", small=job.letter(small)),
-        )
-    ]
+    cut_line(frame, (whole + over, -over), (whole / 2 - over, whole / 2 + over))
+    one_more = job.context.labels.text("figure-one-more", small=job.letter(small))
+    rows = [((whole - part * 0.3, part * 0.3), one_more)]
     notes(canvas, frame, rows, LEFT + 1.72, TOP + 0.2)
     x, y = frame.point((whole * 0.5, whole))
     canvas.page.text(

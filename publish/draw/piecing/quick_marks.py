@@ -16,9 +16,9 @@ from shapely.geometry import LineString, Polygon
 from shapely.ops import split
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.marks import block_arrow, dimension, leader
+from publish.draw.canvas.marks import block_arrow, cut_line, dimension, leader
 from publish.draw.canvas.shapes import XY, bounds_of
-from publish.draw.canvas.style import CUT, INK, LABEL, SOFT, STITCH, Stroke
+from publish.draw.canvas.style import INK, LABEL, SOFT, STITCH, Stroke
 from publish.draw.cloth import fabric
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing.pressing import seam_arrows
@@ -167,7 +167,7 @@ def trimmed(canvas: Canvas, job: Job, at: XY, side: float, halo: bool = True) ->
         ((left - over, top), (right + over, top)),
         ((left - over, bottom), (right + over, bottom)),
     ):
-        frame.line(start, end, CUT)
+        cut_line(frame, start, end)
     short = min(15.0, 0.3 * min(float(wide), float(high)) * scale * 72)
     for inner in unit.outermost_first():
         if inner.parts:

@@ -12,9 +12,9 @@ from fractions import Fraction
 from shapely.geometry import Polygon, box
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.marks import block_arrow, dimension
+from publish.draw.canvas.marks import block_arrow, cut_line, dimension
 from publish.draw.canvas.shapes import XY, laid, polygon_of
-from publish.draw.canvas.style import CUT, HAIR, HEAD, LABEL, PAPER, SMALL, Stroke, readable_on
+from publish.draw.canvas.style import HAIR, HEAD, LABEL, PAPER, SMALL, Stroke, readable_on
 from publish.draw.cloth import fabric, hatch
 from publish.draw.piecing.quick_marks import DRAWN, Job, notes, stitched, trimmed
 from publish.draw.piecing.table import piece_for
@@ -144,7 +144,7 @@ def _one_corner(
         gone = Polygon([(x, y), (x + dx * off, y), (x, y + dy * off)])
         frame.shape(gone, PAPER, None, opacity=0.75)
         hatch(frame, gone, Stroke(HAIR, 0.4), 2.6)
-        frame.line((x + dx * off, y), (x, y + dy * off), CUT)
+        cut_line(frame, (x + dx * off, y), (x, y + dy * off))
     else:
         frame.line(start, end, DRAWN)
     if stage != "mark":
@@ -282,7 +282,7 @@ def _segments(canvas: Canvas, wide: float, across: tuple[float, float], words: s
     x, over = 0.3, 0.07
     count = 0
     while x <= 0.2 + LONG - 0.06:
-        canvas.line((x, top - over), (x, bottom + over), CUT)
+        cut_line(canvas, (x, top - over), (x, bottom + over))
         x += wide
         count += 1
     if count > 1:

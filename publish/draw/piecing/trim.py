@@ -13,8 +13,8 @@ from shapely.geometry import box
 
 from publish.draw.canvas.canvas import Canvas
 from publish.draw.canvas.letters import Labels
-from publish.draw.canvas.marks import dimension, leader
-from publish.draw.canvas.style import CUT, HAIR, INK, PAPER, STEP_WIDTH, Stroke
+from publish.draw.canvas.marks import cut_line, dimension, leader
+from publish.draw.canvas.style import HAIR, INK, PAPER, STEP_WIDTH, Stroke
 from publish.draw.cloth import hatch
 from publish.draw.context import Context
 from publish.draw.piecing.table import Margins, ground_of, laid_size, margins, paint_raw, raw_patch
@@ -100,7 +100,7 @@ def _line(
         ((left - over, top), (right + over, top)),
         ((left - over, bottom), (right + over, bottom)),
     ):
-        frame.line(start, end, CUT)
+        cut_line(frame, start, end)
     wide, high = kept[2] - kept[0], kept[3] - kept[1]
     dimension(frame, (right, bottom), (left, bottom), say.length(wide), 17)
     dimension(frame, (right, top), (right, bottom), say.length(high), 17)

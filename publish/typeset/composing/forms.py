@@ -7,13 +7,13 @@ fits no page otherwise; a figure that is not scalable keeps its size.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
 from publish.model.drawing import Lettering, Primitive, Seen
 from publish.model.figure import Artwork
-from publish.model.words import FigureSpec, Table
+from publish.model.words import FigureSpec, Row, Table
 from publish.typeset import plates
 from publish.typeset.composing.grid import Grid
 from publish.typeset.composing.items import Item
@@ -181,13 +181,24 @@ class Placed:
 
     @property
     def some(self) -> Table:
-        """Return the table with those of its rows that stand here; its notes after the last."""
+        """Return the table with those of its rows that stand here, headed by their group again;
+        its notes after the last."""
         table: Table = self.block
         start, stop = self.rows
         if stop == 0 or (start == 0 and stop == len(table.rows)):
             return table
         notes = table.notes if stop == len(table.rows) else ()
-        return replace(table, rows=table.rows[start:stop], notes=notes)
+        head = group_of(table.rows, start)
+        again = () if head is None else (table.rows[head],)
+        return replace(table, rows=(*again, *table.rows[start:stop]), notes=notes)
+
+
+def group_of(rows: Sequence[Row], at: int) -> int | None:
+    """Return which row heads the group that goes on with row `at`; None at the start of one or
+    where rows are in none."""
+    if at == 0 or rows[at].kind == "group":
+        return None
+    return next((n for n in reversed(range(at)) if rows[n].kind == "group"), None)
 
 
 def placed(item: Item, form: Form, scale: float) -> Placed:

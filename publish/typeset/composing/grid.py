@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from publish.notes import Note
+from publish.typeset import numerals
 from publish.typeset.layout import Layout
 from publish.typeset.layout_file import FILE, fault
 
@@ -75,8 +76,13 @@ def grid(layout: Layout) -> tuple[Grid | None, tuple[Note, ...]]:
             wrong.append(name)
     if found.get("compose.columns") not in (1.0, 2.0) and "compose.columns" not in wrong:
         wrong.append("compose.columns")
+    if "number" in asked and numerals.number(layout) is None:
+        wrong.append("compose.number")
     if wrong:
-        path, what = layout.folder / FILE, "a setting that pages are composed by is no number"
+        path, what = (
+            layout.folder / FILE,
+            "a setting that pages are composed by is not what it must be",
+        )
         return None, tuple(fault(path, what, received=f"settings.{name}") for name in wrong)
     return Grid(
         measure=found["compose.measure"],

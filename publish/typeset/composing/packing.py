@@ -107,6 +107,8 @@ def gap(pieces: Sequence[Piece], at: int, grid: Grid) -> float:
 
 def pack(pieces: Sequence[Piece], grid: Grid) -> list[Page]:
     """Return the pages of a run of pieces that ends with the last page."""
+    if not pieces:
+        return []
     columns = Columns(pieces, grid)
     states: list[dict[int, _State]] = [{} for _ in range(len(pieces) + 1)]
     states[0][0] = _State(0.0, 0.0, False, None, None)

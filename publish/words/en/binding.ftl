@@ -74,6 +74,7 @@ join-tails = Fold the quilt so that the tails reach each other. Open both out, p
     sides together at a right angle, and pin on the diagonal. Check that the loop lies flat, sew,
     trim the seam to { SHORT($seam) } and press it open. Sew the rest of the binding down.
     .right = The binding fits the gap, and the last join looks like the others.
+    .caption = The tails joined, the quilt folded.
 tuck-tail = After the last corner, stop before the folded end. Trim the tail so that it reaches
     { $inside } past the fold, tuck it inside, and sew over both to the first stitch. These two ends
     are closed by hand in the next step.
