@@ -89,10 +89,7 @@ def build_pattern(
         motifs={k: _motif(k, v, values) for k, v in (top["motifs"] or {}).items()},
         blocks={k: _block(k, v, flat[k], values) for k, v in top["blocks"].items()},
         sizes={k: _size(k, v, values) for k, v in top["sizes"].items()},
-        sewing=Sewing(
-            **fill(SEWING, top["sewing"] or {}, usual(SEWING, values)),
-            measures=speak.measures,
-        ),
+        sewing=Sewing(**_sewing(top["sewing"], values), measures=speak.measures),
         language=way.chosen,
         languages=tuple(top["languages"]),
         texts=dict(ledger.texts),
@@ -109,6 +106,10 @@ def build_pattern(
         prices=tuple(Price(**fill(PRICE, v)) for v in top["prices"] or ()),
         have=tuple(_have(n, v, values) for n, v in enumerate(top["have"] or ())),
     )
+
+
+def _sewing(given: Values | None, values: Values) -> dict[str, Any]:
+    return fill(SEWING, given or {}, usual(SEWING, values))
 
 
 def _fabric(key: str, values: Values, pattern: Values) -> Fabric:

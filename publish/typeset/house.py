@@ -9,7 +9,7 @@ bold in the words stays bold on the page.
 from __future__ import annotations
 
 import io
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from pathlib import Path
 
@@ -71,44 +71,46 @@ def _font(key: str, path: Path, place: Place) -> list[Note]:
                 help="export the font again as .ttf or .otf",
             )
         ]
-    found = []
+    return [*_usable(key, place, letters, rights), *_fractions(key, place, features)]
+
+
+def _usable(key: str, place: Place, letters: frozenset[int], rights: int) -> Iterator[Note]:
+    """Yield what is wrong with the letters and the rights of a font."""
     lacking = "".join(c for c in _BASIC if ord(c) not in letters)
     if lacking:
-        found.append(
-            warning(
-                "T713",
-                place,
-                f"the font of `{key}` lacks letters of everyday words",
-                expected="the Latin letters, digits and stops",
-                received=lacking,
-                help="the layout's own font stands in, for those letters or for all of "
-                "the words; choose a font that has them",
-            )
+        yield warning(
+            "T713",
+            place,
+            f"the font of `{key}` lacks letters of everyday words",
+            expected="the Latin letters, digits and stops",
+            received=lacking,
+            help="the layout's own font stands in, for those letters or for all of "
+            "the words; choose a font that has them",
         )
     if rights & _RESTRICTED:
-        found.append(
-            warning(
-                "T714",
-                place,
-                f"the font of `{key}` does not allow to be put into a file",
-                expected="a licence that allows embedding",
-                received=f"fsType {rights:#06x} in the font's OS/2 table",
-                help="ask the font's maker, or choose another font",
-            )
+        yield warning(
+            "T714",
+            place,
+            f"the font of `{key}` does not allow to be put into a file",
+            expected="a licence that allows embedding",
+            received=f"fsType {rights:#06x} in the font's OS/2 table",
+            help="ask the font's maker, or choose another font",
         )
-    if _FRACTIONS not in features and not key.startswith("titles"):
-        found.append(
-            warning(
-                "T722",
-                place,
-                f"the font of `{key}` has no true fractions",
-                expected="the OpenType feature `frac`, which sets 1/2 as one sign",
-                received=" ".join(sorted(features)) or "a font without features",
-                help="fractions are set in a font that has them, another of yours or the "
-                "layout's; choose a font with `frac` for fractions of its own",
-            )
-        )
-    return found
+
+
+def _fractions(key: str, place: Place, features: frozenset[str]) -> Iterator[Note]:
+    """Yield a note where a font of words has no fractions of its own."""
+    if _FRACTIONS in features or key.startswith("titles"):
+        return
+    yield warning(
+        "T722",
+        place,
+        f"the font of `{key}` has no true fractions",
+        expected="the OpenType feature `frac`, which sets 1/2 as one sign",
+        received=" ".join(sorted(features)) or "a font without features",
+        help="fractions are set in a font that has them, another of yours or the "
+        "layout's; choose a font with `frac` for fractions of its own",
+    )
 
 
 def _opened(path: Path) -> tuple[frozenset[int], int, frozenset[str]]:

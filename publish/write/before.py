@@ -30,6 +30,8 @@ _KEY = "before-you-start"
 _INCHES = (("in", "inch"), ("yd", "yard"))
 _METRIC = (("mm", "millimetre"), ("cm", "centimetre"), ("m", "metre"))
 """Signs of units, the same in every language, with the messages that explain them."""
+_EVERYWHERE = (_METRIC[0], _METRIC[2])
+"""What stitches and thread are measured in where all else is in inches."""
 
 
 def section(book: Book) -> Section:
@@ -91,7 +93,7 @@ def _abbreviations(book: Book) -> Table:
     measures = book.pattern.measures
     signs = [
         *(_INCHES if measures.has_inches else ()),
-        *(_METRIC if measures.metric or measures.both else ()),
+        *(_METRIC if measures.metric or measures.both else _EVERYWHERE),
         ("×", "by"),
     ]
     if printed(book) or any(book.pattern.fabrics[k].shrinkage for k in book.fabrics):
