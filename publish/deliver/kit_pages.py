@@ -24,7 +24,7 @@ def kit_manual(words: Language, manual: Manual, found: Json) -> Manual:
         tell("kit-of-size", kits=counted(words, s), size=s["title"])
         for s in found["sizes"].values()
     ]
-    wanted = words.grammar.listed(each)
+    wanted = words.listed(each)
     swatches = FigureBlock(FigureSpec("kits-swatches", "swatches"))
     bolts = Section(
         "kits",

@@ -103,7 +103,7 @@ class Labels:
 
     def listed(self, items: Sequence[str]) -> str:
         """Return `a`, `a and b`, `a, b and c`."""
-        return str(self.words.grammar.listed(items))
+        return self.words.listed(items)
 
     def number(self, value: Exact) -> str:
         """Return a number for a label: `18½`, `⅜`, `3³⁄₁₆`, on the diagonal the nearest 1/8;

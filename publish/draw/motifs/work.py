@@ -94,7 +94,7 @@ def _paper_words(wedge: Wedge) -> None:
     room = Room(frame.to_page(template.body), frame.to_page(template.lines), 1.5)
     for fold, inward in zip(template.folds, (1, -1), strict=True):
         line = frame.to_page(fold.line)
-        text = {"single": "single fold", "multiple": "multiple folds"}[fold.kind]
+        text = frame.labels.text(f"figure-{fold.kind}-fold")
         place = room.along(line, *size_of(text, SMALL), offsets=(6.5 * inward, 9 * inward))
         if place is not None:
             words(frame, room, place[0], text, SMALL, "regular", place[1])

@@ -110,7 +110,7 @@ def _on_corners(canvas: Canvas, job: Job, base: int, stage: str) -> None:
         if piece is None:
             continue
         at = _one_corner(frame, job, (wide, high), corner, piece, stage)
-        words = {"mark": "drawn line", "sew": "sew just outside", "cut": "cut away"}[stage]
+        words = job.context.labels.text(f"figure-corner-{stage}")
         note = note or [(at, f"{piece.letter}: {words}")]
     dimension(frame, (0, 0), (wide, 0), say.length(job.unit.width + 2 * seam), 11)
     middle = (wide * 0.75, high * 0.25) if crowded and len(held) > 2 else (wide / 2, high / 2)

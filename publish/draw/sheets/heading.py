@@ -24,8 +24,8 @@ from publish.model.figure import Asked
 
 PARTS = ("wedge", "whole")
 """Templates of a motif; `sheet-wedge` and `sheet-whole` name them."""
-PIECE_LINES = ((FINISHED, "figure-sewing-line"), (CUT, "figure-cut-line"))
-FOUNDATION_LINES = ((FINISHED, "figure-sewing-line"), (CUT, "figure-trim-line"))
+PIECE_LINES = ((FINISHED, "sheet-sewing-line"), (CUT, "figure-cut-line"))
+FOUNDATION_LINES = ((FINISHED, "sheet-sewing-line"), (CUT, "sheet-trim-line"))
 """Strokes, and the messages of what they mean."""
 BESIDE_BAR = 300.0
 """Points for words at the left of the 5 cm bar."""
@@ -219,7 +219,7 @@ def _piece(context: Context, lying: Lying) -> Heading:
     name = context.labels.text(
         "figure-template-2", letter=piece.letter, half=half, context=titles(context, alike)
     )
-    marks = ((FOLD, "figure-fold-of-the-paper"),) if lying.fold is not None else ()
+    marks = ((FOLD, "sheet-fold-of-the-paper"),) if lying.fold is not None else ()
     meant = _meant(context.labels, (*PIECE_LINES, *marks))
     return Heading(context.pattern.title, name, lines, True, False, meant)
 

@@ -38,5 +38,13 @@ sheet-joins-left = links an Blatt { $label }
 sheet-joins-right = rechts an Blatt { $label }
 sheet-joins-above = oben an Blatt { $label }
 sheet-joins-below = unten an Blatt { $label }
+
+sheet-fold-of-the-paper = Bruch des Papiers
+sheet-sewing-line = Nahtlinie
+sheet-trim-line = Schnittlinie
 sheet-names-of-piece = Teil { $names }.
-sheet-names-of-foundation = Gespiegelt, mit Teilen { $names }.
+sheet-names-of-foundation = Gespiegelt, mit den Teilen { $names }.
+sheet-cut-here = Hier schneiden und an Blatt { $label } kleben
+sheet-cut-here-brief = Blatt { $label }
+sheet-join-here = Hier an Blatt { $label } kleben
+sheet-join-here-brief = Blatt { $label } hier

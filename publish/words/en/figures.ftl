@@ -197,7 +197,6 @@ figure-inward-hole =
 figure-is-ready = is ready
 figure-is-ready-2 = { " " }is ready
 figure-join = { " " }Join { $value }.
-figure-join-to-sheet-here = Join to sheet { $label } here
 figure-joins = { " " }Joins { $joins }.
 figure-laid-joined-and-the =
     { $parts } laid { $side }: { $named }. Joined and { $value }, the { $name } { $done }.
@@ -205,14 +204,12 @@ figure-last-stitch = last stitch
 figure-layers = Three layers from the top down: { $sizes }.
 figure-level = level
 figure-loose-tail = loose tail
-figure-marks-join-lines = Cut here and join to sheet { $label }
 figure-measure-both-squares-before-cutting = Measure both squares before cutting.
 figure-measure-exactly = measure exactly
 figure-measures = measures { $told }
 figure-measures-2 = { " " }measures { $unit }
 figure-mirror-image-of-the-block = Mirror image of the block
 figure-mirror-images-of-the-block = Mirror images of the block
-figure-mirrored-with-patches = Mirrored, with patches
 figure-mitre = mitre
 figure-multiple-folds = multiple folds
 figure-nested = { " " }nested
@@ -616,3 +613,15 @@ figure-pictured = { $what }, { $where }. { $computed }
 figure-on-a-wall = on a pale wall
 figure-lying-flat = lying flat
 figure-on-a-bench = on a bench against a wall
+
+# Beside a corner that is sewn on: the stage of the work.
+figure-corner-mark = drawn line
+figure-corner-sew = sew just outside
+figure-corner-cut = cut away
+
+# Further uses of a fabric.
+figure-use-sashing = sashing
+figure-use-cornerstone = cornerstone
+figure-use-side-triangle = side triangle
+figure-use-corner-triangle = corner triangle
+figure-grain-off-grain = off grain

@@ -40,3 +40,13 @@ sheet-joins-above = above to sheet { $label }
 sheet-joins-below = below to sheet { $label }
 sheet-names-of-piece = Piece { $names }.
 sheet-names-of-foundation = Mirrored, with patches { $names }.
+
+# In the key of a sheet.
+sheet-fold-of-the-paper = fold of the paper
+sheet-sewing-line = sewing line
+sheet-trim-line = trim line
+# On the line at which sheets are joined; in brief where there is no room.
+sheet-cut-here = Cut here and join to sheet { $label }
+sheet-cut-here-brief = to sheet { $label }
+sheet-join-here = Join to sheet { $label } here
+sheet-join-here-brief = to sheet { $label } here
