@@ -81,9 +81,6 @@ MESSAGES = [name for name in language("en").sources if not name.startswith("-")]
 
 
 def test_every_message_is_there_with_the_same_values_and_parts() -> None:
-    assert [
-        n for n in language("de").sources if n not in language("en").sources and n[0] != "-"
-    ] == []
     for name in MESSAGES:
         parts = [{a.id.name for a in entry(code, name).attributes} for code in ("en", "de")]
         assert parts[0] == parts[1] - FORMS, name
