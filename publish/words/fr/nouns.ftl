@@ -1,6 +1,5 @@
 # Pour relier des énumérations.
 
-list-and = et
 list-or = ou
 
 # Ce qui se compte : le message noun-NOM en dit un nombre.
