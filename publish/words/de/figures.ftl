@@ -331,7 +331,7 @@ figure-wrong-side-2 = { $name } von links nach rechts gewendet, linke Seite oben
     { $labels }, von der rechten Seite gesehen.
 figure-wrong-side-allowances-wide = linke Seite, Nahtzugaben { $seam } breit
 figure-wrong-side-to = linke Seite zum
-figure-layer-wrong-side-up = { $name }, linke Seite oben
+figure-layer-wrong-side-up = { $name }, li. Seite oben
 figure-wrong-side-up = li. Seite oben
 figure-zip-face-down = Reißverschluss
 
