@@ -20,6 +20,7 @@ from publish.draw.canvas.shapes import XY, bounds_of
 from publish.draw.canvas.style import INK, LABEL, PAPER, SOFT, STEP_WIDTH, STITCH, Stroke
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing.apart import Spread, of_unit, paint_spread
+from publish.draw.piecing.called import called
 from publish.draw.piecing.pressing import Seam, main_seams, press_words, seam_arrows, seams_of
 from publish.draw.piecing.table import holds, margins, paint_raw, raw_patches
 from publish.draw.piecing.units_apart import LARGEST, letters_of, measured
@@ -102,10 +103,7 @@ def _pin(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
             middle = ((ends[0][0] + ends[1][0]) / 2, (ends[0][1] + ends[1][1]) / 2)
             disc(parts.frame, middle, number)
     names = say.listed(
-        [
-            f"{p.name} {letters_of(context.labels, context.plan(spec), p)}".strip()
-            for p in unit.parts
-        ]
+        [f"{called(say, p)} {letters_of(say, context.plan(spec), p)}".strip() for p in unit.parts]
     )
     alt = say.text("figure-curves-pin", names=names, seam=say.plain(context.pattern.sewing.seam))
     return parts.canvas.figure(spec, alt)
@@ -127,7 +125,9 @@ def _press(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
     return canvas.figure(
         spec,
         context.labels.text(
-            "figure-curves-press", name=unit.name, labels=press_words(context.labels, unit)
+            "figure-curves-press",
+            name=called(context.labels, unit),
+            labels=press_words(context.labels, unit),
         ),
     )
 
@@ -153,7 +153,9 @@ def set_in(context: Context, spec: FigureSpec) -> Figure:
             spot = parts.on(part, point)
             parts.frame.circle(spot, 2.6, PAPER, Stroke(INK, 1.0))
     _pivot_words(context, parts, last, pivots)
-    letters = [letters_of(context.labels, context.plan(spec), p) or p.name for p in unit.parts]
+    letters = [
+        letters_of(context.labels, context.plan(spec), p) or called(say, p) for p in unit.parts
+    ]
     alt = say.text(
         "figure-curves-set-in",
         parts=say.counted(len(unit.parts), "part"),

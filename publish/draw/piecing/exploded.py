@@ -22,6 +22,7 @@ from publish.draw.canvas.shapes import XY, bounds_of, laid
 from publish.draw.canvas.style import INK, SMALL, STEP_WIDTH, Stroke, edge_of, mix
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing.apart import Apart, finished
+from publish.draw.piecing.called import called
 from publish.model.draft import ROW, Patch, Unit
 from publish.model.figure import Figure
 from publish.model.size import Size
@@ -160,7 +161,7 @@ def _numbered(frame: Canvas, part: Moved, number: int) -> None:
 
 def _setting_alt(say: Labels, size: Size, parts: Sequence[Unit]) -> str:
     rows = [
-        say.text("figure-of-4", name=unit.name, value=_held(say, unit.parts or (unit,)))
+        say.text("figure-of-4", name=called(say, unit), value=_held(say, unit.parts or (unit,)))
         for unit in parts
         if unit.series == ROW
     ]

@@ -17,6 +17,7 @@ from publish.draw.canvas.shapes import bounds_of
 from publish.draw.canvas.style import SOFT, STEP_WIDTH
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing import exploded, units_apart
+from publish.draw.piecing.called import called
 from publish.draw.piecing.pressing import press_arrows, press_words, seam_arrows, seam_middles
 from publish.draw.piecing.table import (
     Margins,
@@ -213,7 +214,7 @@ def _alt(say: Labels, plan: CutPlan, parts: list[Lay], whole: Lay) -> str:
     for part in parts:
         letters = say.listed(_letters(plan, part.unit))
         size = say.spoken(*part.told) if part.extent == part.outer else ""
-        named.append(" ".join(w for w in (part.unit.name, letters, size) if w))
+        named.append(" ".join(w for w in (called(say, part.unit), letters, size) if w))
     side = (
         say.text("figure-side-by-side")
         if unit.join == "across"
@@ -230,7 +231,7 @@ def _alt(say: Labels, plan: CutPlan, parts: list[Lay], whole: Lay) -> str:
         side=side,
         named="; ".join(named),
         value=press_words(say, unit),
-        name=unit.name,
+        name=called(say, unit),
         done=done,
     )
 

@@ -15,6 +15,7 @@ from publish.draw.canvas.shapes import bounds_of, laid, outline_of
 from publish.draw.canvas.style import SOFT, STEP_WIDTH
 from publish.draw.context import Context
 from publish.draw.piecing.apart import Spread, of_unit, paint_signs, paint_spread
+from publish.draw.piecing.called import called
 from publish.draw.piecing.pressing import main_seams, press_words, seam_arrows
 from publish.draw.piecing.table import (
     Margins,
@@ -123,7 +124,7 @@ def _alt(context: Context, plan: CutPlan, unit: Unit, around: Margins) -> str:
         named="; ".join(named),
         seams=seams,
         press=press,
-        name=unit.name,
+        name=called(say, unit),
         size=size,
     )
 

@@ -20,6 +20,7 @@ from publish.draw.canvas.shapes import XY, bounds_of, laid
 from publish.draw.canvas.style import LABEL, PAPER, STEP_WIDTH, STITCH, Stroke, edge_of, wrong_side
 from publish.draw.cloth import fabric
 from publish.draw.context import Context
+from publish.draw.piecing.called import called
 from publish.draw.piecing.pressing import Seam, main_seams, press_words, ways_of
 from publish.draw.piecing.table import holds, margins, raw_patches
 from publish.draw.piecing.units import find_unit
@@ -58,7 +59,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     canvas.page.text((STEP_WIDTH * 36, low + 13), words, LABEL, anchor="middle")
     alt = say.text(
         "figure-wrong-side-2",
-        name=unit.name,
+        name=called(say, unit),
         count=say.counted(count, "seam"),
         seam=say.plain(seam),
         unit=say.counted(len(main_seams(unit)), "seam"),

@@ -43,9 +43,11 @@ sew-backing = { $panels } { $letter } aus { $fabric } nehmen: es dürfen keine W
 }
 
 remove-paper = Alles Papier der Nähvorlagen entfernen{ $part ->
-    [some] { " " }({ $sizes })
-   *[all] { "" }
-}.
+        [some] { " " }({ $sizes })
+       *[all] { "" }
+    }: an den Stichen entlang knicken, die Naht mit dem Daumennagel halten und das Papier abreißen, das letzte Teil zuerst. Kleine
+    Reste mit einer Pinzette herausziehen.
+    .right = Kein Stich ist gezogen.
 press-top = Das fertige Top bügeln und auf der Rückseite lose Fäden abschneiden: dunkle Fäden scheinen durch helle Stoffe.
 
 layer-quilt = Die Rückseite { $letter } mit der linken Seite nach oben legen, { $backing }, und flach festkleben, ohne sie zu dehnen.
