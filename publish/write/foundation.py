@@ -127,12 +127,11 @@ def _prepare(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
 def _sew(book: Book, keys: tuple[str, ...], steps: StepList) -> None:
     key, shown = _first(book, keys)
     name, seam = shown.letter, book.say.measure(book.pattern.sewing.seam)
-    spare = book.usual(FOUNDATION_SPARE.value)
     steps.add(
         "place",
         "Hold a foundation with the blank side toward you, against the light. Lay the cloth of "
         f"patch 1 on it, wrong side on the paper, so that it covers area 1 and reaches at least "
-        f"{spare} past its lines on every side. Pin it flat.",
+        f"{seam} past its lines on every side. Pin it flat.",
         right="Against the light, area 1 lies within its cloth.",
         figure=figure(
             "foundation",
