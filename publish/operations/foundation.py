@@ -194,7 +194,6 @@ class LayFirstPatch(PatchWork):
 
     around: Exact
     """How far the cloth must reach past the area on every side."""
-    spare: Exact
 
     message: ClassVar[str] = "lay-first-patch"
     tools: ClassVar[tuple[str, ...]] = ("pins",)
@@ -209,7 +208,7 @@ class LayFirstPatch(PatchWork):
         table.put(laid.having(opened(1)), self.paper.count)
 
     def values(self, moment: Moment) -> Values:
-        return {"spare": Length(self.spare)}
+        return {"spare": Length(self.around)}
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -15,7 +15,7 @@ from publish.operations.parts import Measure, Part
 from publish.operations.piecing import SEWN, SewUnit, UnitWork
 from publish.operations.table import Table
 from publish.surd import Length as Exact
-from publish.words.values import Count, Length, Rectangle, Value, Values, Word
+from publish.words.values import Count, Length, Letter, Rectangle, Value, Values, Word
 
 OPENED = "pressed, and not trimmed yet"
 
@@ -81,7 +81,9 @@ class TrimUnit(UnitWork):
     """Trim a unit that came out larger than what it is sewn to."""
 
     how: str
-    """`added` where rounding adds up, `half` for two triangles, `points` for others."""
+    """`added` where rounding adds up, `half` for two triangles whose seam ends in two corners,
+    `leg` where it ends in one or none because an outer edge is wider, `offset` where it does so
+    by as much at both ends, `points` for others."""
     before: Value | None
     to: tuple[Exact, Exact]
     """As its heap lies."""
@@ -90,6 +92,10 @@ class TrimUnit(UnitWork):
     """To the next of which pieces are cut."""
     seam: Exact
     made: Made
+    by: Exact | None = None
+    """Of `leg`, how long the short sides of `letter` are then; of `offset`, how far from the
+    corners the seam ends."""
+    letter: str = ""
 
     tools: ClassVar[tuple[str, ...]] = ("ruler", "rotary cutter")
 
@@ -114,4 +120,6 @@ class TrimUnit(UnitWork):
             "seam": Length(self.seam),
             **self.made.values(part, self.the),
         }
+        if self.by is not None:
+            told |= {"by": Length(self.by), "letter": Letter(self.letter)}
         return told if self.before is None else {**told, "before": self.before}

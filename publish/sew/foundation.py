@@ -99,7 +99,6 @@ def _sew(bench: Bench, names: Names, held: list[_Held]) -> None:
                 area=area,
                 seam=seam,
                 around=max(wider, spare),
-                spare=spare,
                 shown=at == 1,
             )
         )

@@ -28,6 +28,7 @@ from publish.operations.unit_pressing import Made, PressUnit, TrimUnit
 from publish.sew import quick
 from publish.sew.bench import Bench
 from publish.sew.curves import CLIP_DEPTH, CLIP_INTERVAL, hollow_first, lies_turned
+from publish.sew.halves import HalfTrim, half_trim
 from publish.sew.leaves import word
 from publish.sew.names import Names
 from publish.sew.pressing import press_value, where_of
@@ -264,15 +265,19 @@ class _Unit:
         sewn = self.unit.sewn
         assert sewn is not None
         added = sewn.joined is not None
-        how = "added" if added else "half" if self.half else "points"
-        kind = "trim half" if how == "half" else "trim"
+        half = half_trim(self.unit) if self.half and not added else HalfTrim("points")
+        piece = self.names.piece(half.part) if half.part is not None else None
+        letter = piece.letter if piece is not None else ""
+        kind = f"trim {half.how} {half.by} {letter}"
         before = None if added else self.told.get(kind)
         if not added:
             self.told.setdefault(kind, self.the)
         return TrimUnit(
             **self.where,
             **self._of,
-            how=how,
+            how="added" if added else half.how,
+            by=half.by,
+            letter=letter,
             before=before,
             to=self._heap_size(sewn.told),
             drafted=self._heap_size(sewn.exact),

@@ -4,6 +4,7 @@ Each rule takes a `Case` and yields what is wrong, in words. What is laid out, a
 is read from the steps; nothing is known of how they were written.
 """
 
+import re
 from collections import Counter
 from fractions import Fraction
 
@@ -179,6 +180,43 @@ def _lie_level(parts, whole, seam, trimmed=False):
     return False
 
 
+def half_squares_are_trimmed_on_their_seam(case):
+    """The seam of two triangles ends in two corners where they are cut alike, else the smaller
+    says where it lies: a triangle cut of a square 7/8 larger than its short side finishes
+    (handbook table of half-square triangles, from memory) has short sides 3/8 less than that.
+    """
+    more = Fraction(3, 8)
+    for key, size in () if case.is_metric else case.sizes.items():
+        cut = {p["letter"]: inches(p["width"]) for p in size["pieces"]}
+        how = {}
+        for step in case.of_size(key):
+            if step.kind != "text" or "a half-square triangle, lay out" not in step.text:
+                continue
+            name = re.search(r"\*\*(unit \d+)\*\*", step.text)[1]
+            sides = {cut[n]: n for n in letters(step.text.split("slanting edges")[0])}
+            again = re.search(r"as you trimmed (unit \d+)", step.text)
+            told = re.search(
+                r"so that both short sides of \*\*(\w+)\*\* measure ([\d /]+) in", step.text
+            )
+            beside = re.search(r"seam ends ([\d /]+) in(?: \([^)]*\))? from a corner", step.text)
+            if again:
+                how[name] = how.get(again[1])
+            elif told:
+                how[name] = (told[1], told[2])
+            elif beside:
+                how[name] = ("", beside[1])
+            elif "in two corners" in step.text:
+                how[name] = ("", "")
+            else:
+                continue
+            letter, by = how[name] or ("", "")
+            least = min(sides)
+            if len(sides) > 1 and (
+                letter != sides[least] or abs(inches(by) + more - least) > RULER
+            ):
+                yield f"{key}: {step.where}: {name} of {sides} is trimmed by {letter} {by}"
+
+
 RULES = (
     letters_are_sewn,
     letters_are_cut,
@@ -188,4 +226,5 @@ RULES = (
     blocks_are_made,
     units_measure,
     units_add_up,
+    half_squares_are_trimmed_on_their_seam,
 )

@@ -91,8 +91,8 @@ def singular_of_many(case):
 
 def articles(case):
     """`an` stands before a vowel and `a` before anything else, as they are spoken."""
-    as_you = r"(?:uni|use|usa|one\b|once|eu)"
-    yield from seen(case, rf"\ba (?!{as_you})(?:\*\*)?[aeio]\w", None, 0)
+    as_you = r"(?:[Uu]ni|[Uu]se|[Uu]sa|[Oo]ne\b|[Oo]nce|[Ee]u)"
+    yield from seen(case, rf"\ba (?!{as_you})(?:\*\*)?[aeioAEIO][a-z]", None, 0)
     yield from seen(
         case, r"\ban (?:\*\*)?(?![aeiouAEIOUÉ8]|1[18]\b|hour|hon|heir|[FHLMNRSX]\b)", None, 0
     )

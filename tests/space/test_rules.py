@@ -56,6 +56,10 @@ def test_sound_words_pass(text):
     assert not any(found.values()), found
 
 
+def test_an_article_before_a_name_is_found():
+    assert list(rules_words.articles(case("First comes a Amber cloth border.")))
+
+
 def test_metric_words_pass():
     text = "Press toward **H** in four and toward unit 11 in two: 7.5 mm, a needle of size 80/12."
     assert not list(rules_words.metric_alone(case(text, is_metric=True)))

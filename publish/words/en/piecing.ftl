@@ -158,6 +158,12 @@ trim-unit-added = Pieces are cut to the next { $rounding }, and here that adds u
 trim-unit-half = Trim it to { -size }, with the 45-degree line of the ruler on the seam, so that the seam
     ends in two corners.{ -make }
     .right = { -made }
+trim-unit-leg = Trim it to { -size }, with the 45-degree line of the ruler on the seam, so that both
+    short sides of { $letter } measure { $by }.{ -make }
+    .right = { -made }
+trim-unit-offset = Trim it to { -size }, with the 45-degree line of the ruler on the seam, so that the
+    seam ends { $by } from a corner on each long side.{ -make }
+    .right = { -made }
 trim-unit-points = Trim it to { -size }, leaving { $seam } beyond each point at its edge.{ -make }
     .right = { -made }
 trim-unit-again = Trim it to { -size }, as you trimmed { $before }.{ -make }

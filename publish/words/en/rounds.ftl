@@ -4,7 +4,7 @@ order-rounds = The quilt grows from the centre outwards: { $rounds }. Press and 
     round.
     .caption = { $size }: the rounds pulled apart, numbered from the centre.
 nth-round = { ORDINAL($number) } { $what }
-round-of-fabric = a { $fabric } border { $width } wide
+round-of-fabric = a border of { $fabric } { $width } wide
 round-of-blocks = { $count } of { $side } ({ $blocks })
 
 lay-round = The { ORDINAL($round) } round is made of blocks. Lay them around the top, turned as in the
