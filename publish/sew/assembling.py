@@ -116,7 +116,21 @@ def _lying(names: Names) -> Value:
         for way, places in list(ways.items())[1:]:
             name = names.name_of_block(block)
             found.append(said("blocks-lie", name=name, way=way, places=_places(places)))
-    return said("lying", which=Several(tuple(found))) if found else NOTHING
+    lying = said("lying", which=Several(tuple(found))) if found else NOTHING
+    return said("lying-either-way", lying=lying) if _half_turned(names) else lying
+
+
+def _half_turned(names: Names) -> bool:
+    """Return whether blocks that look the same after half a turn lie both ways, so that their
+    seams lock with those of the rows beside them: a picture cannot show it."""
+    ways: dict[tuple[str, int], set[tuple[str, ...]]] = {}
+    for unit in (u for g in names.groups for u in g.units):
+        if not names.is_block(unit) or unit.place is None or not _of_middle([unit]):
+            continue
+        if 180 in unit.place.recipe.symmetry:
+            key = unit.place.recipe.key, unit.place.turn
+            ways.setdefault(key, set()).add(tuple(p.press for p in unit.parts))
+    return any(len(found) > 1 for found in ways.values())
 
 
 def places_by_way(names: Names) -> dict[str, dict[Said, list[tuple[int, int]]]]:

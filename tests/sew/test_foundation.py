@@ -65,7 +65,7 @@ def laid(cloth: tuple[Fraction, Fraction], *, may_turn: bool = True) -> Table:
     table = Table()
     table.put(sheet("piece A", *map(measured, cloth)))
     table.carry_out(PrintFoundations(**ON, papers=(paper,), spare=SEAM, seam=SEAM))
-    table.carry_out(LayFirstPatch(**ON, paper=paper, area=area, seam=SEAM, around=SEAM, spare=SEAM))
+    table.carry_out(LayFirstPatch(**ON, paper=paper, area=area, seam=SEAM, around=SEAM))
     return table
 
 

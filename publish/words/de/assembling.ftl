@@ -30,6 +30,8 @@ lay-out = { $lines ->
 with-sashing = , mit Zwischenstreifen aus { $fabric } { -where },
 with-cornerstones = , mit Zwischenstreifen aus { $fabric } { -where } und Eckquadraten aus { $stones }, wo die Streifen
     zusammentreffen,
+lying-either-way = { $lying } Sieht ein Block nach einer halben Drehung gleich aus, ihn so herum legen, dass seine Nähte mit
+    denen der Nachbarn ineinandergreifen.
 lying = { " " }{ CAPITAL($which) }; die übrigen sind andersherum gebügelt.
 blocks-lie = { PLURAL($name) }, die { $way } gebügelt sind, liegen an { $places }
 places = { $many ->

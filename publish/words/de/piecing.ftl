@@ -160,6 +160,12 @@ trim-unit-added = Teile sind auf { $rounding } aufgerundet, und hier summiert si
 trim-unit-half = Auf { -size } zurückschneiden, die 45-Grad-Linie des Lineals auf der Naht, sodass die Naht in zwei Ecken
     endet.{ -make }
     .right = { -made }
+trim-unit-leg = Auf { -size } zurückschneiden, die 45-Grad-Linie des Lineals auf der Naht, sodass beide kurzen Seiten von
+    { $letter } { $by } messen.{ -make }
+    .right = { -made }
+trim-unit-offset = Auf { -size } zurückschneiden, die 45-Grad-Linie des Lineals auf der Naht, sodass die Naht auf jeder
+    langen Seite { $by } von einer Ecke entfernt endet.{ -make }
+    .right = { -made }
 trim-unit-points = Auf { -size } zurückschneiden und dabei hinter jeder Spitze am Rand { $seam } stehen lassen.{ -make }
     .right = { -made }
 trim-unit-again = Auf { -size } zurückschneiden wie { $before }.{ -make }

@@ -30,6 +30,8 @@ lay-out = Lay out the { $lines ->
 with-sashing = , with sashing strips of { $fabric } { -where }
 with-cornerstones = , with sashing strips of { $fabric } { -where } and cornerstones of { $stones }
     where the strips meet
+lying-either-way = { $lying } Where a block looks the same after half a turn, turn it whichever way lets
+    its seams lock with those of its neighbours.
 lying = { " " }Lay { $which }; the others are pressed the other way.
 blocks-lie = the { $name }s pressed { $way } in { $places }
 places = { $many ->

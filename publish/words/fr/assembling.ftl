@@ -30,6 +30,8 @@ lay-out = Disposer { $lines ->
 with-sashing = , avec des bandes intercalaires en { $fabric } { -where }
 with-cornerstones = , avec des bandes intercalaires en { $fabric } { -where } et des cabochons en { $stones } là où les
     bandes se rejoignent
+lying-either-way = { $lying } Si un bloc est le même après un demi-tour, le tourner de façon que ses coutures s’emboîtent dans
+    celles des voisins.
 lying = { " " }Disposer { $which } ; les autres sont couchés en sens inverse.
 blocks-lie = { PLURAL($name) } couchés { $way } : { $places }
 places = { $many ->

@@ -172,6 +172,12 @@ trim-unit-added = Les pièces sont coupées au { $rounding } supérieur, et ici 
 trim-unit-half = Recouper à { -size }, la ligne à 45 degrés de la règle sur la couture, pour que la couture finisse
     dans deux angles.{ -make }
     .right = { -made }
+trim-unit-leg = Recouper à { -size }, la ligne à 45 degrés de la règle sur la couture, pour que les deux petits côtés de
+    { $letter } mesurent { $by }.{ -make }
+    .right = { -made }
+trim-unit-offset = Recouper à { -size }, la ligne à 45 degrés de la règle sur la couture, pour que la couture finisse à
+    { $by } d’un angle sur chaque grand côté.{ -make }
+    .right = { -made }
 trim-unit-points = Recouper à { -size }, en laissant { $seam } au-delà de chaque pointe à son bord.{ -make }
     .right = { -made }
 trim-unit-again = Recouper à { -size }, comme { $before }.{ -make }
