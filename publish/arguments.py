@@ -39,6 +39,7 @@ def parser() -> argparse.ArgumentParser:
     _add_compare(commands)
 
     _add_preview(commands)
+    _add_words(commands)
 
     reference = commands.add_parser("reference", help="write the reference of keys and checks")
     reference.add_argument("--out", type=Path, default=Path("projects"), metavar="DIR")
@@ -192,6 +193,15 @@ def _add_compare(commands: argparse._SubParsersAction[argparse.ArgumentParser]) 
     compare.add_argument("--out", type=Path, metavar="DIR", help="write an errata page to post")
     compare.add_argument("--json", action="store_true", help="print the changes as JSON")
     compare.set_defaults(run="compare")
+
+
+def _add_words(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    words = commands.add_parser("words", help="list what is to be translated into a language")
+    words.add_argument("language", choices=LANGUAGES[1:])
+    words.add_argument(
+        "--done", action="store_true", help="take all that is there as made from today's English"
+    )
+    words.set_defaults(run="words")
 
 
 def _add_preview(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:

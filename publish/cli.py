@@ -158,8 +158,7 @@ def _check(arguments: argparse.Namespace) -> int:
     if arguments.json:
         print(as_json(report))
     else:
-        for line in examined.meetings():
-            print(visible(line))
+        print(*(f"{visible(line)}\n" for line in examined.meetings()), sep="", end="")
         console.print_report(report, sys.stdout, always=True)
     return ERRORS if report.errors or (arguments.strict and report.warnings) else CLEAN
 
@@ -238,6 +237,14 @@ def _steps(arguments: argparse.Namespace) -> int:
     return CLEAN
 
 
+def _words(arguments: argparse.Namespace) -> int:
+    from publish import translating
+
+    left, text = translating.listed(arguments.language, arguments.done)
+    print(text)
+    return ERRORS if left else CLEAN
+
+
 def _paperwork(arguments: argparse.Namespace) -> int:
     from publish import console, paperwork
 
@@ -309,4 +316,5 @@ RUN = {
     "reference": _reference,
     "steps": _steps,
     "trace": _paperwork,
+    "words": _words,
 }

@@ -56,11 +56,11 @@ def language(code: str = "en", measures: Measures = INCHES) -> Language:
     return Language(code, grammar, sources, replace(measures, mark=grammar.DECIMAL_MARK))
 
 
-def own_sources(folder: Path) -> dict[str, str]:
+def own_sources(folder: Path, files: str = "*.ftl") -> dict[str, str]:
     """Return the text of each message in a language's folder, by name; ValueError for one
     that is there twice."""
     found: dict[str, str] = {}
-    for path in sorted(folder.glob("*.ftl")):
+    for path in sorted(folder.glob(files)):
         for entry in _OFFSET.split(path.read_text("utf-8"))[1:]:
             name = _ENTRY.match(entry)
             assert name is not None

@@ -94,8 +94,10 @@ def chapter(book: Book, name: str, asked: Asked = Asked()) -> tuple[Section, ...
     for keys in groups:
         child = slug(name, *keys)
         names = speak.value(titles(book, keys)).replace("**", "")
+        values = {"title": Named(title), "sizes": Named(names)}
+        named = speak.text("chapter-of", values)
         blocks = teller.blocks(child, keys, made)
-        found.append(Section(child, f"{title}: {names}", blocks, sizes=keys, parent=name))
+        found.append(Section(child, named, blocks, sizes=keys, parent=name))
     return tuple(found)
 
 

@@ -180,7 +180,7 @@ def _alt(
     border = context.size(spec).borders[index]
     pieces = {s: piece_for(context.plan(spec), p) for s, p in strips.items()}
     named = [
-        f"{side} {piece.letter} {say.spoken(piece.width, piece.length)}"
+        f"{say.text(f'figure-way-{side}')} {piece.letter} {say.spoken(piece.width, piece.length)}"
         for side, piece in ((s, pieces.get(s)) for s in SIDES)
         if piece is not None
     ]

@@ -87,7 +87,9 @@ def _alt(context: Context, spec: FigureSpec, rows: tuple[Unit, ...]) -> str:
             "figure-row-of", n=n, parts=context.labels.counted(len(r.parts), "block")
         )
         + (
-            context.labels.text("figure-seams-pressed", press=r.press)
+            context.labels.text(
+                "figure-seams-pressed", press=context.labels.text(f"figure-way-{r.press}")
+            )
             if r.press and len(r.parts) > 1
             else ""
         )

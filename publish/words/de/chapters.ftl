@@ -7,3 +7,5 @@ for-sizes = Für { $sizes }: { "" }
 
 # Vor einem Schritt, der nur für manche Größen gilt, in eigenen oder fremden Worten.
 only-for = Nur { $sizes }: { "" }
+
+chapter-of = { $title }: { $sizes }

@@ -526,3 +526,15 @@ figure-use-cornerstone = Eckquadrate
 figure-use-side-triangle = Seitendreiecke
 figure-use-corner-triangle = Eckdreiecke
 figure-grain-off-grain = schräg zum Fadenlauf
+
+figure-way-left = links
+figure-way-right = rechts
+figure-way-top = oben
+figure-way-bottom = unten
+figure-way-up = nach oben
+figure-way-down = nach unten
+figure-way-open = auseinander
+figure-way-out = nach außen
+figure-way-sashing = Richtung Zwischenstreifen
+figure-way-first = zum ersten Teil
+figure-way-last = zum letzten Teil

@@ -7,3 +7,6 @@ for-sizes = For the { $sizes }: { "" }
 
 # Before a step that is for some sizes only, in the designer's words or ours.
 only-for = { $sizes } only: { "" }
+
+# A part of a chapter that is for some sizes alone.
+chapter-of = { $title }: { $sizes }

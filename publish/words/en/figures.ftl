@@ -625,3 +625,15 @@ figure-use-cornerstone = cornerstone
 figure-use-side-triangle = side triangle
 figure-use-corner-triangle = corner triangle
 figure-grain-off-grain = off grain
+
+figure-way-left = left
+figure-way-right = right
+figure-way-top = top
+figure-way-bottom = bottom
+figure-way-up = up
+figure-way-down = down
+figure-way-open = open
+figure-way-out = outward
+figure-way-sashing = toward the sashing
+figure-way-first = toward the first part
+figure-way-last = toward the last part

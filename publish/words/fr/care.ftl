@@ -33,7 +33,6 @@ picture-colours = d’autres couleurs
 # Un livret sans ses feuilles de gabarits.
 
 sheets-apart = Les feuilles sont à part
-    .file = Les feuilles de gabarits sont en taille réelle et trop grandes pour ce livret. Elles sont dans le fichier
-        **{ $file }**, pour papier { $paper }. Les imprimer de là à 100 %.
+    .file = Les feuilles de gabarits sont en taille réelle et trop grandes pour ce livret. Elles sont dans le fichier **{ $file }**, pour papier { $paper }. Les imprimer de là à 100 %.
     .loose = Les feuilles de gabarits sont jointes à ce livret, imprimées en taille réelle. Mesurer le carré de contrôle
         de chacune avant de couper.

@@ -7,3 +7,5 @@ for-sizes = Pour { $sizes } : { "" }
 
 # Avant une étape qui ne concerne que certaines tailles.
 only-for = { $sizes } seulement : { "" }
+
+chapter-of = { $title } : { $sizes }

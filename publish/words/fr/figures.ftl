@@ -571,3 +571,15 @@ figure-use-cornerstone = cabochons
 figure-use-side-triangle = triangles de côté
 figure-use-corner-triangle = triangles d’angle
 figure-grain-off-grain = hors droit-fil
+
+figure-way-left = à gauche
+figure-way-right = à droite
+figure-way-top = en haut
+figure-way-bottom = en bas
+figure-way-up = vers le haut
+figure-way-down = vers le bas
+figure-way-open = ouvertes
+figure-way-out = vers l’extérieur
+figure-way-sashing = vers les bandes intercalaires
+figure-way-first = vers la première partie
+figure-way-last = vers la dernière partie
