@@ -97,18 +97,21 @@ def _font(key: str, path: Path, place: Place) -> list[Note]:
             )
         )
     if _FRACTIONS not in features and not key.startswith("titles"):
-        found.append(
-            warning(
-                "T722",
-                place,
-                f"the font of `{key}` has no true fractions",
-                expected="the OpenType feature `frac`, which sets 1/2 as one sign",
-                received=" ".join(sorted(features)) or "a font without features",
-                help="fractions are set in a font that has them, another of yours or the "
-                "layout's; choose a font with `frac` for fractions of its own",
-            )
-        )
+        found.append(_no_fractions(key, place, features))
     return found
+
+
+def _no_fractions(key: str, place: Place, features: frozenset[str]) -> Note:
+    """Return the note on a font that has no true fractions."""
+    return warning(
+        "T722",
+        place,
+        f"the font of `{key}` has no true fractions",
+        expected="the OpenType feature `frac`, which sets 1/2 as one sign",
+        received=" ".join(sorted(features)) or "a font without features",
+        help="fractions are set in a font that has them, another of yours or the "
+        "layout's; choose a font with `frac` for fractions of its own",
+    )
 
 
 def _opened(path: Path) -> tuple[frozenset[int], int, frozenset[str]]:
