@@ -10,20 +10,12 @@ from __future__ import annotations
 
 from publish.measures import UNITS
 from publish.model.book import PAPERS
-from publish.model.pattern import EXTRAS
 from publish.read.forms import Choice, Name
 from publish.read.schema_blocks import BLOCK, PIECING
 from publish.read.schema_cloth import CLOTH, COLOURWAY, FABRIC, HAVE
 from publish.read.schema_design import MOTIF
-from publish.read.schema_house import (
-    ACCEPT,
-    CAUTION,
-    PHOTO_SECTION,
-    PRICE,
-    SHOP,
-    STEP,
-    STYLE,
-)
+from publish.read.schema_extras import EXTRA
+from publish.read.schema_house import ACCEPT, CAUTION, PHOTO_SECTION, PRICE, SHOP, STEP, STYLE
 from publish.read.schema_publication import PUBLICATION
 from publish.read.schema_sewing import BACKING, BATTING, BINDING, QUILTING, SEWING
 from publish.read.schema_sizes import SIZE
@@ -92,15 +84,7 @@ PATTERN = Section(
             "by size",
             default="whole",
         ),
-        Key(
-            "extras",
-            Many(Choice(EXTRAS), 0, len(EXTRAS), distinct=True),
-            "What the booklet holds besides what a maker needs: `colouring`, a page to colour in; "
-            "`lengths`, a table of every length in both units; `pairs`, each fabric beside and "
-            "on each other; `precuts`, what else the pieces can be cut from.",
-            "[colouring, precuts]",
-            default="[]",
-        ),
+        EXTRA,
         Key(
             "style",
             STYLE,

@@ -71,11 +71,13 @@ def _font(key: str, path: Path, place: Place) -> list[Note]:
                 help="export the font again as .ttf or .otf",
             )
         ]
-    return [*_usable(key, place, letters, rights), *_fractions(key, place, features)]
+    return [*_usable(key, place, letters, rights, features)]
 
 
-def _usable(key: str, place: Place, letters: frozenset[int], rights: int) -> Iterator[Note]:
-    """Yield what is wrong with the letters and the rights of a font."""
+def _usable(
+    key: str, place: Place, letters: frozenset[int], rights: int, features: frozenset[str]
+) -> Iterator[Note]:
+    """Yield what is wrong with the letters, the rights and the fractions of a font."""
     lacking = "".join(c for c in _BASIC if ord(c) not in letters)
     if lacking:
         yield warning(
@@ -96,13 +98,13 @@ def _usable(key: str, place: Place, letters: frozenset[int], rights: int) -> Ite
             received=f"fsType {rights:#06x} in the font's OS/2 table",
             help="ask the font's maker, or choose another font",
         )
+    if _FRACTIONS not in features and not key.startswith("titles"):
+        yield _no_fractions(key, place, features)
 
 
-def _fractions(key: str, place: Place, features: frozenset[str]) -> Iterator[Note]:
-    """Yield a note where a font of words has no fractions of its own."""
-    if _FRACTIONS in features or key.startswith("titles"):
-        return
-    yield warning(
+def _no_fractions(key: str, place: Place, features: frozenset[str]) -> Note:
+    """Return the note on a font that has no true fractions."""
+    return warning(
         "T722",
         place,
         f"the font of `{key}` has no true fractions",

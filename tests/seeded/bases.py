@@ -18,10 +18,10 @@ import demos
 from print_faults import Print
 from state import State
 
-from publish import draft, draw, pipeline, typeset
+from publish import draft, draw, pipeline, typeset, write
 from publish.model.book import LETTER, Edition
 from publish.model.draft import Draft
-from publish.model.pattern import Pattern
+from publish.model.pattern import EXTRAS, Pattern
 from publish.model.size import Size
 from publish.notes import Note, PublishError
 from publish.work import Work
@@ -91,7 +91,11 @@ def state_of(work: Work) -> State:
 
 @cache
 def samphire() -> State:
-    return demo("samphire")
+    """Return the demo with every extra, so that faults can be put into those too."""
+    work = demos.demo("samphire")
+    pattern = replace(work.pattern, extras=EXTRAS)
+    manual, _ = write.write(pattern, work.sizes, work.drafts, work.plans, work.making)
+    return State(pattern, work.sizes, work.drafts, work.plans, manual, work.making)
 
 
 @cache
