@@ -55,7 +55,8 @@ def trace_photo(
         return TracedPhoto(report, {}, [])
     if width is not None:
         found, more = trace.measured(found, width, place)
-        report = report.plus(more)
+        kept = [n for n in notes if n.code != trace.UNREAD]
+        report = Report().plus([*kept, *more])
     files = {
         f"{path.stem}.svg": trace.drawing(found, path.name).encode(),
         f"{path.stem}-traced.png": trace.overlay(found),

@@ -53,5 +53,6 @@ CODES: dict[str, str] = {
     "D379": "An outline meets a fold nearly square",
     "D380": "The proportions of a traced motif are not certain",
     "D381": "The true size of a traced motif is not measured",
+    "D382": "A ruler beside a traced motif cannot be read",
     "D360": "A block's motif has no size",
 }

@@ -20,7 +20,7 @@ from publish.draft.curves import Points
 from publish.draft.fill import polygons
 from publish.draft.limits import CHORD
 from publish.draft.offset import FIRST, smoothed
-from publish.draft.repeat import Change, Repeat
+from publish.draft.repeat import Repeat
 
 RIPPLE = 2 * CHORD
 """Inches: how much flattened curves may wrongly narrow or widen a place."""
@@ -72,13 +72,11 @@ class Part:
             return self.coarse
         return self.coarse.simplify(NEAR * radius)
 
-    def changed(self, shape: BaseGeometry, reach: float, change: Change) -> BaseGeometry:
-        """Return what a change with a reach makes of a copy, or of what was made of one."""
-        return change(shape) if self.repeat is None else self.repeat.changed(shape, reach, change)
-
     def grown(self, shape: BaseGeometry, distance: float) -> BaseGeometry:
         """Return a copy grown, or shrunk, with corners about as round as a disc of this size."""
-        return self.changed(shape, abs(distance), lambda s: s.buffer(distance, quad_segs=8))
+        if self.repeat is None:
+            return shape.buffer(distance, quad_segs=8)
+        return self.repeat.grown(shape, distance)
 
     def left_over(self, copy: BaseGeometry, covered: BaseGeometry) -> NDArray[np.object_]:
         """Return the pieces of a copy that are not covered, of one repeat at least."""

@@ -8,6 +8,9 @@ that the one before has smoothed. In one step every point would meet all its nei
 
 from __future__ import annotations
 
+import math
+
+import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
@@ -23,6 +26,36 @@ FIRST = 0.01
 _STEP = FIRST / 8
 """Inches of the first step: near the distance between the teeth of a torn outline, so that
 it closes the gaps between them while each still meets few others."""
+
+
+SHARP = 240
+"""Sharp corners of an outline from which work is done on one repeat of it, in steps, too."""
+
+_TURN = math.radians(30)
+"""An outline that turns by less at a point has no sharp corner there."""
+
+
+def corners(shape: BaseGeometry) -> int:
+    """Return how many sharp corners the outlines of an area have."""
+    if shapely.count_coordinates(shape) <= SHARP:
+        return 0
+    rings = shapely.get_rings(shapely.get_parts(shape))
+    points, ring = shapely.get_coordinates(rings, return_index=True)
+    sides = np.diff(points, axis=0)
+    ways = np.arctan2(sides[:, 1], sides[:, 0])
+    turns = np.abs((np.diff(ways) + math.pi) % (2 * math.pi) - math.pi)
+    inside = ring[2:] == ring[:-2]
+    return int((inside & (turns > _TURN)).sum())
+
+
+def stepped(shape: BaseGeometry, distance: float) -> BaseGeometry:
+    """Return an area grown or shrunk by steps that double, corners about as round as a disc
+    of each step's size; what a step rounds is smooth to the next."""
+    way, left, step = (1 if distance > 0 else -1), abs(distance), abs(distance) / 16
+    while step < left and corners(shape) > 0:
+        shape = shape.buffer(way * step, quad_segs=8).simplify(CHORD / 8)
+        left, step = left - step, 2 * step
+    return shape.buffer(way * left, quad_segs=8)
 
 
 def offset(

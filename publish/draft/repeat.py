@@ -20,7 +20,7 @@ from shapely.geometry import MultiPolygon, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from publish.draft.fill import polygons
-from publish.draft.offset import DENSE, FIRST, offset, smoothed
+from publish.draft.offset import DENSE, FIRST, SHARP, corners, offset, smoothed, stepped
 from publish.draft.unfold import images, moved, sector, unfold
 
 _LAP = 1e-6
@@ -86,7 +86,7 @@ class Repeat:
 
         No point of the outcome may depend on anything farther from it than `reach` inches.
         """
-        if shapely.count_coordinates(shape) <= DENSE:
+        if _plain(shape):
             return change(shape)
         here = change(polygons(shape.intersection(self._lapped(1.05 * reach + 10 * _LAP))))
         lapped = polygons(here.intersection(self._lapped(_LAP)))
@@ -102,7 +102,21 @@ class Repeat:
         share = self._share(shape)
         return self.changed(shape, 4 * FIRST, lambda s: smoothed(s, share))
 
+    def grown(self, shape: BaseGeometry, distance: float) -> BaseGeometry:
+        """Return a shape that repeats grown, or shrunk, corners about as round as a disc of
+        this size."""
+        dense = shapely.count_coordinates(shape) > DENSE
+        if dense or _plain(shape):
+            return self.changed(shape, abs(distance), lambda s: s.buffer(distance, quad_segs=8))
+        return self.changed(shape, abs(distance), lambda s: stepped(s, distance))
+
     def _share(self, shape: BaseGeometry) -> int:
         """Return from how many points on one repeat of a shape counts as dense."""
         whole = shapely.count_coordinates(shape) <= DENSE
         return DENSE if whole else DENSE // self.folds
+
+
+def _plain(shape: BaseGeometry) -> bool:
+    """Say whether a shape has few points, and few sharp corners: the arcs round these cross
+    one another wherever they lie closer together than a step is wide."""
+    return shapely.count_coordinates(shape) <= DENSE and corners(shape) <= SHARP

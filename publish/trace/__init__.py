@@ -9,10 +9,11 @@ picture, the command line for `foldwork trace`.
 
 from __future__ import annotations
 
+from publish.trace.findings import UNREAD
 from publish.trace.overlay import overlay
 from publish.trace.svg import drawing
 from publish.trace.target import target
 from publish.trace.tracing import Traced, measured, traced
 from publish.trace.words import told
 
-__all__ = ["Traced", "drawing", "measured", "overlay", "target", "told", "traced"]
+__all__ = ["UNREAD", "Traced", "drawing", "measured", "overlay", "target", "told", "traced"]

@@ -9,6 +9,9 @@ from __future__ import annotations
 
 from publish.notes import Note, Place, error, warning
 
+UNREAD = "D382"
+"""Of what a width that is said makes up for."""
+
 
 def no_paper(place: Place) -> Note:
     return error(
@@ -187,6 +190,18 @@ def sizes_differ(place: Place, share: float) -> Note:
         received=_tenths(share),
         help="lay markers or sheet flat, in one plane with the cut; print the page at 100 %; name "
         "the paper that it is",
+    )
+
+
+def ruler_unread(place: Place, count: int) -> Note:
+    return warning(
+        UNREAD,
+        place,
+        "what a ruler's ticks are worth cannot be told",
+        expected="millimetres in tens, or inches in 8, 16 or 32 parts, over two inches or more",
+        received=f"{count} even ticks whose lengths tell neither, or both",
+        help="go nearer, so that the shortest ticks are seen apart; or measure the opened cut "
+        "and say `--width`",
     )
 
 

@@ -1,4 +1,5 @@
-"""What in a picture has a known size: printed markers, a sheet of known paper.
+"""What in a picture has a known size: printed markers, a sheet of known paper, and, by
+`ruler`, a ruler.
 
 In: a picture, its cover. Out: `Known`s, and what is left of the picture without them.
 Invariant: a known shape lies in the plane of the cut paper; only lengths are taken from it,
@@ -10,6 +11,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import Protocol
 
 import contourpy
 import cv2
@@ -73,6 +75,32 @@ class Known:
         ways = [(one, two)] if one == two else [(one, two), (two, one)]
         return [np.array([a, b, a, b, across, across]) for a, b in ways]
 
+    @property
+    def outline(self) -> Points:
+        """Return the corners of the paper that it is on, its shadow with it, in pixels."""
+        wide, high = self.sides
+        edge = AROUND + ((PIECE - SIDE) / 2 if self.marker else 0)
+        box = np.array([[0, 0], [wide, 0], [wide, high], [0, high]])
+        grown = box + edge * np.array([[-1, -1], [1, -1], [1, 1], [-1, 1]])
+        carry = cv2.getPerspectiveTransform(box.astype(np.float32), self.corners.astype(np.float32))
+        return project(np.asarray(carry, np.float64), grown)
+
+    def ratios(self, matrix: Points) -> Points:
+        """Return inches to a unit of the plane that `matrix` carries to the picture, as each
+        of its lengths tells it."""
+        seen = np.hypot(*_vectors(self, matrix).T)
+        best: Points = min(self.lengths, key=lambda true: float(np.ptp(true / seen))) / seen
+        return best
+
+
+class Measure(Protocol):
+    """What a true size is taken from."""
+
+    def ratios(self, matrix: Points) -> Points:
+        """Return inches to a unit of the plane that `matrix` carries to the picture, as each
+        of its lengths tells it."""
+        ...
+
 
 def markers(pixels: Pixels) -> list[Known]:
     """Return the printed markers of a picture."""
@@ -117,18 +145,12 @@ def _sharp(pixels: Pixels, corners: Points) -> Points | None:
     return None if found is None else found + low
 
 
-def without(pixels: Pixels, known: Iterable[Known]) -> Pixels:
-    """Return a picture in which what is known, with the paper round it, has become ground."""
+def without(pixels: Pixels, outlines: Iterable[Points]) -> Pixels:
+    """Return a picture in which what lies within outlines has become ground."""
     rows, columns = pixels.shape[:2]
     mask = np.zeros((rows, columns), np.uint8)
-    for one in known:
-        wide, high = one.sides
-        edge = AROUND + ((PIECE - SIDE) / 2 if one.marker else 0)
-        box = np.array([[0, 0], [wide, 0], [wide, high], [0, high]])
-        grown = box + edge * np.array([[-1, -1], [1, -1], [1, 1], [-1, 1]])
-        carry = cv2.getPerspectiveTransform(box.astype(np.float32), one.corners.astype(np.float32))
-        place = project(np.asarray(carry, np.float64), grown)
-        cv2.fillConvexPoly(mask, np.round(place).astype(np.int32), 255)
+    for outline in outlines:
+        cv2.fillConvexPoly(mask, np.round(outline).astype(np.int32), 255)
     if not mask.any():
         return pixels
     small = (max(8, columns // COARSE), max(8, rows // COARSE))
@@ -211,15 +233,10 @@ def _side(edge: Points, one: Points, two: Points) -> Points | None:
     return np.array([normal[0], normal[1], -gap])
 
 
-def scale(known: Sequence[Known], matrix: Points) -> tuple[float, float]:
+def scale(known: Iterable[Measure], matrix: Points) -> tuple[float, float]:
     """Return inches to a unit of the plane that `matrix` carries to the picture, and the
     share by which the known lengths disagree about that."""
-    ratios = []
-    for one in known:
-        seen = _lengths(one, matrix)
-        best = min(one.lengths, key=lambda true: float(np.ptp(true / seen)))
-        ratios.append(best / seen)
-    every = np.concatenate(ratios)
+    every = np.concatenate([one.ratios(matrix) for one in known])
     found = float(np.median(every))
     return found, float(np.ptp(every)) / found
 
@@ -242,8 +259,3 @@ def _vectors(one: Known, matrix: Points) -> Points:
     """Return its sides and diagonals in the plane, shape (6, 2)."""
     at = project(np.asarray(np.linalg.inv(matrix)), one.corners)
     return np.stack([*(at[(k + 1) % 4] - at[k] for k in range(4)), at[2] - at[0], at[3] - at[1]])
-
-
-def _lengths(one: Known, matrix: Points) -> Points:
-    found: Points = np.hypot(*_vectors(one, matrix).T)
-    return found

@@ -30,9 +30,10 @@ from publish.trace.image import Floats, Picture, Points, read_picture
 from publish.trace.known import ALIKE, Known, markers, scale, sheet, without
 from publish.trace.missed import missed
 from publish.trace.outline import Outline, outlined
-from publish.trace.paper import covers
+from publish.trace.paper import Cover, covers
 from publish.trace.plane import copies, local
 from publish.trace.refined import refined
+from publish.trace.ruler import Ruler, rulers
 from publish.trace.straighten import Pose, rounded
 
 STRAY = 0.01
@@ -98,7 +99,7 @@ def traced(
         return None, (picture,)
     asked = _asked(picture, place, folds, paper)
     failed: Note | None = None
-    for cover in covers(without(picture.pixels, asked.known)):
+    for cover in asked.covers():
         for share in candidates(cover):
             if isinstance(share, str):
                 failed = failed or findings.cut_off(place, share)
@@ -118,6 +119,7 @@ class _Asked:
     place: Place
     folds: int | None
     known: tuple[Known, ...]
+    rulers: tuple[Ruler, ...]
     missing: str | None
     """The paper of the sheet that was said to be there and is not found."""
 
@@ -125,16 +127,28 @@ class _Asked:
     def lens(self) -> Lens:
         return Lens(self.picture.focal, self.picture.inch is not None, self.known)
 
+    def covers(self) -> Iterator[Cover]:
+        """Yield where the paper may be: with what is known taken out of the picture, then,
+        should the paper lie over the rulers' place, without the rulers alone put back."""
+        beside = [one.outline for one in self.known]
+        if self.rulers:
+            rulers = [one.outline for one in self.rulers]
+            yield from covers(without(self.picture.pixels, [*beside, *rulers]))
+        yield from covers(without(self.picture.pixels, beside))
+
 
 def _asked(picture: Picture, place: Place, folds: int | None, paper: str | None) -> _Asked:
     """Return what is asked of a picture, with what is known in it."""
     known = markers(picture.pixels)
-    if paper is None:
-        return _Asked(picture, place, folds, tuple(known), None)
-    size = PAPERS[paper]
-    found = sheet(without(picture.pixels, known), (size.width, size.height))
-    whole = (*known, *([] if found is None else [found]))
-    return _Asked(picture, place, folds, whole, paper if found is None else None)
+    found = None
+    if paper is not None:
+        size = PAPERS[paper]
+        beside = without(picture.pixels, [one.outline for one in known])
+        found = sheet(beside, (size.width, size.height))
+        known += [] if found is None else [found]
+    left = without(picture.pixels, [one.outline for one in known])
+    missing = paper if found is None else None
+    return _Asked(picture, place, folds, tuple(known), tuple(rulers(left)), missing)
 
 
 def _from_cover(share: Floats, asked: _Asked) -> tuple[Traced | None, tuple[Note, ...]]:
@@ -217,14 +231,18 @@ def _true_size(
     asked: _Asked, pose: Pose, half: float, notes: list[Note]
 ) -> tuple[float | None, str]:
     """Return the opened motif's width in inches, and what tells it."""
-    if asked.known:
-        inches, apart = scale(asked.known, pose.matrix)
+    read = [one for one in asked.rulers if one.division is not None]
+    if asked.known or read:
+        inches, apart = scale([*asked.known, *read], pose.matrix)
         if apart <= ALIKE:
             count = sum(one.marker for one in asked.known)
             each = [f"{count} marker{'s' if count > 1 else ''}"] if count else []
             each += ["the sheet of paper"] if count < len(asked.known) else []
+            each += [f"the ruler's {one.division.name}" for one in read if one.division]
             return 2 * half * inches, " and ".join(each)
         notes.append(findings.sizes_differ(asked.place, apart))
+    elif asked.rulers:
+        notes.append(findings.ruler_unread(asked.place, len(asked.rulers[0].ticks)))
     if asked.picture.inch is None:
         return None, ""
     return 2 * half * _unit(pose) / asked.picture.inch, "the scanner's resolution"

@@ -38,6 +38,14 @@ class Effort:
     nodes: int = 15
 
 
+LARGE = 2_000_000
+"""Numbers in the tables of one pricing from which fewer rounds are tried: sums of depths by
+steps across by depths. Pieces of six inches among borders of ten feet, on a grid of an
+eighth, come to a half of it."""
+
+LIGHT = Effort(3, 1, 5, 5)
+"""What is tried then, so that the time stays bounded too."""
+
 Plan = list[Parted]
 
 
@@ -53,7 +61,7 @@ def with_sections(
     `squaring` is in steps along, as is the length that `enough` is asked about: whether
     a plan so long need not be bettered.
     """
-    return _Search(problem, squaring, list(start), enough, effort or Effort()).run()
+    return _Search(problem, squaring, list(start), enough, effort).run()
 
 
 class _Search:
@@ -63,12 +71,13 @@ class _Search:
         squaring: Fraction,
         start: Plan,
         enough: Callable[[Fraction], bool],
-        effort: Effort,
+        effort: Effort | None,
     ) -> None:
-        self.problem, self.squaring, self.effort = problem, squaring, effort
+        self.problem, self.squaring = problem, squaring
         self.enough = enough
         self.kinds = len(problem.kinds)
         self.stacks = Stacks(problem)
+        self.effort = effort or (LIGHT if self.stacks.size > LARGE else Effort())
         self.pool: dict[tuple[int, ...], Parted] = {}
         self.start = self.exact(start)
         self.rounds = 0
