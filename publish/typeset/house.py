@@ -71,7 +71,7 @@ def _font(key: str, path: Path, place: Place) -> list[Note]:
                 help="export the font again as .ttf or .otf",
             )
         ]
-    return [*_usable(key, place, letters, rights, features)]
+    return list(_usable(key, place, letters, rights, features))
 
 
 def _usable(

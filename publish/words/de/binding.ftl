@@ -71,6 +71,7 @@ join-tails = Den Quilt so falten, dass die Enden zusammenreichen. Beide aufklapp
     diagonal stecken. Prüfen, ob der Ring flach liegt, nähen, die Naht auf { SHORT($seam) } zurückschneiden und
     auseinanderbügeln. Den Rest des Bindings annähen.
     .right = Das Binding passt in die Lücke, und der letzte Ansatz sieht aus wie die anderen.
+    .caption = Die Enden verbunden, der Quilt gefaltet.
 tuck-tail = Nach der letzten Ecke vor dem gefalteten Ende anhalten. Das Ende so kürzen, dass es { $inside } über den Bruch
     hinausreicht, hineinstecken und über beide hinweg bis zum ersten Stich nähen. Diese beiden Enden werden im nächsten
     Schritt von Hand geschlossen.

@@ -69,6 +69,7 @@ join-tails = Plier le quilt pour que les bouts se rejoignent. Les ouvrir tous de
     angle droit et épingler en diagonale. Vérifier que la boucle est à plat, coudre, couper la couture à
     { SHORT($seam) } et l’ouvrir au fer. Coudre le reste du galon.
     .right = Le galon remplit l’intervalle, et le dernier raccord ressemble aux autres.
+    .caption = Les extrémités réunies, le quilt plié.
 tuck-tail = Après le dernier angle, s’arrêter avant le bout plié. Couper l’autre bout pour qu’il dépasse le pli de
     { $inside }, le glisser dedans, et coudre les deux jusqu’au premier point. Ces deux bouts se ferment à la main à
     l’étape suivante.
