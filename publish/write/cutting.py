@@ -14,6 +14,7 @@ from publish.model.cutplan import FabricPlan, Piece
 from publish.model.words import Paragraph, Row, Section, Table
 from publish.operations.cutting import SetOutCutting, StraightenCloth
 from publish.operations.operation import Moment
+from publish.operations.piece_templates import MakeTemplates
 from publish.operations.trusted import Trusted
 from publish.words import language
 from publish.words.en.phrase import capital, number
@@ -27,7 +28,7 @@ from publish.write.trimming import trim_note
 
 _HEAD = ("", "Piece", "Cut size", "How many")
 CHAPTER = "cutting"
-GENERAL = (StraightenCloth, SetOutCutting)
+GENERAL = (StraightenCloth, SetOutCutting, MakeTemplates)
 MAT = Fraction(24)
 """Inches: about the depth of a large cutting mat. Common practice, no source."""
 
@@ -112,7 +113,7 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
         name += f", joined from {number(piece.joined_from)}"
     trimmed = piece.note.startswith("trim to") and piece.purpose == "ground"
     note = trim_note(book, key) if trimmed else piece.note
-    shape = becomes(book.plans[key], piece)
+    shape = becomes(book, book.plans[key], piece)
     name += "".join(f"; {words}" for words in (shape, note) if words)
     cut = book.say.rectangle(*plan.lies(piece))
     return f"**{piece.letter}**", name, cut, str(piece.count)
