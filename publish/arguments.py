@@ -11,6 +11,8 @@ from pathlib import Path
 
 FOLDS = (4, 6, 8, 12, 16)
 """As `model.trade` has them."""
+LANGUAGES = ("en", "en-GB", "de", "fr")
+"""As `words` has them."""
 
 
 def parser() -> argparse.ArgumentParser:
@@ -76,6 +78,9 @@ def _add_build(commands: argparse._SubParsersAction[argparse.ArgumentParser]) ->
         "--only", choices=("booklet", "templates", "full-size", "press"), help="one edition"
     )
     build.add_argument("--size", default="", metavar="KEY", help="the booklet of one size alone")
+    build.add_argument(
+        "--language", default="", choices=LANGUAGES, help="one language (each of the pattern's)"
+    )
     build.add_argument("--strict", action="store_true", help="let a warning stop the build")
     build.add_argument(
         "--changed", action="store_true", help="pass over patterns whose results are up to date"

@@ -86,6 +86,7 @@ def _build_one(path: Path, papers: Sequence[str] | None, arguments: argparse.Nam
                 arguments.jobs or cores(),
                 Store(users(), arguments.fresh),
                 arguments.size,
+                arguments.language,
             )
     except pipeline.NoSizeError as wrong:
         return _refused(str(wrong))
@@ -106,7 +107,8 @@ def _up_to_date(
     """Say so where a build would make what is there; only reading is loaded for it."""
     from publish.studio.glance import glance, up_to_date
 
-    asked = (arguments.out, tuple(papers) if papers else None, arguments.only, arguments.size)
+    only, size, language = arguments.only, arguments.size, arguments.language
+    asked = (arguments.out, tuple(papers) if papers else None, only, size, language)
     same = up_to_date(glance(path, *asked), arguments.out, arguments.strict)
     if same is None:
         return False

@@ -19,6 +19,7 @@ from publish.kept import NOWHERE, Store
 from publish.model.book import A0, PAPERS, ROLL_WIDTH, Edition, Paper, full_size, roll
 from publish.model.design import Design
 from publish.model.figure import Artwork, Picture
+from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, Severity
 from publish.workers import Workers
@@ -194,7 +195,8 @@ def draw_for(book: Book, paper: Paper, shown: Mapping[str, Picture]) -> Drawn:
 
 def print_one(book: Book, artwork: Artwork, job: Job) -> Printed:
     """Set one edition, measure it, and lay it out on sheets to fold where that is wanted."""
-    design, said = book.design, _manual_for(book.manual, job)
+    design = book.design
+    said = _manual_for(design.pattern, book.manual, job)
     pattern, paper = design.pattern, job.paper
     edition, notes = typeset.typeset(pattern, said, artwork, paper, job.name, job.press, job.size)
     if edition is None:
@@ -208,14 +210,16 @@ def print_one(book: Book, artwork: Artwork, job: Job) -> Printed:
     return Printed(job, (*notes, *found), edition, counted, _to_fold(design, job, edition))
 
 
-def _manual_for(manual: Manual, job: Job) -> Manual:
+def _manual_for(pattern: Pattern, manual: Manual, job: Job) -> Manual:
     """Return what of the manual one edition holds."""
     if job.name == "templates":
         return manual.templates_only()
     if job.name == "full-size":
         return manual.whole_templates()
     if job.name == "booklet":
-        return write.for_print_shop(manual) if job.press else write.half_size(manual, job.paper)
+        if job.press:
+            return write.for_print_shop(manual, pattern.words)
+        return write.half_size(manual, job.paper, pattern.words)
     return manual
 
 
@@ -226,10 +230,11 @@ def _to_fold(design: Design, job: Job, edition: Edition) -> dict[str, bytes]:
     if job.name != "booklet" or not (job.press or paper.parent):
         return {}
     alone = f"-{job.size}" if job.size else ""
+    told = f"-{design.pattern.language}" if len(design.pattern.languages) > 1 else ""
     if job.press:
-        name, spread = f"spreads-{paper.key}", deliver.SPREADS[paper.key]
+        name, spread = f"spreads-{paper.key}{told}", deliver.SPREADS[paper.key]
         made = deliver.impose(edition.pdf, spread, thickness=thickness)
     else:
-        name, spread = f"folded{alone}-{paper.parent}", deliver.HALVES[paper.parent]
+        name, spread = f"folded{alone}-{paper.parent}{told}", deliver.HALVES[paper.parent]
         made = deliver.impose(edition.pdf, spread, marks=False, thickness=thickness)
     return {f"{name}.pdf": made.pdf, f"{name}.txt": made.said.encode() + b"\n"}

@@ -34,6 +34,7 @@ def inputs(
     only: str | None,
     report: Report | None = None,
     size: str = "",
+    language: str = "",
 ) -> dict[str, str]:
     """Return the digest of everything that a build of the pattern depends on, by name.
 
@@ -41,7 +42,7 @@ def inputs(
     """
     found = {
         PROGRAM: program(),
-        ASKED: _digest(f"{papers or ''} {only or ''} {size}".encode()),
+        ASKED: _digest(f"{papers or ''} {only or ''} {size} {language}".encode()),
         VALUES: _digest("\n".join(_said(pattern, pattern)).encode()),
     }
     own = pattern.places[""]
@@ -60,9 +61,10 @@ def differing(
     only: str | None,
     made_from: Mapping[str, str],
     size: str = "",
+    language: str = "",
 ) -> tuple[str, ...]:
     """Return the names of what is not as it was when a set was made."""
-    now = inputs(pattern, papers, only, size=size)
+    now = inputs(pattern, papers, only, size=size, language=language)
     if AS_SHOWN in made_from and pattern.studio is not None:
         now[AS_SHOWN] = _of_file(pattern.studio.path)
     names = dict.fromkeys([*now, *made_from])

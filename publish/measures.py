@@ -47,6 +47,8 @@ class Measures:
     """What leads, `inches` or `metric`, and whether the other follows in parentheses."""
 
     units: str = UNITS[0]
+    mark: str = "."
+    """Between whole and decimals, as the language of the pattern has it."""
 
     @property
     def metric(self) -> bool:
@@ -141,12 +143,16 @@ class Measures:
 
     def text(self, length: Exact) -> str:
         """Return a length in the unit that leads: `2 1/2 in`, `6.4 cm`, `7.5 mm`."""
-        return metric_text(self.near(length)) if self.metric else inches_text(length)
+        return self.marked(metric_text(self.near(length))) if self.metric else inches_text(length)
+
+    def marked(self, text: str) -> str:
+        """Return a decimal number as text, with its unit, with the language's mark."""
+        return text.replace(".", self.mark)
 
     def number(self, length: Exact) -> str:
         """Return the number of a length without its unit, in inches or in centimetres."""
         near = self.near(length)
-        return _decimal(near / CM) if self.metric else fraction_text(near)
+        return self.marked(_decimal(near / CM)) if self.metric else fraction_text(near)
 
     @property
     def unit(self) -> str:
@@ -159,7 +165,7 @@ class Measures:
 
     def bought(self, yards: Fraction, metres: Fraction) -> str:
         """Return a purchase, given rounded up to each system's step, in what leads."""
-        return metre_text(metres) if self.metric else yards_text(yards)
+        return self.marked(metre_text(metres)) if self.metric else yards_text(yards)
 
 
 INCHES = Measures()

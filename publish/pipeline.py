@@ -8,7 +8,7 @@ made, and nothing is made from a pattern whose report holds errors.
 from __future__ import annotations
 
 import contextlib
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
 from itertools import repeat
@@ -50,21 +50,22 @@ class NoSizeError(ValueError):
     """A size is asked for that the pattern does not have."""
 
 
-def prepare(path: Path, progress: Progress = silent) -> Work:
+def prepare(path: Path, progress: Progress = silent, language: str = "") -> Work:
     """Run stages 1 to 6 and the checks before typesetting; write nothing.
 
+    It is told in `language`, or where that is empty in the first of the pattern's own.
     Findings on a motif are drawn, as `findings/*.svg` in the files. Raises PublishError,
     carrying every finding and these files, when a stage cannot go on.
     """
-    work = opened(path, progress)
+    work = opened(path, progress, language)
     proceed(work, progress)
     return work
 
 
-def opened(path: Path, progress: Progress = silent) -> Work:
+def opened(path: Path, progress: Progress = silent, language: str = "") -> Work:
     """Run stage 1. Raises PublishError when there is no pattern to go on with."""
     progress("read", str(path))
-    pattern, notes, sources = read.load(path)
+    pattern, notes, sources = read.load(path, language)
     report = Report().plus(notes, sources)
     if pattern is None:
         drawn = draw.sketches(report)
@@ -212,7 +213,20 @@ def examine(path: Path) -> Examined:
         return Examined(path, stopped.report, sketched=stopped.files)
     with contextlib.suppress(PublishError):  # its report is the work's
         proceed(work)
+        for other in in_languages(path, work):
+            work.learn(other.report)
     return Examined(path, work.report, work)
+
+
+def in_languages(path: Path, work: Work, progress: Progress = silent) -> Iterator[Work]:
+    """Yield a pattern in each of its other languages, prepared; where a finding stops one, as
+    far as it came."""
+    for code in work.pattern.languages:
+        if code != work.pattern.language:
+            other = opened(path, progress, code)
+            with contextlib.suppress(PublishError):
+                proceed(other, progress)
+            yield other
 
 
 def build(
@@ -225,35 +239,61 @@ def build(
     jobs: int = 1,
     store: Store = NOWHERE,
     size: str = "",
+    language: str = "",
 ) -> tuple[Work, Path]:
     """Make every deliverable of a pattern and put the complete set in its folder.
 
     `out` is the folder that gets one folder per pattern (default `build`). With `size` only the
-    booklet of that size is made. Raises NoSizeError as `alone` does, and
+    booklet of that size is made, with `language` only what is in that one; else the set in the
+    pattern's first language stands in its folder and each other one's in a folder by its code
+    in it. Raises NoSizeError as `alone` does, and
     PublishError when the report holds errors (or, when `strict`, warnings); the last
     complete set is then untouched. PDFs are made by `jobs` processes side by side; their
     bytes do not depend on how many, nor on what `store` has kept of earlier runs.
     """
-    work = prepare(path, progress)
-    if size and size not in work.apart:
-        alone(work, size, progress)
-    work.stop_on_errors(strict)
+    work = prepare(path, progress, language)
+    others = list(in_languages(path, work, progress)) if not language else []
     papers = tuple(papers) if papers is not None else None
+    asked = Asked(papers, only, size, strict)
     with Workers(jobs) as workers:
-        print_editions(work, papers or work.pattern.papers, only, workers, progress, store, size)
-    if not work.editions:
-        work.add((deliver.nothing_of(work.pattern, only or ""),))
-        work.stop_on_errors()
-    work.add(deliver.picture_notes(work.pattern, work.editions[0]))
-    if only is None and papers is None and not size:
-        work.looked |= printed()
-        work.add(judge(work.report, work.looked))
+        for each in (work, *others):
+            _print(each, asked, workers, progress, store)
+            if each is not work:
+                work.learn(each.report)
     work.stop_on_errors(strict)
     files = finished.files(work, store)
+    for each in others:
+        files |= {f"{each.pattern.language}/{k}": v for k, v in finished.files(each, store).items()}
     target = (out or Path("build")) / work.pattern.key
     progress("deliver", str(target))
-    deliver.deliver(target, files, inputs(work.pattern, papers, only, work.report, size))
+    deliver.deliver(target, files, inputs(work.pattern, papers, only, work.report, size, language))
     return work, target
+
+
+@dataclass(frozen=True)
+class Asked:
+    """What a build is asked for: papers, one edition, one size; whether warnings stop it."""
+
+    papers: tuple[str, ...] | None
+    only: str | None
+    size: str
+    strict: bool
+
+
+def _print(work: Work, asked: Asked, workers: Workers, progress: Progress, store: Store) -> None:
+    """Print what is asked for in one language."""
+    if asked.size and asked.size not in work.apart:
+        alone(work, asked.size, progress)
+    work.stop_on_errors(asked.strict)
+    papers = asked.papers or work.pattern.papers
+    print_editions(work, papers, asked.only, workers, progress, store, asked.size)
+    if not work.editions:
+        work.fail(deliver.nothing_of(work.pattern, asked.only or ""))
+    work.add(deliver.picture_notes(work.pattern, work.editions[0]))
+    if asked.only is None and asked.papers is None and not asked.size:
+        work.looked |= printed()
+        work.add(judge(work.report, work.looked))
+    work.stop_on_errors(asked.strict)
 
 
 def kits(
@@ -269,9 +309,9 @@ def kits(
     work.stop_on_errors()
     assert work.manual is not None
     found = deliver.kits(work.pattern, work.plans, wanted)
-    files = deliver.kit_files(found)
+    files = deliver.kit_files(work.pattern.words, found)
     papers = dict.fromkeys(full_size(PAPERS[key]) for key in work.pattern.papers)
-    work.manual = deliver.kit_manual(work.manual, found)
+    work.manual = deliver.kit_manual(work.pattern.words, work.manual, found)
     print_jobs(work, [Job("kits", paper) for paper in papers], progress=progress)
     files |= {f"{e.name}.pdf": e.pdf for e in work.editions}
     target = (out or Path("build")) / f"{work.pattern.key}-kits"

@@ -36,10 +36,16 @@ def build(
         arguments.strict,
         arguments.changed,
         size=arguments.size,
+        language=arguments.language,
         store=Store(users(), arguments.fresh),
     )
     of_folders = {p.resolve() for p in arguments.patterns} - {p.resolve() for p in paths}
-    with_sheet = arguments.only is None and not arguments.size and bool(of_folders)
+    with_sheet = (
+        arguments.only is None
+        and not arguments.size
+        and not arguments.language
+        and bool(of_folders)
+    )
     with Together(len(paths) + with_sheet) as shown:
         jobs = arguments.jobs or cores()
         outcomes = side_by_side.build(

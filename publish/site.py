@@ -18,12 +18,13 @@ from PIL import Image
 
 from publish import deliver, draw
 from publish.deliver import SHOP
-from publish.measures import METRE, Measures
+from publish.measures import METRE
 from publish.model.pattern import Pattern
 from publish.typeset.palette import palette
 from publish.units import YARD, parse_number
 from publish.web import render as rendered
-from publish.words.en.lengths import Lengths
+from publish.words import Language
+from publish.words.lengths import Lengths
 from publish.work import Work
 
 FOLDER = "site/"
@@ -61,14 +62,18 @@ def pages(
     picture of each size shows, and `made` the shop's pictures by name.
     """
     sizes = {s["key"]: _of_size(s["key"], said, made) for s in found["sizes"]}
-    whole = _cover(made, THUMBNAIL)
-    main = sizes.get(size) or _cover(made, LARGE)
-    inside = [_inside(n, made) for n in sorted(made) if n.startswith(f"{SHOP}/page-")]
+    whole = _cover(pattern.words, made, THUMBNAIL)
+    main = sizes.get(size) or _cover(pattern.words, made, LARGE)
+    inside = [
+        _inside(pattern.words, n, made) for n in sorted(made) if n.startswith(f"{SHOP}/page-")
+    ]
     shown = [p for p in (main, whole, *sizes.values(), *inside) if p is not None]
     kept = {f"{FOLDER}{p['file']}": made[f"{SHOP}/{p['file']}"] for p in shown}
     page = rendered(
         "site.html",
         **_facts(pattern, found),
+        language=pattern.words.tag,
+        message=pattern.words.named("site-"),
         colours=palette(pattern),
         main=main,
         sizes=[(s, sizes[s["key"]]) for s in found["sizes"]],
@@ -88,27 +93,35 @@ def _facts(pattern: Pattern, found: Json) -> Json:
     others = [m for m in found["materials"] if m.partition(":")[0] not in names]
     return {
         "found": found,
-        "cloth": _cloth(found, pattern.measures),
+        "cloth": _cloth(found, pattern.words.lengths),
         "others": others,
+        "heading": _heading(pattern.words, found),
         "number": pattern.publication.barcode.rpartition(" ")[2],
         "address": found["contact"] if _is_address(found["contact"]) else "",
     }
 
 
-def _cloth(found: Json, measures: Measures) -> list[tuple[str, list[str]]]:
+def _heading(words: Language, found: Json) -> str:
+    """Return what the browser calls the page."""
+    if not found["studio"]:
+        return words.tell("site-title", title=found["title"])
+    return words.tell("site-title-by", title=found["title"], studio=found["studio"])
+
+
+def _cloth(found: Json, lengths: Lengths) -> list[tuple[str, list[str]]]:
     """Return each fabric with what to buy of it for each size; empty where none is."""
     names = dict.fromkeys(name for bought in found["to_buy"].values() for name in bought)
     return [
-        (name, [_amount(measures, bought.get(name)) for bought in found["to_buy"].values()])
+        (name, [_amount(lengths, bought.get(name)) for bought in found["to_buy"].values()])
         for name in names
     ]
 
 
-def _amount(measures: Measures, bought: Mapping[str, str | None] | None) -> str:
+def _amount(lengths: Lengths, bought: Mapping[str, str | None] | None) -> str:
     if not bought or not bought["yards"]:
         return ""
     yards, metres = parse_number(bought["yards"]) * YARD, Fraction(bought["metres"] or 0) * METRE
-    return Lengths(measures).to_buy(yards, metres)
+    return lengths.to_buy(yards, metres)
 
 
 def _is_address(text: str) -> bool:
@@ -126,18 +139,18 @@ def _of_size(key: str, said: Mapping[str, str], made: Mapping[str, bytes]) -> Js
     return None if name is None else _picture(name, made[name], said[key])
 
 
-def _cover(made: Mapping[str, bytes], side: int) -> Json | None:
+def _cover(words: Language, made: Mapping[str, bytes], side: int) -> Json | None:
     """Return the smallest picture of the front cover with so many pixels, or the largest."""
     names = sorted((n for n in made if n.startswith(f"{SHOP}/cover-")), key=_side)
     if not names:
         return None
     name = next((n for n in names if _side(n) >= side), names[-1])
-    return _picture(name, made[name], "The front cover of the booklet.")
+    return _picture(name, made[name], words.tell("site-front-cover"))
 
 
-def _inside(name: str, made: Mapping[str, bytes]) -> Json:
+def _inside(words: Language, name: str, made: Mapping[str, bytes]) -> Json:
     number = int(name.split("-")[1])
-    return _picture(name, made[name], f"Page {number} of the booklet.")
+    return _picture(name, made[name], words.tell("site-page", number=number))
 
 
 def _side(name: str) -> int:

@@ -63,6 +63,17 @@ class Work:
     def add(self, notes: Iterable[Note]) -> None:
         self.report = self.report.plus(notes)
 
+    def fail(self, note: Note) -> None:
+        """Stop at an error."""
+        self.add((note,))
+        self.stop_on_errors()
+
+    def learn(self, report: Report) -> None:
+        """Take over what another language's run has found and this one's has not."""
+        found = (*self.report, *(note for note, _ in self.report.accepted))
+        said = {(n.code, n.place.path, n.what) for n in found}
+        self.add(n for n in report if (n.code, n.place.path, n.what) not in said)
+
     def stop_on_errors(self, strict: bool = False) -> None:
         """Raise PublishError when a stage found something that cannot be built."""
         if self.report.errors or (strict and self.report.warnings):

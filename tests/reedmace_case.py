@@ -27,6 +27,7 @@ from publish.model.cutplan import (
 from publish.model.pattern import PillowSpec
 from publish.notes import Note
 from publish.proof.case import Case
+from publish.words.values import Named
 
 
 def _piece(
@@ -40,7 +41,7 @@ def _piece(
     finished: tuple[str, str] | None = None,
 ) -> Piece:
     done = (None, None) if finished is None else (f(finished[0]), f(finished[1]))
-    return Piece(letter, name, purpose, fabric, f(width), f(length), count, *done)
+    return Piece(letter, Named(name), purpose, fabric, f(width), f(length), count, *done)
 
 
 GROUND = _piece("A", "ground", "ground", "linen", "17 1/2", "17 1/2", 1, ("16", "16"))

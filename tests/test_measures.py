@@ -13,7 +13,7 @@ from publish.model.book import A4, A5
 from publish.model.cloth import METRIC_FAT_QUARTER
 from publish.surd import ROOT_2
 from publish.units import parse_length
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 
 METRIC, METRIC_FIRST, ONLY_INCHES = (Measures(units) for units in ("metric", UNITS[3], "inches"))
 

@@ -88,7 +88,7 @@ def build(
 
 
 def _prepared(bound: Bound, path: Path, show: Show) -> Work:
-    work = pipeline.prepare(path, show)
+    work = pipeline.prepare(path, show, bound.volume.looks.language)
     bound.report = replace(bound.report, accepts=(*bound.report.accepts, *work.report.accepts))
     bound.report = bound.report.plus(work.report, work.report.sources)
     bound.add(())

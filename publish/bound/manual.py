@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 
 from publish.bound import once, renamed
 from publish.bound.techniques import techniques
+from publish.measures import INCHES
 from publish.model.pattern import Pattern
 from publish.model.volume import Part, Volume
 from publish.model.words import (
@@ -27,7 +28,8 @@ from publish.model.words import (
     Steps,
     TemplateSheets,
 )
-from publish.words.en.lengths import Lengths
+from publish.words import Language, language
+from publish.words.values import Named
 from publish.write.order import numbered
 
 OPENING, TEMPLATES, EDITION = "what-you-will-make", "templates", "edition"
@@ -50,39 +52,44 @@ class Chapter:
 def manual(volume: Volume, chapters: Sequence[Chapter], pages: Sequence[str] = ()) -> Manual:
     """Return the book in words; `pages` are those of an earlier setting, for the index."""
     named = [(c.pattern.title, c.sections) for c in chapters]
-    own = [tuple(_own(c, named)) for c in chapters]
-    alike = techniques(own)
+    speak = _language(chapters)
+    own = [tuple(_own(c, named, speak)) for c in chapters]
+    alike = techniques(own, speak)
     front = [
-        *_foreword(volume),
-        once.tools(named),
+        *_foreword(volume, speak),
+        once.tools(named, speak),
         once.cautions(named),
         once.before(named),
         *_first_named(chapters, own, alike.sections()),
     ]
     inside = [alike.referring(sections) for sections in own]
     parted = _parts(volume, chapters, inside)
-    back = [*_templates(chapters), _edition(volume, chapters)]
+    back = [*_templates(chapters, speak), _edition(volume, chapters, speak)]
     body = numbered((*front, *parted, *back[:-1]))
     words = (*body, back[-1])
-    last = (once.glossary(words, _lengths(chapters)), once.index(pages, words), back[-1])
+    last = (once.glossary(words, speak), once.index(pages, words, speak), back[-1])
     return Manual(
         _cover(volume, chapters), (*body, *last), _back(volume, chapters), _foot(volume.looks)
     )
 
 
-def _lengths(chapters: Sequence[Chapter]) -> Lengths:
-    """Return how all patterns tell lengths; both ways where they differ."""
+def _language(chapters: Sequence[Chapter]) -> Language:
+    """Return the language of the book, which tells lengths as all patterns do; both ways where
+    they differ."""
     told = {c.pattern.measures for c in chapters}
-    return Lengths(*told) if len(told) == 1 else Lengths()
+    code = chapters[0].pattern.words.code
+    return language(code, told.pop() if len(told) == 1 else INCHES)
 
 
-def _own(chapter: Chapter, named: once.Manuals) -> list[Section]:
+def _own(chapter: Chapter, named: once.Manuals, speak: Language) -> list[Section]:
     """Return what stays of a pattern's sections, under their own keys."""
     kept = []
     for section in chapter.manual.sections:
         if section.key in once.MADE_ONCE or TEMPLATES in (section.key, section.parent):
             continue
-        kept.append(once.rest_of_before(section, named) if section.key == once.BEFORE else section)
+        kept.append(
+            once.rest_of_before(section, named, speak) if section.key == once.BEFORE else section
+        )
     return kept
 
 
@@ -111,9 +118,10 @@ def _owned(block: Block, owners: dict[FigureSpec, Pattern]) -> Block:
     )
 
 
-def _foreword(volume: Volume) -> list[Section]:
+def _foreword(volume: Volume, words: Language) -> list[Section]:
     said = [p.strip() for p in volume.foreword.split("\n\n") if p.strip()]
-    return [Section("foreword", "Foreword", tuple(map(Paragraph, said)))] if said else []
+    title = words.text("book-foreword")
+    return [Section("foreword", title, tuple(map(Paragraph, said)))] if said else []
 
 
 def _parts(
@@ -153,7 +161,7 @@ def _chapter(chapter: Chapter, sections: Sequence[Section]) -> list[Section]:
     return found
 
 
-def _templates(chapters: Sequence[Chapter]) -> list[Section]:
+def _templates(chapters: Sequence[Chapter], words: Language) -> list[Section]:
     """Return the templates of every pattern, at the back."""
     inner = []
     for chapter in chapters:
@@ -163,23 +171,16 @@ def _templates(chapters: Sequence[Chapter]) -> list[Section]:
                 and any(isinstance(b, TemplateSheets) for b in section.blocks)
             ):
                 named = renamed.words(chapter.pattern, section)
-                size = section.title.removeprefix("Templates").removeprefix(": ")
-                title = ", ".join(t for t in (chapter.pattern.title, size) if t)
+                sizes = (chapter.pattern.sizes[key].title for key in section.sizes)
+                title = ", ".join((chapter.pattern.title, *sizes))
                 inner.append(replace(named, parent=TEMPLATES, title=title))
     if not inner:
         return []
-    note = Box(
-        "note",
-        "Copy them, or print them",
-        (
-            "Do not cut the book: copy the sheets at 100 %, and measure the check square on "
-            "each copy.",
-        ),
-    )
-    return [Section(TEMPLATES, "Templates", (note,), new_page=True), *inner]
+    note = Box("note", words.text("book-sheets"), (words.text("book-sheets", part="text"),))
+    return [Section(TEMPLATES, words.text("chapter-templates"), (note,), new_page=True), *inner]
 
 
-def _edition(volume: Volume, chapters: Sequence[Chapter]) -> Section:
+def _edition(volume: Volume, chapters: Sequence[Chapter], words: Language) -> Section:
     """Return the last section: the book's imprint, and what all of its patterns say."""
     out = volume.looks.publication
     imprint = ", ".join(t for t in (out.edition, str(out.year or "")) if t)
@@ -193,11 +194,12 @@ def _edition(volume: Volume, chapters: Sequence[Chapter]) -> Section:
     said = [
         f"**{volume.looks.title}**" + (f", {out.studio}." if out.studio else "."),
         *(f"{t}." for t in (imprint, number) if t),
-        f"The patterns: {patterns}.",
+        words.text("book-patterns", {"patterns": Named(patterns)}),
         *_alike(chapters),
     ]
     own = [t for t in (out.licence,) if t and t not in said]
-    return Section(EDITION, "This edition", tuple(map(Paragraph, dict.fromkeys([*said, *own]))))
+    title = words.text("chapter-edition")
+    return Section(EDITION, title, tuple(map(Paragraph, dict.fromkeys([*said, *own]))))
 
 
 def _alike(chapters: Sequence[Chapter]) -> list[str]:

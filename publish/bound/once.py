@@ -13,10 +13,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from publish.model.words import Block, Box, Bullets, Paragraph, Row, Section, Table
-from publish.words.en.lengths import Lengths
+from publish.words import Language
+from publish.words.values import Named
 from publish.write.collect import text
 from publish.write.glossary import section as glossary_of
-from publish.write.terms import TERMS
+from publish.write.terms import terms
 
 Manuals = Sequence[tuple[str, Mapping[str, Section]]]
 """Each pattern's title, and its sections by their own keys."""
@@ -32,7 +33,7 @@ MADE_ONCE = (TOOLS, CAUTIONS, GLOSSARY, "edition")
 """Keys of the sections that a pattern in a book has no longer."""
 
 
-def tools(manuals: Manuals) -> Section:
+def tools(manuals: Manuals, words: Language) -> Section:
     """Return one list of tools, under the headings of the patterns' lists.
 
     A tool that not every pattern asks for says which ones do.
@@ -50,8 +51,10 @@ def tools(manuals: Manuals) -> Section:
     for heading, items in lists.items():
         said = (_for(item, titles, len(manuals)) for item, titles in items.items())
         blocks += [Paragraph(heading), Bullets(tuple(said), check=True)]
-    lead = "All that the patterns of this book ask for; each line says which, unless it is all."
-    return Section(TOOLS, "Tools", tuple(b for b in blocks if b != Paragraph("")), lead)
+    lead = words.text("book-tools-lead")
+    return Section(
+        TOOLS, words.text("chapter-tools"), tuple(b for b in blocks if b != Paragraph("")), lead
+    )
 
 
 def _for(item: str, titles: Sequence[str], every: int) -> str:
@@ -89,11 +92,12 @@ def _signs(manuals: Manuals) -> Iterator[Row]:
                 yield from block.rows
 
 
-def rest_of_before(section: Section, manuals: Manuals) -> Section:
+def rest_of_before(section: Section, manuals: Manuals, words: Language) -> Section:
     """Return what a pattern's own first words still say beside the book's."""
     shared = _shared_boxes(manuals)
     own = [b for b in section.blocks if b not in shared and not isinstance(b, Table)]
-    read = Paragraph(f"Read *{section.title}* on page [](#{BEFORE}) as well.")
+    values = {"title": Named(section.title), "page": Named(f"[](#{BEFORE})")}
+    read = Paragraph(words.text("book-read-as-well", values))
     return replace(section, blocks=(read, *_headed(own)))
 
 
@@ -111,13 +115,13 @@ def _is_heading(block: Block) -> bool:
     return isinstance(block, Paragraph) and block.text.startswith("**") and "**" in block.text[2:]
 
 
-def glossary(sections: Sequence[Section], tell: Lengths) -> Section:
+def glossary(sections: Sequence[Section], words: Language) -> Section:
     """Return the terms and lengths of the whole book."""
-    found = glossary_of(text(sections), tell)
-    return replace(found, lead="The words and the measurements of this book.")
+    found = glossary_of(text(sections), words)
+    return replace(found, lead=words.text("book-glossary-lead"))
 
 
-def index(pages: Sequence[str], sections: Sequence[Section]) -> Section:
+def index(pages: Sequence[str], sections: Sequence[Section], words: Language) -> Section:
     """Return the terms of a book with the pages that they stand on.
 
     `pages` are the words of each page from the first on, empty for those that are not
@@ -125,15 +129,15 @@ def index(pages: Sequence[str], sections: Sequence[Section]) -> Section:
     """
     said = text(sections)
     rows = []
-    for term in sorted(TERMS, key=lambda t: t.name.casefold()):
+    for term in terms(words):
         if not re.search(term.form, said, re.IGNORECASE):
             continue
-        found = [n for n, words in enumerate(pages, 1) if re.search(term.form, words, re.I)]
+        found = [n for n, page in enumerate(pages, 1) if re.search(term.form, page, re.I)]
         rows.append(Row((term.name, spans(found) or "–")))
-    table = Table(INDEX, "Terms", ("Term", "Pages"), tuple(rows))
-    return Section(
-        INDEX, "Index", (table,), "Where the terms of the trade are used.", new_page=True
-    )
+    head = tuple(words.text("chapter-index", part=part) for part in ("term", "pages"))
+    table = Table(INDEX, words.text("chapter-index", part="terms"), head, tuple(rows))
+    title, lead = (words.text("chapter-index", part=part) for part in ("", "lead"))
+    return Section(INDEX, title, (table,), lead, new_page=True)
 
 
 def spans(numbers: Sequence[int]) -> str:

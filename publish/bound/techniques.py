@@ -14,6 +14,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from publish.model.words import Block, Section, Step, Steps
+from publish.words import Language
+from publish.words.values import Named, Values, Word
 
 Sections = tuple[Section, ...]
 Told = tuple[str, str, str, str, str, str]
@@ -21,8 +23,8 @@ Told = tuple[str, str, str, str, str, str]
 
 LEAST_STEPS, LEAST_PATTERNS = 2, 2
 ROOT = "techniques"
-TITLES = {"before-you-start": "Printing the templates"}
-"""Chapters that are called otherwise in a book, where their own title stands over more."""
+PRINTING = "before-you-start"
+"""A chapter that is called otherwise in a book, where its own title stands over more."""
 
 
 @dataclass(frozen=True)
@@ -32,13 +34,14 @@ class Techniques:
     chapters: Mapping[str, tuple[Told, ...]]
     steps: Mapping[Told, Step]
     titles: Mapping[str, str]
+    words: Language
 
     def sections(self) -> Sections:
         """Return the techniques as sections, under one heading."""
         if not self.chapters:
             return ()
-        lead = "What several of the patterns ask for. Each of them says where it is needed."
-        found = [Section(ROOT, "Techniques", (), lead, new_page=True)]
+        title, lead = (self.words.text("chapter-techniques", part=part) for part in ("", "lead"))
+        found = [Section(ROOT, title, (), lead, new_page=True)]
         for chapter, told in self.chapters.items():
             steps = tuple(
                 replace(self.steps[t], key=f"{ROOT}--{chapter}-{n}", number=n, sizes=())
@@ -69,9 +72,19 @@ class Techniques:
                 yield steps[at]
                 at += 1
                 continue
-            text = _reference(self.titles[chapter], chapter, numbers)
+            text = self._reference(chapter, numbers)
             yield Step(steps[at].key, steps[at].number, text, sizes=steps[at].sizes)
             at += len(numbers)
+
+    def _reference(self, chapter: str, numbers: Sequence[int]) -> str:
+        values: Values = {
+            "first": Named(str(numbers[0])),
+            "last": Named(str(numbers[-1])),
+            "many": Word("two" if len(numbers) == 2 else "more"),
+            "title": Named(self.titles[chapter]),
+            "page": Named(f"[](#{key(chapter)})"),
+        }
+        return self.words.text("work-steps", values)
 
 
 def key(chapter: str) -> str:
@@ -101,12 +114,7 @@ def _following(chapter: str, steps: Sequence[Step], found: Sequence[Told]) -> li
     return numbers
 
 
-def _reference(title: str, chapter: str, numbers: Sequence[int]) -> str:
-    which = f"{numbers[0]} {'and' if len(numbers) == 2 else 'to'} {numbers[-1]}"
-    return f"Work steps {which} of *{title}* on page [](#{key(chapter)})."
-
-
-def techniques(manuals: Sequence[Sections]) -> Techniques:
+def techniques(manuals: Sequence[Sections], words: Language) -> Techniques:
     """Return what several manuals tell alike. Their sections have their own keys still."""
     kept = _shared(manuals)
     chapters: dict[str, list[Told]] = defaultdict(list)
@@ -116,11 +124,14 @@ def techniques(manuals: Sequence[Sections]) -> Techniques:
         names = {s.key: s.title for s in sections}
         for section, run in _runs(sections, kept):
             chapter = chapter_of(section)
-            titles.setdefault(chapter, TITLES.get(chapter) or names.get(chapter, section.title))
+            title = names.get(chapter, section.title)
+            if chapter == PRINTING:
+                title = words.text("chapter-techniques", part="printing")
+            titles.setdefault(chapter, title)
             _insert(chapters[chapter], [told(chapter, s) for s in run])
             for step in run:
                 steps.setdefault(told(chapter, step), step)
-    return Techniques({c: tuple(t) for c, t in chapters.items()}, steps, titles)
+    return Techniques({c: tuple(t) for c, t in chapters.items()}, steps, titles, words)
 
 
 def _insert(line: list[Told], run: Sequence[Told]) -> None:

@@ -13,7 +13,7 @@ from fractions import Fraction
 from publish.compare.model import BOUGHT, COSMETIC, CUT, Change, Cloth, Edition, SizeEdition
 from publish.compare.sewn import size_text
 from publish.units import fraction_text, metres_text, yards_text
-from publish.words.en.lengths import Lengths
+from publish.words.lengths import Lengths
 
 SAY = Lengths()
 

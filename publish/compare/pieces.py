@@ -12,8 +12,8 @@ from typing import Any
 
 from publish.compare.model import COSMETIC, CUT, Change, Edition, Piece, SizeEdition
 from publish.units import fraction_text
-from publish.words.en.lengths import Lengths
 from publish.words.en.phrase import counted, number
+from publish.words.lengths import Lengths
 
 SAY = Lengths()
 

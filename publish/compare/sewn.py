@@ -13,8 +13,8 @@ from publish.operations.borders import border_called
 from publish.surd import Exact, Surd
 from publish.units import fraction_text, maker_inches, parse_number
 from publish.words import language
-from publish.words.en.lengths import Lengths
 from publish.words.en.phrase import counted, number
+from publish.words.lengths import Lengths
 
 SAY = Lengths()
 

@@ -15,8 +15,8 @@ from publish.model.draft import Draft
 from publish.model.pattern import BorderSpec, Pattern
 from publish.model.size import Round, Size
 from publish.surd import Length
+from publish.words.values import Count, Word, said
 
-NAMES = {"side": "side border", "top": "top and bottom border"}
 ENDS = {"left": "side", "right": "side", "top": "top", "bottom": "top"}
 """Which strips a border patch is cut from, by the last word of its key."""
 
@@ -65,9 +65,18 @@ def _border(
     ways = long_ways(*cut, 2, cloth, 2 * seam, level=part == "top")
     if cloth.directional and part == "top":  # the strip's length runs across the fabric
         cut, exact, finished = cut[::-1], exact[::-1], finished[::-1]
-    name = NAMES[part] if of == 1 else f"{_ordinal(number, of)} {NAMES[part]}"
+    place = Word("only" if of == 1 else _place(number, of))
+    called = said("piece-border", place=place, number=Count(number), part=Word(part))
     return Need(
-        name, f"border {number} {part}", spec.fabric, *cut, 2, ways, *finished, *exact, patches=keys
+        called,
+        f"border {number} {part}",
+        spec.fabric,
+        *cut,
+        2,
+        ways,
+        *finished,
+        *exact,
+        patches=keys,
     )
 
 
@@ -77,10 +86,10 @@ def _reach(layer: Round, spec: BorderSpec, part: str, mitred: bool) -> Length:
     return inside + (2 * spec.width if mitred or part == "top" else Fraction(0))
 
 
-def _ordinal(number: int, of: int) -> str:
+def _place(number: int, of: int) -> str:
     if number == 1:
         return "inner"
-    return "outer" if number == of else "middle" if of == 3 else f"border {number}"
+    return "outer" if number == of else "middle" if of == 3 else "other"
 
 
 def _patches(draft: Draft, number: int, part: str) -> tuple[str, ...]:

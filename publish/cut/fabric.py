@@ -23,6 +23,7 @@ from publish.cut.words import to_buy
 from publish.model.cutplan import FabricPlan, Piece
 from publish.model.pattern import Fabric, Sewing
 from publish.units import inches_text
+from publish.words import english
 
 MOST_COMBINATIONS = 512
 """Ways weighed by their bounds."""
@@ -188,7 +189,7 @@ def piece_of(lettered: Lettered, way: Way) -> Piece:
     need = lettered.need
     piece = Piece(
         lettered.letter,
-        need.name,
+        need.called,
         need.purpose,
         need.fabric,
         need.width,
@@ -231,7 +232,8 @@ def _choices(table: _Table, chosen: Ways) -> tuple[str, ...]:
         if not found:
             continue
         other, words = min(found, key=lambda f: (*table.cost_of(f[0]), f[1]))
-        name = lettered.need.name if way.made is None else way.made.name
+        called = lettered.need.called if way.made is None else way.made.called
+        name = english(called, table.purchase.measures)
         text = f"{lettered.letter} ({name}) cut {way.words}"
         if table.cost_of(other)[0] > table.cost_of(best)[0]:
             yards, metres = other.buy - best.buy, other.buy_metric - best.buy_metric

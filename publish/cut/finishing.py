@@ -21,18 +21,19 @@ from publish.cut.needs import (
     long_ways,
     plain,
 )
+from publish.cut.words import piece_called
 from publish.measures import INCHES, Measures
-from publish.model.cutplan import BackingPlan, BattingPlan, BindingPlan, Piece, PillowPlan
+from publish.model.cutplan import BackingPlan, BattingPlan, BindingPlan, Package, Piece, PillowPlan
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.trade import BACKING_SEAM
 from publish.surd import Exact, Surd
 from publish.units import round_up
-from publish.words.en.phrase import article
+from publish.words.values import Length, said
 
 LEAST_PANEL = Fraction(6)
 """No part of a backing is narrower: common practice, no source."""
-BINDING = "binding strip"
+BINDING = piece_called("binding strip")
 
 PACKAGES: tuple[tuple[str, int, int], ...] = (
     ("craft", 34, 45),
@@ -81,7 +82,7 @@ def backing(pattern: Pattern, size: Size) -> tuple[Need, tuple[BackingPlan, ...]
     ways = tuple(map(_panels, plans))
     made = ways[0].made
     assert made is not None
-    need = Need(made.name, "backing", fabric.key, made.width, made.length, made.count, ways)
+    need = Need(made.called, "backing", fabric.key, made.width, made.length, made.count, ways)
     return need, tuple(plans)
 
 
@@ -118,7 +119,7 @@ def _panels(plan: BackingPlan) -> Way:
     elif plan.panels == 1:
         words = "in one piece"
     name = "backing" if plan.panels == 1 else "backing panel"
-    made = Made(name, plan.panel_width, plan.panel_length, plan.panels)
+    made = Made(piece_called(name), plan.panel_width, plan.panel_length, plan.panels)
     return Way(plan.panel_width, plan.panel_length, plan.panels, words=words, made=made)
 
 
@@ -131,11 +132,8 @@ def batting(size: Size, measures: Measures = INCHES) -> BattingPlan | None:
     short, long = sorted((width, height))
     packages = METRIC_PACKAGES if measures.metric else PACKAGES
     unit = measures.whole
-    held = (
-        f"{n} {a} × {b} {measures.unit}"
-        for n, a, b in packages
-        if short <= a * unit and long <= b * unit
-    )
+    sold = (Package(name, a * unit, b * unit) for name, a, b in packages)
+    held = (p for p in sold if short <= p.short and long <= p.long)
     return BattingPlan(size.batting.name, width, height, next(held, None))
 
 
@@ -154,7 +152,9 @@ def binding(pattern: Pattern, size: Size, lengths: Iterable[Fraction] = ()) -> N
     if spec.cut != "straight":
         side = square_side(length, width, pattern.sewing.seam, measures)
         way = Way(side, side, 1)
-        return Need("bias binding square", "binding", spec.fabric, side, side, 1, (way,))
+        return Need(
+            piece_called("bias binding square"), "binding", spec.fabric, side, side, 1, (way,)
+        )
     count, _ = equal_lengths(length, cloth.across, width, cloth.step)
     reach = cloth.across
     words = "across the width"
@@ -214,7 +214,7 @@ def sleeve(pattern: Pattern, size: Size) -> Need | None:
     cloth = cloth_of(fabric, measures.grid)
     ways = long_ways(depth, length, 1, cloth, 2 * pattern.sewing.seam, level=True)
     sides = (length, depth) if cloth.directional else (depth, length)
-    return Need("hanging sleeve", "sleeve", fabric.key, *sides, 1, ways)
+    return Need(piece_called("hanging sleeve"), "sleeve", fabric.key, *sides, 1, ways)
 
 
 def pillow(pattern: Pattern, size: Size) -> tuple[PillowPlan, Need] | None:
@@ -238,5 +238,6 @@ def pillow(pattern: Pattern, size: Size) -> tuple[PillowPlan, Need] | None:
         spec.form, spec.back, spec.fabric, across, along, count, spec.overlap, spec.hem
     )
     ways = plain(across, along, count, fabric.directional)
-    note = f"for {article(measures.text(spec.form))} form"
-    return plan, Need(name, "pillow back", fabric.key, across, along, count, ways, note=note)
+    note = said("note-for-form", form=Length(spec.form))
+    called = piece_called(name)
+    return plan, Need(called, "pillow back", fabric.key, across, along, count, ways, note=note)

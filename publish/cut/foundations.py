@@ -20,6 +20,7 @@ from publish.model.draft import Draft, FoundationSection, Unit
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.units import round_up
+from publish.words.values import Named, Several, Value, said
 
 SAFETY = Fraction(1, 4)
 STEP = Fraction(1, 4)
@@ -107,7 +108,7 @@ def _need(
     named = [(sections[key], number) for key, number in like.places]
     ways = plain(*sides, like.count, pattern.fabrics[fabric].directional)
     need = Need(
-        f"for {_names(named, len(blocks) > 1)}",
+        said("cut-for", patches=_names(named, len(blocks) > 1)),
         "foundation",
         fabric,
         *sides,
@@ -124,14 +125,14 @@ def _serves(named: Iterable[tuple[FoundationSection, int]]) -> Iterator[tuple[st
         yield section.block, number if spec is None else spec
 
 
-def _names(named: Iterable[tuple[FoundationSection, int]], with_block: bool) -> str:
+def _names(named: Iterable[tuple[FoundationSection, int]], with_block: bool) -> Value:
     """Return `A1, A3, B2`; of several blocks `heron A1, B2 and reeds A4`."""
     by: dict[str, list[str]] = {}
     for section, number in named:
         by.setdefault(section.block, []).append(f"{section.letter}{number + 1}")
     if not with_block:
-        return ", ".join(*by.values())
-    return " and ".join(f"{block} {', '.join(own)}" for block, own in by.items())
+        return Named(", ".join(*by.values()))
+    return Several(tuple(Named(f"{block} {', '.join(own)}") for block, own in by.items()))
 
 
 def held_keys(unit: Unit) -> set[str]:

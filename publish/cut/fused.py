@@ -18,16 +18,21 @@ from publish.cut.fabric import Lettered
 from publish.cut.nest import Shape, nest
 from publish.cut.rolls import squares
 from publish.cut.stretch import placed
+from publish.cut.words import piece_called
 from publish.model.cutplan import WebPlan
 from publish.model.draft import Draft
 from publish.model.pattern import Motif, Pattern
 from publish.model.trade import WEB_APART
 from publish.units import round_up
+from publish.words.values import Said
 
 MANY = 4_000
 """Points of an outline above which it is made coarser to be nested."""
 COARSER = 1 / 32
 """Inches by which it may be: half of what the nesting itself lets pass."""
+
+
+NESTED = piece_called("nested motif")
 
 
 @dataclass(frozen=True)
@@ -39,7 +44,7 @@ class Fused:
     outline: MultiPolygon
     count: int
     apart: Fraction = WEB_APART
-    called: str = "nested motif"
+    called: Said | None = NESTED
 
     @property
     def name(self) -> str:

@@ -16,6 +16,7 @@ from publish.cut.classify import NEAR, Cutting, classify
 from publish.cut.forms import Form
 from publish.model.draft import Patch
 from publish.surd import Length
+from publish.words.values import Value
 
 PLAIN = "rectangle"
 OVERSIZE = "oversize"
@@ -35,7 +36,7 @@ class Kind:
     form: Form | None = None
     name: str = ""
     """Where its shape does not say what it is."""
-    note: str = ""
+    note: Value | None = None
     single: int = 0
     wholes: int = 0
     mirrored: int = 0
@@ -64,7 +65,7 @@ class Kinds:
         form: Form,
         long_side: bool,
         directional: bool,
-        note: str = "",
+        note: Value | None = None,
     ) -> Kind:
         """Count a patch among those that are cut as it is."""
         cutting = classify(form, long_side)
@@ -99,15 +100,15 @@ class Kinds:
         directional: bool = False,
     ) -> Kind:
         """Count whole pieces, and the patches of the top that come from them."""
-        key = (purpose, fabric, "", (*size_key(cutting, directional), name))
+        key = (purpose, fabric, None, (*size_key(cutting, directional), name))
         if cutting.shape == PLAIN and not name:
-            key = (purpose, fabric, "", size_key(cutting, directional))
+            key = (purpose, fabric, None, size_key(cutting, directional))
         kind = self._found.setdefault(key, Kind(purpose, fabric, cutting, None, name))
         kind.wholes += count
         self._serve(kind, patches)
         return kind
 
-    def _known(self, purpose: str, fabric: str, note: str, key: Hashable) -> Kind | None:
+    def _known(self, purpose: str, fabric: str, note: Value | None, key: Hashable) -> Kind | None:
         return self._found.get((purpose, fabric, note, key))
 
     def _near(self, purpose: str, fabric: str, cutting: Cutting | None) -> Kind | None:

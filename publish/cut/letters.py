@@ -88,8 +88,9 @@ class Letters:
         found = []
         for own, need in zip(self._named(size, needs), needs, strict=True):
             known = self._known[own]
-            name = need.sized if known in self._swapped else need.name
-            found.append((known, replace(need, name=name)))
+            swapped = known in self._swapped and need.sized is not None
+            called = need.sized if swapped and need.sized else need.called
+            found.append((known, replace(need, called=called)))
         return found
 
     def _ranked_otherwise(self, sizes: Mapping[str, Sequence[Need]]) -> set[str]:

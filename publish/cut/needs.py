@@ -14,6 +14,7 @@ from publish.cut.templates import Outline
 from publish.model.cloth import FAT, Fabric
 from publish.surd import Length
 from publish.units import EIGHTH, round_up
+from publish.words.values import Said, Value
 
 
 @dataclass(frozen=True)
@@ -53,7 +54,7 @@ def cloth_of(fabric: Fabric, step: Fraction = EIGHTH) -> Cloth:
 class Made:
     """The piece that a way makes, where it is not the need's own."""
 
-    name: str
+    called: Said
     width: Fraction
     length: Fraction
     count: int
@@ -84,7 +85,7 @@ class Way:
 class Need:
     """Pieces of one size and purpose from one fabric. Lengths in inches."""
 
-    name: str
+    called: Said
     purpose: str
     fabric: str
     width: Fraction
@@ -95,7 +96,7 @@ class Need:
     finished_length: Length | None = None
     exact_width: Length | None = None
     exact_length: Length | None = None
-    note: str = ""
+    note: Value | None = None
     motif: str = ""
     """The motif that is cut from it."""
     shape: str = "rectangle"
@@ -115,7 +116,7 @@ class Need:
     """Of a piece for patches: unique in its size."""
     rank: str = ""
     """`large`, `medium` or `small` among pieces of one name, by area; its name begins with it."""
-    sized: str = ""
+    sized: Said | None = None
     """Its name with its size in place of its rank."""
 
 

@@ -15,15 +15,16 @@ from publish.model.draft import Patch
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note, error, warning
+from publish.words import english
 
 
 def too_wide_note(pattern: Pattern, size: Size, need: Need) -> Note:
     """Return the error that a piece is wider than its fabric."""
-    fabric = pattern.fabrics[need.fabric]
+    fabric, called = pattern.fabrics[need.fabric], english(need.called, pattern.measures)
     return error(
         "C401",
         pattern.place("sizes", size.key, "block_size"),
-        f"the {need.name} of the {size.title} is wider than {fabric.name}",
+        f"the {called} of the {size.title} is wider than {fabric.name}",
         expected=f"at most {pattern.measures.text(fabric.usable_width)}, its usable width",
         received=_sides(pattern, need.width, need.length),
         help=f"make the block smaller, or give `{fabric.key}` a wider `usable_width`",
@@ -32,16 +33,16 @@ def too_wide_note(pattern: Pattern, size: Size, need: Need) -> Note:
 
 def too_large_note(pattern: Pattern, size: Size, need: Need) -> Note:
     """Return the error that a piece does not fit what its fabric is sold as."""
-    fabric = pattern.fabrics[need.fabric]
+    fabric, called = pattern.fabrics[need.fabric], english(need.called, pattern.measures)
     assert fabric.sold_as is not None
     sold = fabric.sold_as
     return error(
         "C404",
         pattern.place("fabrics", fabric.key, "sold_as"),
-        f"the {need.name} of the {size.title} is larger than {_one(sold)} of {fabric.name}",
+        f"the {called} of the {size.title} is larger than {_one(sold)} of {fabric.name}",
         expected=f"at most {_sides(pattern, sold.width, sold.length)}",
         received=_sides(pattern, need.width, need.length),
-        help=f"sell `{fabric.key}` as yardage, or cut the {need.name} from another fabric",
+        help=f"sell `{fabric.key}` as yardage, or cut the {called} from another fabric",
     )
 
 

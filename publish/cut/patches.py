@@ -22,12 +22,13 @@ from publish.cut.needs import Need, plain
 from publish.cut.notes import too_tight_note
 from publish.cut.quick import Batch, Quick
 from publish.cut.sized import needs_of
+from publish.cut.words import piece_called
 from publish.model.cutplan import Making
 from publish.model.draft import Draft, Patch
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.notes import Note
-from publish.words.en.lengths import Lengths
+from publish.words.values import Length, Said, said
 
 SETTING = {TWICE: "side triangle", ONCE: "corner triangle"}
 
@@ -91,7 +92,7 @@ def _add(pattern: Pattern, size: Size, patch: Patch, edges: Edges, kinds: Kinds)
     purpose = patch.role
     if purpose == "setting":
         purpose = SETTING[TWICE if long_side else ONCE]
-    note = _note(pattern, size, edges.block_box(patch), form) if edges.trimmed(patch) else ""
+    note = _note(pattern, size, edges.block_box(patch), form) if edges.trimmed(patch) else None
     kind = kinds.add_patch(patch, purpose, form, long_side, directional, note)
     if kind.shape == PLAIN and (patch.block is None or edges.trimmed(patch)):
         kind.name = "ground" if patch.role == "ground" else kind.name
@@ -106,16 +107,16 @@ def _squared(form: Form) -> Form:
     return Form(ring, (max(form.allow),) * 4)
 
 
-def _note(pattern: Pattern, size: Size, box: Box, form: Form) -> str:
+def _note(pattern: Pattern, size: Size, box: Box, form: Form) -> Said | None:
     """Return what is trimmed later, of a ground that is the whole of its block."""
     side = box[2] - box[0]
     if form.arcs or len(form.ring) != 4 or form.box != (side, side):
-        return ""
+        return None
     # A block that is a whole pillow's front gets the pillow's own seam all round.
     alone = size.pillow is not None and size.block_count == 1 and not size.layers
     seam = size.pillow.seam if alone and size.pillow is not None else pattern.sewing.seam
     trimmed = side + 2 * seam
-    return f"trim to {Lengths(pattern.measures).measure(trimmed)} square after appliqué"
+    return said("trim-square-after-applique", side=Length(trimmed))
 
 
 def motif_squares(pattern: Pattern, size: Size, draft: Draft) -> list[Need]:
@@ -127,7 +128,7 @@ def motif_squares(pattern: Pattern, size: Size, draft: Draft) -> list[Need]:
         side = pattern.measures.rough_up(exact)
         found.append(
             Need(
-                "motif square",
+                piece_called("motif square"),
                 "motif",
                 fabric,
                 side,

@@ -21,10 +21,12 @@ from publish.cut.forms import FINE
 from publish.cut.kinds import PLAIN, Kind
 from publish.cut.needs import Need, cloth_of, long_ways, plain
 from publish.cut.templates import FLAT, Outline, outline
+from publish.cut.words import piece_called
 from publish.measures import Measures
 from publish.model.pattern import Fabric, Pattern
-from publish.surd import ROOT_2, Length, parts
-from publish.words.en.lengths import Lengths
+from publish.surd import ROOT_2, parts
+from publish.surd import Length as Exact
+from publish.words.values import Count, Length, Rectangle, Said, Several, Value, Word, said, yes
 
 PURPOSES = ("ground", "sashing", "cornerstone", "side triangle", "corner triangle", "foundation")
 NAMES = {
@@ -36,7 +38,8 @@ NAMES = {
     ("corner triangle", ONCE): "corner triangle",
     ("ground", "template"): "patch from a template",
 }
-NEARLY = "cut as a regular one, less than {} off the drawing"
+RANKED = tuple(map(piece_called, ("large square for geese", "small square for geese")))
+"""Names that say a rank already."""
 SIZES = {2: ("large", "small"), 3: ("large", "medium", "small")}
 
 
@@ -53,7 +56,7 @@ def needs_of(pattern: Pattern, kinds: Iterable[Kind]) -> list[Need]:
             -n.width,
         ),
     )
-    named = _told_apart(ordered, pattern.measures)
+    named = _told_apart(ordered)
     return [replace(n, key=f"{n.purpose} {i}") for i, n in enumerate(named, start=1)]
 
 
@@ -67,11 +70,11 @@ def _need(pattern: Pattern, kind: Kind) -> Need:
         return _from_strips(kind, cutting, fabric, pattern.measures)
     if kind.purpose == "sashing" and not fabric.directional:
         cutting = _upright(cutting)
-    width, length, said = _rounded(cutting, pattern.measures)
+    width, length, note = _rounded(cutting, pattern.measures)
     if cutting.near:
-        said = nearly(pattern.measures)
+        note = nearly(pattern.measures)
     elif fabric.directional and cutting.yields > 1:
-        said = said or "the print runs another way in each triangle"
+        note = note or said("note-print-turns")
     count = kind.wholes + -(-kind.single // cutting.yields)
     ways = plain(width, length, count, fabric.directional)
     if kind.purpose == "sashing":
@@ -87,7 +90,7 @@ def _need(pattern: Pattern, kind: Kind) -> Need:
     finished = known(cutting.finished[0]), known(cutting.finished[1])
     return _filled(
         Need(
-            _name(kind),
+            called(kind),
             kind.purpose,
             kind.fabric,
             width,
@@ -95,7 +98,7 @@ def _need(pattern: Pattern, kind: Kind) -> Need:
             count,
             ways,
             *finished,
-            note=kind.note or said,
+            note=kind.note or note,
             shape=cutting.shape,
             yields=cutting.yields,
         ),
@@ -113,32 +116,32 @@ def _upright(cutting: Cutting) -> Cutting:
     )
 
 
-def _rounded(cutting: Cutting, measures: Measures) -> tuple[Fraction, Fraction, str]:
+def _rounded(cutting: Cutting, measures: Measures) -> tuple[Fraction, Fraction, Said | None]:
     """Return the cut size, and what is said where the handbooks' rule cuts larger."""
     width, length = measures.up(cutting.width), measures.up(cutting.length)
     if cutting.handbook is None or measures.metric:  # a rule of inch rulers
-        return width, length, ""
+        return width, length, None
     book = measures.up(cutting.handbook)
     if book <= width:
-        return width, length, ""
-    return book, book, "a step larger than the exact size, to be trimmed"
+        return width, length, None
+    return book, book, said("note-step-larger")
 
 
-def _exact(cutting: Cutting) -> tuple[Length | None, Length | None]:
+def _exact(cutting: Cutting) -> tuple[Exact | None, Exact | None]:
     """Return the exact size where all that goes into it is known exactly."""
     if cutting.angle == 60:
         return None, None
     return known(cutting.width), known(cutting.length)
 
 
-def known(length: Length | None) -> Length | None:
+def known(length: Exact | None) -> Exact | None:
     """Return a length, or None for one that `length_of` had to round to a billionth."""
     if length is None or max(part.denominator for part in parts(length)) > FINE // 1000:
         return None
     return length
 
 
-def _filled(need: Need, kind: Kind, exact: tuple[Length | None, Length | None]) -> Need:
+def _filled(need: Need, kind: Kind, exact: tuple[Exact | None, Exact | None]) -> Need:
     return replace(
         need,
         exact_width=exact[0],
@@ -156,9 +159,9 @@ def _template(kind: Kind, shape: Outline, fabric: Fabric, step: Fraction) -> Nee
     finished = kind.form.box
     left, top, right, bottom = shape.finished.bounds
     bulges = right - left > float(finished[0]) + FLAT or bottom - top > float(finished[1]) + FLAT
-    sides: tuple[Length | None, Length | None] = (None, None) if bulges else finished
+    sides: tuple[Exact | None, Exact | None] = (None, None) if bulges else finished
     need = Need(
-        _name(kind),
+        called(kind),
         kind.purpose,
         kind.fabric,
         width,
@@ -181,23 +184,24 @@ def _from_strips(kind: Kind, cutting: Cutting, fabric: Fabric, measures: Measure
     """
     strip, apart = measures.up(cutting.length), measures.up(cutting.apart)
     steep = cutting.angle == 45
-    step: Length = apart * ROOT_2 if steep else apart * 2 * OVER_ROOT_3
-    spare: Length = strip if steep else strip * OVER_ROOT_3
+    step: Exact = apart * ROOT_2 if steep else apart * 2 * OVER_ROOT_3
+    spare: Exact = strip if steep else strip * OVER_ROOT_3
     if cutting.shape == "equilateral triangle":
         step = spare
     most = max(1, int((cloth_of(fabric).reach - spare) // step))
     count = -(-kind.single // most)
     each = -(-kind.single // count)
     width = measures.up(each * step + spare)
-    note = f"cut into {each} at {cutting.angle}°, {Lengths(measures).measure(apart)} apart"
+    values: dict[str, Value] = {"count": Count(each), "angle": Count(cutting.angle)}
+    note: Value = said("note-cut-apart", **values, apart=Length(apart))
     between: Fraction | None = apart
     if cutting.shape == "equilateral triangle":
         between = None
-        note = f"cut into {each} at {cutting.angle}° to both sides in turn"
+        note = said("note-cut-in-turn", **values)
     if cutting.near:
-        note += f"; {nearly(measures)}"
+        note = Several((note, nearly(measures)), ";")
     need = Need(
-        _name(kind),
+        called(kind),
         kind.purpose,
         kind.fabric,
         width,
@@ -211,6 +215,11 @@ def _from_strips(kind: Kind, cutting: Cutting, fabric: Fabric, measures: Measure
         apart=between,
     )
     return _filled(need, kind, (None, None))
+
+
+def called(kind: Kind) -> Said:
+    """Return what a kind is called."""
+    return piece_called(_name(kind))
 
 
 def _name(kind: Kind) -> str:
@@ -229,43 +238,42 @@ def _name(kind: Kind) -> str:
     return cutting.shape
 
 
-def _told_apart(needs: Sequence[Need], measures: Measures) -> list[Need]:
+def _told_apart(needs: Sequence[Need]) -> list[Need]:
     """Return needs whose names differ within a purpose and a fabric, largest first."""
-    groups: dict[tuple[str, str, str], list[Need]] = {}
+    groups: dict[tuple[str, str, Said], list[Need]] = {}
     for need in needs:
-        groups.setdefault((need.purpose, need.fabric, need.name), []).append(need)
-    given: Counter[tuple[str, str, str]] = Counter()
+        groups.setdefault((need.purpose, need.fabric, need.called), []).append(need)
+    given: Counter[tuple[str, str, Said]] = Counter()
     found = []
     for need in needs:
-        rank, name = _longer(need, groups[need.purpose, need.fabric, need.name], measures)
+        rank, name = _longer(need, groups[need.purpose, need.fabric, need.called])
         given[need.purpose, need.fabric, name] += 1
         times = given[need.purpose, need.fabric, name]
         # Different shapes may lie in boxes of one size.
-        name = name if times == 1 else f"{name}, number {times}"
-        sized = f"{need.name}, {_size(need, measures)}"
-        found.append(replace(need, name=name, rank=rank, sized=sized))
+        if times > 1:
+            name = said("cut-numbered", name=name, number=Count(times))
+        found.append(replace(need, called=name, rank=rank, sized=_sized(need)))
     return found
 
 
-def _longer(need: Need, like: Sequence[Need], measures: Measures) -> tuple[str, str]:
+def _longer(need: Need, like: Sequence[Need]) -> tuple[str, Said]:
     """Return a rank, or nothing, and a name with what tells it from those of needs that are
     called the same."""
     sizes = list(dict.fromkeys(n.width * n.length for n in like))
     words = SIZES.get(len(like)) if len(sizes) == len(like) else None
     if len(like) == 1:
-        return "", need.name
-    if words is None or need.name.startswith(words):
-        return "", f"{need.name}, {_size(need, measures)}"
+        return "", need.called
+    if words is None or need.called in RANKED:
+        return "", _sized(need)
     rank = words[sizes.index(need.width * need.length)]
-    return rank, f"{rank} {need.name}"
+    return rank, said("cut-ranked", rank=Word(rank), name=need.called)
 
 
-def _size(need: Need, measures: Measures) -> str:
-    if need.width == need.length:
-        return measures.text(need.width)
-    return measures.sides(need.width, need.length)
+def _sized(need: Need) -> Said:
+    """Return a name with its size."""
+    return said("cut-sized", name=need.called, size=Rectangle(need.width, need.length))
 
 
-def nearly(measures: Measures) -> str:
+def nearly(measures: Measures) -> Said:
     """Return what is said of a shape that is cut as the regular one that it almost is."""
-    return NEARLY.format("0.13 mm" if measures.metric else "0.005 in")
+    return said("note-nearly", metric=yes(measures.metric))

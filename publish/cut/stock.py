@@ -15,6 +15,8 @@ from publish.cut.words import to_buy
 from publish.model.cutplan import FabricPlan
 from publish.model.pattern import Fabric, Sewing
 from publish.units import round_down, round_up
+from publish.words import english
+from publish.words.values import Purchase, Said, Word, said
 
 
 def with_stock(fabric: Fabric, plan: FabricPlan, sewing: Sewing) -> FabricPlan:
@@ -22,20 +24,20 @@ def with_stock(fabric: Fabric, plan: FabricPlan, sewing: Sewing) -> FabricPlan:
     if fabric.owned is None or plan.precut is not None:
         return plan
     spare = fabric.owned - plan.needed
-    stock = words(spare, sewing)
-    said = f"{to_buy(fabric.owned, fabric.owned, sewing.measures)} at hand are {stock}"
-    return replace(plan, spare=spare, stock=stock, choices=(*plan.choices, said))
+    stock, tell = stock_of(spare, sewing), sewing.measures
+    told = f"{to_buy(fabric.owned, fabric.owned, tell)} at hand are {english(stock, tell)}"
+    return replace(plan, spare=spare, stock=stock, choices=(*plan.choices, told))
 
 
-def words(spare: Fraction, sewing: Sewing) -> str:
-    """Return `enough, with 1/4 yd (0.20 m) left` or `short by 3/8 yd (0.30 m)`."""
-    yard, metre, tell = sewing.yard_step, sewing.metric_step, sewing.measures
+def stock_of(spare: Fraction, sewing: Sewing) -> Said:
+    """Return `enough, with 1/4 yd (0.20 m) left` or `short by 3/8 yd (0.30 m)` as a value."""
+    yard, metre = sewing.yard_step, sewing.metric_step
     if spare < 0:
-        return f"short by {to_buy(round_up(-spare, yard), round_up(-spare, metre), tell)}"
+        short = Purchase(round_up(-spare, yard), round_up(-spare, metre))
+        return said("stock-short", length=short)
     if spare >= sewing.first_step:
-        return (
-            f"enough, with {to_buy(round_down(spare, yard), round_down(spare, metre), tell)} left"
-        )
+        left = Purchase(round_down(spare, yard), round_down(spare, metre))
+        return said("stock-left", length=left)
     if spare:
-        return f"enough, with less than {to_buy(yard, metre, tell)} left"
-    return f"enough, to the {'centimetre' if tell.metric else 'inch'}"
+        return said("stock-little-left", length=Purchase(yard, metre))
+    return said("stock-even", unit=Word("centimetre" if sewing.measures.metric else "inch"))

@@ -21,6 +21,7 @@ from publish.cut.purchase import Purchase
 from publish.cut.words import to_buy
 from publish.model.cutplan import Cut, FabricPlan, Piece, Placed, Strip
 from publish.units import round_down, round_up
+from publish.words.values import Said
 
 
 class Nestable(Protocol):
@@ -43,8 +44,8 @@ class Nestable(Protocol):
         """How many are cut."""
 
     @property
-    def called(self) -> str:
-        """What its piece is called once it is nested; empty to keep its name."""
+    def called(self) -> Said | None:
+        """What its piece is called once it is nested; None to keep its name."""
 
     def shape(self, turns: Sequence[int]) -> Shape:
         """Return what it takes of the cloth, and the turns it may lie in."""
@@ -106,12 +107,12 @@ def _words(boxes: FabricPlan, purchase: Purchase, gross: Fraction, strip: Strip)
     return f"{letters} nested: buys {saved} less than {of}"
 
 
-def _outlined(boxes: FabricPlan, cut: Cut, called: str) -> Piece:
+def _outlined(boxes: FabricPlan, cut: Cut, called: Said | None) -> Piece:
     """Return the piece that a nested shape is: the box round its outline."""
     piece = next(p for p in boxes.pieces if p.letter == cut.letter)
     return replace(
         piece,
-        name=called or piece.name,
+        called=called or piece.called,
         width=cut.across,
         length=cut.along,
         exact_width=None,

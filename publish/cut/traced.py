@@ -18,6 +18,7 @@ from shapely.geometry import box as shapely_box
 
 from publish.cut.fabric import Lettered
 from publish.cut.nest import Shape
+from publish.words.values import Said
 
 APART = Fraction(1, 8)
 """Between two pieces traced beside each other: common practice, no source."""
@@ -34,7 +35,7 @@ class Traced:
     outline: MultiPolygon
     count: int
     over: bool = False
-    called: str = ""
+    called: Said | None = None
 
     @property
     def name(self) -> str:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from publish.measures import Measures
 from publish.model.cloth import SoldAs
 from publish.model.cutplan import (
     Alternative,
@@ -28,6 +29,7 @@ from publish.model.cutplan import (
 )
 from publish.surd import Exact, Surd
 from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text
+from publish.words import english
 
 Json = dict[str, Any]
 
@@ -37,26 +39,29 @@ def exact(length: Exact) -> str:
     return str(length) if isinstance(length, Surd) else fraction_text(length)
 
 
-def cloth(plan: CutPlan) -> Json:
-    """Return everything that is cut and bought; a part that a size lacks is null."""
+def cloth(plan: CutPlan, measures: Measures) -> Json:
+    """Return everything that is cut and bought; a part that a size lacks is null.
+
+    Names and notes tell lengths as they are measured.
+    """
     return {
-        "pieces": [_piece(p) for p in plan.pieces],
+        "pieces": [_piece(p, measures) for p in plan.pieces],
         "fabrics": {key: fabric_numbers(f) for key, f in plan.fabrics.items()},
         "backing": plan.backing and _backing(plan.backing),
-        "batting": plan.batting and _batting(plan.batting),
+        "batting": plan.batting and _batting(plan.batting, measures),
         "binding": plan.binding and _binding(plan.binding),
         "pillow": plan.pillow and _pillow(plan.pillow),
         "web": plan.web and _web(plan.web),
         "stabiliser": plan.stabiliser and _web(plan.stabiliser),
-        "sleeve": plan.sleeve and _piece(plan.sleeve),
+        "sleeve": plan.sleeve and _piece(plan.sleeve, measures),
         "thread": _thread(plan.thread),
     }
 
 
-def _piece(piece: Piece) -> Json:
+def _piece(piece: Piece, measures: Measures) -> Json:
     found: Json = {
         "letter": piece.letter,
-        "name": piece.name,
+        "name": english(piece.called, measures),
         "purpose": piece.purpose,
         "fabric": piece.fabric,
         "width": exact(piece.width),
@@ -73,7 +78,7 @@ def _piece(piece: Piece) -> Json:
     for name in ("finished_width", "finished_length", "exact_width", "exact_length"):
         value: Exact | None = getattr(piece, name)
         found[name] = None if value is None else exact(value)
-    return {**found, "note": piece.note}
+    return {**found, "note": english(piece.note, measures)}
 
 
 def fabric_numbers(plan: FabricPlan) -> Json:
@@ -199,12 +204,12 @@ def _backing(plan: BackingPlan) -> Json:
     }
 
 
-def _batting(plan: BattingPlan) -> Json:
+def _batting(plan: BattingPlan, measures: Measures) -> Json:
     return {
         "name": plan.name,
         "width": exact(plan.width),
         "height": exact(plan.height),
-        "package": plan.package,
+        "package": english(plan.package.called, measures) if plan.package else None,
     }
 
 

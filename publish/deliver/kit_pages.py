@@ -12,41 +12,46 @@ from dataclasses import replace
 from typing import Any
 
 from publish.model.words import FigureBlock, FigureSpec, Manual, Paragraph, Row, Section, Table
+from publish.words import Language
 
 Json = Mapping[str, Any]
 
 
-def kit_manual(manual: Manual, found: Json) -> Manual:
+def kit_manual(words: Language, manual: Manual, found: Json) -> Manual:
     """Return the sheet as a manual of one section for the bolts and one for each size."""
-    each = [f"{counted(s)} of {s['title']}" for s in found["sizes"].values()]
-    wanted = " and ".join([", ".join(each[:-1]), each[-1]] if len(each) > 1 else each)
+    tell = words.tell
+    each = [
+        tell("kit-of-size", kits=counted(words, s), size=s["title"])
+        for s in found["sizes"].values()
+    ]
+    wanted = words.listed(each)
     swatches = FigureBlock(FigureSpec("kits-swatches", "swatches"))
     bolts = Section(
         "kits",
-        f"{found['title']}: kits to cut",
-        (bolt_table(found), swatches),
-        f"To cut from each bolt for {wanted}.",
+        tell("kit-title", title=found["title"]),
+        (bolt_table(words, found), swatches),
+        tell("kit-lead", wanted=wanted),
     )
     sizes = tuple(
         Section(
             f"kits-{key}",
-            f"{size['title']}: {counted(size)}",
-            (Paragraph(batting(size)), *size_tables(size)),
+            f"{size['title']}: {counted(words, size)}",
+            (Paragraph(batting(words, size)), *size_tables(words, size)),
             new_page=True,
         )
         for key, size in found["sizes"].items()
     )
-    foot = f"{manual.running_foot} · kits"
+    foot = tell("kit-foot", foot=manual.running_foot)
     return replace(manual, sections=(bolts, *sizes), running_foot=foot)
 
 
-def bolt_table(found: Json) -> Table:
+def bolt_table(words: Language, found: Json) -> Table:
     """Return what all kits together take from each bolt."""
     rows = tuple(Row((b["name"], both(b)), fabric=key) for key, b in found["bolts"].items())
-    return Table("kits-bolts", "", ("Fabric", "For all kits"), rows, "lr")
+    return Table("kits-bolts", "", _head(words, "fabric", "for-all"), rows, "lr")
 
 
-def size_tables(size: Json) -> tuple[Table, ...]:
+def size_tables(words: Language, size: Json) -> tuple[Table, ...]:
     """Return the lengths, the plan of one kit and the pieces of one size."""
     fabrics = size["fabrics"]
     lengths = tuple(
@@ -66,27 +71,38 @@ def size_tables(size: Json) -> tuple[Table, ...]:
     key = f"kits-{size['title']}".lower().replace(" ", "-")
     return (
         Table(
-            f"{key}-lengths", "", ("Fabric", "One kit", "All kits", "Usable width"), lengths, "lrrr"
+            f"{key}-lengths",
+            "",
+            _head(words, "fabric", "one", "all", "usable-width"),
+            lengths,
+            "lrrr",
         ),
         Table(
             f"{key}-plan",
-            "The plan of one kit",
-            ("Fabric", "Strips across the width, in order"),
+            words.tell("kit-plan"),
+            _head(words, "fabric", "strips"),
             strips,
         ),
         Table(
             f"{key}-pieces",
-            "Pieces, where they are cut for the maker",
-            ("Piece", "Name", "Fabric", "Width × length", "One kit", "All kits"),
+            words.tell("kit-pieces"),
+            _head(words, "piece", "name", "fabric", "width-length", "one", "all"),
             pieces,
             "llllrr",
         ),
     )
 
 
-def batting(size: Json) -> str:
+def _head(words: Language, *columns: str) -> tuple[str, ...]:
+    """Return the heads of columns."""
+    return tuple(words.tell(f"kit-column-{name}") for name in columns)
+
+
+def batting(words: Language, size: Json) -> str:
     """Return what batting each kit of a size has, in words."""
-    return f"Batting for each kit: {size['batting']}." if size["batting"] else "No batting."
+    if not size["batting"]:
+        return words.tell("kit-no-batting")
+    return words.tell("kit-batting", batting=size["batting"])
 
 
 def both(length: Mapping[str, str]) -> str:
@@ -94,6 +110,6 @@ def both(length: Mapping[str, str]) -> str:
     return length["words"]
 
 
-def counted(size: Json) -> str:
+def counted(words: Language, size: Json) -> str:
     """Return how many kits of a size there are, in words."""
-    return f"{size['kits']} {'kit' if size['kits'] == 1 else 'kits'}"
+    return words.tell("kit-count", count=int(size["kits"]))

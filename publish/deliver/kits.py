@@ -13,11 +13,11 @@ from typing import Any
 
 from publish.deliver.kit_pages import batting, bolt_table, counted, size_tables
 from publish.deliver.markdown import table_of, text_of
-from publish.measures import Measures
 from publish.model.cutplan import CutPlan, FabricPlan, Piece, Strip
 from publish.model.pattern import Pattern
 from publish.units import INCH_IN_MM, YARD, decimal_text, fraction_text
-from publish.words.en.lengths import Lengths
+from publish.words import Language
+from publish.words.lengths import Lengths
 
 Json = dict[str, Any]
 
@@ -44,21 +44,25 @@ def kits(pattern: Pattern, plans: Mapping[str, CutPlan], wanted: Mapping[str, in
         "kits": dict(wanted),
         "sizes": {k: _size(pattern, k, plans[k], count) for k, count in wanted.items()},
         "bolts": {
-            name: {"name": pattern.fabrics[name].name, **_lengths(pattern.measures, *totals[name])}
+            name: {
+                "name": pattern.fabrics[name].name,
+                **_lengths(pattern.words.lengths, *totals[name]),
+            }
             for name in pattern.fabrics
             if name in totals
         },
     }
 
 
-def kits_text(found: Mapping[str, Any]) -> str:
+def kits_text(words: Language, found: Mapping[str, Any]) -> str:
     """Return a kit sheet as Markdown: the bolts, then a section for each size."""
-    lines = [f"# {found['title']}: kits to cut", "", "## From the bolts", ""]
-    lines += table_of(bolt_table(found))
+    head = words.tell("kit-title", title=found["title"])
+    lines = [f"# {head}", "", f"## {words.tell('kit-from-bolts')}", ""]
+    lines += table_of(bolt_table(words, found))
     for size in found["sizes"].values():
-        lines += [f"## {size['title']}: {counted(size)}", ""]
-        lengths, *others = (table_of(table) for table in size_tables(size))
-        lines += [*lengths, batting(size), "", *(line for table in others for line in table)]
+        lines += [f"## {size['title']}: {counted(words, size)}", ""]
+        lengths, *others = (table_of(table) for table in size_tables(words, size))
+        lines += [*lengths, batting(words, size), "", *(line for table in others for line in table)]
     return text_of(lines)
 
 
@@ -76,9 +80,11 @@ def _size(pattern: Pattern, key: str, plan: CutPlan, count: int) -> Json:
             name: {
                 "name": pattern.fabrics[name].name,
                 "usable_width": measures.text(fabric.usable_width),
-                "one_kit": _lengths(measures, fabric.buy, fabric.buy_metric),
-                "all_kits": _lengths(measures, count * fabric.buy, count * fabric.buy_metric),
-                "strips": [_strip(measures, s) for s in fabric.strips],
+                "one_kit": _lengths(pattern.words.lengths, fabric.buy, fabric.buy_metric),
+                "all_kits": _lengths(
+                    pattern.words.lengths, count * fabric.buy, count * fabric.buy_metric
+                ),
+                "strips": [_strip(pattern.words, s) for s in fabric.strips],
             }
             for name, fabric in _bought(plan).items()
         },
@@ -87,26 +93,27 @@ def _size(pattern: Pattern, key: str, plan: CutPlan, count: int) -> Json:
     }
 
 
-def _lengths(measures: Measures, inches: Fraction, metric: Fraction) -> Json:
+def _lengths(lengths: Lengths, inches: Fraction, metric: Fraction) -> Json:
     """Return a length to buy: inches exact, yards exact, metres to the centimetre; in words."""
     return {
         "inches": fraction_text(inches),
         "yards": fraction_text(inches / YARD),
         "metres": decimal_text(metric * INCH_IN_MM / 1000, 2),
-        "words": Lengths(measures).to_buy(inches, metric),
+        "words": lengths.to_buy(inches, metric),
     }
 
 
-def _strip(measures: Measures, strip: Strip) -> str:
+def _strip(words: Language, strip: Strip) -> str:
     cuts = ", ".join(f"{c.count} {c.letter}" for c in strip.held)
-    times = "1 strip" if strip.count == 1 else f"{strip.count} strips"
-    return f"{times} {measures.text(strip.depth)} deep, each {cuts}"
+    return words.tell(
+        "kit-strips", count=strip.count, depth=words.measures.text(strip.depth), cuts=cuts
+    )
 
 
 def _piece(pattern: Pattern, piece: Piece, count: int) -> Json:
     return {
         "letter": piece.letter,
-        "name": piece.name,
+        "name": pattern.words.value(piece.called),
         "fabric": pattern.fabrics[piece.fabric].name,
         "size": pattern.measures.sides(piece.width, piece.length),
         "one_kit": piece.count,

@@ -14,9 +14,10 @@ import pikepdf
 
 from publish.deliver.markdown import bullets, table_of, text_of
 from publish.model.book import Edition
-from publish.model.figure import COMPUTED, Picture
+from publish.model.figure import Picture
 from publish.model.pattern import Pattern
 from publish.model.words import FigureSpec, Manual, Steps, Table
+from publish.words import Language
 
 Json = dict[str, Any]
 MATERIALS = "materials"
@@ -56,7 +57,7 @@ def listing(
             }
             for key, size in sizes.items()
         },
-        "included": included(manual, editions),
+        "included": included(pattern.words, manual, editions),
         "pictures": _pictures(pattern, manual, list(sizes), shown),
         "licence": back.licence,
         "contact": back.contact,
@@ -81,55 +82,69 @@ def _alt(pattern: Pattern, manual: Manual, keys: Sequence[str], shown: Picture) 
     """Return what a computed picture shows, for a reader who cannot see it."""
     title, finished = dict(zip(keys, manual.back.sizes, strict=True))[shown.size]
     way = pattern.colourways[shown.colourway].title if shown.colourway else ""
-    colours = f", in the colours of {way}" if way else ""
-    return f"{pattern.title}, {title}, {finished}{colours}, {shown.where}. {COMPUTED}"
+    tell = pattern.words.tell
+    return tell(
+        "shop-picture-of-colourway" if way else "shop-picture",
+        title=pattern.title,
+        size=title,
+        finished=finished,
+        colourway=way,
+        where=tell(shown.where),
+        computed=tell("figure-computed"),
+    )
 
 
-def listing_text(manual: Manual, found: Mapping[str, Any]) -> str:
+def listing_text(words: Language, manual: Manual, found: Mapping[str, Any]) -> str:
     """Return a listing as Markdown, with the booklet's own tables of materials."""
     lines = [f"# {found['title']}", ""]
     lines += [f"*{found['subtitle']}*", ""] if found["subtitle"] else []
     for paragraph in found["summary"]:
         lines += [paragraph, ""]
+    tell = words.tell
     facts = [
-        ("Designer", "studio"),
-        ("Skill", "skill"),
-        ("Stock number", "stock_number"),
-        ("Edition", "edition"),
+        tell(f"shop-fact-{key.replace('_', '-')}", value=found[key])
+        for key in ("studio", "skill", "stock_number", "edition")
+        if found[key]
     ]
-    lines += bullets([f"{name}: {found[key]}" for name, key in facts if found[key]])
-    lines += ["## Sizes", ""]
+    lines += bullets(facts)
+    lines += [f"## {tell('shop-sizes')}", ""]
     lines += bullets([f"**{s['title']}**: {s['finished']}" for s in found["sizes"]])
-    lines += ["## What is included", "", *bullets(found["included"]), "## Materials", ""]
+    lines += [f"## {tell('shop-included')}", "", *bullets(found["included"])]
+    lines += [f"## {tell('shop-materials')}", ""]
     for table in _materials(manual):
         lines += table_of(table)
     if found["pictures"]:
-        lines += ["## Pictures", ""]
+        lines += [f"## {tell('shop-pictures')}", ""]
         lines += bullets([f"`{p['file']}`: {p['alt']}" for p in found["pictures"]])
-    for title, key in (("Licence", "licence"), ("Contact", "contact")):
-        lines += [f"## {title}", "", found[key], ""] if found[key] else []
+    for key in ("licence", "contact"):
+        lines += [f"## {tell(f'shop-{key}')}", "", found[key], ""] if found[key] else []
     return text_of(lines)
 
 
-def included(manual: Manual, editions: Sequence[Edition]) -> list[str]:
+def included(words: Language, manual: Manual, editions: Sequence[Edition]) -> list[str]:
     """Return what a buyer gets, counted in the editions and the manual."""
     found = []
     for edition in editions:
         if edition.name.startswith("press"):  # for a print shop, and not sold to makers
             continue
         pages, sheets = page_count(edition), len(edition.sheet_pages)
-        kind = edition.name.removesuffix(f"-{edition.paper.key}").replace("-", " ")
-        words = f"{_capital(kind)}, {_counted(pages, 'page')}, for {edition.paper.name}"
+        line = words.tell(
+            f"shop-edition-{edition.kind}{'-of-size' if edition.size else ''}",
+            size=edition.size,
+            pages=words.tell("shop-pages", count=pages),
+            paper=edition.paper.name,
+        )
         if sheets and sheets < pages:
-            words += f", with {_counted(sheets, 'full-size template sheet')}"
-        found.append(words)
+            line = words.tell("shop-with-sheets", edition=line, count=sheets)
+        found.append(line)
     steps = sum(len(b.items) for s in manual.sections for b in s.blocks if isinstance(b, Steps))
     figures = [f for f in manual.figures() if f.kind != "barcode"]
     if steps:
-        found.append(f"{_counted(steps, 'numbered step')}, {_counted(len(figures), 'drawing')}")
-    for kind, one in (("cutting-layout", "cutting layout"), ("colouring", "colouring page")):
+        drawings = words.tell("shop-drawings", count=len(figures))
+        found.append(words.tell("shop-steps", count=steps, drawings=drawings))
+    for kind in ("cutting-layout", "colouring"):
         count = _of_kind(figures, kind)
-        found += [_counted(count, one)] if count else []
+        found += [words.tell(f"shop-{kind}", count=count)] if count else []
     return found
 
 
@@ -146,11 +161,3 @@ def _materials(manual: Manual) -> list[Table]:
 
 def _of_kind(figures: Sequence[FigureSpec], kind: str) -> int:
     return sum(f.kind == kind for f in figures)
-
-
-def _counted(count: int, one: str) -> str:
-    return f"{count} {one}" if count == 1 else f"{count} {one}s"
-
-
-def _capital(text: str) -> str:
-    return text[:1].upper() + text[1:]

@@ -76,7 +76,7 @@ def _size(pattern: Pattern, size: Size, draft: Draft, plan: CutPlan) -> Json:
         "setting": setting(size),
         "motif_span": maybe(size.motif_span),
         "motif_square": maybe(plan.motif_square),
-        **cloth(plan),
+        **cloth(plan, pattern.measures),
         **patchwork(draft, plan),
         "motifs": {k: _motif(s, draft, plan) for k, s in draft.motifs.items()},
         "units": _units(Beyond(pattern, size, draft), draft.assembly),

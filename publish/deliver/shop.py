@@ -22,6 +22,7 @@ from publish.model.figure import Picture
 from publish.model.pattern import Pattern
 from publish.model.words import Manual
 from publish.notes import Note, error
+from publish.words import Language
 
 Json = dict[str, Any]
 FOLDER = "shop"
@@ -149,14 +150,14 @@ def shop_files(
     files |= pictures(first, wanted.page, inside)
     files |= {f"{FOLDER}/{file_name(name, each)}": each.data for name, each in shown.items()}
     files[f"{FOLDER}/listing.json"] = json_file(said)
-    files[f"{FOLDER}/listing.md"] = listing_text(manual, said).encode()
+    files[f"{FOLDER}/listing.md"] = listing_text(pattern.words, manual, said).encode()
     files[f"{FOLDER}/tester-form.md"] = tester_form(pattern, manual, numbers).encode()
     return files
 
 
-def kit_files(found: Json) -> dict[str, bytes]:
+def kit_files(words: Language, found: Json) -> dict[str, bytes]:
     """Return a kit sheet, as `kits` found it, as JSON and Markdown."""
-    return {"kits.json": json_file(found), "kits.md": kits_text(found).encode()}
+    return {"kits.json": json_file(found), "kits.md": kits_text(words, found).encode()}
 
 
 def json_file(data: Json) -> bytes:

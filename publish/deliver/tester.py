@@ -7,7 +7,7 @@ compare is one of the computed numbers, beside room for what the tester found.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from fractions import Fraction
 from typing import Any
 
@@ -17,7 +17,8 @@ from publish.model.pattern import Pattern
 from publish.model.words import Manual, Section, Steps
 from publish.surd import Exact, Surd
 from publish.units import YARD, cm_text, inches_text, parse_exact, parse_number
-from publish.words.en.lengths import Lengths
+from publish.words import Language
+from publish.words.lengths import Lengths
 
 Json = dict[str, Any]
 ROOM, LINE = "_" * 14, "_" * 60
@@ -26,51 +27,57 @@ ROOM, LINE = "_" * 14, "_" * 60
 
 def tester_form(pattern: Pattern, manual: Manual, numbers: Json) -> str:
     """Return the feedback form of a pattern."""
-    sizes = numbers["sizes"]
-    lines = [f"# {manual.cover.title}: tester's form", ""]
+    sizes, tell = numbers["sizes"], pattern.words.tell
+    lines = [f"# {tell('tester-title', title=manual.cover.title)}", ""]
     lines += [manual.back.edition + ".", ""] if manual.back.edition else []
-    lines += ["Please write on it as you sew: every remark helps.", ""]
-    lines += ["## You and your materials", ""]
-    lines += [f"{w}: {LINE}\n" for w in ("Name", "Experience", "Fabrics", "Thread and needle")]
-    lines += ["Size sewn:", "", *bullets([f"☐ {s['title']}" for s in sizes.values()])]
-    lines += ["Paper and printer: " + LINE, "", *_squares(pattern), *_steps(manual)]
+    lines += [tell("tester-lead"), ""]
+    lines += [f"## {tell('tester-you')}", ""]
+    lines += [_line(tell(f"tester-{w}")) for w in ("name", "experience", "fabrics", "thread")]
+    lines += [tell("tester-size"), "", *bullets([f"☐ {s['title']}" for s in sizes.values()])]
+    lines += [
+        tell("tester-paper", line=LINE),
+        "",
+        *_squares(pattern),
+        *_steps(pattern.words, manual),
+    ]
     for key in sizes:
         lines += _measures(pattern, sizes[key])
-    lines += ["## Last", ""]
-    questions = (
-        "Hours from cutting to binding",
-        "What would you change first?",
-        "Would you sew it again, and for whom?",
-        "A mistake, with its page",
-    )
-    lines += [f"{q}: {LINE}\n" for q in questions]
-    lines += [f"Send it to {manual.back.contact}.", ""] if manual.back.contact else []
+    lines += [f"## {tell('tester-last')}", ""]
+    lines += [_line(tell(f"tester-{q}")) for q in ("hours", "change", "again", "mistake")]
+    if manual.back.contact:
+        lines += [tell("tester-send", contact=manual.back.contact), ""]
     return text_of(lines)
 
 
+def _line(what: str) -> str:
+    return f"{what}: {LINE}\n"
+
+
 def _squares(pattern: Pattern) -> list[str]:
-    small, large = map(metric_text, pattern.measures.checks)
-    rows = [["the inch square", ROOM], ["the centimetre square", ROOM]]
-    if not pattern.measures.has_inches:
-        rows = [[f"the square of {small}", ROOM], [f"the square of {large}", ROOM]]
+    tell, measures = pattern.words.tell, pattern.measures
+    rows = [[tell("tester-inch-square"), ROOM], [tell("tester-centimetre-square"), ROOM]]
+    if not measures.has_inches:
+        sides = (measures.marked(metric_text(side)) for side in measures.checks)
+        rows = [[tell("tester-square-of", side=side), ROOM] for side in sides]
     return [
-        "## Printing",
+        f"## {tell('tester-printing')}",
         "",
-        "The check squares on the template sheets measured:",
+        tell("tester-check-squares"),
         "",
-        *rows_of(("Square", "Yours, both ways"), rows),
+        *rows_of((tell("tester-square"), tell("tester-both-ways")), rows),
         "",
     ]
 
 
-def _steps(manual: Manual) -> list[str]:
+def _steps(words: Language, manual: Manual) -> list[str]:
     """Return a block of questions for each section that has steps."""
-    lines = ["## The steps", ""]
+    tell = words.tell
+    lines = [f"## {tell('tester-steps')}", ""]
     for section, first, last in _runs(manual):
-        steps = f"step {first}" if first == last else f"steps {first} to {last}"
-        lines += [f"### {section.title}, {steps}", ""]
-        lines += [f"☐ clear  ☐ slow  ☐ stuck at step {ROOM}  minutes {ROOM}", ""]
-        lines += [f"Remarks: {LINE}", ""]
+        message = "tester-one-step" if first == last else "tester-some-steps"
+        head = tell(message, section=section.title, first=first, last=last)
+        lines += [f"### {head}", "", tell("tester-boxes", room=ROOM), ""]
+        lines += [f"{tell('tester-remarks')}: {LINE}", ""]
     return lines
 
 
@@ -83,57 +90,62 @@ def _runs(manual: Manual) -> Iterator[tuple[Section, int, int]]:
 
 def _measures(pattern: Pattern, size: Json) -> list[str]:
     """Return what to measure at one size, what it should be, and room for what it was."""
-    tell = Lengths(pattern.measures)
-    rows = [[what, should, ROOM] for what, should in _wanted(tell, size)]
+    tell = pattern.words.tell
+    rows = [[what, should, ROOM] for what, should in _wanted(pattern.words, size)]
     used = [
         [pattern.fabrics[key].name, _bought(pattern, p), ROOM, ROOM]
         for key, p in size["fabrics"].items()
     ]
     return [
-        f"## Measurements: {size['title']}",
+        f"## {tell('tester-measurements', size=size['title'])}",
         "",
-        *rows_of(("What", "Should be", "Yours"), rows),
+        *rows_of(_head(tell, "what", "should", "yours"), rows),
         "",
-        *rows_of(("Fabric", "The pattern asks for", "You bought", "Left over"), used),
+        *rows_of(_head(tell, "fabric", "asked", "bought", "left"), used),
         "",
     ]
 
 
+def _head(tell: Callable[[str], str], *columns: str) -> tuple[str, ...]:
+    return tuple(tell(f"tester-column-{name}") for name in columns)
+
+
 def _bought(pattern: Pattern, plan: Json) -> str:
     yards, metres = parse_number(plan["buy_yards"]) * YARD, Fraction(plan["buy_metres"]) * METRE
-    return Lengths(pattern.measures).to_buy(yards, metres)
+    return pattern.words.lengths.to_buy(yards, metres)
 
 
-def _wanted(tell: Lengths, size: Json) -> Iterator[tuple[str, str]]:
+def _wanted(words: Language, size: Json) -> Iterator[tuple[str, str]]:
     """Yield each thing to measure, in sewing order."""
+    say, tell = words.tell, words.lengths
     if size["motif_square"]:
-        yield "Square for the motif, cut", _square(tell, size["motif_square"])
+        yield say("tester-motif-square"), _square(tell, size["motif_square"])
     if size["motif_span"]:
-        yield "Motif, sewn, from tip to tip", _side(tell, size["motif_span"])
+        yield say("tester-motif-span"), _side(tell, size["motif_span"])
     for unit in size["units"]:
         if unit["parts"]:
-            name, border = unit["name"], unit["name"].startswith("border")
-            said = f"With {name}" if border else _capital(name)
-            yield f"{said}, seam allowances included", _rectangle(tell, unit["before"])
-    yield "Finished", _rectangle(tell, size["finished"])
+            border = unit["name"].startswith("border")
+            message = "tester-with-border" if border else "tester-unit"
+            yield say(message, name=unit["name"]), _rectangle(tell, unit["before"])
+    yield say("tester-finished"), _rectangle(tell, size["finished"])
     for name in ("backing", "batting"):
         if size[name]:
-            yield f"{_capital(name)}, cut", _rectangle(tell, size[name])
+            yield say(f"tester-{name}"), _rectangle(tell, size[name])
     if size["binding"]:
-        yield "Binding, joined", _side(tell, size["binding"]["joined_length"])
+        yield say("tester-binding"), _side(tell, size["binding"]["joined_length"])
     if size["pillow"]:
-        yield "Overlap of the pillow's back", _side(tell, size["pillow"]["overlap"])
+        yield say("tester-overlap"), _side(tell, size["pillow"]["overlap"])
 
 
 def _rectangle(tell: Lengths, sides: Json) -> str:
     width, height = parse_exact(sides["width"]), parse_exact(sides["height"])
-    if tell.measures != INCHES:
+    if tell.measures.units != INCHES.units:
         return tell.rectangle(width, height)
-    if width == height:
-        return f"{_about(width)}{inches_text(width)} ({cm_text(width)}) square"
+    if width == height and tell.words.square:
+        return tell.words.square.format(_side(tell, sides["width"]))
     inches = f"{inches_text(width)[: -len(' in')]} × {inches_text(height)}"
-    about = _about(width) or _about(height)
-    return f"{about}{inches} ({cm_text(width)} × {cm_text(height)})"
+    cm = tell.measures.marked(f"{cm_text(width)} × {cm_text(height)}")
+    return _about(tell, f"{inches} ({cm})", width, height)
 
 
 def _square(tell: Lengths, side: str) -> str:
@@ -142,14 +154,13 @@ def _square(tell: Lengths, side: str) -> str:
 
 def _side(tell: Lengths, text: str) -> str:
     length = parse_exact(text)
-    if tell.measures != INCHES:
+    if tell.measures.units != INCHES.units:
         return tell.measure(length)
-    return f"{_about(length)}{inches_text(length)} ({cm_text(length)})"
+    said = f"{inches_text(length)} ({tell.measures.marked(cm_text(length))})"
+    return _about(tell, said, length)
 
 
-def _about(length: Exact) -> str:
-    return "about " if isinstance(length, Surd) else ""
-
-
-def _capital(text: str) -> str:
-    return text[:1].upper() + text[1:]
+def _about(tell: Lengths, said: str, *lengths: Exact) -> str:
+    """Return a text, said to be rounded where a length in it lies on the diagonal."""
+    rounded = any(isinstance(length, Surd) for length in lengths)
+    return tell.words.about.format(said) if rounded else said

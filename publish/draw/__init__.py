@@ -37,7 +37,7 @@ from publish.draw.sketch import sketches
 from publish.model.book import LETTER, Paper, full_size
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft
-from publish.model.figure import COMPUTED, Artwork, Asked, Figure, Picture
+from publish.model.figure import Artwork, Asked, Figure, Picture
 from publish.model.pattern import Pattern
 from publish.model.size import Size
 from publish.model.words import FigureSpec, Manual, TemplateSheets
@@ -136,7 +136,8 @@ def described(
 ) -> dict[str, str]:
     """Return what a computed picture of each size shows, for readers who cannot see it."""
     context = Context(pattern, sizes, drafts, plans, manual, LETTER, palette(pattern))
-    return {key: f"{quilt.described(context, size)} {COMPUTED}" for key, size in sizes.items()}
+    computed = context.labels.text("figure-computed")
+    return {key: f"{quilt.described(context, size)} {computed}" for key, size in sizes.items()}
 
 
 def colour_preview(

@@ -18,7 +18,7 @@ from itertools import groupby
 
 from barcode.ean import EuropeanArticleNumber13
 
-from publish.draw.canvas.letters import CAP_HEIGHT, text_width
+from publish.draw.canvas.letters import CAP_HEIGHT, ENGLISH, Labels, text_width
 from publish.draw.canvas.style import FONT
 from publish.draw.context import CannotDrawError, Context
 from publish.gtin import UPC, Gtin, parse_gtin
@@ -64,7 +64,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     return drawn(spec, spec.get("digits"))
 
 
-def drawn(spec: FigureSpec, digits: str) -> Figure:
+def drawn(spec: FigureSpec, digits: str, say: Labels = ENGLISH) -> Figure:
     """Draw a number's bars; raises CannotDrawError for one that is none."""
     try:
         gtin = parse_gtin(digits)
@@ -76,7 +76,7 @@ def drawn(spec: FigureSpec, digits: str) -> Figure:
     if gtin.heading:
         body.append(_heading(gtin))
     width, height = MODULES * MODULE, (WHOLE + top) * MODULE
-    alt = f"Barcode, {gtin.kind}, {gtin.digits}."
+    alt = say.text("figure-barcode", kind=gtin.kind, digits=gtin.digits)
     svg = (
         f'<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="{alt}" '
         f'width="{width:.3f}mm" height="{height:.3f}mm" '

@@ -6,7 +6,6 @@ Invariant: every region of the top is closed by its own outline and left white.
 
 from __future__ import annotations
 
-from publish.draw.canvas.canvas import Canvas
 from publish.draw.canvas.shapes import polygon_of
 from publish.draw.canvas.style import INK, PAPER, Stroke
 from publish.draw.context import Context
@@ -28,7 +27,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         float(size.width) + 2 * seam, float(size.height) + 2 * seam, (context.column - 0.04, tall)
     )
     wide = (float(size.width) + 2 * seam) * scale + 0.04
-    canvas = Canvas(wide, tall)
+    canvas = context.canvas(wide, tall)
     frame = canvas.frame(seam * scale + 0.02, seam * scale + 0.02, scale)
     if size.finish != "pillow" and size.binding is not None:
         edge = draft.edge_outline.buffer(seam, join_style="mitre")
@@ -38,8 +37,12 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     for place in draft.placements:
         frame.shape(placed(draft, place), PAPER, Stroke(INK, 0.75))
     regions = len(draft.patches) + len(draft.placements)
-    alt = (
-        f"{size.title}, {say.spoken(size.width, size.height)}, in outline to colour in: "
-        f"{len(draft.patches)} patches and {len(draft.placements)} motifs, {regions} outlines."
+    alt = say.text(
+        "figure-colouring",
+        title=size.title,
+        width=say.spoken(size.width, size.height),
+        patches=len(draft.patches),
+        placements=len(draft.placements),
+        regions=regions,
     )
     return canvas.figure(spec, alt)

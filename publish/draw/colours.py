@@ -12,14 +12,13 @@ from dataclasses import replace
 
 from publish.colour import VISIONS, grey, lightness, lightness_step, seen_by, show_through
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import wrap
+from publish.draw.canvas.letters import Labels, wrap
 from publish.draw.canvas.style import HEAD, INK, LABEL, SMALL, Stroke, edge_of
 from publish.draw.context import Context
 from publish.draw.pictured import Box, with_pictures
 from publish.draw.swatches import uses
 from publish.draw.top import paint_top
-from publish.draw.words import listed
-from publish.model.figure import COMPUTED, Figure, way_name
+from publish.model.figure import Figure, way_name
 from publish.model.pattern import Fabric
 from publish.model.words import FigureSpec
 from publish.units import POINTS_PER_INCH
@@ -45,7 +44,7 @@ def pairs(context: Context, spec: FigureSpec) -> Figure:
     used = [f for f in context.pattern.fabrics.values() if uses(context, f.key)]
     order = sorted(used, key=lambda f: (-lightness(f.colour), f.key))
     side = min(SIDE, (context.column - HEADS) / len(order))
-    canvas = Canvas(context.column, side * len(order))
+    canvas = context.canvas(context.column, side * len(order))
     for column, fabric in enumerate(order):
         x = HEADS + column * side + side / 2
         for i, line in enumerate(reversed(wrap(fabric.name, LABEL, side * 68, "semibold"))):
@@ -55,9 +54,11 @@ def pairs(context: Context, spec: FigureSpec) -> Figure:
         for column, over in enumerate(order):
             at = (HEADS + column * side, row * side)
             _pair(canvas, under, over, at, side)
-    close = _close_pairs(order)
-    alt = f"A grid of {len(order)} fabrics, lightest first: each beside and on each other. " + (
-        f"Close in lightness: {listed(close)}." if close else "No two are close in lightness."
+    close = _close_pairs(context.labels, order)
+    alt = context.labels.text("figure-colours-pairs", order=len(order)) + (
+        context.labels.text("figure-close-in-lightness", close=context.labels.listed(close))
+        if close
+        else context.labels.text("figure-colours-pairs-2")
     )
     return canvas.figure(spec, alt)
 
@@ -97,9 +98,9 @@ def _pair(
     )
 
 
-def _close_pairs(order: list[Fabric]) -> list[str]:
+def _close_pairs(say: Labels, order: list[Fabric]) -> list[str]:
     return [
-        f"{one.name} with {other.name}"
+        say.text("figure-with", name=one.name, name_2=other.name)
         for i, one in enumerate(order)
         for other in order[i + 1 :]
         if lightness_step(one.colour, other.colour).close
@@ -108,13 +109,19 @@ def _close_pairs(order: list[Fabric]) -> list[str]:
 
 def visions(context: Context, spec: FigureSpec) -> Figure:
     """Draw one size as a grey print shows it and as three kinds of eyes see it."""
-    looks = {"in grey": {k: grey(f.colour) for k, f in context.pattern.fabrics.items()}}
+    looks = {
+        context.labels.text("figure-in-grey"): {
+            k: grey(f.colour) for k, f in context.pattern.fabrics.items()
+        }
+    }
     for vision, name in VISIONS.items():
         looks[f"{name} sight"] = {
             k: seen_by(f.colour, vision) for k, f in context.pattern.fabrics.items()
         }
     size = context.size(spec)
-    alt = f"{size.title} {listed(list(looks))}, to see whether the motif still reads."
+    alt = context.labels.text(
+        "figure-colours-visions", title=size.title, looks=context.labels.listed(list(looks))
+    )
     return _row(context, spec, looks, alt)
 
 
@@ -124,22 +131,26 @@ def colourways(context: Context, spec: FigureSpec) -> Figure:
     own = {k: f.colour for k, f in context.pattern.fabrics.items()}
     if all(way_name(key) in context.pictures for key in ("own", *context.pattern.colourways)):
         return _pictured(context, spec)
-    looks = {"As shown": own}
+    looks = {say.text("figure-as-shown"): own}
     for way in context.pattern.colourways.values():
         looks[way.title] = {**own, **{k: f.colour for k, f in way.fabrics.items()}}
     size = context.size(spec)
     shown = f"{size.title}, {say.spoken(size.width, size.height)}"
-    alt = f"{shown}, in {len(looks)} colourways: {listed(list(looks))}."
+    alt = say.text(
+        "figure-in-colourways", shown=shown, looks=len(looks), looks_2=say.listed(list(looks))
+    )
     return _row(context, spec, looks, alt)
 
 
 def _pictured(context: Context, spec: FigureSpec) -> Figure:
     """Show the pictures of one size in each colourway, up to three in a row."""
     say = context.labels
-    names = {"own": "As shown"} | {k: w.title for k, w in context.pattern.colourways.items()}
+    names = {"own": say.text("figure-as-shown")} | {
+        k: w.title for k, w in context.pattern.colourways.items()
+    }
     columns = min(len(names), PICTURES)
     side = (context.column - FINE_GAP * (columns - 1)) / columns
-    canvas = Canvas(context.column, side)
+    canvas = context.canvas(context.column, side)
     boxes: dict[str, Box] = {}
     for i, (key, name) in enumerate(names.items()):
         x, y = (i % columns) * (side + FINE_GAP), (i // columns) * (side + 0.36)
@@ -148,7 +159,13 @@ def _pictured(context: Context, spec: FigureSpec) -> Figure:
         canvas.text((x, y + side), name, HEAD - 1, "semibold", shift=(0, 13))
     size = context.size(spec)
     shown = f"{size.title}, {say.spoken(size.width, size.height)}"
-    alt = f"{shown}, in {len(names)} colourways: {listed([*names.values()])}. {COMPUTED}"
+    alt = say.text(
+        "figure-in-colourways-2",
+        shown=shown,
+        names=len(names),
+        value=say.listed([*names.values()]),
+        computed=context.labels.text("figure-computed"),
+    )
     return with_pictures(canvas.figure(spec, alt), boxes)
 
 
@@ -161,7 +178,7 @@ def _row(
     wide = (context.column - GAP * (columns - 1)) / columns
     scale = min(wide / float(size.width), 2.2 / float(size.height))
     high = float(size.height) * scale
-    canvas = Canvas(context.column, high)
+    canvas = context.canvas(context.column, high)
     for i, (name, colours) in enumerate(looks.items()):
         x = (i % columns) * (wide + GAP) + (wide - float(size.width) * scale) / 2
         y = (i // columns) * (high + 0.42)

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
+from publish.draw.canvas.canvas import Canvas
 from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.style import NARROW_COLUMN, TEXT_COLUMN, Palette
 from publish.model.book import Paper
@@ -18,6 +19,7 @@ from publish.model.figure import Figure, Picture
 from publish.model.pattern import Motif, Pattern
 from publish.model.size import Size
 from publish.model.words import FigureSpec, Manual
+from publish.words import Language
 
 
 class CannotDrawError(Exception):
@@ -39,9 +41,18 @@ class Context:
     """Computed pictures: `cover`, rows of all sizes, and one for each colourway."""
 
     @property
+    def words(self) -> Language:
+        """Return the language that labels and alternative texts are in."""
+        return self.pattern.words
+
+    @property
     def labels(self) -> Labels:
         """Return how lengths are set in this pattern's figures."""
-        return Labels(self.pattern.measures)
+        return Labels(self.words)
+
+    def canvas(self, width: float, height: float) -> Canvas:
+        """Return an empty canvas of so many inches, lettered in the pattern's language."""
+        return Canvas(width, height, self.labels)
 
     @property
     def column(self) -> float:

@@ -17,7 +17,7 @@ from publish.draw.pictured import with_pictures
 from publish.draw.top import fit, paint_top
 from publish.draw.words import top_words
 from publish.model.draft import Draft
-from publish.model.figure import COMPUTED, COVER, Figure, Picture
+from publish.model.figure import COVER, Figure, Picture
 from publish.model.size import Size
 from publish.model.words import FigureSpec
 
@@ -39,7 +39,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     inner = (room[0] - margin["left"] - margin["right"], room[1])
     scale = fit(size.width + seam, size.height + seam, inner)
     wide = float(size.width + seam) * scale + margin["left"] + margin["right"]
-    canvas = Canvas(wide, room[1])
+    canvas = context.canvas(wide, room[1])
     edge = float(seam) / 2 * scale
     frame = canvas.frame(margin["left"] + edge, margin["top"] + edge, scale)
     paint_top(frame, context, size.key, quilting=True)
@@ -52,8 +52,9 @@ def _pictured(context: Context, spec: FigureSpec, shown: Picture) -> Figure:
     """Show the size as it will look."""
     wide = PLAIN[0]
     high = wide * shown.height / shown.width
-    canvas = Canvas(wide, high)
-    alt = f"{described(context, context.size(spec))[:-1]}, {shown.where}. {COMPUTED}"
+    canvas = context.canvas(wide, high)
+    say, what = context.labels, described(context, context.size(spec))[:-1]
+    alt = say.pictured(what, shown.where)
     figure = canvas.figure(spec, alt, trim=False)
     return with_pictures(figure, {COVER: (0, 0, wide, high)}, alone=True)
 
@@ -63,7 +64,7 @@ def _dimensions(say: Labels, frame: Canvas, draft: Draft, size: Size) -> None:
     dimension(frame, (0, 0), (width, 0), say.length(width), 12)
     dimension(frame, (0, height), (0, 0), say.length(height), 12)
     left, _, right, _ = _block_box(draft)
-    words = f"block {say.length(size.block_side)}"
+    words = say.text("figure-block", block_side=say.length(size.block_side))
     if not size.on_point:
         dimension(frame, (right, height), (left, height), words, 13)
     outer = Fraction(0)
@@ -73,7 +74,7 @@ def _dimensions(say: Labels, frame: Canvas, draft: Draft, size: Size) -> None:
         deep = (layer.width - layer.inner_width) / 2
         if layer.border is not None:
             y = float(height) * 0.16 + frame.inches(15) * (number - 1)
-            label = "border" if len(layers) == 1 else f"border {number}:"
+            label = "border" if len(layers) == 1 else say.text("figure-border", number=number)
             target = (width - outer - deep / 2, y)
             beside = (float(width) + frame.inches(13), y)
             leader(frame, target, beside, f"{label} {say.length(layer.border.width)}", halo=None)
@@ -105,11 +106,15 @@ def _last_block(draft: Draft) -> tuple[float, float]:
 def described(context: Context, size: Size) -> str:
     """Return what a picture of a size shows."""
     say = context.labels
-    what = "pillow front" if size.finish == "pillow" else "quilt"
+    what = say.text("figure-pillow-front") if size.finish == "pillow" else "quilt"
     bound = ""
     if size.binding is not None and size.finish != "pillow":
-        bound = f", bound in {context.pattern.fabrics[size.binding.fabric].name}"
-    return (
-        f"{size.title}: the finished {what}, {say.spoken(size.width, size.height)}: "
-        f"{top_words(context, size)}{bound}."
+        bound = say.text("figure-bound-in", name=context.pattern.fabrics[size.binding.fabric].name)
+    return say.text(
+        "figure-the-finished",
+        title=size.title,
+        what=what,
+        width=say.spoken(size.width, size.height),
+        context=top_words(context, size),
+        bound=bound,
     )

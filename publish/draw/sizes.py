@@ -16,9 +16,8 @@ from publish.draw.canvas.style import DIMENSION, HEAD, INK, LABEL, SOFT
 from publish.draw.context import Context
 from publish.draw.pictured import Box, with_pictures
 from publish.draw.top import paint_top
-from publish.draw.words import listed
 from publish.measures import CM, INCHES
-from publish.model.figure import COMPUTED, Figure, Spot, row_name
+from publish.model.figure import Figure, Spot, row_name
 from publish.model.size import Size
 from publish.model.words import FigureSpec
 from publish.units import POINTS_PER_INCH, cm_text
@@ -56,7 +55,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         if labels
         else max(_wide(context.labels, shelf, scale) for shelf in shelves) + EDGE
     )
-    canvas = Canvas(column, 9.0)
+    canvas = context.canvas(column, 9.0)
     base = 0.0
     for shelf in shelves:
         base += float(max(s.height for s in shelf)) * scale
@@ -74,7 +73,7 @@ def _pictured(context: Context, spec: FigureSpec, labels: bool) -> Figure:
     rows = {name: context.pictures[name] for name in names if name in context.pictures}
     wide = min(context.column, *(TALL * row.width / row.height for row in rows.values()))
     column = context.column if labels else wide
-    canvas = Canvas(column, 9.0)
+    canvas = context.canvas(column, 9.0)
     left, y = (column - wide) / 2, 0.0
     boxes: dict[str, Box] = {}
     for number, (name, row) in enumerate(rows.items()):
@@ -91,7 +90,8 @@ def _pictured(context: Context, spec: FigureSpec, labels: bool) -> Figure:
     if labels:
         _bar(context.labels, canvas, column / 2, wide / rows[row_name(0)].inches, y + 0.1)
     where = rows[row_name(0)].where
-    alt = f"{_alt(context.labels, list(context.sizes.values()))[:-1]}, {where}. {COMPUTED}"
+    what = _alt(context.labels, list(context.sizes.values()))[:-1]
+    alt = context.labels.pictured(what, where)
     return with_pictures(canvas.figure(spec, alt), boxes)
 
 
@@ -209,4 +209,4 @@ def _bar(say: Labels, canvas: Canvas, middle: float, scale: float, y: float) -> 
 
 def _alt(say: Labels, sizes: list[Size]) -> str:
     each = [f"{s.title} {say.spoken(s.width, s.height)}" for s in sizes]
-    return f"The sizes side by side to one scale: {listed(each)}."
+    return say.text("figure-sizes-alt", each=say.listed(each))

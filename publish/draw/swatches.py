@@ -13,7 +13,6 @@ from publish.draw.canvas.canvas import Canvas
 from publish.draw.canvas.letters import wrap
 from publish.draw.canvas.style import HEAD, LABEL, SOFT, Stroke, edge_of, readable_on
 from publish.draw.context import Context
-from publish.draw.words import listed
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
 from publish.units import POINTS_PER_INCH
@@ -26,16 +25,16 @@ EDGE = 0.01
 """Inches: between swatches, a swatch's height, a tooth of its pinked edge, the margin."""
 
 USES = (
-    ("ground", "ground"),
-    ("motif", "motif"),
-    ("border", "borders"),
-    ("binding", "binding"),
-    ("backing", "backing"),
-    ("pillow back", "pillow back"),
-    ("sleeve", "sleeve"),
+    ("ground", "figure-use-ground"),
+    ("motif", "figure-use-motif"),
+    ("border", "figure-use-borders"),
+    ("binding", "figure-use-binding"),
+    ("backing", "figure-use-backing"),
+    ("pillow back", "figure-use-pillow-back"),
+    ("sleeve", "figure-use-sleeve"),
 )
-"""First word of a piece's purpose, and what a swatch calls it."""
-PIECED = (("ground", "blocks"), ("foundation", "blocks"))
+"""First word of a piece's purpose, and the message of what a swatch calls it."""
+PIECED = (("ground", "figure-use-blocks"), ("foundation", "figure-use-blocks"))
 """The same where nothing is laid on the blocks."""
 
 
@@ -44,13 +43,22 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     keys = [k for k in context.pattern.fabrics if uses(context, k)]
     columns = max(min(PER_ROW, len(keys)), 3)
     wide = (context.column - 2 * EDGE - GAP * (columns - 1)) / columns
-    canvas = Canvas(context.column, 1.0)
+    canvas = context.canvas(context.column, 1.0)
     row_height = HIGH + 0.55
     for i, key in enumerate(keys):
         x, y = EDGE + (i % columns) * (wide + GAP), (i // columns) * row_height
         _swatch(canvas, context, key, (x, y, wide))
-    each = [f"{context.pattern.fabrics[k].name} for {listed(uses(context, k))}" for k in keys]
-    return canvas.figure(spec, f"The {len(keys)} fabrics: {'; '.join(each)}.")
+    each = [
+        context.labels.text(
+            "figure-for",
+            name=context.pattern.fabrics[k].name,
+            context=context.labels.listed(uses(context, k)),
+        )
+        for k in keys
+    ]
+    return canvas.figure(
+        spec, context.labels.text("figure-the-fabrics", keys=len(keys), each="; ".join(each))
+    )
 
 
 def uses(context: Context, fabric: str) -> list[str]:
@@ -61,9 +69,10 @@ def uses(context: Context, fabric: str) -> list[str]:
             pieced = () if _under_motif(context, key, piece.letter) else PIECED
             if piece.fabric == fabric:
                 known = [u for start, u in (*pieced, *USES) if piece.purpose.startswith(start)]
-                found.add(known[0] if known else piece.purpose)
+                found.add(known[0] if known else f"figure-use-{piece.purpose.replace(' ', '-')}")
     order = [name for _, name in (*PIECED, *USES)]
-    return sorted(found, key=lambda u: (order.index(u) if u in order else len(order), u))
+    found_in_order = sorted(found, key=lambda u: (order.index(u) if u in order else len(order), u))
+    return [context.labels.text(message) for message in found_in_order]
 
 
 def _under_motif(context: Context, size: str, letter: str) -> bool:
@@ -86,7 +95,7 @@ def _swatch(canvas: Canvas, context: Context, key: str, at: tuple[float, float, 
     for i, line in enumerate(lines):
         up = -11.0 * (len(lines) - 1 - i) - 12
         canvas.text((x, y + HIGH), line, HEAD, "semibold", fill=ink, shift=(8, up))
-    words = listed(uses(context, key))
+    words = context.labels.listed(uses(context, key))
     for i, line in enumerate(wrap(words, LABEL, wide * POINTS_PER_INCH)):
         canvas.text((x, y + HIGH), line, LABEL, fill=SOFT, shift=(1, 12 + 9.5 * i))
 

@@ -7,40 +7,21 @@ Invariant: a number in a phrase is the model's own, set by one of the functions 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from fractions import Fraction
 
+from publish.draw.canvas.letters import Labels
 from publish.draw.context import Context
 from publish.model.draft import QuiltingLines
 from publish.model.size import Size
 
 
-def listed(items: Sequence[str]) -> str:
-    """Return `a`, `a and b`, `a, b and c`."""
-    if len(items) < 2:
-        return "".join(items)
-    return f"{', '.join(items[:-1])} and {items[-1]}"
-
-
-def counted(count: int, noun: str, plural: str = "") -> str:
-    """Return `1 row`, `3 rows`."""
-    return f"{count} {noun if count == 1 else plural or noun + 's'}"
-
-
-STYLES = {
-    "ditch": "in the ditch, beside the edge",
-    "echo": "echo lines",
-    "parallel": "parallel lines",
-    "grid": "a grid",
-    "as desired": "as you like",
-}
-"""What each style of quilting is called."""
-
-
-def quilting_words(lines: QuiltingLines, length: Callable[[Fraction], str]) -> str:
+def quilting_words(say: Labels, lines: QuiltingLines, length: Callable[[Fraction], str]) -> str:
     """Return how an area is quilted: `echo lines, 1/2 in apart`, set by `length`."""
-    style = STYLES.get(lines.style, lines.style)
-    return style + (f", {length(lines.spacing)} apart" if lines.spacing is not None else "")
+    style = say.text(f"figure-style-{lines.style.replace(' ', '-')}")
+    if lines.spacing is None:
+        return style
+    return say.text("figure-style-apart", style=style, spacing=length(lines.spacing))
 
 
 def top_words(context: Context, size: Size) -> str:
@@ -48,24 +29,29 @@ def top_words(context: Context, size: Size) -> str:
     fabric, say = context.pattern.fabrics, context.labels
     draft = context.drafts[size.key]
     grounds = dict.fromkeys(p.fabric for p in draft.patches if p.role == "ground")
-    parts = [f"{counted(size.block_count, 'block')} of {say.plain(size.block_side)}"]
-    parts[0] += " set on point" if size.on_point else ""
-    parts[0] += f" in {listed([fabric[f].name for f in grounds])}"
+    blocks, side = say.counted(size.block_count, "block"), say.plain(size.block_side)
+    parts = [say.text("figure-of-7", block_count=blocks, block_side=side)]
+    parts[0] += say.text("figure-set-on-point") if size.on_point else ""
+    parts[0] += say.text("figure-in-3", value=say.listed([fabric[f].name for f in grounds]))
     if size.setting_fabric:
-        parts.append(f"setting triangles in {fabric[size.setting_fabric].name}")
+        parts.append(say.text("figure-setting-triangles-in", name=fabric[size.setting_fabric].name))
     if size.sashing is not None:
-        sashing = size.sashing
-        parts.append(f"sashing of {say.plain(sashing.width)} in {fabric[sashing.fabric].name}")
+        width, name = say.plain(size.sashing.width), fabric[size.sashing.fabric].name
+        parts.append(say.text("figure-sashing-of-in", width=width, name=name))
     for key in dict.fromkeys(p.motif for p in draft.placements):
         motif = context.pattern.motifs[key]
         number = sum(p.motif == key for p in draft.placements)
-        named = counted(number, f"{motif.folds}-fold motif")
-        parts.append(f"{named} in {fabric[motif.fabric].name}")
+        named = say.text("figure-count-motif-of-folds", count=number, folds=motif.folds)
+        parts.append(say.text("figure-in-4", named=named, name=fabric[motif.fabric].name))
     for layer in size.layers:
         if layer.border is not None:
-            border = layer.border
-            parts.append(f"a border of {say.plain(border.width)} in {fabric[border.fabric].name}")
+            width, name = say.plain(layer.border.width), fabric[layer.border.fabric].name
+            parts.append(say.text("figure-a-border-of-in", width=width, name=name))
         elif layer.block_side is not None:
-            blocks = counted(len(layer.blocks), "block")
-            parts.append(f"a round of {blocks} of {say.plain(layer.block_side)}")
-    return listed(parts)
+            blocks = say.counted(len(layer.blocks), "block")
+            parts.append(
+                say.text(
+                    "figure-a-round-of-of", blocks=blocks, block_side=say.plain(layer.block_side)
+                )
+            )
+    return say.listed(parts)

@@ -66,8 +66,9 @@ class Edition:
     html: str
     sheet_pages: dict[str, int]
     """Page number (from 1) of each template sheet, by sheet key."""
-
-    @property
-    def is_booklet(self) -> bool:
-        """Return whether it is a whole booklet with covers, for home or for a print shop."""
-        return self.name in (f"booklet-{self.paper.key}", f"press-{self.paper.key}")
+    kind: str = ""
+    """Of the edition: `booklet`, `templates`, `full-size` or `kits`."""
+    size: str = ""
+    """Key of the size that it is about; empty for all."""
+    is_booklet: bool = False
+    """Whether it is a whole booklet with covers, for home or for a print shop."""

@@ -19,6 +19,7 @@ from publish.model.pieces import PieceTemplate as PieceTemplate
 from publish.model.pieces import Placed as Placed
 from publish.model.pieces import Section as Section
 from publish.model.pieces import Strip as Strip
+from publish.words.values import Rectangle, Said, Value, Word, said
 
 
 @dataclass(frozen=True)
@@ -134,7 +135,7 @@ class FabricPlan:
     """For a fabric sold by length: what else it could be cut from."""
     spare: Fraction | None = None
     """What the length at hand has over `needed`; below zero where it is short."""
-    stock: str = ""
+    stock: Value | None = None
     """The same in words: `enough, with 1/4 yd (0.20 m) left`, or `short by ...`."""
     squaring: Fraction = Fraction(0)
     shrunk: Fraction = Fraction(0)
@@ -180,13 +181,28 @@ class BackingPlan:
 
 
 @dataclass(frozen=True)
+class Package:
+    """Batting as it is sold: its name in the trade, and its sides in inches, the shorter first."""
+
+    name: str
+    short: Fraction
+    long: Fraction
+
+    @property
+    def called(self) -> Said:
+        """Return its name and its sides, as a value."""
+        sides = Rectangle(self.short, self.long)
+        return said("package", name=Word(self.name), sides=sides)
+
+
+@dataclass(frozen=True)
 class BattingPlan:
     """The batting to cut, and the smallest standard package that holds it."""
 
     name: str
     width: Fraction
     height: Fraction
-    package: str | None
+    package: Package | None
 
 
 @dataclass(frozen=True)

@@ -12,8 +12,6 @@ from dataclasses import dataclass, field
 
 from publish.model.drawing import Drawing
 
-COMPUTED = "Computed from the pattern, not photographed."
-"""What every alternative text of a computed picture ends with."""
 COVER = "cover"
 """Name of the cover's computed picture."""
 

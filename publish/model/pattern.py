@@ -33,6 +33,7 @@ from publish.model.studio import Origin as Origin
 from publish.model.studio import Price as Price
 from publish.model.studio import Studio as Studio
 from publish.notes import Acceptance, Place
+from publish.words import LANGUAGES, Language, language
 
 
 @dataclass(frozen=True)
@@ -261,6 +262,12 @@ class Pattern:
     """Pieces of cloth that are there."""
     prices: tuple[Price, ...] = ()
     studio: Studio | None = None
+    language: str = LANGUAGES[0]
+    """The one that it is told in here: every text of the designer's is in it."""
+    languages: tuple[str, ...] = LANGUAGES[:1]
+    """All that it is told in."""
+    texts: Mapping[str, str] = field(default_factory=dict, repr=False)
+    """What the designer wrote by language, in each of them, by the way to it."""
     origins: tuple[Origin, ...] = field(default=(), repr=False)
     """Of each value that patterns may share."""
 
@@ -268,6 +275,11 @@ class Pattern:
     def measures(self) -> Measures:
         """Return what lengths are rounded to and told in."""
         return self.sewing.measures
+
+    @property
+    def words(self) -> Language:
+        """Return what says every word that a maker reads."""
+        return language(self.language, self.measures)
 
     def changes(self) -> tuple[tuple[tuple[str, ...], int, StepChange], ...]:
         """Return every change of a step in the order in which they are made, each with the

@@ -13,6 +13,8 @@ from math import ceil
 
 from shapely.geometry import MultiPolygon, Polygon
 
+from publish.words.values import Value
+
 
 @dataclass(frozen=True)
 class Piece:
@@ -25,7 +27,8 @@ class Piece:
     """
 
     letter: str
-    name: str
+    called: Value
+    """What words call it: a name of the trade, or the patches of a foundation that it is for."""
     purpose: str
     """`ground`, `motif`, `border 1 side`, `border 1 top`, `backing`, `binding`,
     `pillow back`, `sleeve` ..."""
@@ -41,7 +44,7 @@ class Piece:
     """Whether the piece may be laid with its width along the fabric."""
     joined_from: int = 1
     """How many cut pieces are joined end to end to make one of these."""
-    note: str = ""
+    note: Value | None = None
     """For the cutting table: `trim to 18 1/2 in after appliqué`."""
     shape: str = "rectangle"
     """What the rectangle becomes: `rectangle`, `once-cut triangle`, `twice-cut triangle`,

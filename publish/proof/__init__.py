@@ -45,6 +45,7 @@ from publish.proof.booklet import (
     templates,
     toolbox,
     trade_terms,
+    unread,
 )
 from publish.proof.case import Case, Check, Code
 from publish.proof.preflight import Preflight, preflight, preflight_text
@@ -139,6 +140,19 @@ CHECKS: tuple[Check, ...] = (
     parts.check,
     tallies.check,
 )
+ENGLISH: frozenset[Check] = frozenset(
+    {
+        agreement.check,
+        counts.check,
+        named_fabrics.check,
+        parts.check,
+        prose.check,
+        tallies.check,
+        toolbox.check,
+        trade_terms.check,
+    }
+)
+"""Checks that read English sentences; what the program itself tells is held by its values."""
 MEASUREMENTS: tuple[Measurement, ...] = (
     pages.measure,
     printed_fonts.measure,
@@ -186,6 +200,7 @@ _DECLARED: tuple[Mapping[str, Code], ...] = (
     headings.CODES,
     statements.CODES,
     trade_terms.CODES,
+    unread.CODES,
     pictures.CODES,
     toolbox.CODES,
     rehearsed.CODES,
@@ -251,7 +266,9 @@ def check(
     if len(set(titles)) < len(titles):
         return ()
     case = Case(pattern, sizes, drafts, plans, manual, making or Making({}))
-    return tuple(note for each in CHECKS for note in each(case))
+    english = case.words.code.split("-")[0] == "en"
+    found = [n for each in CHECKS if english or each not in ENGLISH for n in each(case)]
+    return (*found, *(unread.check(case) if not english else ()))
 
 
 def measure(

@@ -13,7 +13,7 @@ from functools import cached_property
 from typing import Any
 
 from publish.measures import Measures
-from publish.model.cutplan import CutPlan, FabricPlan
+from publish.model.cutplan import CutPlan, FabricPlan, Piece
 from publish.model.draft import Draft
 from publish.model.pattern import Pattern
 from publish.model.size import Size
@@ -21,6 +21,7 @@ from publish.model.words import Manual
 from publish.notes import Note, Place
 from publish.operations.rehearsal import Making
 from publish.surd import Exact
+from publish.words import Language, english
 
 
 @dataclass(frozen=True)
@@ -71,6 +72,11 @@ class Case:
         return self.pattern.measures
 
     @property
+    def words(self) -> Language:
+        """Return the language that the booklet is told in."""
+        return self.pattern.words
+
+    @property
     def units(self) -> tuple[str, ...]:
         """Return the units that lengths to cut and sew by are told in."""
         return self.measures.names
@@ -104,6 +110,10 @@ class Case:
         for key in self.keys:
             for fabric, plan in self.plans[key].fabrics.items():
                 yield key, fabric, plan
+
+    def called(self, piece: Piece) -> str:
+        """Return what a piece is called, as findings tell it."""
+        return english(piece.called, self.pattern.measures)
 
     def name(self, fabric: str) -> str:
         """Return a fabric's name, or its key when the pattern has no such fabric."""

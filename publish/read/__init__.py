@@ -9,8 +9,11 @@ mend it, and no bytes whatever raise an exception.
 from __future__ import annotations
 
 import os
+from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
+
+import yaml
 
 from publish.model.pattern import Pattern
 from publish.model.studio import Studio
@@ -34,6 +37,7 @@ from publish.read.schema_studio import FILE_NAME as STUDIO_FILE
 from publish.read.schema_studio import STUDIO
 from publish.read.source import FILE_NAME, Source, compose, open_source
 from publish.read.studio import Shared, lay_under, shared, studio_file
+from publish.read.telling import Telling, telling
 
 __all__ = [
     "BOOK",
@@ -52,8 +56,9 @@ __all__ = [
 ]
 
 
-def load(path: Path) -> tuple[Pattern | None, tuple[Note, ...], dict[str, str]]:
-    """Return the pattern in a folder that holds `pattern.yaml`, or in that file.
+def load(path: Path, language: str = "") -> tuple[Pattern | None, tuple[Note, ...], dict[str, str]]:
+    """Return the pattern in a folder that holds `pattern.yaml`, or in that file, told in
+    `language`, or where it is empty in the first of its own.
 
     The pattern is None when a note is an error. Notes are in the order of their places;
     the third value is the text of each file that notes point into, by its shown name.
@@ -61,22 +66,26 @@ def load(path: Path) -> tuple[Pattern | None, tuple[Note, ...], dict[str, str]]:
     source = open_source(path)
     if isinstance(source, Note):
         return None, (source,), {}
-    house = shared(Path(os.path.abspath(source.path)).parent)
-    pattern, notes = _read(source, house)
+    node, faults = compose(source)
+    house = shared(Path(os.path.abspath(source.path)).parent, node, language)
+    if node is None:
+        pattern, notes = None, [*faults, *(house.ledger.notes if house is not None else ())]
+    else:
+        way = house.telling if house is not None else telling(node, None, language)
+        pattern, notes = _read(source, node, faults, house, way)
     sources = {source.shown: source.text}
     if house is not None and house.source is not None:
         sources[house.source.shown] = house.source.text
     return pattern, Report().plus(notes).notes, sources
 
 
-def _read(source: Source, house: Shared | None) -> tuple[Pattern | None, list[Note]]:
-    node, notes = compose(source)
-    if node is None:
-        return None, [*notes, *(house.ledger.notes if house is not None else ())]
+def _read(
+    source: Source, node: yaml.Node, notes: Sequence[Note], house: Shared | None, way: Telling
+) -> tuple[Pattern | None, list[Note]]:
     home = Path(os.path.abspath(source.path))
     ledger = Ledger(source.shown, source.lines, home.parent)
     ledger.notes.extend(notes)
-    values = Checker(ledger, PATTERN).read(node)
+    values = Checker(ledger, PATTERN, way).read(node)
     if house is not None:
         values = lay_under(values, ledger, house)
     if measures_of(values).metric:
@@ -89,7 +98,7 @@ def _read(source: Source, house: Shared | None) -> tuple[Pattern | None, list[No
         return None, ledger.notes
     key = home.parent.name if home.name == FILE_NAME else home.stem
     made = {name: block for name, block in flat.items() if block is not None}
-    pattern = build_pattern(values, made, key or "pattern", home.parent, ledger)
+    pattern = build_pattern(values, made, key or "pattern", home.parent, ledger, way)
     return replace(
         pattern,
         studio=Studio(house.path, house.steps) if house is not None else None,

@@ -12,22 +12,25 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from publish.model.pattern import Pattern, Publication, Sewing, Style
+from publish.measures import Measures
+from publish.model.pattern import Pattern, Sewing, Style
 from publish.model.studio import Studio
 from publish.model.volume import Part, Volume
 from publish.notes import Note, Place, Report, Severity, error, shown_path
+from publish.read.build import publication
 from publish.read.check import Checker
 from publish.read.defaults import fill
 from publish.read.ledger import Ledger
-from publish.read.schema import PUBLICATION
 from publish.read.schema_book import BOOK, BOOK_FILE, PART
 from publish.read.schema_house import STYLE
 from publish.read.schema_sewing import SEWING
 from publish.read.source import Source, compose, open_beside
 from publish.read.studio import lay_under, shared
+from publish.read.telling import Telling, telling
+from publish.words import language
 
 Read = tuple[Volume | None, tuple[Note, ...], dict[str, str]]
-_SHARED = ("layout", "papers", "style", "publication")
+_SHARED = ("languages", "layout", "papers", "style", "publication")
 
 
 def load_book(path: Path) -> Read:
@@ -46,28 +49,31 @@ def load_book(path: Path) -> Read:
     source = open_beside(target)
     if isinstance(source, Note):
         return None, (source,), {}
-    ledger, values, studio, sources = _values(source)
+    ledger, values, studio, sources, way = _values(source)
     notes = Report().plus(ledger.notes).notes
     if values is None or any(n.severity is Severity.ERROR for n in notes):
         return None, notes, sources
-    return _volume(values, ledger, Path(os.path.abspath(target)), studio), notes, sources
+    made = _volume(values, ledger, Path(os.path.abspath(target)), studio, way)
+    return made, notes, sources
 
 
-def _values(
-    source: Source,
-) -> tuple[Ledger, dict[str, Any] | None, Studio | None, dict[str, str]]:
+_Values = tuple[Ledger, dict[str, Any] | None, Studio | None, dict[str, str], Telling]
+
+
+def _values(source: Source) -> _Values:
     home = Path(os.path.abspath(source.path)).parent
     ledger = Ledger(source.shown, source.lines, home)
     sources = {source.shown: source.text}
     node, notes = compose(source)
     ledger.notes.extend(notes)
     if node is None:
-        return ledger, None, None, sources
-    values = Checker(ledger, BOOK).read(node)
+        return ledger, None, None, sources, Telling()
+    house = shared(home, node)
+    way = house.telling if house is not None else telling(node)
+    values = Checker(ledger, BOOK, way).read(node)
     _names(values, ledger)
-    house = shared(home)
     if house is None:
-        return ledger, values, None, sources
+        return ledger, values, None, sources, way
     if house.source is not None:
         sources[house.source.shown] = house.source.text
     kept = {k: v for k, v in house.values.items() if k in _SHARED}
@@ -75,7 +81,7 @@ def _values(
         kept["papers"] = [p for p in kept["papers"] if p in ("letter", "a4")] or None
     kept = {k: v for k, v in kept.items() if v is not None}
     values = lay_under(values, ledger, replace(house, values=kept))
-    return ledger, values, Studio(house.path), sources
+    return ledger, values, Studio(house.path), sources, way
 
 
 def _names(values: Mapping[str, Any], ledger: Ledger) -> None:
@@ -99,31 +105,33 @@ def _names(values: Mapping[str, Any], ledger: Ledger) -> None:
             )
 
 
-def _volume(values: Mapping[str, Any], ledger: Ledger, path: Path, studio: Studio | None) -> Volume:
+def _volume(
+    values: Mapping[str, Any], ledger: Ledger, path: Path, studio: Studio | None, way: Telling
+) -> Volume:
     top = fill(BOOK, values)
-    said = fill(PUBLICATION, top["publication"] or {})
+    speak = language(way.chosen, Measures())
     style = fill(STYLE, top["style"] or {})
-    publication = {
-        **said,
-        "year": said["year"] or 0,
-        "skill": "",
-        "stock_number": "",
-        "barcode": top["isbn"] or "",
-        "blurb": top["blurb"],
-    }
+    said = replace(
+        publication(top["publication"] or {}, speak),
+        skill="",
+        stock_number="",
+        barcode=top["isbn"] or "",
+        blurb=top["blurb"],
+    )
     looks = Pattern(
         key=path.parent.name if path.name == BOOK_FILE else path.stem,
         folder=path.parent,
         title=top["title"],
         subtitle=top["subtitle"],
-        publication=Publication(**publication),
+        publication=said,
         papers=tuple(top["papers"]),
         layout=top["layout"],
         fabrics={},
         motifs={},
         blocks={},
         sizes={},
-        sewing=Sewing(**fill(SEWING, {})),
+        sewing=Sewing(**fill(SEWING, {}), measures=speak.measures),
+        language=way.chosen,
         places=dict(ledger.places),
         style=Style(style["accent"], style["logo"], dict(style["fonts"] or {})),
         studio=studio,

@@ -49,29 +49,38 @@ from publish.read.cross import size_blocks
 from publish.read.defaults import fill, measures_of, turn_under, usual
 from publish.read.flat import FlatBlock
 from publish.read.ledger import Ledger
-from publish.read.schema import PATTERN, PUBLICATION
+from publish.read.schema import PATTERN
 from publish.read.schema_blocks import BLOCK, PIECING
 from publish.read.schema_cloth import COLOURWAY, FABRIC, HAVE, PRECUT, SWAP, SWATCH
 from publish.read.schema_design import BORDER, LAY, MOTIF, ROUND, SASHING
 from publish.read.schema_house import CAUTION, PHOTO_SECTION, PICTURES, PRICE, STYLE
+from publish.read.schema_publication import PUBLICATION
 from publish.read.schema_sewing import BACKING, BATTING, BINDING, QUILTING, SEWING
 from publish.read.schema_sizes import PILLOW, SIZE
+from publish.read.telling import Telling
+from publish.words import Language, language
 
 Values = Mapping[str, Any]
 
 
 def build_pattern(
-    values: Values, flat: Mapping[str, FlatBlock], key: str, folder: Path, ledger: Ledger
+    values: Values,
+    flat: Mapping[str, FlatBlock],
+    key: str,
+    folder: Path,
+    ledger: Ledger,
+    way: Telling,
 ) -> Pattern:
     """Return the pattern that a file without faults describes, its blocks made flat."""
     top = fill(PATTERN, values, usual(PATTERN, values))
+    speak = language(way.chosen, measures_of(values))
     _lend_places(values, ledger)
     return Pattern(
         key=key,
         folder=folder,
         title=top["title"],
         subtitle=top["subtitle"],
-        publication=_publication(top["publication"] or {}),
+        publication=publication(top["publication"] or {}, speak),
         papers=tuple(top["papers"]),
         layout=top["layout"],
         booklets=top["booklets"],
@@ -81,8 +90,11 @@ def build_pattern(
         sizes={k: _size(k, v, values) for k, v in top["sizes"].items()},
         sewing=Sewing(
             **fill(SEWING, top["sewing"] or {}, usual(SEWING, values)),
-            measures=measures_of(values),
+            measures=speak.measures,
         ),
+        language=way.chosen,
+        languages=tuple(top["languages"]),
+        texts=dict(ledger.texts),
         places=dict(ledger.places),
         colourways={k: _colourway(k, v, values) for k, v in (top["colourways"] or {}).items()},
         style=_style(top["style"] or {}),
@@ -161,9 +173,11 @@ def _acceptance(number: int, values: Values, ledger: Ledger) -> Acceptance:
     return Acceptance(values["code"], values["reason"], place, values.get("at", ""))
 
 
-def _publication(values: Values) -> Publication:
+def publication(values: Values, speak: Language) -> Publication:
+    """Return who publishes a pattern or a book, in the language that it is told in."""
     filled = fill(PUBLICATION, values)
     blank = {"year": filled["year"] or 0, "barcode": filled["barcode"] or ""}
+    blank["edition"] = filled["edition"] or speak.text("edition-first")
     return Publication(**{**filled, **blank})
 
 

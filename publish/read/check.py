@@ -18,12 +18,15 @@ import yaml
 from publish.notes import Place, Severity
 from publish.read.characters import shown, unprintable
 from publish.read.forms import KEY_PATTERN, Form, Hint, Unfit, key_like, listed, nearest
+from publish.read.in_languages import InLanguages
 from publish.read.ledger import At, Ledger, Path_, Use
-from publish.read.lists import FAULTY, Lists
+from publish.read.lists import FAULTY
 from publish.read.rules import check_rules
 from publish.read.sections import Either, Key, Many, Named, Pairs, Row, Section, Shape, homes
 from publish.read.source import REFUSED
 from publish.read.special import Colour, Ref
+from publish.read.telling import DEFAULT, Telling, languages_of
+from publish.read.texts import Text
 
 _NULL = "tag:yaml.org,2002:null"
 _MERGE = "tag:yaml.org,2002:merge"
@@ -34,11 +37,11 @@ Entry = tuple[str, At, yaml.Node]
 """A key as written, where it stands, its value."""
 
 
-class Checker(Lists):
+class Checker(InLanguages):
     """Reads one file's nodes into values."""
 
-    def __init__(self, ledger: Ledger, root: Section) -> None:
-        super().__init__(ledger)
+    def __init__(self, ledger: Ledger, root: Section, telling: Telling = DEFAULT) -> None:
+        super().__init__(ledger, telling)
         self.root, self.homes = root, homes(root)
 
     def read(self, node: yaml.Node) -> dict[str, Any]:
@@ -57,7 +60,11 @@ class Checker(Lists):
         else:
             narrow = shape
         if isinstance(narrow, Form) and isinstance(node, yaml.ScalarNode):
-            return self._plain(narrow, node, at)
+            if isinstance(narrow, Text):
+                self.one_for_all(narrow, node, at)
+            return self.plain(narrow, node, at)
+        if isinstance(narrow, Text) and isinstance(node, yaml.MappingNode) and languages_of(node):
+            return self.by_language(narrow, list(self.entries(node, at.path)), at)
         if isinstance(narrow, Section) and isinstance(node, yaml.MappingNode):
             return self._section(narrow, node, at)
         if isinstance(narrow, Named) and isinstance(node, yaml.MappingNode):
@@ -101,7 +108,7 @@ class Checker(Lists):
         )
         return FAULTY
 
-    def _plain(self, form: Form, node: yaml.ScalarNode, at: At) -> Any:
+    def plain(self, form: Form, node: yaml.ScalarNode, at: At) -> Any:
         place = self.ledger.at(node, at.path).place
         bad = unprintable(node.value)
         if bad:
@@ -140,7 +147,7 @@ class Checker(Lists):
             self.ledger.uses.append(Use(form, result, place))
         return result
 
-    def _entries(self, node: yaml.MappingNode, path: Path_) -> Iterator[tuple[str, At, yaml.Node]]:
+    def entries(self, node: yaml.MappingNode, path: Path_) -> Iterator[tuple[str, At, yaml.Node]]:
         """Yield each key once, as text, noting repeats and keys that are no words."""
         first: dict[str, int] = {}
         for key, value in node.value:
@@ -179,7 +186,7 @@ class Checker(Lists):
         values: dict[str, Any] = {}
         present: dict[str, Place] = {}
         known = {key.name: key for key in section.keys}
-        entries = self._commas(self._entries(node, at.path))
+        entries = self._commas(self.entries(node, at.path))
         taken = {name for name, _, _ in entries}
         for name, there, inner in entries:
             key = known.get(name) or self._unknown(section, name, there, taken, present)
@@ -247,7 +254,7 @@ class Checker(Lists):
 
     def _named(self, named: Named, node: yaml.MappingNode, at: At) -> dict[str, Any]:
         values: dict[str, Any] = {}
-        entries = list(self._entries(node, at.path))
+        entries = list(self.entries(node, at.path))
         self.count(len(entries), 1, named.most, at)
         self.ledger.defined[at.path[-1]] = [name for name, _, _ in entries]
         for name, there, inner in entries[: named.most]:
@@ -275,7 +282,7 @@ class Checker(Lists):
     def _pairs(self, pairs: Pairs, node: yaml.MappingNode, at: At) -> Any:
         """Return plain values by the names they stand under."""
         values: dict[str, Any] = {}
-        entries = list(self._entries(node, at.path))
+        entries = list(self.entries(node, at.path))
         fits = self.count(len(entries), 1, pairs.most, at)
         for name, there, inner in entries[: pairs.most]:
             value = self.value(pairs.form, inner, self.ledger.keep(there))

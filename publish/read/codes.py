@@ -70,4 +70,6 @@ CODES: dict[str, str] = {
     "R174": "Two prices are in one currency",
     "R175": "A shop is to pay more than a maker",
     "R176": "Two patterns of a book have one name",
+    "R177": "A text is missing in a language of the pattern's",
+    "R178": "Sentences are one text for every language",
 }

@@ -57,6 +57,8 @@ class Ledger:
         self.notes: list[Note] = []
         self.places: dict[str, Place] = {"": Place(file)}
         self.uses: list[Use] = []
+        self.texts: dict[str, str] = {}
+        """Of texts by language: each, by the way to it."""
         self.defined: dict[str, list[str]] = {}
         """Keys of the designer's own by section: `fabrics`, `motifs`, `blocks`, `sizes`."""
 

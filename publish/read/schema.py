@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from publish.measures import UNITS
 from publish.model.book import PAPERS
-from publish.read.forms import Choice, Name, Whole
+from publish.read.forms import Choice, Name
 from publish.read.schema_blocks import BLOCK, PIECING
 from publish.read.schema_cloth import CLOTH, COLOURWAY, FABRIC, HAVE
 from publish.read.schema_design import MOTIF
@@ -23,69 +23,12 @@ from publish.read.schema_house import (
     STEP,
     STYLE,
 )
+from publish.read.schema_publication import PUBLICATION
 from publish.read.schema_sewing import BACKING, BATTING, BINDING, QUILTING, SEWING
 from publish.read.schema_sizes import SIZE
 from publish.read.sections import Key, Many, Named, Section
-from publish.read.special import Barcode, Length
 from publish.read.texts import Text
-
-PUBLICATION = Section(
-    "publication",
-    "Who publishes the pattern, and what the covers say. What is left out is not printed.",
-    (
-        Key("studio", Text(60, name=True), "The studio's name.", "Hollow Fen Studio", default='""'),
-        Key("stock_number", Text(30), "The number that shops order by.", "HF-101", default='""'),
-        Key(
-            "edition", Text(40), "Which edition this is.", "Second edition", default="First edition"
-        ),
-        Key("year", Whole(1900, 2199), "The year of publication.", "2026", default="none"),
-        Key(
-            "licence",
-            Text(1200, lines=True),
-            "What makers may do with what they sew and with the pattern.",
-            "For personal use and for gifts.",
-            default='""',
-        ),
-        Key(
-            "contact",
-            Text(120),
-            "Where to report a mistake.",
-            "patterns@hollowfen.example",
-            default='""',
-        ),
-        Key(
-            "skill",
-            Text(40),
-            "How much experience the pattern asks for.",
-            "Confident beginner",
-            default='""',
-        ),
-        Key(
-            "blurb",
-            Text(1200, lines=True),
-            "A paragraph for the back cover.",
-            "Samphire grows where the tide comes in twice a day.",
-            default='""',
-        ),
-        Key(
-            "barcode",
-            Barcode(),
-            "The number of the barcode on the back cover, from whoever "
-            "gives out your numbers. It is printed at its nominal size, 37.3 mm wide.",
-            "6291041500213",
-            default="none",
-        ),
-        Key(
-            "paper_thickness",
-            Length("0 in", "0.05 in"),
-            "Of the paper that the booklet is "
-            "printed on: inner sheets of a folded booklet push out at the fold by as much, and "
-            "their pages move inwards. The default is a common text paper's.",
-            "0.1 mm",
-            default="0.005 in",
-        ),
-    ),
-)
+from publish.words import LANGUAGES
 
 PATTERN = Section(
     "pattern",
@@ -98,7 +41,13 @@ PATTERN = Section(
             "Bulrush",
             required=True,
         ),
-        Key("subtitle", Text(120), "A line under the title.", "A quiet mini quilt", default='""'),
+        Key(
+            "subtitle",
+            Text(120, sentence=True),
+            "A line under the title.",
+            "A quiet mini quilt",
+            default='""',
+        ),
         Key(
             "layout",
             Name(),
@@ -124,6 +73,15 @@ PATTERN = Section(
             "in inches is planned anew. With `metric` alone no inch is printed.",
             "metric",
             default="inches, then metric",
+        ),
+        Key(
+            "languages",
+            Many(Choice(LANGUAGES), 1, len(LANGUAGES), distinct=True),
+            "The languages that it is told in, each in booklets and files of its own; `en` is "
+            "spelt as in North America, `en-GB` as in Britain. Any text of yours may be written "
+            "by language: `title: {en: Bulrush, de: Rohrkolben}`.",
+            "[en, de]",
+            default="[en]",
         ),
         Key(
             "booklets",

@@ -17,6 +17,7 @@ from publish.read.sections import Key, Many, Section
 from publish.read.source import FILE_NAME
 from publish.read.special import Barcode
 from publish.read.texts import Text
+from publish.words import LANGUAGES
 
 BOOK_FILE = "book.yaml"
 
@@ -77,7 +78,7 @@ PART = Section(
         ),
         Key(
             "lead",
-            Text(400),
+            Text(400, sentence=True),
             "A sentence under it.",
             "Two patterns for a first winter.",
             default='""',
@@ -105,7 +106,13 @@ BOOK = Section(
             "A Year of Fens",
             required=True,
         ),
-        Key("subtitle", Text(120), "A line under it.", "Four quilts by water", default='""'),
+        Key(
+            "subtitle",
+            Text(120, sentence=True),
+            "A line under it.",
+            "Four quilts by water",
+            default='""',
+        ),
         Key(
             "isbn",
             Isbn(),
@@ -133,6 +140,13 @@ BOOK = Section(
             Many(PART, 1, 20),
             "The patterns by parts, in order.",
             "[{title: Quiet water, patterns: [samphire, towpath]}]",
+        ),
+        Key(
+            "languages",
+            Many(Choice(LANGUAGES), 1, 1),
+            "The language that it is told in.",
+            "[de]",
+            default="[en]",
         ),
         PATTERN.key("layout"),
         Key(

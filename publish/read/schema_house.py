@@ -86,7 +86,7 @@ PHOTO_SECTION = Section(
         Key("file", PHOTO, "The picture, in the pattern's folder.", "throw.jpg", required=True),
         Key(
             "caption",
-            Text(200),
+            Text(200, sentence=True),
             "A line under it; on the cover there is none.",
             "The throw on the saltmarsh.",
             default='""',
@@ -100,7 +100,7 @@ PHOTO_SECTION = Section(
         ),
         Key(
             "alt",
-            Text(400),
+            Text(400, sentence=True),
             "What it shows, for a reader who cannot see it.",
             "The throw over a gate, reeds behind it.",
             derived="the caption",

@@ -25,6 +25,7 @@ from publish.read.ledger import At, Ledger
 from publish.read.schema_studio import FILE_NAME, OWN, STUDIO
 from publish.read.sections import Key, Section
 from publish.read.source import Source, open_beside, tree
+from publish.read.telling import Telling, telling
 
 Values = Mapping[str, Any]
 STEPS = "steps"
@@ -42,6 +43,8 @@ class Shared:
     node: yaml.Node | None
     values: Values
     ledger: Ledger
+    telling: Telling
+    """How the pattern that asks is told."""
 
     @property
     def steps(self) -> tuple[StepChange, ...]:
@@ -54,24 +57,29 @@ def studio_file(folder: Path) -> Path | None:
     return next((p for f in (home, *home.parents) if os.path.isfile(p := f / FILE_NAME)), None)
 
 
-def shared(folder: Path) -> Shared | None:
-    """Return what the studio of a pattern's folder says; None where there is no such file."""
+def shared(folder: Path, own: yaml.Node | None = None, language: str = "") -> Shared | None:
+    """Return what the studio of a pattern's folder says; None where there is no such file.
+
+    `own` is the tree of the pattern's own file, and `language` the one asked for: they say
+    which of the studio's texts serve.
+    """
     path = studio_file(folder)
-    return None if path is None else _read(path)
+    return None if path is None else _read(path, own, language)
 
 
-def _read(path: Path) -> Shared:
+def _read(path: Path, own: yaml.Node | None, language: str) -> Shared:
     source = open_beside(path)
     if isinstance(source, Note):
         ledger = Ledger(source.place.file, [], path.parent)
         ledger.notes.append(source)
-        return Shared(path, None, None, {}, ledger)
+        return Shared(path, None, None, {}, ledger, telling(own, None, language))
     ledger = Ledger(source.shown, source.lines, path.parent)
     node, notes = tree(source)
     ledger.notes.extend(notes)
-    values = StudioChecker(ledger, STUDIO).read(node) if node is not None else {}
+    way = telling(own, node, language)
+    values = StudioChecker(ledger, STUDIO, way).read(node) if node is not None else {}
     check_changes(values, ledger)
-    return Shared(path, source, node, values, ledger)
+    return Shared(path, source, node, values, ledger, way)
 
 
 class StudioChecker(Checker):
@@ -106,6 +114,12 @@ def lay_under(values: Values, ledger: Ledger, house: Shared) -> dict[str, Any]:
             ledger.places.setdefault(path, place)
         elif parts[0] == STEPS:
             ledger.places[f"{ROOT}.{path}"] = place
+    taken_texts = {
+        path: text
+        for path, text in house.ledger.texts.items()
+        if any(tuple(path.split("."))[: len(t)] == t for t in (*taken, (STEPS,)))
+    }
+    ledger.texts = {**taken_texts, **ledger.texts}
     ledger.places[ROOT] = house.ledger.places[""]
     return whole
 

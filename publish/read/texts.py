@@ -6,25 +6,39 @@ Invariant: as in `forms`; a name reads in print as it is written.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from markdown_it import MarkdownIt
 
 from publish.read.forms import Form, Hint, Unfit
+from publish.words import LANGUAGES
 
 
 @dataclass(frozen=True)
 class Text(Form):
     """Words for the maker. `lines` keeps paragraphs; otherwise white space is one blank.
 
-    A `name` is printed amid Markdown and must read there as it is written.
+    A `name` is printed amid Markdown and must read there as it is written. What is `told` in
+    sentences is to be written in each of a pattern's languages; so is all that has `lines`.
     """
 
     most: int
     blank: bool = True
     lines: bool = False
     name: bool = False
+    sentence: bool = False
+    lone: bool = False
+    """Whether it is the text in one language, which is never a mapping."""
+
+    @property
+    def told(self) -> bool:
+        return (self.lines or self.sentence) and not self.lone
+
+    @property
+    def alone(self) -> Text:
+        """Return the form of the text in one language."""
+        return replace(self, lone=True)
 
     @property
     def words(self) -> str:
@@ -34,7 +48,16 @@ class Text(Form):
     def json(self) -> dict[str, Any]:
         # A stock number or a title may be bare digits, which an editor takes for a number.
         least = {} if self.blank else {"minLength": 1, "pattern": r"\S"}
-        return {"type": ["string", "number"], **least, "maxLength": self.most}
+        plain = {"type": ["string", "number"], **least, "maxLength": self.most}
+        if self.lone:
+            return plain
+        each = {
+            "type": "object",
+            "propertyNames": {"enum": list(LANGUAGES)},
+            "additionalProperties": {"type": plain["type"]},
+            "minProperties": 1,
+        }
+        return {"anyOf": [plain, each]}
 
     def read(self, text: str, hint: Hint) -> Any:
         value = text.strip() if self.lines else " ".join(text.split())

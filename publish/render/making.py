@@ -61,7 +61,7 @@ class Asked:
         told = repr((astuple(self.scene), self.side, self.bar)).encode()
         parts = (_DRAWN_BY, self.shown.digest, told, *self.colours.parts)
         data = store.made(KIND, parts, lambda: _one(self))
-        return Picture(data, self.side, self.side, self.scene.words)
+        return Picture(data, self.side, self.side, self.scene.says)
 
 
 class Told:
@@ -122,7 +122,7 @@ def rows_of(
         parts = (_DRAWN_BY, said, *(t.digest for t in here), *colours.parts)
 
         data = store.made(KIND, parts, partial(_row, row, here, colours, scene, wide))
-        found.append(Picture(data, wide, row.high(wide), scene.words, row.width, row.spots))
+        found.append(Picture(data, wide, row.high(wide), scene.says, row.width, row.spots))
     return tuple(found)
 
 

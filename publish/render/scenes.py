@@ -18,8 +18,8 @@ from publish.render.arrays import Grey, Light, blurred, clouds, light_of, resize
 class Scene:
     """One scene. Lengths are shares of the picture's longer side."""
 
-    words: str
-    """How the alternative text says where it is."""
+    says: str
+    """The message by which the alternative text says where it is."""
     ground: str
     """`#rrggbb` of the wall or the floor."""
     fills: float
@@ -41,10 +41,10 @@ class Scene:
 
 
 SCENES = {
-    "wall": Scene("on a pale wall", "#d3cec4", 0.73, 0.011, 0.55, 0.010, 0.20, rise=0.004),
-    "flat": Scene("lying flat", "#c6c0b5", 0.76, 0.005, 0.58, 0.014, 0.12),
+    "wall": Scene("figure-on-a-wall", "#d3cec4", 0.73, 0.011, 0.55, 0.010, 0.20, rise=0.004),
+    "flat": Scene("figure-lying-flat", "#c6c0b5", 0.76, 0.005, 0.58, 0.014, 0.12),
     "bench": Scene(
-        "on a bench against a wall",
+        "figure-on-a-bench",
         "#cfcac0",
         0.70,
         0.045,

@@ -20,17 +20,24 @@ from publish.studio.outcome import Glance, Named
 
 
 def glance(
-    path: Path, out: Path | None, papers: tuple[str, ...] | None, only: str | None, size: str = ""
+    path: Path,
+    out: Path | None,
+    papers: tuple[str, ...] | None,
+    only: str | None,
+    size: str = "",
+    language: str = "",
 ) -> Glance:
     """Read one pattern; with `out`, compare what it depends on with its finished set."""
-    pattern, _, sources = read.load(path)
+    pattern, _, sources = read.load(path, language)
     if pattern is None:
         return Glance(path)
     changed: tuple[str, ...] = ("a build",)
     if out is not None:
         made_from = deliver.recorded(out / pattern.key)
         changed = (
-            differing(pattern, papers, only, made_from, size) if made_from else ("no build yet",)
+            differing(pattern, papers, only, made_from, size, language)
+            if made_from
+            else ("no build yet",)
         )
     said, place = pattern.publication, pattern.place
     return Glance(

@@ -42,6 +42,8 @@ class Asked:
     """Of a check: whether its page is wanted."""
     size: str = ""
     """The size whose own booklet alone is wanted."""
+    language: str = ""
+    """The language that alone is wanted."""
     store: Store = NOWHERE
 
 
@@ -117,7 +119,8 @@ def check(
 
 
 def _glances(pool: Workers, paths: Sequence[Path], asked: Asked) -> list[Glance]:
-    values = (asked.out if asked.changed else None, asked.papers, asked.only, asked.size)
+    home = asked.out if asked.changed else None
+    values = (home, asked.papers, asked.only, asked.size, asked.language)
     futures = [pool.submit(glance, path, *values) for path in paths]
     return [future.result() for future in futures]
 
@@ -190,6 +193,7 @@ def build_one(path: Path, asked: Asked, jobs: int = 1) -> Outcome:
             jobs,
             asked.store,
             asked.size,
+            asked.language,
         )
     except PublishError as stopped:
         return Outcome(path, State.ERRORS, stopped.report, seconds=time.monotonic() - started)

@@ -71,10 +71,9 @@ def typeset(
 ) -> tuple[Edition | None, tuple[Note, ...]]:
     """Return one edition for one paper.
 
-    `name` is the edition, `booklet` or `templates`; the file is called `booklet-letter`, of one
-    size `booklet-throw-letter`. A `trimmed` edition is for a print shop: colour runs over the
-    edges, nothing is see-through or tagged, and the file is called `press-letter`. Nothing is
-    returned when a note is an error.
+    `name` is the edition, `booklet` or `templates`. A `trimmed` edition is for a print shop:
+    colour runs over the edges, nothing is see-through or tagged. Nothing is returned when a
+    note is an error.
     """
     chosen, found = layout.find(pattern, paper)
     notes = [*found, *_own(pattern), *plates.check(pattern, manual, artwork, paper)]
@@ -86,33 +85,35 @@ def typeset(
     composed, faults = pages.compose(chosen, pattern, manual, artwork, paper, name, bleed)
     if composed is None:
         return None, (*notes, *faults)
-    place = pattern.place("layout")
     notes += photos.coarse(pattern, composed.html)
     notes += _unprintable(pattern, composed, artwork, chosen)
     if _errors(notes):
         return None, tuple(notes)
-    variant = None if trimmed else press.VARIANT
-    printed, said = press.print_pages(composed, chosen, artwork, place, variant)
-    notes += said
-    notes += _homeless(pattern, manual, artwork, printed)
+    at, variant = pattern.place("layout"), None if trimmed else press.VARIANT
+    printed, said = press.print_pages(composed, chosen, artwork, at, variant)
+    notes += (*said, *_homeless(pattern, manual, artwork, printed))
     if _errors(notes):
         return None, tuple(notes)
-    edition = Edition(
-        name=_file(f"{name}-{size}" if size else name, paper, trimmed),
-        paper=paper,
-        pdf=printed.pdf,
-        html=composed.html,
-        sheet_pages=printed.sheet_pages,
+    made = Edition(
+        _file(f"{name}-{size}" if size else name, paper, trimmed, pattern),
+        paper,
+        printed.pdf,
+        composed.html,
+        printed.sheet_pages,
+        kind=name,
+        size=size,
+        is_booklet=name == "booklet" and not size,
     )
-    return edition, tuple(notes)
+    return made, tuple(notes)
 
 
-def _file(name: str, paper: Paper, trimmed: bool) -> str:
-    """Return the edition's file name: `booklet-a4`; for a print shop `press-a4`, and
-    `press-templates-a4`."""
+def _file(name: str, paper: Paper, trimmed: bool, pattern: Pattern) -> str:
+    """Return the edition's file name: `booklet-a4`; of one size `booklet-throw-a4`; for a print
+    shop `press-a4`, and `press-templates-a4`; of a pattern in several languages `booklet-a4-de`."""
+    told = f"-{pattern.language}" if len(pattern.languages) > 1 else ""
     if not trimmed:
-        return f"{name}-{paper.key}"
-    return f"press-{paper.key}" if name == "booklet" else f"press-{name}-{paper.key}"
+        return f"{name}-{paper.key}{told}"
+    return f"press-{paper.key}{told}" if name == "booklet" else f"press-{name}-{paper.key}{told}"
 
 
 def _errors(notes: list[Note]) -> bool:

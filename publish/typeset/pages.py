@@ -34,7 +34,6 @@ from publish.typeset.sandbox import Folder, Sandbox
 from publish.typeset.shelf import Shelf
 from publish.typeset.styled import Composed, Styled, StyleSheet, read_styles
 from publish.units import POINTS_PER_INCH
-from publish.words import language
 
 _UNREAD = (OSError, UnicodeDecodeError, RecursionError, MemoryError)
 """What a template can raise without a line of its own: it cannot be read, or is nested or
@@ -172,7 +171,8 @@ def _values(
         "logo": plates.logo(pattern),
         "cover_photo": next(iter(photos.plates(pattern, "cover")), None),
         "photos": photos.plates(pattern, "page"),
-        "language": language().tag,
+        "language": pattern.words.tag,
+        "message": pattern.words.named("page-"),
     }
 
 

@@ -51,7 +51,11 @@ def plates(pattern: Pattern, place: str) -> tuple[PhotoPlate, ...]:
     for number, photo in enumerate(pattern.photos):
         size = pictures.size(photo.file)
         if photo.place == place and size is not None:
-            alt = photo.alt or photo.caption or f"Photograph of {pattern.title}."
+            alt = (
+                photo.alt
+                or photo.caption
+                or pattern.words.tell("page-photograph", title=pattern.title)
+            )
             width, height = (n / pictures.FINE * POINTS_PER_INCH for n in size)
             found.append(PhotoPlate(number, alt, photo.caption, width, height))
     return tuple(found)

@@ -77,7 +77,15 @@ def logo(pattern: Pattern) -> Plate | None:
     if found is None:
         return None
     name = pattern.publication.studio or pattern.title
-    return Plate(LOGO, LOGO, f"{name}, logo", "", found.width, found.height, True)
+    return Plate(
+        LOGO,
+        LOGO,
+        pattern.words.tell("page-logo", studio=name),
+        "",
+        found.width,
+        found.height,
+        True,
+    )
 
 
 def sheets(artwork: Artwork, block: TemplateSheets) -> tuple[Sheet, ...]:

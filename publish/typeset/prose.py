@@ -28,8 +28,8 @@ _UNIT = r"(?: (?:(?:in|yd|ft|cm|mm|m)\b|%))"
 _LENGTH = re.compile(
     rf"(?<![\w/.,-])"
     rf"(?:(?:(?P<whole>\d+) )?(?P<above>\d{{1,3}})/(?P<below>\d{{1,3}})(?P<unit>{_UNIT})?"
-    rf"|(?P<plain>\d+(?:\.\d+)?{_UNIT}))"
-    rf"(?P<by> ×)?(?![\w/]|-\d|\.\d)"
+    rf"|(?P<plain>\d+(?:[.,]\d+)?{_UNIT}))"
+    rf"(?P<by> ×)?(?![\w/]|-\d|[.,]\d)"
 )
 
 _BEFORE = re.compile(r'(?<=[^\s>]) (?=<(?:span class="length|strong|em|a |code))')

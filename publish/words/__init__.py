@@ -6,4 +6,9 @@ Invariant: a value stays a value until a language sets it; nothing here knows wh
 """
 
 from publish.words.language import Language as Language
+from publish.words.language import english as english
 from publish.words.language import language as language
+
+LANGUAGES = ("en", "en-GB", "de", "fr")
+"""Languages that a booklet can be in, by RFC 5646, the default first. `en` is that of North
+America."""

@@ -12,8 +12,8 @@ from __future__ import annotations
 
 import importlib
 import re
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from functools import cache
 from pathlib import Path
 from types import ModuleType
@@ -21,9 +21,13 @@ from types import ModuleType
 from fluent.syntax import FluentParser, ast
 
 from publish.measures import INCHES, Measures
+from publish.words.lengths import Lengths
+from publish.words.patterns import choices, is_sentence, only, value_of
 from publish.words.values import (
     BySize,
     Count,
+    Figures,
+    Named,
     Said,
     Several,
     Span,
@@ -41,18 +45,34 @@ _OFFSET = re.compile(r"^(?=-?[a-zA-Z][\w-]* *=)", re.MULTILINE)
 @cache
 def language(code: str = "en", measures: Measures = INCHES) -> Language:
     """Return a language by its code, telling lengths as they are measured; ImportError for
-    a language that there is not."""
-    grammar = importlib.import_module(f"publish.words.{code}")
+    a language that there is not.
+
+    What a variant such as `en-GB` does not say itself is said as its `BASE` says it.
+    """
+    grammar = importlib.import_module(f"publish.words.{code.lower().replace('-', '_')}")
     assert grammar.__file__ is not None
-    sources: dict[str, str] = {}
-    for path in sorted(Path(grammar.__file__).parent.glob("*.ftl")):
+    sources = dict(language(grammar.BASE).sources) if grammar.BASE else {}
+    sources |= own_sources(Path(grammar.__file__).parent)
+    return Language(code, grammar, sources, replace(measures, mark=grammar.DECIMAL_MARK))
+
+
+def own_sources(folder: Path) -> dict[str, str]:
+    """Return the text of each message in a language's folder, by name; ValueError for one
+    that is there twice."""
+    found: dict[str, str] = {}
+    for path in sorted(folder.glob("*.ftl")):
         for entry in _OFFSET.split(path.read_text("utf-8"))[1:]:
             name = _ENTRY.match(entry)
             assert name is not None
-            if name[1] in sources:
+            if name[1] in found:
                 raise ValueError(f"{path.name}: the message {name[1]} is there twice")
-            sources[name[1]] = entry
-    return Language(code, grammar, sources, measures)
+            found[name[1]] = entry
+    return found
+
+
+def english(value: Value | None, measures: Measures = INCHES) -> str:
+    """Return a value as findings and files tell it, which are in English; nothing for None."""
+    return "" if value is None else language("en", measures).value(value)
 
 
 @dataclass
@@ -70,6 +90,11 @@ class Language:
         """Return the language's tag for a page: `en-CA`."""
         tag: str = self.grammar.TAG
         return tag
+
+    @property
+    def lengths(self) -> Lengths:
+        """Return how lengths are said."""
+        return Lengths(self.measures, self.grammar.LENGTHS)
 
     def has(self, message: str, part: str = "") -> bool:
         """Return whether there is such a message, with such a part (`right`, `tip` ...)."""
@@ -105,11 +130,11 @@ class Language:
             self._named(self._variant(choice, values[choice.selector.id.name]))
             for pattern in patterns
             if pattern is not None
-            for choice in _choices(pattern)
+            for choice in choices(pattern)
             # what the teller adds of all sizes together is the same for each of them
             if isinstance(choice.selector, ast.VariableReference)
             and choice.selector.id.name in values
-            and any(_is_sentence(v.value) for v in choice.variants)
+            and any(is_sentence(v.value) for v in choice.variants)
         )
 
     @staticmethod
@@ -120,19 +145,48 @@ class Language:
         """Return a message, or its part, as one string."""
         return text(self.say(message, values or {}, part))
 
-    def value(self, value: Value) -> str:
-        """Return a value in words."""
+    def tell(self, message: str, **values: str | int | Value) -> str:
+        """Return a message as one string; `a_b` is its `$a-b`. Texts stand as they are, whole
+        numbers in figures."""
+        return self.text(message, {k.replace("_", "-"): _typed(v) for k, v in values.items()})
+
+    def named(self, start: str) -> dict[str, str]:
+        """Return the messages without values whose names begin so, by the rest of their names,
+        with `_` for `-`, as templates name them."""
+        names = (n for n, text in self.sources.items() if n.startswith(start) and "$" not in text)
+        return {n.removeprefix(start).replace("-", "_"): self.text(n) for n in names}
+
+    def value(self, value: Value, form: str = "") -> str:
+        """Return a value in words; in a grammatical form such as `dative`, where the messages
+        that it is made of have a part of that name."""
         if isinstance(value, Said):
-            return self.text(value.message, dict(value.values))
+            return self._formed(value.message, dict(value.values), form)
         if isinstance(value, Several):
-            return str(self.grammar.listed([self.value(item) for item in value.items]))
+            return self.listed([self.value(item, form) for item in value.items], value.word)
         if isinstance(value, BySize):
-            return self._side_by_side([(self.value(v), titles) for titles, v in value.items])
+            return self.by_size([(self.value(v, form), titles) for titles, v in value.items])
         if isinstance(value, Count) and value.noun:
-            return self.text(f"noun-{value.noun}", {"count": Count(value.number)})
+            return self._formed(f"noun-{value.noun}", {"count": Count(value.number)}, form)
         return str(self.grammar.plain(value, self.measures))
 
-    def _side_by_side(self, items: list[tuple[str, tuple[str, ...]]]) -> str:
+    def _formed(self, message: str, values: Values, form: str) -> str:
+        return self.text(message, values, form if form and self.has(message, form) else "")
+
+    def listed(self, texts: Sequence[str], word: str = "and") -> str:
+        """Return texts one after another, joined by `and` or `or` as the language has them,
+        or by semicolons where they are lists themselves."""
+        if word == ";":
+            return "; ".join(texts)
+        words = () if word == "and" else (self.text(f"list-{word}"),)
+        return str(self.grammar.listed(texts, *words))
+
+    def capital(self, text: str) -> str:
+        """Return a text that begins with a capital."""
+        return str(self.grammar.FUNCTIONS["CAPITAL"](None, text, self.measures))
+
+    def by_size(self, items: Sequence[tuple[str, tuple[str, ...]]]) -> str:
+        """Return texts, each with the titles of the sizes that it is for; one that is for all
+        of them alone."""
         groups: dict[str, tuple[str, ...]] = {}
         for said, titles in items:
             groups[said] = (*groups.get(said, ()), *titles)
@@ -174,7 +228,7 @@ class Language:
                 yield Span(expression.parse()["value"])
             case ast.VariableReference():
                 name = expression.id.name
-                value = _value(name, values)
+                value = value_of(name, values)
                 yield Span(self.value(value), value, name)
             case ast.MessageReference():
                 part = expression.attribute.name if expression.attribute else ""
@@ -192,6 +246,9 @@ class Language:
 
     def _called(self, call: ast.FunctionReference, values: Values) -> Span:
         """Return what a function makes of its one value, or of the words given to it."""
+        form = self.grammar.CASES.get(call.id.name)
+        if form is not None:
+            return self._inflected(call.arguments.positional[0], form, values)
         inner = tuple(self._placed(call.arguments.positional[0], values))
         one = inner[0].value if len(inner) == 1 else None
         function = self.grammar.FUNCTIONS[call.id.name]
@@ -199,17 +256,27 @@ class Language:
             name, argument = inner[0].name, call.arguments.positional[0]
             each = []
             for titles, value in one.items:
-                said = text(tuple(self._placed(argument, _only(values, titles, name, value))))
+                said = text(tuple(self._placed(argument, only(values, titles, name, value))))
                 each.append((function(value, said, self.measures), titles))
-            return Span(self._side_by_side(each), one, name)
+            return Span(self.by_size(each), one, name)
         return Span(function(one, text(inner), self.measures), one, inner[0].name if inner else "")
+
+    def _inflected(self, argument: ast.SyntaxNode, form: str, values: Values) -> Span:
+        """Return a value, or another message, in a grammatical form."""
+        if isinstance(argument, ast.MessageReference):
+            return Span(self._formed(argument.id.name, values, form))
+        if not isinstance(argument, ast.VariableReference):
+            raise LookupError("only a value or a message has a grammatical form")
+        name = argument.id.name
+        value = value_of(name, values)
+        return Span(self.value(value, form), value, name)
 
     def _chosen(self, choice: ast.SelectExpression, values: Values) -> Iterator[Span]:
         selector = choice.selector
         if not isinstance(selector, ast.VariableReference):
             raise LookupError("only a value can be chosen by")
         name = selector.id.name
-        value = _value(name, values)
+        value = value_of(name, values)
         if not isinstance(value, BySize):
             yield from self._spans(self._variant(choice, value).value, values)
             return
@@ -221,14 +288,14 @@ class Language:
             (
                 text(
                     tuple(
-                        self._spans(self._variant(choice, v).value, _only(values, titles, name, v))
+                        self._spans(self._variant(choice, v).value, only(values, titles, name, v))
                     )
                 ),
                 titles,
             )
             for titles, v in value.items
         ]
-        yield Span(self._side_by_side(said), value, name)
+        yield Span(self.by_size(said), value, name)
 
     def _variant(self, choice: ast.SelectExpression, value: Value) -> ast.Variant:
         """Return the variant for a value: by its number, its plural category or its key."""
@@ -242,41 +309,7 @@ class Language:
         )
 
 
-def _choices(pattern: ast.Pattern) -> Iterator[ast.SelectExpression]:
-    """Yield every choice that a pattern makes, those inside a choice too."""
-    for element in pattern.elements:
-        if isinstance(element, ast.Placeable) and isinstance(
-            element.expression, ast.SelectExpression
-        ):
-            yield element.expression
-            for variant in element.expression.variants:
-                yield from _choices(variant.value)
-
-
-def _is_sentence(pattern: ast.Pattern) -> bool:
-    """Return whether a variant ends a sentence: it cannot stand in the middle of a list."""
-    return any(
-        isinstance(e, ast.TextElement) and (". " in f"{e.value} " or ".\n" in e.value)
-        for e in pattern.elements
-    )
-
-
-def _value(name: str, values: Values) -> Value:
-    if name not in values:
-        raise LookupError(f"there is no value {name}")
-    return values[name]
-
-
-def _only(values: Values, titles: tuple[str, ...], name: str, value: Value) -> Values:
-    """Return the values as they are for some sizes, where one of them is chosen by."""
-    return {k: _for(v, titles) for k, v in values.items()} | {name: value}
-
-
-def _for(value: Value, titles: tuple[str, ...]) -> Value:
-    """Return what a value is for some sizes alone."""
-    if not isinstance(value, BySize):
-        return value
-    kept = tuple(
-        (mine, v) for these, v in value.items if (mine := tuple(t for t in these if t in titles))
-    )
-    return kept[0][1] if len(kept) == 1 else BySize(kept)
+def _typed(value: str | int | Value) -> Value:
+    if isinstance(value, str):
+        return Named(value)
+    return Figures(value) if isinstance(value, int) else value

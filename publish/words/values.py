@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import TypeAlias
 
 from publish.surd import Length as Exact
@@ -44,6 +45,11 @@ class Count:
 
 
 @dataclass(frozen=True)
+class Figures(Count):
+    """How many, told in figures."""
+
+
+@dataclass(frozen=True)
 class Word:
     """A choice that a message makes words of by `->`; never printed as it is."""
 
@@ -74,9 +80,40 @@ class Said:
 
 @dataclass(frozen=True)
 class Several:
-    """Values one after another, joined by `and` or what the language has for it."""
+    """Values one after another, joined by `and` or `or`, or what the language has for them;
+    by `;` where they are lists themselves."""
 
     items: tuple[Value, ...]
+    word: str = "and"
+
+
+@dataclass(frozen=True)
+class Purchase:
+    """A length to buy, in inches, rounded up by each system's own step."""
+
+    yards: Fraction
+    metres: Fraction
+
+
+@dataclass(frozen=True)
+class Run:
+    """Long runs of stitching in inches, told as the sum of what is told of each."""
+
+    lengths: tuple[float, ...]
+
+
+@dataclass(frozen=True)
+class Thread:
+    """A length of thread in inches."""
+
+    inches: Fraction
+
+
+@dataclass(frozen=True)
+class Percent:
+    """A share of one, told in hundredths."""
+
+    share: Fraction
 
 
 @dataclass(frozen=True)
@@ -94,7 +131,21 @@ class BySize:
 
 
 Value: TypeAlias = (
-    Length | Rectangle | Stitch | Count | Word | Letter | Named | Said | Several | Titles | BySize
+    Length
+    | Rectangle
+    | Stitch
+    | Count
+    | Word
+    | Letter
+    | Named
+    | Said
+    | Several
+    | Titles
+    | BySize
+    | Purchase
+    | Run
+    | Thread
+    | Percent
 )
 Values: TypeAlias = Mapping[str, Value]
 
@@ -120,6 +171,11 @@ def text(spans: Spans) -> str:
 def said(message: str, **values: Value) -> Said:
     """Return a message with values of its own as a value."""
     return Said(message, tuple(values.items()))
+
+
+def yes(so: object) -> Word:
+    """Return `yes` or `no`, for a message to choose by."""
+    return Word("yes" if so else "no")
 
 
 def side_by_side(values: Mapping[str, Value]) -> Value:

@@ -8,29 +8,30 @@ from __future__ import annotations
 
 from publish.colour import lightness, lightness_step
 from publish.model.words import Block, Bullets, FigureBlock, Paragraph, Row, Section, Table
-from publish.words.en.phrase import capital, counted, listed
+from publish.words.values import Count, Length, Named, Several
 from publish.write.context import Book
 from publish.write.practice import CUT_AWAY
 from publish.write.steps import figure
 
+_CHAPTER = "chapter-colour-and-fabric"
+_WAYS = "table-colourways"
+
 
 def section(book: Book) -> Section:
     """Return the section on colour and fabric."""
-    blocks: list[Block] = [FigureBlock(figure("swatches", None, "The fabrics and their places."))]
+    swatches = figure("swatches", None, book.text(_CHAPTER, "swatches"))
+    blocks: list[Block] = [FigureBlock(swatches)]
     if len(book.fabrics) > 1:
         blocks.append(Paragraph(_order(book)))
     hints = _pairs(book)
     if hints:
         blocks.append(Bullets(hints))
     if len(book.fabrics) > 2:
-        caption = (
-            "Each fabric beside each other fabric. The number is the difference in lightness, "
-            "with an exclamation mark where it is small. A disc estimates what shows through."
-        )
-        blocks.append(FigureBlock(figure("pairs", None, caption)))
+        blocks.append(FigureBlock(figure("pairs", None, book.text(_CHAPTER, "pairs"))))
     blocks += _colourways(book)
-    lead = f"{capital(counted(len(book.fabrics), 'fabric'))}." if len(book.fabrics) > 1 else ""
-    return Section("colour-and-fabric", "Colour and fabric", tuple(blocks), lead)
+    count = Count(len(book.fabrics), "fabric")
+    lead = book.text(_CHAPTER, "lead", fabrics=count) if len(book.fabrics) > 1 else ""
+    return Section("colour-and-fabric", book.text(_CHAPTER), tuple(blocks), lead)
 
 
 def _colourways(book: Book) -> list[Block]:
@@ -44,10 +45,11 @@ def _colourways(book: Book) -> list[Block]:
         if swaps:
             rows.append(Row((way.title,), "group"))
             rows += [Row((book.fabric(key), name)) for key, name in swaps]
-    caption = f"The {book.title(book.keys[0])} as shown and in other colours."
+    caption = book.text(_WAYS, "caption", size=Named(book.title(book.keys[0])))
+    head = (book.text(_WAYS, "instead"), book.text(_WAYS, "use"))
     return [
         FigureBlock(figure("colourways", book.keys[0], caption)),
-        Table("colourways", "Other colours", ("Instead of", "Use"), tuple(rows)),
+        Table("colourways", book.text(_WAYS), head, tuple(rows)),
     ]
 
 
@@ -55,11 +57,8 @@ def _order(book: Book) -> str:
     light_first = sorted(
         book.fabrics, key=lambda f: lightness(book.pattern.fabrics[f].colour), reverse=True
     )
-    names = [book.fabric(f) for f in light_first]
-    return (
-        f"Light to dark: {listed(names)}. If you choose other fabrics, keep this order: take a "
-        "photo of them in black and white."
-    )
+    names = tuple(Named(book.fabric(f)) for f in light_first)
+    return book.text("light-to-dark", fabrics=Several(names))
 
 
 def _pairs(book: Book) -> tuple[str, ...]:
@@ -75,32 +74,27 @@ def _pairs(book: Book) -> tuple[str, ...]:
         patch.fabric for k in book.keys for b in book.blocks(k) for patch in book.block(b).patches
     }
     hints += [
-        f"{book.fabric(f)} has a direction: keep the top of its print to the top of the quilt."
+        book.text("fabric-directional", fabric=Named(book.fabric(f)))
         for f in book.fabrics
         if book.pattern.fabrics[f].directional
     ]
     if len(grounds) > 1 and pairs:
-        hints.append("Check the motif against every fabric of the ground.")
+        hints.append(book.text("check-every-ground"))
     return tuple(hints)
 
 
 def _pair(book: Book, motif: str, ground: str) -> str:
     over, under = book.pattern.fabrics[motif], book.pattern.fabrics[ground]
+    how = "darker"
     if motif == ground:
-        return (
-            f"The motif and its ground are both {over.name}: the quilting alone will draw the "
-            "outline."
-        )
-    if lightness_step(under.colour, over.colour).close:
-        return (
-            f"{over.name} and {under.name} are close in lightness: the motif will be subtle. "
-            "Choose a lighter or a darker fabric for one if it is to stand out."
-        )
-    if lightness(over.colour) > lightness(under.colour):
-        return (
-            f"{over.name} is lighter than {under.name} beneath it. Hold one over the other in "
-            "daylight. If the ground shows through, choose a closer weave, line the motif with "
-            "thin white cotton, or cut the ground away behind it "
-            f"{book.usual(CUT_AWAY.value)} inside the stitches."
-        )
-    return f"{over.name} is darker than {under.name} beneath it: no show-through."
+        how = "same"
+    elif lightness_step(under.colour, over.colour).close:
+        how = "close"
+    elif lightness(over.colour) > lightness(under.colour):
+        how = "lighter"
+    return book.text(
+        f"pair-{how}",
+        motif=Named(over.name),
+        ground=Named(under.name),
+        inside=Length(book.pattern.measures.usual(CUT_AWAY.value)),
+    )

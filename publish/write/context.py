@@ -18,8 +18,9 @@ from publish.model.pattern import Block, Motif, Pattern, QuiltingSpec
 from publish.model.size import Size
 from publish.operations.rehearsal import Making
 from publish.surd import Length
-from publish.words.en.lengths import Lengths
-from publish.words.en.phrase import listed, ordinal
+from publish.words import Language
+from publish.words.lengths import Lengths
+from publish.words.values import Count, Named, Said, Titles, Value, Word, said
 
 
 @dataclass(frozen=True)
@@ -33,9 +34,18 @@ class Book:
     making: Making = field(default_factory=lambda: Making({}))
 
     @property
+    def words(self) -> Language:
+        """Return the language that the booklet is told in."""
+        return self.pattern.words
+
+    @property
     def say(self) -> Lengths:
         """Return how lengths are said in this booklet."""
-        return Lengths(self.pattern.measures)
+        return self.words.lengths
+
+    def text(self, message: str, part: str = "", /, **values: Value) -> str:
+        """Return a message of the booklet's language, or its part, as text."""
+        return self.words.text(message, values, part)
 
     def usual(self, inches: Fraction) -> str:
         """Return a figure of the trade as these makers have it."""
@@ -58,9 +68,13 @@ class Book:
     def title(self, key: str) -> str:
         return self.sizes[key].title
 
+    def called(self, keys: Iterable[str]) -> Titles:
+        """Return sizes by their titles, as a value."""
+        return Titles(tuple(self.title(k) for k in keys))
+
     def titles(self, keys: Iterable[str]) -> str:
         """Return `**Mini** and **Throw**`."""
-        return listed([f"**{self.title(k)}**" for k in keys])
+        return self.words.value(self.called(keys))
 
     def fabric(self, key: str) -> str:
         """Return a fabric's name as the text prints it."""
@@ -143,26 +157,36 @@ class Book:
         """Return whether a motif is laid on a block, so that its patches are a ground."""
         return self.block(block).motif is not None
 
-    def ground_word(self, blocks: Iterable[str], *, many: bool = True) -> str:
-        """Return what these blocks are cut and sewn as: `ground`, `blocks`, or both."""
+    def ground_kind(self, blocks: Iterable[str]) -> str:
+        """Return what these blocks are cut and sewn as: `ground`, `blocks` or `both`."""
         kinds = {self.carries(b) for b in blocks}
         if len(kinds) == 2:
-            return "grounds and blocks"
-        return "ground" if kinds == {True} else "blocks" if many else "block"
+            return "both"
+        return "ground" if kinds == {True} else "blocks"
+
+    def block_called(self, block: str) -> Said:
+        """Return `block`, or `sprig block` where the pattern has more than one kind."""
+        if len(self.used_blocks) == 1:
+            return said("name-block")
+        return said("name-block-of", block=Named(_plain(block)))
 
     def block_name(self, block: str) -> str:
-        """Return `block`, or `sprig block` where the pattern has more than one kind."""
-        return "block" if len(self.used_blocks) == 1 else f"{_plain(block)} block"
+        """Return what a block is called in words."""
+        return self.words.value(self.block_called(block))
 
-    def sized_name(self, key: str, block: str, side: Length) -> str:
+    def sized_called(self, key: str, block: str, side: Length) -> Said:
         """Return a block's name, `small sprig block` where a size has it in several sides."""
-        sides = sorted(self.sides(key, block))
+        sides, name = sorted(self.sides(key, block)), self.block_called(block)
         if len(sides) < 2 or side not in sides:
-            return self.block_name(block)
+            return name
         words = ("small", "large") if len(sides) == 2 else ("small", "medium", "large")
         at = sides.index(side)
-        word = words[at] if len(sides) <= len(words) else f"{ordinal(at + 1)} smallest"
-        return f"{word} {self.block_name(block)}"
+        word = words[at] if len(sides) <= len(words) else "smallest"
+        return said("name-sized", place=Word(word), number=Count(at + 1), name=name)
+
+    def sized_name(self, key: str, block: str, side: Length) -> str:
+        """Return what a block of some side is called in words."""
+        return self.words.value(self.sized_called(key, block, side))
 
     @property
     def motifs(self) -> tuple[Motif, ...]:
@@ -176,9 +200,11 @@ class Book:
         assert key is not None
         return self.pattern.motifs[key]
 
-    def motif_name(self, motif: str) -> str:
+    def motif_called(self, motif: str) -> Said:
         """Return `motif`, or `bulrush motif` where the pattern has more than one."""
-        return "motif" if len(self.motifs) == 1 else f"{_plain(motif)} motif"
+        if len(self.motifs) == 1:
+            return said("name-motif")
+        return said("name-motif-of", motif=Named(_plain(motif)))
 
     def with_motif(self, *motifs: str) -> tuple[str, ...]:
         """Return the sizes that lay down any of these motifs."""
@@ -203,10 +229,6 @@ class Book:
             and fabric in (None, p.fabric)
         )
 
-    def letter(self, keys: Sequence[str], start: str) -> str:
-        """Return the bold letter of a purpose's piece, for each size where it differs."""
-        return self.each(keys, lambda k: f"**{self.pieces(k, start)[0].letter}**")
-
     def quilted(self, key: str) -> tuple[QuiltingSpec, ...]:
         """Return the quilting of a size that has lines, or is left to the maker."""
         drawn = {(q.area, q.style, q.spacing) for q in self.drafts[key].quilting}
@@ -219,17 +241,16 @@ class Book:
         everything = self.keys if scope is None else tuple(scope)
         return () if tuple(keys) == everything else tuple(keys)
 
-    def each(self, keys: Sequence[str], value: Callable[[str], str], word: str = "and") -> str:
+    def only_for(self, sizes: Sequence[str]) -> str:
+        """Return what a step begins with that is for some sizes only; nothing for no size."""
+        return self.text("only-for", sizes=self.called(sizes)) if sizes else ""
+
+    def each(self, keys: Sequence[str], value: Callable[[str], str]) -> str:
         """Return a value, or, where sizes differ, each value and the sizes it is for.
 
         `16 in for the **Mini** and 18 in for the **Pillow** and **Throw**`.
         """
-        groups: dict[str, list[str]] = {}
-        for key in keys:
-            groups.setdefault(value(key), []).append(key)
-        if len(groups) == 1:
-            return next(iter(groups))
-        return listed([f"{text} for the {self.titles(ks)}" for text, ks in groups.items()], word)
+        return self.words.by_size([(value(key), (self.title(key),)) for key in keys])
 
 
 def _plain(key: str) -> str:

@@ -16,17 +16,14 @@ from publish.operations.cutting import SetOutCutting, StraightenCloth
 from publish.operations.operation import Moment
 from publish.operations.piece_templates import MakeTemplates
 from publish.operations.trusted import Trusted
-from publish.words import language
-from publish.words.en.phrase import capital, number
-from publish.words.values import Count, Length, Named, Values, Word
+from publish.words.values import Count, Length, Named, Said, Values, Word
 from publish.write import order
 from publish.write.context import Book
 from publish.write.cutting_shapes import add_steps, becomes
 from publish.write.steps import StepList, slug
 from publish.write.tell import Asked, Teller
-from publish.write.trimming import trim_note
+from publish.write.trimming import TRIM, trim_note
 
-_HEAD = ("", "Piece", "Cut size", "How many")
 CHAPTER = "cutting"
 GENERAL = (StraightenCloth, SetOutCutting, MakeTemplates)
 MAT = Fraction(24)
@@ -35,7 +32,7 @@ MAT = Fraction(24)
 
 def sections(book: Book) -> tuple[Section, ...]:
     """Return the sections on cutting."""
-    speak = language(measures=book.pattern.measures)
+    speak = book.words
     deep = Word("yes" if _deepest(book) > MAT else "no")
     values: Values = {
         "deep": deep,
@@ -77,23 +74,19 @@ def _how(book: Book, values: Values) -> Paragraph:
     told = ["cutting-how"]
     if any(strip.sections for plan in plans for strip in plan.strips):
         told.append("cutting-sections")
-    return Paragraph(
-        " ".join(language(measures=book.pattern.measures).text(name, values) for name in told)
-    )
+    return Paragraph(" ".join(book.words.text(name, values) for name in told))
 
 
 def _size(book: Book, key: str, moments: Sequence[Moment]) -> Section:
     """Return a size's own section: its table, and a step for each fabric."""
     name = slug(CHAPTER, key)
-    title = language(measures=book.pattern.measures).text(
-        "cutting-size", {"size": Named(book.title(key))}
-    )
+    title = book.words.text("cutting-size", {"size": Named(book.title(key))})
     told = Teller(book, CHAPTER, Asked()).blocks(name, (key,), {key: moments})
     return Section(name, title, (_table(book, key), *told), sizes=(key,), parent=CHAPTER)
 
 
 def _table(book: Book, key: str) -> Table:
-    speak = language(measures=book.pattern.measures)
+    speak = book.words
     rows: list[Row] = []
     for fabric, plan in book.plans[key].fabrics.items():
         rows.append(Row((book.fabric(fabric),), "group", fabric=fabric))
@@ -101,19 +94,19 @@ def _table(book: Book, key: str) -> Table:
     return Table(
         f"cutting-{key}",
         speak.text("cutting-pieces", {"size": Named(book.title(key))}),
-        _HEAD,
+        ("", *(book.text("chapter-cutting", part) for part in ("piece", "size", "count"))),
         tuple(rows),
         "lllr",
     )
 
 
 def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...]:
-    name = capital(piece.name)
-    if piece.joined_from > 1:
-        name += f", joined from {number(piece.joined_from)}"
-    trimmed = piece.note.startswith("trim to") and piece.purpose == "ground"
-    note = trim_note(book, key) if trimmed else piece.note
+    name = book.text("piece-row", name=piece.called, joined=Count(piece.joined_from))
+    note = piece.note
+    if isinstance(note, Said) and note.message == TRIM and piece.purpose == "ground":
+        note = trim_note(book, key)
     shape = becomes(book, book.plans[key], piece)
-    name += "".join(f"; {words}" for words in (shape, note) if words)
+    said = (shape, book.words.value(note) if note is not None else "")
+    name += "".join(f"; {words}" for words in said if words)
     cut = book.say.rectangle(*plan.lies(piece))
     return f"**{piece.letter}**", name, cut, str(piece.count)

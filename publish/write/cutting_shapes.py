@@ -6,10 +6,11 @@ Invariant: how many patches a piece gives is its count times what each of it yie
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from publish.model.cutplan import CutPlan, Piece, PieceTemplate
 from publish.operations.cutting import CutShapes
-from publish.words import language
-from publish.words.values import Count, Named, Values, Word
+from publish.words.values import Count, Named, Said, Value, Values, Word
 from publish.write.context import Book
 from publish.write.steps import StepList
 
@@ -25,7 +26,7 @@ def template_of(plan: CutPlan, piece: Piece) -> PieceTemplate | None:
 
 def becomes(book: Book, plan: CutPlan, piece: Piece) -> str:
     """Return what the cutting table says of a piece's shape: `cut once ...: 10 triangles`."""
-    speak = language(measures=book.pattern.measures)
+    speak = book.words
     made = piece.count * piece.yields
     if piece.shape in DIAGONAL:
         used = sum(letter == piece.letter for letter in plan.sources.values())
@@ -47,8 +48,17 @@ def becomes(book: Book, plan: CutPlan, piece: Piece) -> str:
 
 def _leans(piece: Piece) -> str:
     """Return to which side a parallelogram leans: `left`, `right` or `no`."""
-    ways = [way for way in ("left", "right") if f"leaning {way}" in piece.name]
-    return ways[0] if ways else "no"
+    keys = {value.key for value in _within(piece.called) if isinstance(value, Word)}
+    return next(
+        (w for w in ("left", "right") if any(k.endswith(f"leaning-{w}") for k in keys)), "no"
+    )
+
+
+def _within(value: Value) -> Iterator[Value]:
+    """Yield a value and every value inside it."""
+    yield value
+    for _, inner in value.values if isinstance(value, Said) else ():
+        yield from _within(inner)
 
 
 def with_triangles(book: Book) -> list[str]:
@@ -85,6 +95,6 @@ def _add(
 ) -> None:
     if not sizes:
         return
-    speak = language(measures=book.pattern.measures)
+    speak = book.words
     right, tip = (speak.text(message, values, part) for part in ("right", "tip"))
     steps.add(key, speak.text(message, values), sizes=sizes, right=right, tip=tip)

@@ -19,7 +19,7 @@ from jinja2 import StrictUndefined, TemplateError, TemplateSyntaxError, nodes
 from jinja2.sandbox import SandboxedEnvironment
 
 from publish.model.names import EACH
-from publish.words.en.phrase import capital, listed
+from publish.words import language
 from publish.write.values import Values, flat
 
 _ALLOWED = (
@@ -32,7 +32,8 @@ _ALLOWED = (
     nodes.Const,
     nodes.Filter,
 )
-FILTERS = {"capital": capital}
+FILTERS = {"capital": lambda text: language().capital(text)}
+"""A capital is a capital in every language."""
 
 
 @dataclass(frozen=True)
@@ -129,7 +130,7 @@ def _missing(path: list[str], line: int, values: Values) -> Iterator[Slip]:
         return
     others = [n for n in values if n not in (path[0], EACH) and _has(values, n, path[1:])]
     if path[0] in values and others:
-        help_ = f"there is no such value for {path[0]}, but for {listed(others)}"
+        help_ = f"there is no such value for {path[0]}, but for {language().listed(others)}"
         yield Slip("name", line, name, help_)
         return
     near = nearest(name, [n for n, _ in flat(values)])

@@ -10,43 +10,45 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
-from publish.measures import CM, MM, Measures, metric_text
+from publish.measures import CM, MM, metric_text
 from publish.model.words import Block, Row, Section, Table
 from publish.units import fraction_text, maker_inches, number_in_words
-from publish.words.en.lengths import Lengths, metric
-from publish.write.terms import TERMS
+from publish.words import Language
+from publish.words.lengths import metric
+from publish.write.terms import Term, terms
 
-_CENTIMETRES = re.compile(r"(?<![\d/.])(\d+(?:\.\d+)?) (cm|mm)\b")
+_CENTIMETRES = re.compile(r"(?<![\d/.,])(\d+(?:[.,]\d+)?) (cm|mm)\b")
 _INCHES = re.compile(r"(?<![\d/.])(?<!unit )((?:\d+ )?\d+/\d+|\d+) in\b")
 """A length in inches; `unit 2 in the middle` holds none."""
 _PAIRS = 4
 """Pairs of columns in the metric table."""
+_CHAPTER = "chapter-glossary"
 
 
-def section(text: str, tell: Lengths) -> Section:
+def section(text: str, words: Language) -> Section:
     """Return the glossary of a booklet, from all of its other text; with a table of lengths
     where a booklet tells them both ways."""
-    terms = used(text, tell.measures)
+    found, measures = used(text, words), words.measures
     blocks: list[Block] = []
-    if terms:
-        rows = tuple(Row((f"**{term}**", meaning)) for term, meaning in terms)
-        blocks.append(Table("glossary", "Terms", ("Term", "Meaning"), rows))
-    if not tell.measures.both:
-        return Section("glossary", "Glossary", tuple(blocks), "The words of this booklet.")
-    whole = text + "\n" + "\n".join(meaning for _, meaning in terms)
-    table = _metres if tell.measures.metric else _metric
-    found = (centimetres if tell.measures.metric else lengths)(whole)
     if found:
-        blocks.append(table(found))
-    title = "Glossary and table of inches" if tell.measures.metric else "Glossary and metric table"
-    lead = "The words and the measurements of this booklet."
+        rows = tuple(Row((f"**{term.name}**", term.meaning)) for term in found)
+        head = tuple(words.text("table-terms", part=part) for part in ("term", "meaning"))
+        blocks.append(Table("glossary", words.text("table-terms"), head, rows))
+    if not measures.both:
+        title, lead = (words.text(_CHAPTER, part=part) for part in ("", "lead"))
+        return Section("glossary", title, tuple(blocks), lead)
+    whole = text + "\n" + "\n".join(term.meaning for term in found)
+    told = (centimetres if measures.metric else lengths)(whole)
+    if told:
+        blocks.append((_metres if measures.metric else _metric)(told, words))
+    title = words.text(_CHAPTER, part="inches" if measures.metric else "metric")
+    lead = words.text(_CHAPTER, part="lead-both")
     return Section("glossary", title, tuple(blocks), lead)
 
 
-def used(text: str, measures: Measures) -> list[tuple[str, str]]:
-    """Return the terms that a text uses, in alphabetical order, with their meanings."""
-    found = [(t.name, t.told(measures)) for t in TERMS if re.search(t.form, text, re.IGNORECASE)]
-    return sorted(found, key=lambda pair: pair[0].lower())
+def used(text: str, words: Language) -> list[Term]:
+    """Return the terms that a text uses, in alphabetical order."""
+    return [term for term in terms(words) if re.search(term.form, text, re.IGNORECASE)]
 
 
 def lengths(text: str) -> list[Fraction]:
@@ -61,37 +63,34 @@ def centimetres(text: str) -> list[Fraction]:
     found = {
         n * (CM if unit == "cm" else MM)
         for number, unit in _CENTIMETRES.findall(text)
-        if (n := number_in_words(number)) is not None
+        if (n := number_in_words(number.replace(",", "."))) is not None
     }
     return sorted(found)
 
 
-def _metric(found: list[Fraction]) -> Table:
+def _metric(found: list[Fraction], words: Language) -> Table:
     return Table(
         "metric",
-        "Inches and centimetres",
-        ("in", "metric") * _PAIRS,
-        _columns([(fraction_text(length), metric(length)) for length in found]),
+        words.text("table-inches"),
+        (words.text("table-inches", part="inches"), words.text("table-inches", part="metric"))
+        * _PAIRS,
+        _columns([(fraction_text(v), words.measures.marked(metric(v))) for v in found]),
         "rl" * _PAIRS,
-        (
-            "Metric lengths are rounded to the nearest millimetre, or to a tenth of one when "
-            "they are "
-            "very short. Work in inches or in centimetres, not in both.",
-        ),
+        (words.text("table-inches", part="note"),),
     )
 
 
-def _metres(found: list[Fraction]) -> Table:
+def _metres(found: list[Fraction], words: Language) -> Table:
     return Table(
         "metric",
-        "Centimetres and inches",
-        ("metric", "in") * _PAIRS,
-        _columns([(metric_text(v), fraction_text(maker_inches(v))) for v in found]),
-        "rl" * _PAIRS,
-        (
-            "Inches are rounded to the nearest sixteenth. Work in centimetres or in inches, not "
-            "in both.",
+        words.text("table-centimetres"),
+        (words.text("table-inches", part="metric"), words.text("table-inches", part="inches"))
+        * _PAIRS,
+        _columns(
+            [(words.measures.marked(metric_text(v)), fraction_text(maker_inches(v))) for v in found]
         ),
+        "rl" * _PAIRS,
+        (words.text("table-centimetres", part="note"),),
     )
 
 

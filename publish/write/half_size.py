@@ -1,7 +1,7 @@
 """A booklet without template sheets: they come separately, at full size.
 
-In: a manual; a half-size paper, or any paper for a print shop. Out: the same manual without
-template sheets, its templates section saying where they are.
+In: a manual; a half-size paper, or any paper for a print shop; the language. Out: the same
+manual without template sheets, its templates section saying where they are.
 Invariant: nothing else changes; a booklet for whole paper at home does not change at all.
 """
 
@@ -11,45 +11,27 @@ from dataclasses import replace
 
 from publish.model.book import Paper, full_size
 from publish.model.words import Box, Manual, Section, TemplateSheets
+from publish.words import Language
+from publish.words.values import Named
 
-TITLE = "The sheets come separately"
+_APART = "sheets-apart"
 
 
-def half_size(manual: Manual, paper: Paper) -> Manual:
+def half_size(manual: Manual, paper: Paper, words: Language) -> Manual:
     """Return the manual for a paper: on half-size paper, one without template sheets."""
     if not paper.parent:
         return manual
     whole = full_size(paper)
-    return _sheetless(
-        manual,
-        Box(
-            "note",
-            TITLE,
-            (
-                "The template sheets are at full size and too large for this booklet. They are "
-                "in the "
-                f"file **templates-{whole.key}**, for {whole.name} paper. Print them from there at "
-                "100 %.",
-            ),
-        ),
-    )
+    values = {"file": Named(f"templates-{whole.key}"), "paper": Named(whole.name)}
+    said = words.text(_APART, values, "file")
+    return _sheetless(manual, Box("note", words.text(_APART), (said,)))
 
 
-def for_print_shop(manual: Manual) -> Manual:
+def for_print_shop(manual: Manual, words: Language) -> Manual:
     """Return the manual of a booklet that a print shop folds and trims, which would spoil
     template sheets: they are printed beside it."""
-    return _sheetless(
-        manual,
-        Box(
-            "note",
-            TITLE,
-            (
-                "The template sheets lie loose beside this booklet, printed at full size. "
-                "Measure the "
-                "check square on each before you cut.",
-            ),
-        ),
-    )
+    said = words.text(_APART, part="loose")
+    return _sheetless(manual, Box("note", words.text(_APART), (said,)))
 
 
 def _sheetless(manual: Manual, where: Box) -> Manual:

@@ -12,12 +12,11 @@ from collections.abc import Sequence
 from publish.model.cloth import SoldAs
 from publish.model.cutplan import FabricPlan, HavePlan, Sheet, Strip, Used
 from publish.model.words import Row, Table
-from publish.words.en.lengths import Lengths
-from publish.words.en.phrase import capital, counted, listed, number
+from publish.words.values import Count, Length, Letter, Purchase, Said, Several, Value, Word, said
 from publish.write.context import Book
 from publish.write.precut import sold, to_get
 
-NOTHING = "nothing"
+_NOTHING = said("nothing-at-all")
 
 
 def tables(book: Book) -> list[Table]:
@@ -29,112 +28,116 @@ def tables(book: Book) -> list[Table]:
         if len(book.keys) > 1 and plans:
             rows.append(Row((book.title(key),), "group"))
         for fabric, plan in plans.items():
-            rows.append(
-                Row(
-                    (
-                        f"**{book.fabric(fabric)}**",
-                        _uses(book.say, plan),
-                        _still(book.say, plan.rest),
-                    ),
-                    fabric=fabric,
-                )
-            )
+            cells = (_told(book, _uses(plan)), _told(book, _still(plan.rest)))
+            rows.append(Row((f"**{book.fabric(fabric)}**", *cells), fabric=fabric))
             if any(used.count for used in plan.used):
                 size = f"{book.title(key)}: " if len(book.keys) > 1 else ""
                 cuts.append(Row((f"{size}{book.fabric(fabric)}",), "group", fabric=fabric))
-                cuts += [*_there(book.say, plan), *_bought(book.say, plan.rest)]
-    if not rows:
-        return []
-    head = ("", "Cut from it", "Still to buy")
-    note = "Cut what is there before you buy: the lengths above are for buying all of it."
-    found = [
-        Table("at-hand", "What the fabric at hand suffices for", head, tuple(rows), "lll", (note,))
-    ]
-    if cuts:
-        found.append(
-            Table(
-                "cutting-at-hand",
-                "Cutting the fabric at hand first",
-                ("From", "Cut"),
-                tuple(cuts),
-                "ll",
-                ("The tables of pieces give the size of each letter.",),
-            )
+                cuts += [
+                    Row((_told(book, cloth), _told(book, strips)))
+                    for cloth, strips in [*_there(plan), *_bought(plan.rest)]
+                ]
+    found = []
+    if rows:
+        head: tuple[str, ...] = (
+            "",
+            book.text("table-at-hand", "uses"),
+            book.text("table-at-hand", "still"),
         )
+        found.append(_table(book, "at-hand", head, rows))
+    if cuts:
+        of, how = (book.text("table-cutting-at-hand", part) for part in ("from", "cut"))
+        found.append(_table(book, "cutting-at-hand", (of, how), cuts))
     return found
 
 
-def _uses(tell: Lengths, plan: HavePlan) -> str:
+def _table(book: Book, key: str, head: tuple[str, ...], rows: Sequence[Row]) -> Table:
+    name = f"table-{key}"
+    notes = (book.text(name, "note"),)
+    return Table(key, book.text(name), head, tuple(rows), "l" * len(head), notes)
+
+
+def _told(book: Book, value: Value) -> str:
+    """Return a cell in words, with a capital."""
+    return book.words.capital(book.words.value(value))
+
+
+def _uses(plan: HavePlan) -> Value:
     """Return what of the cloth that is there is cut into."""
-    return capital(listed([_of(tell, used) for used in plan.used if used.count])) or capital(
-        NOTHING
-    )
+    found = tuple(_of(used) for used in plan.used if used.count)
+    return Several(found) if found else _NOTHING
 
 
-def _of(tell: Lengths, used: Used) -> str:
-    have = used.have
-    some = sold(tell, used.count, _kind(used))
-    return (
-        some
-        if used.count == have.count
-        else f"{number(used.count)} of {sold(tell, have.count, _kind(used))}"
-    )
+def _of(used: Used) -> Said:
+    have, kind = used.have, _kind(used)
+    if used.count == have.count:
+        return sold(used.count, kind)
+    return said("some-of", count=Count(used.count), all=sold(have.count, kind))
 
 
-def _still(tell: Lengths, rest: FabricPlan | None) -> str:
+def _still(rest: FabricPlan | None) -> Value:
     if rest is None:
-        return capital(NOTHING)
+        return _NOTHING
     if rest.precut is not None:
-        return capital(to_get(tell, rest.precut))
-    length = tell.to_buy(rest.buy, rest.buy_metric)
-    return f"{length}; at hand: {rest.stock}" if rest.stock else length
+        return to_get(rest.precut)
+    length = Purchase(rest.buy, rest.buy_metric)
+    return said("at-hand", bought=length, stock=rest.stock) if rest.stock else length
 
 
 def _kind(used: Used) -> SoldAs:
     return SoldAs(used.have.kind, used.have.width, used.have.length)
 
 
-def _there(tell: Lengths, plan: HavePlan) -> list[Row]:
-    """Return how each piece of cloth that is there is cut."""
+def _there(plan: HavePlan) -> list[tuple[Value, Value]]:
+    """Return each piece of cloth that is there, and how it is cut."""
     return [
-        Row((capital(sold(tell, sheet.count, _kind(used))), _sheet(tell, sheet)))
+        (sold(sheet.count, _kind(used)), _sheet(sheet))
         for used in plan.used
         for sheet in used.sheets
     ]
 
 
-def _bought(tell: Lengths, rest: FabricPlan | None) -> list[Row]:
-    """Return how what is then bought is cut."""
+def _bought(rest: FabricPlan | None) -> list[tuple[Value, Value]]:
+    """Return what is then bought, and how it is cut."""
     if rest is None:
         return []
     if rest.precut is not None:
-        as_sold = rest.precut.sold_as
+        each = rest.precut.sold_as
         return [
-            Row((f"{capital(sold(tell, sheet.count, as_sold))}, bought", _sheet(tell, sheet)))
+            (said("then-bought", what=sold(sheet.count, each)), _sheet(sheet))
             for sheet in rest.precut.sheets
         ]
-    return [Row((f"{tell.to_buy(rest.buy, rest.buy_metric)}, bought", _strips(tell, rest.strips)))]
+    length = Purchase(rest.buy, rest.buy_metric)
+    return [(said("then-bought", what=length), _strips(rest.strips))]
 
 
-def _sheet(tell: Lengths, sheet: Sheet) -> str:
-    each = "each: " if sheet.count > 1 else ""
-    return f"{each}{_strips(tell, sheet.strips, ' along its length' if sheet.lengthwise else '')}"
+def _sheet(sheet: Sheet) -> Said:
+    strips = _strips(sheet.strips, "length" if sheet.lengthwise else "width")
+    return said("each-sheet", sheets=Count(sheet.count), strips=strips)
 
 
-def _strips(tell: Lengths, strips: Sequence[Strip], way: str = "") -> str:
+def _strips(strips: Sequence[Strip], way: str = "width") -> Several:
     """Return `two strips 2 1/2 in deep, with three **A** in each; one strip ...`."""
-    return "; ".join(
-        f"{counted(s.count, 'strip')} {tell.measure(s.depth)} deep{way}, with {_holds(tell, s)}"
-        f"{' in each' if s.count > 1 else ''}"
-        for s in strips
+    return Several(
+        tuple(
+            said(
+                "strips-of-sheet",
+                strips=Count(s.count, "strip"),
+                depth=Length(s.depth),
+                way=Word(way),
+                holds=_holds(s),
+            )
+            for s in strips
+        ),
+        ";",
     )
 
 
-def _holds(tell: Lengths, strip: Strip) -> str:
+def _holds(strip: Strip) -> Several:
     """Return what one strip holds, the parts that are cut into strips again last."""
-    parts = [f"{number(c.count)} **{c.letter}**" for c in strip.cuts]
-    parts += [
-        f"a section {tell.measure(s.width)} wide for {_strips(tell, s.strips)}"
+    pieces = [said("cut-count", count=Count(c.count), letter=Letter(c.letter)) for c in strip.cuts]
+    sections = [
+        said("section-of-sheet", width=Length(s.width), strips=_strips(s.strips))
         for s in strip.sections
     ]
-    return listed(parts)
+    return Several((*pieces, *sections))

@@ -16,4 +16,4 @@ def section(book: Book) -> Section | None:
     precuts = alternatives(book)
     if precuts is None:
         return None
-    return Section("looking-up", "For looking up", (precuts,))
+    return Section("looking-up", book.text("chapter-looking-up"), (precuts,))

@@ -2,7 +2,7 @@
 
 In: pattern, sizes, drafts, plans, making. Out: `Manual` and notes.
 Invariant: sections come in working order; a section that a pattern does not need is not
-there; the abbreviations and the glossary are made from the text of everything else.
+there; the glossary is made from the text of everything else.
 """
 
 from __future__ import annotations
@@ -99,9 +99,9 @@ def _sections(book: Book) -> tuple[Section, ...]:
     there = tuple(s for s in body if s is not None)
     last = care.edition(book)
     found = (*front, *there, last)
-    said = text(found) + "\n" + voice.said(book, found)
-    words = glossary.section(said + "\n" + text([before.section(book, said)]), book.say)
-    start = before.section(book, said + "\n" + text([words]))
+    start = before.section(book)
+    said = text((*found, start)) + "\n" + voice.said(book, found)
+    words = glossary.section(said, book.words)
     return (*front, start, *there, words, last)
 
 

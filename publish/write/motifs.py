@@ -9,7 +9,7 @@ from __future__ import annotations
 from publish.model.pattern import Motif
 from publish.model.words import Section
 from publish.operations.folding import is_folded
-from publish.words.values import Values, Word
+from publish.words.values import Values, yes
 from publish.write.context import Book
 from publish.write.tell import Asked, chapter
 
@@ -41,11 +41,6 @@ def flat(book: Book) -> tuple[Motif, ...]:
     return tuple(m for m in book.motifs if m.method != "fusible" and m not in wedges)
 
 
-def share(folds: int) -> str:
-    """Return what a wedge is called: `eighth`."""
-    return {4: "quarter", 6: "sixth", 8: "eighth", 12: "twelfth", 16: "sixteenth"}[folds]
-
-
 def sections(book: Book) -> tuple[Section, ...]:
     """Return every chapter on motifs, in reading order."""
     return tuple(s for name in CHAPTERS for s in chapter(book, name, _asked(book, name)))
@@ -59,16 +54,12 @@ def _asked(book: Book, name: str) -> Asked:
     counts = (book.motif_count(k, m.key) for k in book.keys for m in book.motifs)
     pieced = any(book.pieced(b) for k in book.keys for b in book.motif_blocks(k))
     values: Values = {
-        "several": _word(len(book.motifs) > 1),
-        "your": _word(len(book.keys) > 1),
-        "folded": _word(bool(folded(book))),
-        "many": _word(max(counts, default=0) > 1),
-        "pieced": _word(pieced),
-        "wholes": _word(wholes > 1),
-        "pieceds": _word(len(mine) - wholes > 1),
+        "several": yes(len(book.motifs) > 1),
+        "your": yes(len(book.keys) > 1),
+        "folded": yes(bool(folded(book))),
+        "many": yes(max(counts, default=0) > 1),
+        "pieced": yes(pieced),
+        "wholes": yes(wholes > 1),
+        "pieceds": yes(len(mine) - wholes > 1),
     }
     return Asked(values=values)
-
-
-def _word(yes: bool) -> Word:
-    return Word("yes" if yes else "no")

@@ -6,66 +6,52 @@ Invariant: one column for each size; every figure in it is drafted or graded.
 
 from __future__ import annotations
 
+from publish.model.pattern import Motif
 from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
 from publish.operations.folding import SEQUENCE
-from publish.words.en.phrase import capital, counted, listed, number
+from publish.words.values import Count, Length, Run, Several, Value, Word, said, yes
 from publish.write.context import Book
 from publish.write.foundation import on_foundations
-from publish.write.motifs import folded, share
-from publish.write.steps import figure
+from publish.write.motifs import folded
+from publish.write.steps import figure, slug
 
+_KEY = "what-you-will-make"
+_NONE = "–"
 _INSIDE = "inside_corners"
-METHODS = {
-    "needle-turn": "by needle-turn appliqué",
-    "prepared edge": "by hand with a prepared edge",
-    "fusible": "with fusible web and a stitched edge",
-}
 
 
 def section(book: Book) -> Section:
     """Return the section that shows what the pattern makes."""
-    many = len(book.keys)
-    lead = (
-        f"Choose one of {counted(many, 'size')}." if many > 1 else "This is what the pattern makes."
-    )
-    caption = (
-        "Finished sizes, drawn to one scale."
-        if many > 1
-        else "The finished piece with its measurements."
-    )
+    chapter, sizes = f"chapter-{_KEY}", Count(len(book.keys), "size")
     blocks: list[Block] = [
-        FigureBlock(figure("sizes", None, caption)),
+        FigureBlock(figure("sizes", None, book.text(chapter, "caption", sizes=sizes))),
         Paragraph(" ".join([*_motifs(book), *_grounds(book), *_finishes(book)])),
         table(book),
     ]
-    return Section("what-you-will-make", "What you will make", tuple(blocks), lead)
+    title, lead = (book.text(chapter, part, sizes=sizes) for part in ("", "lead"))
+    return Section(_KEY, title, tuple(blocks), lead)
 
 
 def _motifs(book: Book) -> list[str]:
     """Return a sentence on each motif: how it is cut, how it is applied."""
-    said = []
-    for motif in book.motifs:
-        name = capital(f"the {book.motif_name(motif.key)}")
-        shape = book.shape(book.with_motif(motif.key)[0], motif.key)
-        method = METHODS[motif.method]
-        if motif in folded(book):
-            whole = "one piece of cloth" if shape.pieces == 1 else "cloth"
-            last = f"folded into {share(motif.folds)}s"
-            said.append(
-                f"{name} is cut from {whole} {last}, like a paper snowflake, and sewn to its "
-                f"ground {method}."
-            )
-        elif motif.symmetry != "mirror":
-            said.append(
-                f"{name} turns round its centre in {number(motif.folds)} like parts, is cut flat "
-                f"from a full-size template, and is held to its ground {method}."
-            )
-        else:
-            parts = f"{number(motif.folds)} wedges" if motif.folds in SEQUENCE else "wedges"
-            said.append(
-                f"{name} is drawn from {parts} round its centre and held to its ground {method}."
-            )
-    return said
+    return [_motif(book, motif) for motif in book.motifs]
+
+
+def _motif(book: Book, motif: Motif) -> str:
+    shape = book.shape(book.with_motif(motif.key)[0], motif.key)
+    how = "drawn"
+    if motif in folded(book):
+        how = "folded"
+    elif motif.symmetry != "mirror":
+        how = "turned"
+    return book.text(
+        f"motif-{how}",
+        motif=book.motif_called(motif.key),
+        method=Word(slug(motif.method)),
+        pieces=Count(shape.pieces),
+        folds=Count(motif.folds),
+        counted=yes(motif.folds in SEQUENCE),
+    )
 
 
 def _grounds(book: Book) -> list[str]:
@@ -78,12 +64,8 @@ def _pieced_grounds(book: Book) -> list[str]:
     with_motif = [k for k in book.keys if book.motif_blocks(k)]
     if not pieced:
         return []
-    if pieced == with_motif:
-        return ["The grounds are pieced by machine before the motif goes on."]
-    return [
-        f"The ground of the {book.titles(pieced)} is pieced by machine before the motif goes "
-        "on; the other grounds are one piece."
-    ]
+    some = yes(pieced != with_motif)
+    return [book.text("grounds-pieced", some=some, sizes=book.called(pieced))]
 
 
 def _patchwork(book: Book) -> list[str]:
@@ -91,97 +73,92 @@ def _patchwork(book: Book) -> list[str]:
     mine = [
         (k, b) for k in book.keys for b in book.blocks(k) if book.pieced(b) and not book.carries(b)
     ]
-    sewn = [b for k, b in mine if not book.on_foundations(k, b)]
-    said = []
+    told = []
     paper = on_foundations(book)
     if paper:
-        names = list(dict.fromkeys(f.block for k in paper for f in book.drafts[k].foundations))
-        which = listed([f"the {book.block_name(b)}" for b in names])
-        said.append(
-            f"{capital(which)} {'is' if len(names) == 1 else 'are'} sewn on printed foundations."
-        )
-    if sewn:
-        said.append(f"The {'other ' if paper or book.motifs else ''}blocks are pieced by machine.")
+        names = dict.fromkeys(f.block for k in paper for f in book.drafts[k].foundations)
+        which = Several(tuple(said("the", name=book.block_called(b)) for b in names))
+        told.append(book.text("blocks-on-foundations", blocks=which, count=Count(len(names))))
+    if any(not book.on_foundations(k, b) for k, b in mine):
+        told.append(book.text("blocks-pieced", others=yes(paper or book.motifs)))
     pointed = [k for k in book.keys if book.sizes[k].on_point]
     if pointed:
-        said.append(f"The blocks of the {book.titles(pointed)} are set on point.")
-    return said
+        told.append(book.text("blocks-set-on-point", sizes=book.called(pointed)))
+    return told
 
 
 def _finishes(book: Book) -> list[str]:
-    said = []
+    told = []
     if book.quilts:
-        which = "The quilt is" if not book.pillows else f"The {book.titles(book.quilts)} is"
-        if len(book.quilts) > 1:
-            which = "The quilts are"
-        said.append(f"{which} layered, quilted and bound.")
+        which = "several" if len(book.quilts) > 1 else "one" if book.pillows else "only"
+        sizes = book.called(book.quilts)
+        told.append(book.text("quilts-finished", which=Word(which), sizes=sizes))
     if book.pillows:
-        many = len(book.pillows) > 1
-        which = "The pillows have" if many else "The pillow has"
-        said.append(
-            f"{which} a quilted front and a plain back that opens, so that the cover comes "
-            "off for washing."
-        )
-    return said
+        told.append(book.text("pillows-finished", count=Count(len(book.pillows))))
+    return told
 
 
 def table(book: Book) -> Table:
     """Return the table of sizes, a column for each."""
     sizes = [book.sizes[k] for k in book.keys]
     rows = [
-        ("Finished size", [book.say.rectangle(s.width, s.height) for s in sizes]),
-        ("Blocks", [_blocks(book, k) for k in book.keys]),
+        ("finished", [book.say.rectangle(s.width, s.height) for s in sizes]),
+        ("blocks", [_blocks(book, k) for k in book.keys]),
     ]
     if book.motifs:
-        rows.append(("Motif, across", [_span(book, k) for k in book.keys]))
+        rows.append(("motif", [_span(book, k) for k in book.keys]))
     if book.pattern.publication.skill:
-        rows.append(("Skill", [book.pattern.publication.skill] * len(book.keys)))
+        rows.append(("skill", [book.pattern.publication.skill] * len(book.keys)))
     if book.motifs:
         rows += [
-            ("Appliqué edge to sew", [_stitching(book, k) for k in book.keys]),
-            ("Points on each motif", [_count(book, k, "tips") for k in book.keys]),
-            ("Inside corners on each motif", [_count(book, k, _INSIDE) for k in book.keys]),
+            ("edge", [_stitching(book, k) for k in book.keys]),
+            ("points", [_count(book, k, "tips") for k in book.keys]),
+            ("inside-corners", [_count(book, k, _INSIDE) for k in book.keys]),
         ]
-    head = ("", *(book.title(k) for k in book.keys))
     return Table(
         "sizes",
-        "The sizes" if len(book.keys) > 1 else "The size",
-        head,
-        tuple(Row((name, *cells)) for name, cells in rows),
+        book.text("table-sizes", sizes=Count(len(book.keys))),
+        ("", *(book.title(k) for k in book.keys)),
+        tuple(Row((book.text(f"size-{name}"), *cells)) for name, cells in rows),
     )
 
 
 def _blocks(book: Book, key: str) -> str:
     size = book.sizes[key]
-    side = book.say.measure(size.block_side)
     sides = [(b, *one) for b in book.blocks(key) for one in book.sides(key, b).items()]
     if len(sides) > 1:
-        return capital(
-            "; ".join(
-                f"{counted(n, book.sized_name(key, b, s))}, {book.say.measure(s)}"
-                for b, s, n in sides
+        each: tuple[Value, ...] = tuple(
+            said(
+                "blocks-of-side",
+                count=Count(n),
+                name=book.sized_called(key, b, s),
+                side=Length(s),
             )
+            for b, s, n in sides
         )
-    if size.block_count == 1:
-        return f"One, {side}"
-    if size.on_point:
-        return f"{capital(number(size.block_count))} on point, each {side}"
-    grid = f"{number(size.columns)} by {number(size.rows)}"
-    return f"{capital(number(size.block_count))}, {grid}, each {side}"
+        return book.words.capital(book.words.value(Several(each, ";")))
+    how = "one" if size.block_count == 1 else "on-point" if size.on_point else "grid"
+    return book.text(
+        f"blocks-{how}",
+        count=Count(size.block_count),
+        columns=Count(size.columns),
+        rows=Count(size.rows),
+        side=Length(size.block_side),
+    )
 
 
 def _span(book: Book, key: str) -> str:
     span = book.sizes[key].motif_span
-    return book.say.measure(span) if span is not None and book.drafts[key].placements else "–"
+    return book.say.measure(span) if span is not None and book.drafts[key].placements else _NONE
 
 
 def _stitching(book: Book, key: str) -> str:
     total = book.drafts[key].applique_length
-    return f"About {book.say.run(total)}" if total else "–"
+    return book.text("edge-to-sew", length=Run((total,))) if total else _NONE
 
 
 def _count(book: Book, key: str, what: str) -> str:
     draft = book.drafts[key]
     used = dict.fromkeys(p.motif for p in draft.placements)
     counts = [str(getattr(draft.motifs[m], what)) for m in used]
-    return listed(list(dict.fromkeys(counts)), "or") or "–"
+    return book.words.listed(list(dict.fromkeys(counts)), "or") or _NONE

@@ -11,8 +11,7 @@ from collections.abc import Mapping, Sequence
 from publish.model.words import Block, FigureBlock, Paragraph, Row, Section, Table
 from publish.operations.operation import Moment
 from publish.operations.piecing import UnitWork
-from publish.words import language
-from publish.words.en.phrase import capital
+from publish.words import Language
 from publish.words.values import (
     Count,
     Length,
@@ -23,6 +22,7 @@ from publish.words.values import (
     Stitch,
     Value,
     Word,
+    said,
 )
 from publish.write.context import Book
 from publish.write.practice import PIECING_STITCH
@@ -51,10 +51,9 @@ def sections(book: Book) -> tuple[Section, ...]:
     made = {key: made[key] for key in book.keys if made.get(key)}
     if not made:
         return ()
-    words = language(measures=book.pattern.measures)
+    words = book.words
     blocks = dict.fromkeys(block for found in made.values() for block in found)
-    ground = book.ground_word(blocks)
-    what = {"ground": "ground", "grounds and blocks": "both"}.get(ground, "blocks")
+    what = book.ground_kind(blocks)
     values: dict[str, Value] = {
         "what": Word(what),
         "seam": Length(book.pattern.sewing.seam),
@@ -64,7 +63,7 @@ def sections(book: Book) -> tuple[Section, ...]:
     intro = _intro(
         book, [work for found in made.values() for works in found.values() for work in works]
     )
-    groups = [(block, keys) for block in blocks for keys in _alike(made, block)]
+    groups = [(block, keys) for block in blocks for keys in _alike(words, made, block)]
     if len(groups) == 1:
         ((block, keys),) = groups
         only = book.only(keys)
@@ -80,15 +79,17 @@ def sections(book: Book) -> tuple[Section, ...]:
     return tuple(found)
 
 
-def _alike(made: Mapping[str, Blocks], block: str) -> list[tuple[str, ...]]:
+def _alike(words: Language, made: Mapping[str, Blocks], block: str) -> list[tuple[str, ...]]:
     """Return the sizes of a block in groups in which its units are the same but for numbers."""
-    return alike({key: _forms(found[block]) for key, found in made.items() if block in found})
+    return alike(
+        {key: _forms(words, found[block]) for key, found in made.items() if block in found}
+    )
 
 
-def _forms(works: Sequence[Work]) -> dict[str, object]:
+def _forms(words: Language, works: Sequence[Work]) -> dict[str, object]:
     """Return what each operation of a block names, by its key and message, without numbers."""
     return {
-        f"{moment.operation.key} {language().in_full(moment.operation.says)}": tuple(
+        f"{moment.operation.key} {words.in_full(moment.operation.says)}": tuple(
             (name, _bare(value))
             for name, value in moment.operation.values(moment).items()
             if name not in OF_SIZE
@@ -130,10 +131,10 @@ def _section(
 ) -> Section:
     """Return a block's own section, of the sizes in which it is made alike; `apart` from others
     that make it differently, beside `several` blocks."""
-    (block, keys), words = group, language(measures=book.pattern.measures)
+    (block, keys), words = group, book.words
     name = [CHAPTER, *(keys if apart else ()), *((block,) if several else ())]
     if several:
-        title = words.text("piecing-block", {"block": Named(book.block_name(block))})
+        title = words.text("piecing-block", {"block": book.block_called(block)})
     only = book.only(keys)
     if apart or only:
         names = words.value(titles(book, keys)).replace("**", "")
@@ -144,7 +145,7 @@ def _section(
 
 def _intro(book: Book, works: Sequence[Work]) -> tuple[Block, ...]:
     """Say what holds for all units: numbers, sewing many in a chain."""
-    words = language(measures=book.pattern.measures)
+    words = book.words
     units = [o for o, _ in works if isinstance(o.the, Said) and o.the.message == "name-unit"]
     found = [words.text("piecing-units")] if units else []
     if any(o.count >= CHAIN for o in units):
@@ -156,13 +157,13 @@ def _block(
     book: Book, made: Mapping[str, Blocks], block: str, keys: tuple[str, ...], section: str
 ) -> tuple[Block, ...]:
     """Return what one block's section holds."""
-    words, first = language(measures=book.pattern.measures), keys[0]
+    words, first = book.words, keys[0]
     many = len(book.block(block).patches) >= MANY
-    the = Named(f"the {book.block_name(block)}")
+    the = said("the", name=book.block_called(block))
     opening: list[Block] = []
-    said = _opening(book, made, block, keys, many)
-    if said:
-        opening.append(Paragraph(said))
+    told = _opening(book, made, block, keys, many)
+    if told:
+        opening.append(Paragraph(told))
     if len(keys) > 1:
         opening.append(_table(book, made, block, keys))
     if many:
@@ -178,7 +179,7 @@ def _opening(
     book: Book, made: Mapping[str, Blocks], block: str, keys: tuple[str, ...], many: bool
 ) -> str:
     """Return what the block is called in the trade, how large it is and how many to make."""
-    words, spec, found = language(measures=book.pattern.measures), book.block(block), []
+    words, spec, found = book.words, book.block(block), []
     works = [work for key in keys for work in made[key][block]]
     if len(keys) > 1:
         found.append(words.text("piecing-sizes", {"size": Named(book.title(keys[0]))}))
@@ -187,7 +188,7 @@ def _opening(
             words.text(
                 "finishes",
                 {
-                    "the": Named(f"the {book.sized_name(keys[0], block, side)}"),
+                    "the": said("the", name=book.sized_called(keys[0], block, side)),
                     "side": Length(side),
                     "count": Count(count),
                 },
@@ -213,7 +214,7 @@ def _made_before(blocks: Blocks, block: str) -> list[Value]:
 
 def _table(book: Book, made: Mapping[str, Blocks], block: str, keys: tuple[str, ...]) -> Table:
     """Return how many of each unit each size takes, and what each measures, once it is sewn."""
-    words = language(measures=book.pattern.measures)
+    words = book.words
     cells: dict[Value, dict[str, str]] = {}
     for key in keys:
         last = {o.unit: (o, moment) for o, moment in made[key][block]}
@@ -222,13 +223,13 @@ def _table(book: Book, made: Mapping[str, Blocks], block: str, keys: tuple[str, 
             values: dict[str, Value] = {"count": Count(operation.count)}
             if part is not None:
                 values["size"] = Rectangle(part.width.told, part.height.told)
-            said = "unit-cell" if part is not None else "unit-cell-count"
-            cells.setdefault(operation.the, {})[key] = words.text(said, values)
+            cell = "unit-cell" if part is not None else "unit-cell-count"
+            cells.setdefault(operation.the, {})[key] = words.text(cell, values)
     rows = tuple(
-        Row((capital(words.value(the)), *(mine.get(key, "–") for key in keys)))
+        Row((words.capital(words.value(the)), *(mine.get(key, "–") for key in keys)))
         for the, mine in cells.items()
     )
-    the = {"the": Named(f"the {book.block_name(block)}")}
+    the = {"the": said("the", name=book.block_called(block))}
     return Table(
         slug("units", *keys, block),
         words.text("units-table", the),

@@ -11,44 +11,42 @@ from fractions import Fraction
 
 from publish.model.draft import QuiltingLines
 from publish.model.words import Block, Box, FigureBlock, Row, Table
-from publish.words.en.lengths import Lengths
-from publish.words.en.phrase import capital
-from publish.words.values import Titles, Value, Word
+from publish.words.values import Length, Named, Run, Value, Word
 from publish.write.context import Book
-from publish.write.steps import figure
+from publish.write.steps import figure, slug
 from publish.write.tell import Asked
+
+_NONE = "–"
+_TABLE, _NOTE = "table-quilting", "note-apart"
 
 
 def asked(book: Book) -> Asked:
     """Return how the chapter is told: the quilting plan stands before quilting begins."""
     finishes = "quilts" if not book.pillows else "mixed" if book.quilts else "pillows"
-    pillows = Titles(tuple(book.title(k) for k in book.pillows))
     box = _label(book)
     amid = (_table(book), *_plans(book), *((box,) if box is not None else ()))
-    values: dict[str, Value] = {"finishes": Word(finishes), "pillows": pillows}
+    values: dict[str, Value] = {
+        "finishes": Word(finishes),
+        "pillows": book.called(book.pillows),
+    }
     return Asked(values=values, amid=("begin", amid))
 
 
-AREAS = {"motif": "the motif", "ground": "the ground", "border": "the borders"}
-
-
-def area_name(book: Book, area: str) -> str:
+def _area(book: Book, area: str) -> str:
     """Return what an area is called; without motifs the ground is the patchwork."""
-    return "the patchwork" if area == "ground" and not book.motifs else AREAS[area]
+    patchwork = area == "ground" and not book.motifs
+    return book.text("quilted-area", area=Word("patchwork" if patchwork else area))
 
 
-def _spacing(tell: Lengths, lines: QuiltingLines) -> str:
-    return tell.measure(lines.spacing) if lines.spacing is not None else "–"
-
-
-def style_text(lines: QuiltingLines) -> str:
-    """Return a style of quilting in words, for a table."""
-    return {
-        "ditch": "in the ditch, beside the edge",
-        "echo": "echo lines",
-        "parallel": "parallel lines",
-        "grid": "a grid",
-    }.get(lines.style, "as you like")
+def _cells(book: Book, lines: QuiltingLines) -> tuple[str, ...]:
+    """Return where lines lie, how, how far apart and how long they are."""
+    style = book.text("quilted-style", style=Word(slug(lines.style)))
+    return (
+        book.words.capital(_area(book, lines.area)),
+        book.words.capital(style),
+        book.say.measure(lines.spacing) if lines.spacing is not None else _NONE,
+        book.say.run(lines.length) if lines.length > 0 else _NONE,
+    )
 
 
 def _table(book: Book) -> Table:
@@ -57,32 +55,25 @@ def _table(book: Book) -> Table:
         drafted = book.drafts[key].quilting
         if len(book.keys) > 1 and drafted:
             rows.append(Row((book.title(key),), "group"))
-        for lines in drafted:
-            length = book.say.run(lines.length) if lines.length > 0 else "–"
-            cells = (
-                capital(area_name(book, lines.area)),
-                capital(style_text(lines)),
-                _spacing(book.say, lines),
-                length,
-            )
-            rows.append(Row(cells))
-        told = [q.length for q in drafted if q.length > 0]
+        rows += [Row(_cells(book, lines)) for lines in drafted]
+        told = tuple(q.length for q in drafted if q.length > 0)
         if len(told) > 1:
-            rows.append(Row(("Together", "", "", book.say.run(*told)), "total"))
-    nearest = "10 cm" if book.pattern.measures.metric else "quarter yard"
+            together = book.text(_TABLE, "together")
+            rows.append(Row((together, "", "", book.words.value(Run(told))), "total"))
+    unit = Word("metric" if book.pattern.measures.metric else "yards")
     return Table(
         "quilting-plan",
-        "The quilting plan",
-        ("Where", "How", "Apart", "Length of the lines"),
+        book.text(_TABLE),
+        tuple(book.text(_TABLE, part) for part in ("where", "how", "apart", "length")),
         tuple(rows),
         "lllr",
-        (f"Lengths are of the lines themselves, each to the nearest {nearest}.",),
+        (book.text(_TABLE, "note", unit=unit),),
     )
 
 
 def _plans(book: Book) -> list[Block]:
     return [
-        FigureBlock(figure("quilting", k, f"{book.title(k)}: the quilting lines."))
+        FigureBlock(figure("quilting", k, book.text(_TABLE, "caption", size=Named(book.title(k)))))
         for k in book.keys
         if book.drafts[k].quilting
     ]
@@ -95,11 +86,12 @@ def _label(book: Book) -> Block | None:
         batting = book.sizes[key].batting
         if batting is not None and batting.largest_gap is not None:
             gaps[batting.name] = batting.largest_gap
-    text = "The label of your batting says how far apart lines of quilting may be. Read it first."
-    items = [text]
-    items += [
-        f"This plan was made for **{name}**, with lines no more than {book.say.measure(gap)} apart."
-        for name, gap in gaps.items()
+    items = [
+        book.text(_NOTE, "label"),
+        *(
+            book.text(_NOTE, "made-for", batting=Named(name), gap=Length(gap))
+            for name, gap in gaps.items()
+        ),
+        book.text(_NOTE, "closer"),
     ]
-    items.append("If your batting asks for closer lines, add lines between those drawn.")
-    return Box("note", "How far apart", tuple(items))
+    return Box("note", book.text(_NOTE), tuple(items))

@@ -51,7 +51,7 @@ class StepList:
         """Add a step; one for some sizes only says so in its first words."""
         only = () if sizes is None else self._book.only(sizes, self._scope)
         if only:
-            text = f"{self._book.titles(only)} only: {text}"
+            text = self._book.only_for(only) + text
         self._count += 1
         self._waiting.append(
             Step(

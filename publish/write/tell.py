@@ -13,7 +13,6 @@ from dataclasses import dataclass, field
 from publish.model.words import Block, FigureSpec, Paragraph, Section
 from publish.operations.operation import Moment
 from publish.operations.trusted import Trusted
-from publish.words import language
 from publish.words.values import (
     BySize,
     Count,
@@ -76,7 +75,7 @@ class Asked:
 
 def chapter(book: Book, name: str, asked: Asked = Asked()) -> tuple[Section, ...]:
     """Return the sections of a chapter; none where no size has it."""
-    speak = language(measures=book.pattern.measures)
+    speak = book.words
     chapters = book.making.chapter(name)
     made = {k: chapters[k] for k in book.keys if k in chapters}
     if not made:
@@ -143,7 +142,7 @@ class Teller:
     """Tells the steps of one chapter."""
 
     def __init__(self, book: Book, name: str, asked: Asked) -> None:
-        self.book, self.name, self.speak = book, name, language(measures=book.pattern.measures)
+        self.book, self.name, self.speak = book, name, book.words
         self.apart, self.trusted, self.amid = asked.apart, asked.trusted, asked.amid
         self.values, self.own = asked.values, asked.aliases
 

@@ -17,15 +17,10 @@ from publish.model.draft import FoundationSection
 from publish.model.halves import fold_of
 from publish.model.pattern import Motif
 from publish.model.words import Block, Paragraph, Section, TemplateSheets
-from publish.words.en.phrase import capital, counted, listed, number, plural
+from publish.words.values import Count, Length, Named, Several, Value, Word, said, yes
 from publish.write.context import Book
 from publish.write.motifs import folded
 from publish.write.steps import StepList, figure
-
-_HALF = (
-    " It is printed as its half: fold a sheet of paper, lay the dash-dot line on the fold, "
-    "trace the rest, cut both layers on the cut line and open the paper out."
-)
 
 
 def part_of(motif: Motif) -> str:
@@ -36,28 +31,27 @@ def part_of(motif: Motif) -> str:
 def add_printing(book: Book, steps: StepList) -> None:
     """Add the steps that print a template sheet true to size."""
     small, large = book.pattern.measures.checks
-    steps.add(
-        "print",
-        f"Print the {_sheets(book)}{book.your_size} single-sided at **100 %**, or *actual size*. "
-        "Switch off *fit to page*, *shrink* and every other scaling.",
-        tip="Print one sheet first and check it before you print the rest.",
-    )
+    values: dict[str, Value] = {
+        "sheets": Word(_sheets(book)),
+        "your": yes(len(book.keys) > 1),
+        "small": Length(small),
+        "large": Named(book.words.measures.marked(metric_text(large))),
+    }
+    tip = book.text("print-sheets", "tip")
+    steps.add("print", book.text("print-sheets", **values), tip=tip)
     steps.add(
         "check",
-        "Measure the check square on every sheet with the ruler that you cut with. One square is "
-        f"{book.say.short(small)} on each side, the other {metric_text(large)}.",
-        right="Both squares measure true in both directions. If they do not, change the printer's "
-        "settings and print again.",
-        figure=figure("scale", None, "The check square, measured both ways."),
+        book.text("check-sheets", **values),
+        right=book.text("check-sheets", "right"),
+        figure=figure("scale", None, book.text("check-sheets", "caption")),
     )
 
 
 def _sheets(book: Book) -> str:
-    """Return what is printed: template sheets, foundation sheets, or both."""
+    """Return what is printed: `template` sheets, `foundation` sheets, or `both`."""
     templates = bool(book.motifs) or any(book.plans[k].templates for k in book.keys)
     paper = any(book.drafts[k].foundations for k in book.keys)
-    kinds = (("template",) if templates else ()) + (("foundation",) if paper else ())
-    return f"{' and '.join(kinds)} sheets"
+    return "both" if templates and paper else "foundation" if paper else "template"
 
 
 def printed(book: Book) -> bool:
@@ -73,20 +67,17 @@ def sections(book: Book) -> tuple[Section, ...]:
     """Return the sections that hold the template sheets; none where nothing is printed."""
     if not printed(book):
         return ()
-    lead = "Full size. Print at 100 % and check the square on every sheet before you cut the paper."
-    intro: list[Block] = [Paragraph(" ".join(_how_to_read(book)))]
+    title, lead = (book.text("chapter-templates", part) for part in ("", "lead"))
+    intro: tuple[Block, ...] = (Paragraph(" ".join(map(book.text, _how_to_read(book)))),)
     if len(book.keys) == 1:
-        return (
-            Section(
-                "templates", "Templates", (*intro, *_size(book, book.keys[0])), lead, new_page=True
-            ),
-        )
-    found = [Section("templates", "Templates", tuple(intro), lead, new_page=True)]
+        blocks = (*intro, *_size(book, book.keys[0]))
+        return (Section("templates", title, blocks, lead, new_page=True),)
+    found = [Section("templates", title, intro, lead, new_page=True)]
     laid = book.with_motif(*(m.key for m in book.motifs))
     found += [
         Section(
             f"templates-{key}",
-            f"Templates: {book.title(key)}",
+            book.text("templates-of", size=Named(book.title(key))),
             tuple(_size(book, key)),
             sizes=(key,),
             parent="templates",
@@ -98,31 +89,18 @@ def sections(book: Book) -> tuple[Section, ...]:
 
 
 def _how_to_read(book: Book) -> list[str]:
-    """Say what the lines on the sheets mean, and how sheets are joined."""
-    said = []
+    """Return the messages on what the lines on the sheets mean, and how sheets are joined."""
+    found = []
     fused = [m.method == "fusible" for m in book.motifs]
     if book.motifs and not all(fused):
-        said.append("The solid line is the finished edge and the dashed line is the cut edge.")
+        found.append("template-lines")
     if any(fused):
-        said.append("A motif with a raw edge has one line only, its edge.")
+        found.append("template-raw-edge")
     if any(book.plans[k].templates for k in book.keys):
-        said.append(
-            "A piece template has its seam allowance: cut it out on the outer line; the inner line "
-            "is the seam. Short lines across an edge are notches, and the arrow is the grain line."
-        )
+        found.append("template-pieces")
     if any(book.drafts[k].foundations for k in book.keys):
-        said.append(
-            "A foundation is printed as a mirror image of the finished block: solid lines are "
-            "sewing lines, and the dashed line is the cut line. The head of a sheet says how "
-            "often it is printed, if that is not once; a sheet may hold several copies."
-        )
-    said.append(
-        "Templates of one size share sheets where they fit; each is named. Where the head of a "
-        "sheet shows a small plan, its sheets are joined: cut a sheet on the line that is marked "
-        "for cutting, match its numbered diamonds with its neighbour's, and tape the two together "
-        "in the order of the plan."
-    )
-    return said
+        found.append("template-mirrored-foundations")
+    return [*found, "template-sheets-joined"]
 
 
 def _size(book: Book, key: str) -> list[Block]:
@@ -131,16 +109,15 @@ def _size(book: Book, key: str) -> list[Block]:
         if not book.motif_count(key, motif.key):
             continue
         part = part_of(motif)
-        span = book.shape(key, motif.key).span
-        name = capital(f"the {part} template of the {book.motif_name(motif.key)}")
-        twice = " Print it twice." if motif in folded(book) else ""
-        blocks.append(
-            Paragraph(
-                f"{name} for the **{book.title(key)}**: the finished motif is "
-                f"{book.say.measure(span)} across.{twice}"
-            )
+        words = book.text(
+            "template-motif",
+            part=Word(part),
+            motif=book.motif_called(motif.key),
+            size=Named(book.title(key)),
+            span=Length(book.shape(key, motif.key).span),
+            twice=yes(motif in folded(book)),
         )
-        blocks.append(TemplateSheets(motif.key, key, part))
+        blocks += [Paragraph(words), TemplateSheets(motif.key, key, part)]
     return [*blocks, *_pieces(book, key), *_foundations(book, key)]
 
 
@@ -149,20 +126,19 @@ def _pieces(book: Book, key: str) -> list[Block]:
     earlier size has are not printed again."""
     blocks: list[Block] = []
     for template in book.plans[key].templates:
-        over = f" and {number(template.mirrored)} turned over" if template.mirrored else ""
         first = next(iter(with_template(book.plans, template)))
-        same = (
-            ""
-            if first == key
-            else f" It is the same as that of the {book.title(first)}: use its sheets."
+        words = book.text(
+            "template-piece",
+            letter=Named(template.letter),
+            size=Named(book.title(key)),
+            count=Count(template.count),
+            over=Count(template.mirrored),
+            fabric=Named(book.fabric(template.fabric)),
+            half=yes(first == key and fold_of(template)),
+            again=yes(first != key),
+            first=Named(book.title(first)),
         )
-        half = _HALF if first == key and fold_of(template) else ""
-        blocks.append(
-            Paragraph(
-                f"Template **{template.letter}** for the **{book.title(key)}**: cut "
-                f"{number(template.count)}{over} from {book.fabric(template.fabric)}.{half}{same}"
-            )
-        )
+        blocks.append(Paragraph(words))
         if first == key:
             blocks.append(TemplateSheets(template.key, key, "piece"))
     return blocks
@@ -177,30 +153,37 @@ def _foundations(book: Book, key: str) -> list[Block]:
         if first != key:
             again.setdefault(first, []).append(found)
             continue
-        name = book.block_name(found.block)
-        blocks.append(
-            Paragraph(
-                f"Foundation of section {found.letter} of the {name} for the "
-                f"**{book.title(key)}**: you need {counted(found.count, 'copy', 'copies')}."
-            )
+        words = book.text(
+            "template-foundation",
+            letter=Named(found.letter),
+            block=book.block_called(found.block),
+            size=Named(book.title(key)),
+            copies=Count(found.count, "copy"),
         )
-        blocks.append(TemplateSheets(found.key, key, "foundation"))
+        blocks += [Paragraph(words), TemplateSheets(found.key, key, "foundation")]
     return [*(_again(book, key, first, those) for first, those in again.items()), *blocks]
 
 
 def _again(book: Book, key: str, first: str, those: Sequence[FoundationSection]) -> Paragraph:
     """Say which foundations are those of an earlier size, and how often each is printed."""
-    by_count: dict[tuple[str, int], list[str]] = {}
+    by_count: dict[tuple[str, int], list[Value]] = {}
     for found in those:
-        by_count.setdefault((found.block, found.count), []).append(found.letter)
-    each = listed(
-        [
-            f"{counted(count, 'copy', 'copies')} of {plural(len(letters), 'section')} "
-            f"{listed(letters)} of the {book.block_name(block)}"
-            for (block, count), letters in by_count.items()
-        ]
+        by_count.setdefault((found.block, found.count), []).append(Named(found.letter))
+    each = tuple(
+        said(
+            "copies-of-sections",
+            copies=Count(count, "copy"),
+            sections=Count(len(letters)),
+            letters=Several(tuple(letters)),
+            block=book.block_called(block),
+        )
+        for (block, count), letters in by_count.items()
     )
     return Paragraph(
-        f"Foundations for the **{book.title(key)}** are the same as those of the "
-        f"{book.title(first)}: you need {each}, from its sheets."
+        book.text(
+            "template-foundations-again",
+            size=Named(book.title(key)),
+            first=Named(book.title(first)),
+            each=Several(each),
+        )
     )

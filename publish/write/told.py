@@ -5,20 +5,16 @@ In: a book. Out: what is asked of `tell.chapter`.
 
 from __future__ import annotations
 
-from publish.words.values import Word
+from publish.words.values import yes
 from publish.write.context import Book
 from publish.write.tell import Asked
 
 
 def assembling(book: Book) -> Asked:
     """Return how the chapter on assembling is told."""
-    return Asked(apart=True, values={"trimmed": _yes(bool(book.motifs))})
+    return Asked(apart=True, values={"trimmed": yes(bool(book.motifs))})
 
 
 def borders(book: Book) -> Asked:
     """Return how the chapter on borders and rounds is told."""
-    return Asked(apart=True, values={"rounds": _yes(any(book.sizes[k].rounds for k in book.keys))})
-
-
-def _yes(so: bool) -> Word:
-    return Word("yes" if so else "no")
+    return Asked(apart=True, values={"rounds": yes(any(book.sizes[k].rounds for k in book.keys))})

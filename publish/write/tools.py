@@ -7,48 +7,48 @@ Invariant: a tool is listed only when a step asks for it.
 from __future__ import annotations
 
 from publish.model.words import Block, Bullets, Paragraph, Section
+from publish.words.values import Length, yes
 from publish.write.context import Book
 from publish.write.cutting_shapes import with_triangles
 from publish.write.foundation import on_foundations
 from publish.write.motifs import by_method, flat, folded
 
+_CHAPTER = "chapter-tools"
+
 
 def section(book: Book) -> Section:
     """Return the checklist of tools."""
-    blocks: list[Block] = [
-        Paragraph("**For cutting and piecing**"),
-        Bullets(_machine(book), check=True),
-    ]
-    if book.motifs:
-        blocks += [Paragraph("**For the motif**"), Bullets(_motif(book), check=True)]
-    paper = _paper(book)
-    if paper:
-        blocks += [Paragraph("**For templates and foundations**"), Bullets(paper, check=True)]
-    blocks += [Paragraph("**For quilting and finishing**"), Bullets(_finish(book), check=True)]
-    return Section("tools", "Tools", tuple(blocks), "Lay them out before you begin.")
+    lists = {
+        "piecing": _machine(book),
+        "motif": _motif(book) if book.motifs else [],
+        "paper": _paper(book),
+        "finishing": _finish(book),
+    }
+    blocks: list[Block] = []
+    for part, tools in lists.items():
+        if tools:
+            said = tuple(_tool(book, name) for name in tools)
+            blocks += [Paragraph(f"**{book.text(_CHAPTER, part)}**"), Bullets(said, check=True)]
+    return Section("tools", book.text(_CHAPTER), tuple(blocks), book.text(_CHAPTER, "lead"))
 
 
-def _machine(book: Book) -> tuple[str, ...]:
-    seam = book.say.short(book.pattern.sewing.seam)
-    marked = (
-        ("A fine pencil or a removable marker for lines on the wrong side",)
-        if "marker" in _used(book)
-        or any(book.plans[k].makings or book.plans[k].templates for k in book.keys)
-        else ()
-    )
+def _tool(book: Book, name: str) -> str:
     angled = any(p.shape != "rectangle" for k in book.keys for p in book.plans[k].pieces)
-    line = " with a line at 45 degrees" if angled else ""
-    starch = ("Spray or liquid starch",) if with_triangles(book) and not _turned(book) else ()
-    return (
-        "Rotary cutter with a fresh blade, self-healing mat and a long quilter's ruler",
-        f"A large square ruler{line} for trimming",
-        f"Sewing machine in good order, new needles in size 80/12 for piecing and 90/14 for "
-        f"quilting, 50 wt cotton thread, and a foot or guide for a {seam} seam",
-        "Iron, a firm pressing surface and a thick towel",
-        "Straight pins, seam ripper and scissors for thread",
-        *marked,
-        *starch,
+    seam = Length(book.pattern.sewing.seam)
+    return book.text(f"tool-{name}", angled=yes(angled), seam=seam)
+
+
+def _machine(book: Book) -> list[str]:
+    """Return what cutting and piecing ask for."""
+    marked = "marker" in _used(book) or any(
+        book.plans[k].makings or book.plans[k].templates for k in book.keys
     )
+    starched = with_triangles(book) and not _turned(book)
+    return [
+        *("cutter", "square", "machine", "iron", "pins"),
+        *(["marker"] if marked else []),
+        *(["starch"] if starched else []),
+    ]
 
 
 def _used(book: Book) -> set[str]:
@@ -57,23 +57,18 @@ def _used(book: Book) -> set[str]:
     return {tool for size in made for operation in size.operations for tool in operation.uses}
 
 
-def _paper(book: Book) -> tuple[str, ...]:
+def _paper(book: Book) -> list[str]:
     """Return what templates of pieces and foundations ask for."""
     cut = any(book.plans[k].templates for k in book.keys)
     paper = bool(on_foundations(book))
     if not cut and not paper:
-        return ()
-    items = [] if book.motifs else ["A printer and plain paper"]
-    if cut:
-        items.append("Thin card and a glue stick, or template plastic, and scissors for paper")
-    if _curved(book):
-        items.append("Many fine pins for curved seams")
-    if paper:
-        items += [
-            "Thin paper for foundations that tears easily and may go through the printer",
-            "A stout machine needle, such as size 90/14, and tweezers",
-        ]
-    return tuple(items)
+        return []
+    return [
+        *([] if book.motifs else ["paper-printer"]),
+        *(["paper-card"] if cut else []),
+        *(["paper-pins"] if _curved(book) else []),
+        *(["paper-foundations", "paper-needle"] if paper else []),
+    ]
 
 
 def _turned(book: Book) -> bool:
@@ -84,51 +79,35 @@ def _curved(book: Book) -> bool:
     return any(p.arcs for k in book.keys for p in book.drafts[k].patches)
 
 
-def _motif(book: Book) -> tuple[str, ...]:
-    turned = _turned(book)
-    items = ["A printer, plain paper of light weight, and scissors for paper"]
+def _motif(book: Book) -> list[str]:
+    """Return what marking, cutting and sewing motifs ask for."""
+    found = ["motif-printer"]
     if any(m.symmetry != "mirror" for m in book.motifs):
-        items.append("Clear tape, and a light box or a bright window")
-    items.append("Small scissors that are sharp to the tip, and larger ones for many layers")
-    if turned:
-        items += [
-            "A fine marker for fabric, such as a chalk or white pencil, that shows on the motif, "
-            "survives the iron and washes out",
-            "Spray or liquid starch",
-            "Hand needle and contrasting thread for basting",
-        ]
+        found.append("motif-tape")
+    found.append("motif-scissors")
+    if _turned(book):
+        found += ["motif-marker", "starch", "motif-basting"]
     if by_method(book, "needle-turn"):
-        items.append("Fine appliqué needles, long and thin, such as straw needles in size 10 or 11")
+        found.append("motif-needles")
     if by_method(book, "prepared edge"):
-        items += [
-            "Freezer paper, a stapler, a small brush and a pointed wooden stick",
-            "A fine hand needle",
-        ]
+        found += ["motif-freezer", "motif-hand-needle"]
     if by_method(book, "fusible"):
-        items += ["A pencil", "A protective cloth for the pressing surface"]
-    items.append("Short, fine pins that do not catch the thread")
-    return tuple(items)
+        found += ["motif-pencil", "motif-cloth"]
+    return [*found, "motif-pins"]
 
 
-def _finish(book: Book) -> tuple[str, ...]:
-    items = [
-        "Walking foot, or a short quilting needle, size 9 or 10, and a thimble for quilting by "
-        "hand",
-        "Safety pins, or thread, for basting the layers, and tape for the backing",
-    ]
+def _finish(book: Book) -> list[str]:
+    """Return what layering, quilting and finishing ask for."""
+    found = ["quilting", "basting"]
     styles = {q.style for k in book.keys for q in book.quilted(k)}
     if any(q.area == "motif" and q.style == "ditch" for k in book.keys for q in book.quilted(k)):
-        items.append("A free-motion foot for tight curves")
+        found.append("free-motion")
     if styles & {"parallel", "grid", "echo"}:
-        items.append(
-            "Chalk, or a marker that washes out, for the first lines of quilting, and a guide bar "
-            "for the foot or tape for the others"
-        )
-    if [k for k in book.keys if book.plans[k].binding is not None]:
-        items.append("Clips for the binding and a hand needle for finishing it")
+        found.append("lines")
+    if any(book.plans[k].binding is not None for k in book.keys):
+        found.append("binding")
     if any(p.back == "zip" for k in book.keys if (p := book.plans[k].pillow) is not None):
-        items.append("A zipper foot")
+        found.append("zipper-foot")
     if book.pillows:
-        items.append("A blunt point for turning corners, such as a knitting needle")
-    items.append("A permanent fabric pen or embroidery thread for the label")
-    return tuple(items)
+        found.append("point")
+    return [*found, "label"]

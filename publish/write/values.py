@@ -11,7 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from publish.model.names import EACH, FABRIC, PATTERN
-from publish.words.en.phrase import number
+from publish.words.values import Count
 from publish.write.context import Book
 
 Values = dict[str, Any]
@@ -34,6 +34,10 @@ def values(book: Book, scope: Sequence[str]) -> Values:
     }
 
 
+def _number(book: Book, count: int) -> str:
+    return book.words.value(Count(count))
+
+
 def _word(key: str) -> str:
     """Return a key as the name of a value: `night-tide` as `night_tide`."""
     return key.replace("-", "_")
@@ -47,7 +51,7 @@ def _pattern(book: Book) -> Values:
         "contact": out.contact,
         "skill": out.skill,
         "seam": book.say.measure(book.pattern.sewing.seam),
-        "sizes": number(len(book.keys)),
+        "sizes": _number(book, len(book.keys)),
     }
 
 
@@ -65,9 +69,9 @@ def _size(book: Book, key: str) -> Values:
         "height": book.say.measure(size.height),
         "perimeter": book.say.measure(size.perimeter),
         "block": book.say.measure(size.block_side),
-        "blocks": number(sum(book.blocks(key).values())),
-        "columns": number(size.columns),
-        "rows": number(size.rows),
+        "blocks": _number(book, sum(book.blocks(key).values())),
+        "columns": _number(book, size.columns),
+        "rows": _number(book, size.rows),
         "border": {str(n): book.say.measure(b.width) for n, b in enumerate(size.borders, 1)},
         "cut": cut,
         "count": {letter: str(n) for letter, n in count.items()},
@@ -89,7 +93,7 @@ def _motif(book: Book, key: str) -> Values:
         return {}
     return {
         "motif": book.say.measure(size.motif_span),
-        "motifs": number(len(book.drafts[key].placements)),
+        "motifs": _number(book, len(book.drafts[key].placements)),
         "motif_square": book.say.rectangle(plan.motif_square, plan.motif_square),
     }
 
@@ -102,7 +106,7 @@ def _finish(book: Book, key: str) -> Values:
     if plan.batting is not None:
         found["batting"] = book.say.rectangle(plan.batting.width, plan.batting.height)
     if plan.binding is not None:
-        found["binding_strips"] = number(plan.binding.strips)
+        found["binding_strips"] = _number(book, plan.binding.strips)
         found["binding_width"] = book.say.measure(plan.binding.strip_width)
         found["binding_length"] = book.say.measure(plan.binding.length)
     if plan.pillow is not None:

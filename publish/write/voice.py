@@ -179,12 +179,9 @@ class _Hand:
 
     def _only(self, step: Step, sizes: tuple[str, ...], scope: tuple[str, ...]) -> Step:
         """Return a step for these sizes, its first words saying which where they differ."""
-        plain = step.text.removeprefix(self._lead(step.sizes))
+        plain = step.text.removeprefix(self.book.only_for(step.sizes))
         only = self.book.only(sizes, scope)
-        return replace(step, text=self._lead(only) + plain, sizes=only)
-
-    def _lead(self, only: tuple[str, ...]) -> str:
-        return f"{self.book.titles(only)} only: " if only else ""
+        return replace(step, text=self.book.only_for(only) + plain, sizes=only)
 
     def _replace(self, number: int, change: StepChange) -> None:
         spot = self._find(number, change.step, "step")
@@ -195,7 +192,7 @@ class _Hand:
         sizes = self._sizes(number, change, whole)
         if sizes is None:
             return
-        bare = replace(old, text=old.text.removeprefix(self._lead(old.sizes)), sizes=())
+        bare = replace(old, text=old.text.removeprefix(self.book.only_for(old.sizes)), sizes=())
         new = _reworded(bare, self._fill(number, change, sizes))
         new = replace(new, figure=old.figure if change.figure else None)
         rest = tuple(k for k in whole if k not in sizes)

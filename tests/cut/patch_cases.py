@@ -18,6 +18,7 @@ from publish.model.draft import Draft, Patch, Unit
 from publish.model.homes import BlockHome, Where
 from publish.model.pattern import Block, PatchSpec, Pattern
 from publish.model.size import Size
+from publish.words import english
 
 F = Fraction
 SEAM = F(1, 4)
@@ -112,6 +113,6 @@ def planned(assembly: Unit, made: Pattern | None = None, of: Size | None = None,
 
 def pieces(plan: CutPlan) -> dict[str, Piece]:
     """Return the pieces of a plan by name, which must be told apart by it."""
-    found = {p.name: p for p in plan.pieces}
+    found = {english(p.called): p for p in plan.pieces}
     assert len(found) == len(plan.pieces)
     return found

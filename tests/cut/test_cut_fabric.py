@@ -15,6 +15,7 @@ from publish.cut.fabric import Lettered, checked, plan_fabric
 from publish.cut.needs import Need, plain
 from publish.deliver.cloth import fabric_numbers
 from publish.units import YARD
+from publish.words.values import Named
 
 F = Fraction
 
@@ -27,7 +28,7 @@ def plan(pieces, width, **changes):
     needs = [
         Lettered(
             chr(65 + i),
-            Need("piece", "ground", "linen", F(w), F(h), n, plain(F(w), F(h), n, False)),
+            Need(Named("piece"), "ground", "linen", F(w), F(h), n, plain(F(w), F(h), n, False)),
         )
         for i, (w, h, n) in enumerate(pieces)
     ]
@@ -138,7 +139,7 @@ def test_net_length_and_allowances_add_up_to_what_is_needed():
     base = reedmace.pattern()
     sewing = replace(base.sewing, straightening=F(1), squaring=F(1, 8), mis_cut=F(5, 2))
     fabric = replace(base.fabrics["linen"], usable_width=F(40), shrinkage=F(3, 100))
-    need = Need("piece", "ground", "linen", F(10), F(10), 10, plain(F(10), F(10), 10, False))
+    need = Need(Named("piece"), "ground", "linen", F(10), F(10), 10, plain(F(10), F(10), 10, False))
     told = fabric_numbers(plan_fabric(fabric, [Lettered("A", need)], sewing))
     parts = [inches(told[key]) for key in ("length", "squaring", "shrinkage")]
     assert parts == [30, F(3, 8), F(271, 8) / F(97, 100) * F(3, 100)]

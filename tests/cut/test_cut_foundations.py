@@ -19,6 +19,7 @@ from shapely.geometry import Polygon
 from publish.cut.foundations import rectangle
 from publish.model.draft import FoundationSection, Unit
 from publish.model.homes import BlockHome, Where
+from publish.words import english
 
 F = Fraction
 AROUND = F(1, 2)
@@ -71,11 +72,11 @@ def test_a_rectangle_for_each_patch_like_ones_together():
     # Its corners lie at 1, 3, 23 and 21 along the seam: 22 / √10 = 6.957 in; it is
     # 12 sq in / √40 = 1.897 in wide.
     assert (stripe.width, stripe.length) == (F(3), F(8))
-    assert (stripe.count, stripe.name, stripe.purpose) == (2, "for A1", "foundation")
+    assert (stripe.count, english(stripe.called), stripe.purpose) == (2, "for A1", "foundation")
     sides = [p for p in plan.pieces if p.fabric == "linen"]
     # Along the seam A2 reaches from 0 to 21, A3 from 3 to 24: 21 / √10 = 6.641 in; across
     # it, 3x - y, A2 reaches from -6 to 3, A3 from 9 to 18: 9 / √10 = 2.846 in.
-    assert [(p.name, p.count) for p in sides] == [("for A2, A3", 4)]
+    assert [(english(p.called), p.count) for p in sides] == [("for A2, A3", 4)]
     assert {sides[0].width, sides[0].length} == {F(4), F(31, 4)}
 
 
@@ -112,12 +113,12 @@ def test_a_section_of_another_block_is_named_with_its_block():
     other = replace(SECTION, key="reed A", block="reed", patches=PATCHES[:1], seams=(), count=1)
     whole = Unit("top", "top", (F(0), F(0), F(6), F(6)), "across", (sewn(0, 0),))
     plan = planned(whole, pattern(), size(6), foundations=(SECTION, other))
-    names = {p.name for p in plan.pieces}
+    names = {english(p.called) for p in plan.pieces}
     assert any("plume A1" in name for name in names)
     assert any("reed A1" in name for name in names)
 
 
 @pytest.mark.parametrize("name", ["for A1", "for A2, A3"])
 def test_foundation_pieces_carry_no_finished_size(name):
-    piece = next(p for p in made().pieces if p.name == name)
+    piece = next(p for p in made().pieces if english(p.called) == name)
     assert piece.finished_width is None and piece.exact_width is None

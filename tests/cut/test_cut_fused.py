@@ -20,9 +20,10 @@ from space.pieces_of_patterns import motif
 
 from publish import cut
 from publish.cut.rolls import squares
-from publish.cut.stock import words
+from publish.cut.stock import stock_of
 from publish.model.draft import Placement
 from publish.model.trade import WEB_APART
+from publish.words import english
 
 F = Fraction
 CROSS = MultiPolygon(
@@ -165,7 +166,7 @@ def test_squares_side_by_side_on_a_roll():
 )
 def test_what_is_left_rounds_down_and_what_is_short_rounds_up(spare, said):
     """9 in are 22.86 cm, so 0.20 m when left and 0.30 m when short."""
-    assert words(spare, pattern().sewing) == said
+    assert english(stock_of(spare, pattern().sewing)) == said
 
 
 def test_binding_and_backing_count_against_cloth_at_hand():
@@ -175,9 +176,10 @@ def test_binding_and_backing_count_against_cloth_at_hand():
     assert {p.purpose for p in linen.pieces} == {"ground", "backing"}
     assert {p.purpose for p in moss.pieces} == {"motif", "binding"}
     assert linen.spare == 108 - linen.needed > 0
-    assert linen.stock.startswith("enough") and moss.stock.startswith("short by")
-    assert linen.choices[-1] == f"3 yd (2.74 m) at hand are {linen.stock}"
-    assert plan.fabrics["sandbar"].stock == "" and plan.fabrics["sandbar"].spare is None
+    assert english(linen.stock).startswith("enough")
+    assert english(moss.stock).startswith("short by")
+    assert linen.choices[-1] == f"3 yd (2.74 m) at hand are {english(linen.stock)}"
+    assert plan.fabrics["sandbar"].stock is None and plan.fabrics["sandbar"].spare is None
 
 
 def test_short_cloth_is_a_note_and_enough_is_not():

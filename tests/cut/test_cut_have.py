@@ -22,6 +22,7 @@ from publish.cut.have import with_have
 from publish.cut.needs import Need, plain
 from publish.deliver.cloth import fabric_numbers
 from publish.model.pattern import Have
+from publish.words.values import Named
 
 F = Fraction
 
@@ -34,7 +35,9 @@ def planned(pieces, there, width=40, directional=False):
     needs = [
         Lettered(
             chr(65 + i),
-            Need("piece", "ground", "linen", F(w), F(h), n, plain(F(w), F(h), n, directional)),
+            Need(
+                Named("piece"), "ground", "linen", F(w), F(h), n, plain(F(w), F(h), n, directional)
+            ),
         )
         for i, (w, h, n) in enumerate(pieces)
     ]

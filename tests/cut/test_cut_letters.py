@@ -5,17 +5,19 @@ from fractions import Fraction
 
 from publish.cut.letters import Letters
 from publish.cut.needs import Need, plain
+from publish.words import english
+from publish.words.values import Named
 
 
 def strip(name: str, rank: str, width: int, place: int) -> Need:
     cut = Fraction(width), Fraction(10)
-    made = Need(name, "sashing", "oat", *cut, 2, plain(*cut, 2, False))
+    made = Need(Named(name), "sashing", "oat", *cut, 2, plain(*cut, 2, False))
     return replace(
         made,
         serves=frozenset({("a", place)}),
         key=f"sashing {place}",
         rank=rank,
-        sized=f"strip, {width} in × 10 in",
+        sized=Named(f"strip, {width} in × 10 in"),
     )
 
 
@@ -24,7 +26,7 @@ def named(one, other):
     letters = Letters()
     letters.give({"one": one, "other": other})
     return [
-        [(letter, need.name) for letter, need in letters.of(key, needs)]
+        [(letter, english(need.called)) for letter, need in letters.of(key, needs)]
         for key, needs in (("one", one), ("other", other))
     ]
 

@@ -10,6 +10,8 @@ import pytest
 from demos import demo
 from shapely.geometry import Polygon
 
+from publish.words import english
+
 F = Fraction
 PATTERNS = ("towpath", "millrace", "heronry")
 BY_SHAPE = {"rectangle": F(1), "once-cut triangle": F(1, 2), "twice-cut triangle": F(1, 2)}
@@ -129,7 +131,7 @@ def test_a_patch_keeps_its_letter_where_it_is_cut_alike_in_every_size():
 
 def test_names_tell_the_pieces_of_a_fabric_apart():
     for _, plan in every_size():
-        names = Counter((p.purpose, p.fabric, p.name) for p in plan.pieces)
+        names = Counter((p.purpose, p.fabric, english(p.called)) for p in plan.pieces)
         assert set(names.values()) == {1}
 
 

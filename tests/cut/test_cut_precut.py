@@ -20,6 +20,7 @@ from publish.cut.precut import ready_cut
 from publish.cut.sheets import Kind, Problem, fewest, totals
 from publish.model.cloth import FAT_EIGHTH, FAT_QUARTER, SoldAs
 from publish.model.pattern import BindingSpec
+from publish.words.values import Named
 
 F = Fraction
 SQUARES = SoldAs("square", F(10), F(10), 42)
@@ -39,7 +40,9 @@ def plan(pieces, sold=FAT_QUARTER, directional=False, shrinkage=NONE):
     needs = [
         Lettered(
             chr(65 + i),
-            Need("piece", "ground", "linen", F(w), F(h), n, plain(F(w), F(h), n, directional)),
+            Need(
+                Named("piece"), "ground", "linen", F(w), F(h), n, plain(F(w), F(h), n, directional)
+            ),
         )
         for i, (w, h, n) in enumerate(pieces)
     ]

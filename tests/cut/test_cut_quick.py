@@ -14,6 +14,7 @@ from patch_cases import joined, leaf, patch, pieces, planned, size
 
 from publish.model.pattern import PillowSpec
 from publish.surd import ROOT_2
+from publish.words import english
 
 F = Fraction
 
@@ -80,7 +81,7 @@ def test_geese_beyond_a_batch_of_four_take_another():
     plan = planned(row("goose", "geese", geese(4), 5, 4))
     (making,) = plan.makings
     assert (making.count, making.batches, making.batches * making.each_batch) == (5, 2, 8)
-    counts = {p.name: p.count for p in plan.pieces}
+    counts = {english(p.called): p.count for p in plan.pieces}
     assert counts == {"large square for geese": 2, "small square for geese": 8}
 
 
@@ -190,7 +191,7 @@ def test_strip_sets(count, sets, each):
     found = {p.fabric: p for p in plan.pieces}
     for piece in found.values():
         assert {piece.width, piece.length} == {F(5, 2), each * F(5, 2) + F(1, 2)}
-        assert (piece.count, piece.name) == (sets, "strip for strip sets")
+        assert (piece.count, english(piece.called)) == (sets, "strip for strip sets")
     assert max(found["linen"].width, found["linen"].length) <= 40
     letters = [plan.sources[f"s{i}p0"] for i in range(2)]
     assert letters == [found["linen"].letter, found["moss"].letter]

@@ -13,6 +13,8 @@ from math import sqrt
 import pytest
 from patch_cases import joined, leaf, patch, planned
 
+from publish.words import english
+
 F = Fraction
 HEIGHT = F(2)
 
@@ -45,7 +47,7 @@ def test_parallelograms_of_45_degrees_share_the_slant_of_a_strip(count, strips, 
     assert piece.length == F(5, 2)
     assert needed <= piece.width < needed + 0.125
     assert piece.width <= 40
-    assert piece.note.startswith(f"cut into {each} at 45°, 2 5/8 in (6.7 cm) apart")
+    assert english(piece.note).startswith(f"cut into {each} at 45°, 2 5/8 in (6.7 cm) apart")
     assert piece.finished_width is None
 
 
@@ -53,7 +55,7 @@ def test_parallelograms_that_lean_both_ways_are_two_pieces():
     left = patch("a", (0, 0), (3, 0), (5, 2), (2, 2), spec=0)
     right = patch("b", (5, 2), (8, 2), (6, 4), (3, 4), spec=1)
     plan = planned(joined("row", "slant", leaf(left), leaf(right)))
-    assert sorted(p.name for p in plan.pieces) == [
+    assert sorted(english(p.called) for p in plan.pieces) == [
         "parallelogram leaning left",
         "parallelogram leaning right",
     ]
@@ -74,4 +76,4 @@ def test_equilateral_triangles_alternate_along_a_strip():
     assert piece.length == F(15, 4)
     needed = (9 + 1) * 3.75 / sqrt(3)
     assert needed <= piece.width < needed + 0.125
-    assert "less than 0.005 in" in piece.note
+    assert "less than 0.005 in" in english(piece.note)

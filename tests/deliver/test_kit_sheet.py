@@ -18,14 +18,15 @@ from publish.deliver.kit_pages import kit_manual
 from publish.deliver.kits import kits, kits_text
 from publish.model.words import Table
 from publish.starting import start
+from publish.words import language
 
 
 def test_the_printed_sheet_holds_the_tables_of_the_markdown() -> None:
     found = kits(pattern(), {"mini": plan()}, {"mini": 25})
-    made = kit_manual(manual(), found)
+    made = kit_manual(language(), manual(), found)
     mini = found["sizes"]["mini"]["title"]
     assert [s.title for s in made.sections] == ["Reedmace: kits to cut", f"{mini}: 25 kits"]
-    markdown = kits_text(found)
+    markdown = kits_text(language(), found)
     tables = [b for s in made.sections for b in s.blocks if isinstance(b, Table)]
     rows = [row for table in tables for row in table.rows]
     assert len(rows) > 10

@@ -24,10 +24,13 @@ from publish.deliver.kits import kits, kits_text
 from publish.deliver.listing import included, listing, listing_text
 from publish.deliver.shop import shown_pages
 from publish.model.cutplan import CutPlan
-from publish.model.figure import COMPUTED, Picture
+from publish.model.figure import Picture
 from publish.model.house import ShopPictures
 from publish.model.pattern import Colourway
 from publish.model.words import BackCover, FigureSpec, Manual
+from publish.words import language
+
+COMPUTED = "Computed from the pattern, not photographed."
 
 MINI = "20 in × 20 in"
 FIGURE = FigureSpec("cover", "quilt", "mini")
@@ -110,7 +113,7 @@ def test_the_listing_says_what_the_model_says() -> None:
 
 def test_the_listing_as_a_page() -> None:
     said = listing(pattern(), sold(), computed(), [pressed("letter").booklet], {})
-    text = listing_text(sold(), said)
+    text = listing_text(language(), sold(), said)
     for words in (
         "# Reedmace",
         f"**Mini**: {MINI}",
@@ -129,8 +132,10 @@ def test_computed_pictures_are_listed_with_their_words() -> None:
     way = Colourway("dusk", "Dusk", {})
     own = replace(pattern(), colourways={"dusk": way})
     shown = {
-        "mini": Picture(b"one", 1600, 1600, "on a pale wall", size="mini"),
-        "colourway-dusk": Picture(b"two", 1600, 1600, "lying flat", size="mini", colourway="dusk"),
+        "mini": Picture(b"one", 1600, 1600, "figure-on-a-wall", size="mini"),
+        "colourway-dusk": Picture(
+            b"two", 1600, 1600, "figure-lying-flat", size="mini", colourway="dusk"
+        ),
     }
     said = listing(own, sold(), computed(), [pressed("letter").booklet], shown)
     assert said["pictures"] == [
@@ -140,7 +145,7 @@ def test_computed_pictures_are_listed_with_their_words() -> None:
             "alt": f"Reedmace, Mini, {MINI}, in the colours of Dusk, lying flat. {COMPUTED}",
         },
     ]
-    text = listing_text(sold(), said)
+    text = listing_text(language(), sold(), said)
     assert all(f"- `{p['file']}`: {p['alt']}" in text for p in said["pictures"])
     files = shop_files(own, sold(), computed(), [pressed("letter").booklet], shown)
     assert files["shop/mini-1600.jpg"] == b"one"
@@ -150,11 +155,13 @@ def test_computed_pictures_are_listed_with_their_words() -> None:
 def test_what_is_included_is_counted() -> None:
     booklet = pressed("letter").booklet
     pages = len(pypdfium2.PdfDocument(booklet.pdf))
-    found = included(manual(), [booklet])
+    found = included(language(), manual(), [booklet])
     assert found[0] == (f"Booklet, {pages} pages, for US Letter, with 3 full-size template sheets")
     assert found[1] == "15 numbered steps, 17 drawings"
     assert len(found) == 2
-    assert included(manual(), [booklet, pressed("letter").delivered]) == found, "not for makers"
+    assert included(language(), manual(), [booklet, pressed("letter").delivered]) == found, (
+        "not for makers"
+    )
 
 
 def test_kits_are_one_plan_many_times() -> None:
@@ -173,7 +180,7 @@ def test_kits_are_one_plan_many_times() -> None:
     assert linen["strips"] == ["1 strip 28 in deep, each 1 E", "1 strip 17 1/2 in deep, each 1 A"]
     pieces = {p["letter"]: (p["one_kit"], p["all_kits"]) for p in found["sizes"]["mini"]["pieces"]}
     assert pieces["C"] == (2, 50) and pieces["F"] == (3, 75)
-    text = kits_text(found)
+    text = kits_text(language(), found)
     assert "| Pale linen | 1 3/8 yd (1.20 m) | 34 3/8 yd (30.00 m) | 40 in |" in text
     assert "Batting for each kit: Cotton, 26 × 26 in." in text
 
@@ -255,7 +262,7 @@ def test_pages_that_must_not_be_pictured_are_told() -> None:
 def test_everything_as_files() -> None:
     shown = replace(pattern(), shop=ShopPictures((100,), (80, 60), (3,)))
     files = shop_files(shown, sold(), computed(), [pressed("letter").booklet], {})
-    files |= kit_files(kits(pattern(), {"mini": plan()}, {"mini": 3}))
+    files |= kit_files(language(), kits(pattern(), {"mini": plan()}, {"mini": 3}))
     assert sorted(files) == [
         "kits.json",
         "kits.md",

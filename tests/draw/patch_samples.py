@@ -21,6 +21,7 @@ from publish.model.block import Block, PatchSpec
 from publish.model.book import LETTER
 from publish.model.cutplan import CutPlan, Making, Piece, PieceTemplate
 from publish.model.draft import Draft, FoundationSection, Patch, Unit
+from publish.words.values import Named
 
 F = Fraction
 SIZE = "sampler"
@@ -211,7 +212,15 @@ def _piece(
     yields: int = 1,
 ) -> Piece:
     return Piece(
-        letter, letter, "ground", fabric, side, length or side, count, shape=shape, yields=yields
+        letter,
+        Named(letter),
+        "ground",
+        fabric,
+        side,
+        length or side,
+        count,
+        shape=shape,
+        yields=yields,
     )
 
 

@@ -15,6 +15,7 @@ from top_plans import PLANS
 from publish.draw.cutting import fabric as cutting
 from publish.draw.cutting.layout import lay
 from publish.model.cutplan import Cut, Piece, Section, Strip
+from publish.words.values import Named
 
 F = Fraction
 SMALL = F(5, 2)
@@ -24,8 +25,8 @@ PLAN = replace(
     PLANS["throw"].fabrics["red"],
     strips=(STRIP,),
     pieces=(
-        Piece("A", "square", "ground", "red", F(28), F(28), 1),
-        Piece("B", "square", "patch", "red", SMALL, SMALL, 40),
+        Piece("A", Named("square"), "ground", "red", F(28), F(28), 1),
+        Piece("B", Named("square"), "patch", "red", SMALL, SMALL, 40),
     ),
     length=F(28),
     needed=F(29),

@@ -20,6 +20,7 @@ from publish.draw.cutting.bench_cuts import draw_cuts, shape_of
 from publish.draw.cutting.bench_table import Bench
 from publish.draw.cutting.layout import Laid
 from publish.model.cutplan import FabricPlan, Piece
+from publish.words.values import Named
 
 F = Fraction
 PLAN = FabricPlan("moss", F(40), (), (), F(9), F(9), F(9), F(9), F(9), F(0))
@@ -31,7 +32,7 @@ def bench(down: bool = True) -> tuple[Canvas, Bench]:
 
 
 def piece(shape: str, width: Fraction, length: Fraction, yields: int) -> Piece:
-    return Piece("A", "a", "ground", "moss", width, length, 1, shape=shape, yields=yields)
+    return Piece("A", Named("a"), "ground", "moss", width, length, 1, shape=shape, yields=yields)
 
 
 def cuts(of: Piece, laid: Laid, down: bool = True) -> list[tuple[tuple[float, float], ...]]:

@@ -10,8 +10,10 @@ from top_figures import CONTEXT, illegible, spec, text_box, texts
 
 from publish.draw import sizes
 from publish.draw.context import Context
-from publish.model.figure import COMPUTED, Figure, Picture, row_name
+from publish.model.figure import Figure, Picture, row_name
 from publish.render.together import arranged
+
+COMPUTED = "Computed from the pattern, not photographed."
 
 WIDE = 2100
 
@@ -26,7 +28,7 @@ def pictured(longer: bool = False) -> Context:
             shown[f"more-{n}"] = replace(own.sizes["mini"], key=f"more-{n}", title=f"Number {n}")
     rows = arranged({key: (float(s.width), float(s.height)) for key, s in shown.items()})
     pictures = {
-        row_name(n): Picture(b"", WIDE, row.high(WIDE), "lying flat", row.width, row.spots)
+        row_name(n): Picture(b"", WIDE, row.high(WIDE), "figure-lying-flat", row.width, row.spots)
         for n, row in enumerate(rows)
     }
     return replace(own, sizes=shown, pictures=pictures)

@@ -21,6 +21,7 @@ from publish.model.cutplan import (
     Strip,
     ThreadPlan,
 )
+from publish.words.values import Named
 
 F = Fraction
 
@@ -98,7 +99,7 @@ def _piece(
     finished: tuple[F, F] | None = None,
 ) -> Piece:
     wide, long = finished or (None, None)
-    return Piece(letter, name, purpose, fabric, width, length, count, wide, long)
+    return Piece(letter, Named(name), purpose, fabric, width, length, count, wide, long)
 
 
 PIECES = {

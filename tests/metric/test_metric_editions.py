@@ -16,6 +16,7 @@ from publish.editions import Job
 from publish.model.book import PAPERS
 from publish.pipeline import examine
 from publish.units import parse_length
+from publish.words import english
 from publish.work import print_jobs
 from publish.write.collect import text
 
@@ -79,7 +80,7 @@ def test_cut_sizes_are_on_the_metric_grid(tmp_path):
     has it; usable width 105 cm of cloth 110 cm wide holds 11 of them."""
     work = prepared(tmp_path, QUILT, NINE, METRIC)
     plan = work.plans["throw"]
-    squares = [p for p in plan.pieces if p.name == "square"]
+    squares = [p for p in plan.pieces if english(p.called) == "square"]
     assert {p.width for p in squares} == {parse_length("9.5 cm")}
     millimetre, ten = parse_length("1 mm"), parse_length("10 cm")
     for piece in plan.pieces:
@@ -93,7 +94,7 @@ def test_a_pattern_in_inches_is_planned_anew(tmp_path):
     """9 in are 22.86 cm, told and planned as 22.9 cm: squares of 7.633 + 1.5 cm, so 9.2 cm."""
     work = prepared(tmp_path, INCHES, NINE, METRIC)
     assert work.sizes["throw"].block_side == parse_length("22.9 cm")
-    squares = [p for p in work.plans["throw"].pieces if p.name == "square"]
+    squares = [p for p in work.plans["throw"].pieces if english(p.called) == "square"]
     assert {p.width for p in squares} == {parse_length("9.2 cm")}
 
 

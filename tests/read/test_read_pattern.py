@@ -47,7 +47,7 @@ def test_the_smallest_pattern_has_the_documented_defaults(tmp_path):
         20,
         F(1, 8),
         0,
-        ("inches, then metric",),
+        ("inches, then metric", "."),
     )
     size = pattern.sizes["mini"]
     assert (size.title, size.finish, size.blocks) == ("Mini", "quilt", ("bulrush",))

@@ -16,9 +16,10 @@ from small import prepared
 
 from publish.kept import Store, users
 from publish.model.book import PAPERS
-from publish.model.figure import COMPUTED
 from publish.proof.printed.pictures import pictures
 from publish.work import print_editions
+
+COMPUTED = "Computed from the pattern, not photographed."
 
 FINE = 300
 MADE = "are computed, not photographed"

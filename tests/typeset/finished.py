@@ -14,6 +14,7 @@ from shared import shared
 
 from publish.model.book import PAPERS, Edition, full_size
 from publish.typeset import typeset
+from publish.words import language
 from publish.write import half_size
 
 
@@ -51,7 +52,7 @@ def _edition(name: str) -> Edition:
     layout, _, key = name.partition("-")
     paper = PAPERS[key]
     artwork = bulrush_drawn.artwork(full_size(paper))
-    manual = half_size(bulrush.manual(), paper)
+    manual = half_size(bulrush.manual(), paper, language())
     edition, notes = typeset(bulrush.pattern(layout=layout), manual, artwork, paper)
     assert notes == ()
     assert edition is not None

@@ -20,6 +20,7 @@ from publish.model.words import Manual, Paragraph, Section, Step, Steps, Templat
 from publish.notes import Severity
 from publish.typeset import inspect, typeset
 from publish.typeset.layout import Layout, find, known
+from publish.words import language
 from publish.write import half_size
 
 SMALL = {"half-letter": (396.0, 612.0), "a5": (419.528, 595.276)}
@@ -204,9 +205,9 @@ def test_template_sheets_on_half_size_paper_are_refused() -> None:
 
 def test_a_manual_for_whole_paper_keeps_its_sheets() -> None:
     manual = bulrush.manual()
-    assert half_size(manual, LETTER) is manual
-    small = half_size(manual, A5)
+    assert half_size(manual, LETTER, language()) is manual
+    small = half_size(manual, A5, language())
     kinds = [type(b) for s in small.sections for b in s.blocks]
     assert TemplateSheets not in kinds
     assert [s.key for s in small.sections] == [s.key for s in manual.sections]
-    assert half_size(small, A5) == small
+    assert half_size(small, A5, language()) == small

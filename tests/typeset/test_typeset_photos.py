@@ -22,6 +22,7 @@ from publish.model.book import HALF_LETTER, LETTER, Paper
 from publish.model.pattern import Photo
 from publish.notes import Note, Place, Severity
 from publish.typeset import inspect, pictures, typeset
+from publish.words import language
 from publish.write import half_size
 
 ARTWORK = bulrush_drawn.artwork(LETTER)
@@ -42,7 +43,9 @@ def built(
     *photos: Photo, layout: str = "tideline", paper: Paper = LETTER
 ) -> tuple[Book | None, tuple[Note, ...]]:
     pattern = bulrush.pattern(photos=photos, layout=layout, places=PLACES)
-    edition, notes = typeset(pattern, half_size(bulrush.manual(), paper), ARTWORK, paper)
+    edition, notes = typeset(
+        pattern, half_size(bulrush.manual(), paper, language()), ARTWORK, paper
+    )
     return (read_back(edition) if edition else None), notes
 
 

@@ -25,6 +25,7 @@ from publish.model.book import HALF_LETTER, LETTER
 from publish.model.figure import Artwork
 from publish.model.words import Manual, Steps, Table
 from publish.typeset import typeset
+from publish.words import language
 from publish.write import half_size
 
 
@@ -50,7 +51,7 @@ def tables(manual: Manual) -> int:
 def test_the_demo_is_tagged_without_a_fault(layout: str, paper: object) -> None:
     work, artwork = samphire()
     assert work.manual is not None
-    manual = half_size(work.manual, paper)  # type: ignore[arg-type]
+    manual = half_size(work.manual, paper, language())  # type: ignore[arg-type]
     pattern = replace(work.pattern, layout=layout)
     edition, notes = typeset(pattern, manual, artwork, paper)  # type: ignore[arg-type]
     assert notes == () and edition is not None
@@ -87,7 +88,7 @@ def test_every_layout_and_paper_is_tagged_without_a_fault(book: Book) -> None:
 
 
 def test_every_layout_on_half_size_paper_is_tagged_without_a_fault(small: Book) -> None:
-    tagged(small.edition.pdf, half_size(bulrush.manual(), small.edition.paper))
+    tagged(small.edition.pdf, half_size(bulrush.manual(), small.edition.paper, language()))
 
 
 def rules(pdf: bytes) -> set[str]:

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from publish.write.materials import bobbins
+from publish.write.threads import bobbins
 
 YARD = 36
 

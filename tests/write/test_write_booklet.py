@@ -19,8 +19,9 @@ from write_cases import (
 
 from publish.model.words import Steps, Table
 from publish.units import fraction_text
+from publish.words import language
 from publish.write.glossary import lengths
-from publish.write.terms import TERMS
+from publish.write.terms import terms
 
 # The kinds of figure that stage 6 draws, with the values each understands.
 KINDS = {
@@ -289,7 +290,7 @@ def test_every_piece_is_taken_up_after_it_is_cut(name: str) -> None:
 def test_glossary_terms_occur_in_the_text(name: str) -> None:
     book = manual(name)
     rest = "\n".join(t for where, t in strings(book) if where != "glossary")
-    forms = {t.name: t.form for t in TERMS}
+    forms = {t.name: t.form for t in terms(language())}
     rows = tables(book)["glossary"].rows
     assert rows
     for row in rows:
@@ -300,7 +301,7 @@ def test_glossary_terms_occur_in_the_text(name: str) -> None:
 def test_a_term_that_is_not_used_is_not_explained(name: str) -> None:
     listed = {row.cells[0].strip("*") for row in tables(manual(name))["glossary"].rows}
     rest = "\n".join(t for where, t in strings(manual(name)) if where not in ("glossary", "cover"))
-    for term in TERMS:
+    for term in terms(language()):
         assert (term.name in listed) == bool(re.search(term.form, rest, re.IGNORECASE)), term.name
 
 

@@ -14,7 +14,6 @@ from publish.operations.cutting import CutOff, CutPieces
 from publish.operations.operation import Moment, Where
 from publish.operations.parts import measured, sheet
 from publish.words import language
-from publish.words.en.lengths import Lengths
 from publish.write.context import Book
 from publish.write.precut import alternatives, sold
 
@@ -96,7 +95,7 @@ def test_sheets_are_cut_in_steps_with_their_layout() -> None:
     ],
 )
 def test_what_is_sold_in_words(count, kind, words) -> None:
-    assert sold(Lengths(), count, kind) == words
+    assert language().value(sold(count, kind)) == words
 
 
 def test_nested_motifs_are_traced_and_fused_as_their_layouts_show() -> None:

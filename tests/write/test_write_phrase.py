@@ -7,7 +7,7 @@ from fractions import Fraction
 import pytest
 
 from publish.words.en import phrase
-from publish.words.en.lengths import Lengths, spools
+from publish.words.lengths import Lengths, spools
 
 
 def test_counts_are_words_up_to_twelve() -> None:

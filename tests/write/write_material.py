@@ -25,6 +25,7 @@ from publish.model.cutplan import (
     Strip,
     WebPlan,
 )
+from publish.words.values import Named
 
 F = Fraction
 STRIPS = SoldAs("strip", F(40), F(5, 2), 20)
@@ -99,7 +100,7 @@ def _fabric(key: str, plan: FabricPlan, throw: bool) -> FabricPlan:
     if key == "linen":
         stock = "short by 3/8 yd (0.30 m)" if throw else "enough, with 1/4 yd (0.20 m) left"
         said = f"2 3/4 yd (2.51 m) at hand are {stock}"
-        return replace(plan, spare=F(9), stock=stock, choices=(*plan.choices, said))
+        return replace(plan, spare=F(9), stock=Named(stock), choices=(*plan.choices, said))
     return _nested(plan) if key == "moss" and throw else plan
 
 
@@ -123,7 +124,7 @@ def _nested(plan: FabricPlan) -> FabricPlan:
     strip = Strip(F(80), (cut,), 1, placements(piece.letter, piece.count, 2))
     return replace(
         plan,
-        pieces=(replace(piece, name="nested motif", width=SPAN, length=SPAN),),
+        pieces=(replace(piece, called=Named("nested motif"), width=SPAN, length=SPAN),),
         strips=(strip,),
         length=F(80),
         needed=F(81),

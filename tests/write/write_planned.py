@@ -11,6 +11,7 @@ from publish.model.cutplan import (
     Cut,
     CutPlan,
     FabricPlan,
+    Package,
     Piece,
     PillowPlan,
     Strip,
@@ -21,6 +22,7 @@ from publish.model.draft import Draft, Patch
 from publish.model.pattern import Pattern, PillowSpec
 from publish.model.size import Size
 from publish.units import round_up
+from publish.words.values import Named
 
 WIDTH = Fraction(40)
 Letters = dict[tuple[str, ...], str]
@@ -51,7 +53,9 @@ def plan_of(pattern: Pattern, size: Size, draft: Draft, letters: Letters) -> Cut
         fabrics,
         span,
         _backing(size),
-        BattingPlan("Cotton", size.width + 6, size.height + 6, "crib 45 in × 60 in"),
+        BattingPlan(
+            "Cotton", size.width + 6, size.height + 6, Package("crib", Fraction(45), Fraction(60))
+        ),
         None
         if size.binding is None
         else BindingPlan(
@@ -104,7 +108,7 @@ def _grounds(pattern: Pattern, size: Size, draft: Draft, letters: Letters) -> li
     return [
         Piece(
             _letter(letters, "ground", fabric, str(wide < size.block_side)),
-            "ground",
+            Named("ground"),
             "ground",
             fabric,
             round_up(wide + seam + grow),
@@ -135,7 +139,7 @@ def _motifs(pattern: Pattern, size: Size, draft: Draft, letters: Letters) -> lis
         pieces.append(
             Piece(
                 _letter(letters, "motif", key),
-                "motif square",
+                Named("motif square"),
                 "motif",
                 motif.fabric,
                 side,
@@ -160,7 +164,7 @@ def _borders(pattern: Pattern, size: Size, letters: Letters) -> list[Piece]:
             pieces.append(
                 Piece(
                     _letter(letters, "border", str(index), where),
-                    f"border {where}",
+                    Named(f"border {where}"),
                     f"border {index} {where}",
                     border.fabric,
                     border.width + seam,
@@ -206,7 +210,7 @@ def _back(pillow: PillowSpec) -> tuple[Fraction, Fraction, int]:
 def _piece(
     letters: Letters, purpose: str, fabric: str, width: Fraction, length: Fraction, count: int = 1
 ) -> Piece:
-    return Piece(_letter(letters, purpose), purpose, purpose, fabric, width, length, count)
+    return Piece(_letter(letters, purpose), Named(purpose), purpose, fabric, width, length, count)
 
 
 def _backing(size: Size) -> BackingPlan:

@@ -17,7 +17,7 @@ from typing import Any
 from shapely.affinity import affine_transform
 from shapely.geometry.base import BaseGeometry
 
-from publish.draw.canvas.letters import CAP_HEIGHT, DESCENT, FACES, text_width
+from publish.draw.canvas.letters import CAP_HEIGHT, DESCENT, ENGLISH, FACES, Labels, text_width
 from publish.draw.canvas.rings import Spot, corners, hundredths, rings_of, runs_of, turned
 from publish.draw.canvas.style import INK, LABEL, SMALL
 from publish.draw.canvas.svg import svg_of
@@ -57,8 +57,8 @@ class Record:
 class Canvas:
     """A drawing surface `width` x `height` inches, or a frame on one."""
 
-    def __init__(self, width: float, height: float) -> None:
-        self.width, self.height = width, height
+    def __init__(self, width: float, height: float, labels: Labels = ENGLISH) -> None:
+        self.width, self.height, self.labels = width, height, labels
         self._record = Record()
         self._matrix = (float(POINTS_PER_INCH), 0.0, 0.0, float(POINTS_PER_INCH), 0.0, 0.0)
 
@@ -83,7 +83,7 @@ class Canvas:
         (m, n), (p, q) = across, down
         px, py = self.point((x, y))
         inner = Canvas.__new__(Canvas)
-        inner.width, inner.height = self.width, self.height
+        inner.width, inner.height, inner.labels = self.width, self.height, self.labels
         inner._record = self._record
         inner._matrix = (a * m + d * n, b * m + e * n, a * p + d * q, b * p + e * q, px, py)
         return inner

@@ -7,17 +7,20 @@ as wide on the page; a set length still reads as the number it is when it is cop
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import cache
 from importlib.resources import files
 
 from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
 
-from publish.measures import INCHES, Measures, metre_text
+from publish.measures import Measures, metre_text
 from publish.model.drawing import TRACKING as TRACKING
 from publish.surd import Exact, Surd
 from publish.units import YARD, fraction_text, maker_inches
+from publish.words import Language, language
+from publish.words.values import Value
 
 CAP_HEIGHT = 0.66
 """Of the type size: Source Sans Pro's capitals and figures."""
@@ -70,45 +73,77 @@ def wrap(text: str, size: float, width: float, face: str = "regular") -> list[st
 
 @dataclass(frozen=True)
 class Labels:
-    """The setting of lengths in figures, and the saying of them in alternative texts, in the
-    unit that leads."""
+    """The words of figures and of their alternative texts in a language, and the setting of
+    lengths in them, in the unit that leads."""
 
-    measures: Measures = INCHES
+    words: Language = field(default_factory=language)
+
+    @property
+    def measures(self) -> Measures:
+        """Return what lengths are rounded to and told in."""
+        return self.words.measures
+
+    def text(self, message: str, **values: str | int | Value) -> str:
+        """Return a message, as `Language.tell` does."""
+        return self.words.tell(message, **values)
+
+    def counted(self, count: int, noun: str) -> str:
+        """Return `3 rows`: a number in figures and the noun of `figure-count-NOUN`."""
+        return self.text(f"figure-count-{noun.replace(' ', '-')}", count=count)
+
+    def pictured(self, what: str, where: str) -> str:
+        """Return what a computed picture shows, without a full stop, with the message of where
+        that is."""
+        computed = self.text("figure-computed")
+        return self.text("figure-pictured", what=what, where=self.text(where), computed=computed)
+
+    def or_(self, items: Sequence[str]) -> str:
+        """Return texts one of which holds, joined by `or`."""
+        return self.text("figure-or").join(items)
+
+    def listed(self, items: Sequence[str]) -> str:
+        """Return `a`, `a and b`, `a, b and c`."""
+        return self.words.listed(items)
 
     def number(self, value: Exact) -> str:
         """Return a number for a label: `18½`, `⅜`, `3³⁄₁₆`, on the diagonal the nearest 1/8;
         or centimetres, `47.5`."""
         return self.measures.number(value) if self.measures.metric else _set(maker_inches(value))
 
-    def about(self, *lengths: Exact) -> str:
-        """Return `about ` where a length lies on the diagonal and is rounded to be read, or in
-        metric where it is rounded at all."""
+    def about(self, said: str, *lengths: Exact) -> str:
+        """Return a text, with `about` where a length in it lies on the diagonal and is rounded
+        to be read, or in metric where it is rounded at all."""
         rounded = (
             not self.measures.exact(v) if self.measures.metric else isinstance(v, Surd)
             for v in lengths
         )
-        return "about " if any(rounded) else ""
+        return self.words.lengths.words.about.format(said) if any(rounded) else said
 
     def length(self, length: Exact) -> str:
         """Return `18½ in`, or `about 25½ in` on the diagonal; `47 cm`, `7.5 mm`."""
         if self.measures.metric:
-            return f"{self.about(length)}{self.measures.text(length)}"
-        return f"{self.about(length)}{self.number(length)} in"
+            return self.about(self.measures.text(length), length)
+        return self.about(f"{self.number(length)} in", length)
 
     def size(self, width: Exact, height: Exact) -> str:
         """Return `12 × 18 in`, or `18½ in square`."""
-        if width == height:
-            return f"{self.length(width)} square"
+        square = self.words.lengths.words.square
+        if width == height and square:
+            return square.format(self.length(width))
         return self.sides(width, height)
 
     def sides(self, width: Exact, height: Exact) -> str:
         """Return `12 × 18½ in`."""
         both = f"{self.number(width)} × {self.number(height)} {self.measures.unit}"
-        return f"{self.about(width, height)}{both}"
+        return self.about(both, width, height)
 
     def buy(self, length: Fraction) -> str:
         """Return cloth by length as it is bought: `1⅜ yd`, `1.30 m`, `60 cm`."""
-        return metre_text(length) if self.measures.metric else f"{_set(length / YARD)} yd"
+        return (
+            self.measures.marked(metre_text(length))
+            if self.measures.metric
+            else f"{_set(length / YARD)} yd"
+        )
 
     def plain(self, length: Exact) -> str:
         """Return `18 1/2 in` for alternative text, in digits that any reader can speak."""
@@ -116,11 +151,15 @@ class Labels:
 
     def spoken(self, width: Exact, height: Exact) -> str:
         """Return `20 × 24 in` for alternative text, in digits that any reader can speak."""
-        return f"{self.about(width, height)}{self.measures.sides(width, height)}"
+        return self.about(self.measures.sides(width, height), width, height)
 
     def plain_buy(self, length: Fraction) -> str:
         """Return cloth by length for alternative text."""
         return self.measures.bought(length, length)
+
+
+ENGLISH = Labels()
+"""Labels of what is drawn for the designer, such as findings."""
 
 
 def _set(near: Fraction) -> str:

@@ -40,7 +40,7 @@ def piece_words(bench: Bench, piece: Laid) -> tuple[str, ...]:
     cut = piece_of(bench.plan, piece.letter)
     if cut is None or not cut.shape.endswith("triangle") or cut.yields < 2:
         return (words,)
-    return f"{words}, {cut.yields} triangles", words
+    return say.text("figure-triangles", words=words, yields=cut.yields), words
 
 
 def draw_piece(bench: Bench, piece: Laid, first: bool) -> Laid | None:

@@ -27,12 +27,12 @@ from publish.draw.canvas.style import (
 from publish.draw.cloth import hatch, sheet
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.cutting.bench import Bench, draw_piece, firsts
-from publish.draw.cutting.layout import Group, Laid, bands, groups, lay, piece_of, size_of, spread
-from publish.draw.cutting.outlines import draw_stretches, nested_words, web
+from publish.draw.cutting.layout import Group, Laid, bands, groups, lay, spread
+from publish.draw.cutting.outlines import draw_stretches, web
+from publish.draw.cutting.plan_words import plan_words
 from publish.draw.cutting.precut import draw_sheets
 from publish.draw.top import fit
-from publish.draw.words import counted, listed
-from publish.model.cutplan import FabricPlan, Piece, Strip
+from publish.model.cutplan import FabricPlan
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
 from publish.units import POINTS_PER_INCH
@@ -75,7 +75,9 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     draw_stretches(bench)
     beyond = _order(bench, [o for o in outside if o is not None])
     canvas.width += _measures(bench, bought, beyond) / POINTS_PER_INCH
-    return canvas.figure(spec, _alt(context, spec, plan))
+    return canvas.figure(
+        spec, plan_words(context, spec, plan, context.labels.plain_buy(_bought(context, plan)))
+    )
 
 
 def _set_out(
@@ -85,7 +87,7 @@ def _set_out(
         scale = fit(bought, plan.usable_width, room)
         least = min(_named(say, plan) / POINTS_PER_INCH, room[0]) / float(bought)
         scale = max(scale, least)
-        canvas = Canvas(0.3 + float(bought) * scale + 0.12, 9.0)
+        canvas = Canvas(0.3 + float(bought) * scale + 0.12, 9.0, say)
         return canvas, canvas.frame(0.3, 0.8, scale)
     thinnest = min((float(s.depth) for s in plan.strips), default=1.0)
     per_inch = thinnest * POINTS_PER_INCH / float(plan.usable_width)
@@ -94,7 +96,7 @@ def _set_out(
     tall = float(bought) * wide / float(plan.usable_width) * POINTS_PER_INCH
     if text_width(_to_buy(say, bought), LABEL) + 8 > tall:
         right, wide = RIGHT + BEYOND, wide - BEYOND
-    canvas = Canvas(LEFT + wide + right, 9.0)
+    canvas = Canvas(LEFT + wide + right, 9.0, say)
     return canvas, canvas.frame(LEFT, 0.8, wide / float(plan.usable_width))
 
 
@@ -199,7 +201,7 @@ def _hair(frame: Canvas) -> Fraction:
 
 
 def _strip_words(say: Labels, group: Group) -> tuple[str, str]:
-    return counted(group.strip.count, "strip"), say.length(group.strip.depth)
+    return say.counted(group.strip.count, "strip"), say.length(group.strip.depth)
 
 
 def _letters(bench: Bench, outside: list[Laid]) -> float:
@@ -241,7 +243,7 @@ def _outermost(pieces: list[Laid]) -> Laid:
 
 
 def _to_buy(say: Labels, bought: Fraction) -> str:
-    return f"buy {say.buy(bought)}"
+    return say.text("figure-buy", bought=say.buy(bought))
 
 
 def _bought(context: Context, plan: FabricPlan) -> Fraction:
@@ -256,7 +258,7 @@ def _measures(bench: Bench, bought: Fraction, beyond: float) -> float:
     """
     say = bench.labels
     frame, width = bench.frame, bench.plan.usable_width
-    wide = f"{say.length(width)} usable width"
+    wide = say.text("figure-usable-width", width=say.length(width))
     long = _to_buy(say, bought)
     if bench.down:
         dimension(frame, (0, 0), (width, 0), wide, 14)
@@ -266,47 +268,3 @@ def _measures(bench: Bench, bought: Fraction, beyond: float) -> float:
     dimension(frame, (0, width), (0, 0), wide, 12)
     dimension(frame, (bought, width), (0, width), long, max(24.0, beyond + 9))
     return 0.0
-
-
-def shape_words(piece: Piece | None) -> str:
-    """Return what a rectangle is cut into: `, cut once into 2 triangles`."""
-    if piece is None or piece.shape in ("rectangle", "oversize"):
-        return ""
-    if piece.shape == "template":
-        return " round the template"
-    times = {"once-cut triangle": "once ", "twice-cut triangle": "twice "}.get(piece.shape, "")
-    noun = "triangle" if piece.shape.endswith("triangle") else piece.shape
-    return f", cut {times}into {counted(piece.yields, noun)}"
-
-
-def _alt(context: Context, spec: FigureSpec, plan: FabricPlan) -> str:
-    """Return the plan in words: what is bought, then every strip in cutting order."""
-    say = context.labels
-    parts = []
-    for number, group in enumerate(groups(plan), 1):
-        strip = group.strip
-        if strip.placements:
-            parts.append(f"cut {number}: {nested_words(context.labels, strip)}")
-            continue
-        parts.append(f"cut {number}: {_strip_alt(context.labels, plan, strip)}")
-    return (
-        f"Cutting layout of {context.pattern.fabrics[plan.fabric].name} for the "
-        f"{context.size(spec).title}, from {say.plain_buy(_bought(context, plan))} with a usable "
-        f"width of {say.plain(plan.usable_width)}: {'; '.join(parts)}."
-    )
-
-
-def _strip_alt(say: Labels, plan: FabricPlan, strip: Strip) -> str:
-    """Return what a strip gives, its sections last."""
-    gives = []
-    for cut in strip.cuts:
-        a, b = size_of(plan, cut)
-        becomes = shape_words(piece_of(plan, cut.letter))
-        gives.append(f"{cut.count} {cut.letter} of {say.measures.sides(a, b)}{becomes}")
-    for section in strip.sections:
-        inner = listed([_strip_alt(say, plan, s) for s in section.strips])
-        gives.append(f"a section {say.plain(section.width)} wide, cut into {inner}")
-    return (
-        f"{counted(strip.count, 'strip')} {say.plain(strip.depth)} deep, "
-        f"{'each ' if strip.count > 1 else ''}giving {listed(gives)}"
-    )

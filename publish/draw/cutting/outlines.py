@@ -36,7 +36,6 @@ from publish.draw.context import CannotDrawError, Context
 from publish.draw.cutting.bench import Bench
 from publish.draw.cutting.layout import groups
 from publish.draw.top import fit
-from publish.draw.words import counted, listed
 from publish.model.cutplan import Placed, Strip
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -82,8 +81,18 @@ def _middle(geometry: BaseGeometry) -> tuple[float, float]:
 
 def nested_words(say: Labels, strip: Strip) -> str:
     """Return a stretch of cloth in words, for alternative text."""
-    held = [f"{c.count} {c.letter} of {say.measures.sides(c.across, c.along)}" for c in strip.cuts]
-    return f"a stretch {say.plain(strip.depth)} deep, holding {listed(held)} nested"
+    held = [
+        say.text(
+            "figure-of-2",
+            count=c.count,
+            letter=c.letter,
+            across=say.measures.sides(c.across, c.along),
+        )
+        for c in strip.cuts
+    ]
+    return say.text(
+        "figure-a-stretch-deep-holding-nested", depth=say.plain(strip.depth), held=say.listed(held)
+    )
 
 
 def web(context: Context, spec: FigureSpec) -> Figure:
@@ -95,7 +104,7 @@ def web(context: Context, spec: FigureSpec) -> Figure:
     down = plan.length <= plan.width * Fraction(13, 10)
     sides = (plan.width, plan.length) if down else (plan.length, plan.width)
     scale = fit(*sides, ROOM_DOWN if down else (context.column - BESIDE, DEPTH_ACROSS))
-    canvas = Canvas(float(sides[0]) * scale + BESIDE, 9.0)
+    canvas = context.canvas(float(sides[0]) * scale + BESIDE, 9.0)
     frame = canvas.frame(0.3, 0.5, scale)
     roll = sheet(0, 0, *sides)
     frame.shape(roll, TINT, None)
@@ -109,8 +118,12 @@ def web(context: Context, spec: FigureSpec) -> Figure:
     dimension(frame, (sides[0], 0), sides, say.length(sides[1]), 14)
     return canvas.figure(
         spec,
-        f"{_roll_words(plan.placements)}, on {say.plain(plan.length)} of "
-        f"web {say.plain(plan.width)} wide, paper side up.",
+        say.text(
+            "figure-outlines-web",
+            value=_roll_words(say, plan.placements),
+            length=say.plain(plan.length),
+            width=say.plain(plan.width),
+        ),
     )
 
 
@@ -124,6 +137,8 @@ def _centre(frame: Canvas, middle: tuple[float, float], letter: str) -> None:
     )
 
 
-def _roll_words(placements: Iterable[Placed]) -> str:
+def _roll_words(say: Labels, placements: Iterable[Placed]) -> str:
     counts = Counter(p.letter for p in placements)
-    return listed([f"{counted(n, 'motif')} {letter}" for letter, n in counts.items()]) + " nested"
+    return say.listed(
+        [f"{say.counted(n, 'motif')} {letter}" for letter, n in counts.items()]
+    ) + say.text("figure-nested")

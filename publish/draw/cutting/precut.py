@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from publish.draw.canvas.canvas import Canvas
 from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import disc
 from publish.draw.canvas.style import HAIR, HEAD, INK, LABEL, SOFT, STEP_WIDTH, TINT, Stroke
@@ -18,7 +17,6 @@ from publish.draw.cloth import hatch, sheet
 from publish.draw.context import Context
 from publish.draw.cutting.bench import Bench, draw_piece, firsts
 from publish.draw.cutting.layout import Laid
-from publish.draw.words import counted, listed
 from publish.model.cutplan import FabricPlan, PrecutPlan, Sheet
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -37,13 +35,13 @@ def draw_sheets(context: Context, spec: FigureSpec, plan: FabricPlan, precut: Pr
     say = context.labels
     sold = precut.sold_as
     scale = SIDE / float(sold.width)
-    canvas = Canvas(STEP_WIDTH, 9.0)
+    canvas = context.canvas(STEP_WIDTH, 9.0)
     colour = context.colour(plan.fabric)
     templates = {t.key: t for t in context.plan(spec).templates}
     top = TITLE
     for number, kind in enumerate(precut.sheets, start=1):
         disc(canvas, (LEFT + 0.06, top - 0.1), str(number))
-        words = f"{counted(kind.count, sold.kind)}, {say.length(sold.length)} × "
+        words = f"{say.counted(kind.count, sold.kind)}, {say.length(sold.length)} × "
         words += say.length(sold.width)
         canvas.text((LEFT + 0.2, top - 0.1), words, LABEL, level="middle")
         frame = canvas.frame(LEFT, top, scale)
@@ -101,16 +99,31 @@ def _alt(say: Labels, name: str, title: str, precut: PrecutPlan) -> str:
     sold, parts = precut.sold_as, []
     for number, kind in enumerate(precut.sheets, start=1):
         cuts = [
-            f"{c.count * s.count} {c.letter} of {fraction_text(c.across)} × "
-            f"{fraction_text(c.along)} in"
+            say.text(
+                "figure-of-in",
+                count=c.count * s.count,
+                letter=c.letter,
+                across=fraction_text(c.across),
+                along=fraction_text(c.along),
+            )
             for s in kind.strips
             for c in s.cuts
         ]
         parts.append(
-            f"{number}: {counted(kind.count, sold.kind)}, giving {listed(cuts)}"
-            f"{' each' if kind.count > 1 else ''}"
+            say.text(
+                "figure-giving",
+                number=number,
+                count=say.counted(kind.count, sold.kind),
+                cuts=say.listed(cuts),
+                more=say.text("figure-each-2") if kind.count > 1 else "",
+            )
         )
-    return (
-        f"Cutting layout of {name} for the {title}, from {counted(precut.used, sold.kind)} of "
-        f"{say.plain(sold.length)} × {say.plain(sold.width)}: {'; '.join(parts)}."
+    return say.text(
+        "figure-precut-alt",
+        name=name,
+        title=title,
+        used=say.counted(precut.used, sold.kind),
+        length=say.plain(sold.length),
+        width=say.plain(sold.width),
+        parts="; ".join(parts),
     )

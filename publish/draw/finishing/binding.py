@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from publish.draw.canvas.canvas import Canvas
 from publish.draw.canvas.style import STEP_WIDTH
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.finishing.binding_edge import (
@@ -44,5 +43,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         raise CannotDrawError("this size has no binding")
     if detail not in DETAILS:
         raise CannotDrawError(f"there is no binding figure {detail!r}")
-    bench = Workbench.of(context, spec, Canvas(STEP_WIDTH, 4.0), plan.strip_width, plan.fabric)
+    bench = Workbench.of(
+        context, spec, context.canvas(STEP_WIDTH, 4.0), plan.strip_width, plan.fabric
+    )
     return bench.canvas.figure(spec, DETAILS[detail](bench))

@@ -60,14 +60,14 @@ def draw_start(bench: Workbench) -> str:
     frame.line((sewn, seam), (wide, seam), _light(bench))
     frame.circle((sewn, seam), 1.5, readable_on(bench.strip))
     arrow(frame, [(sewn + 0.02 * wide, half * 1.4), (sewn + wide * 0.26, half * 1.4)], ARROW)
-    dimension(frame, (start, 0), (sewn, 0), "loose tail", 9)
+    dimension(frame, (start, 0), (sewn, 0), say.text("figure-loose-tail"), 9)
     leader(frame, (wide * 0.88, 0), (wide * 0.88, -frame.inches(12)), "", dot=True)
-    frame.text((wide * 0.995, -frame.inches(15)), "raw edges level", anchor="end")
+    frame.text((wide * 0.995, -frame.inches(15)), say.text("figure-raw-edges-level"), anchor="end")
     leader(
         frame,
         (start + wide * 0.06, half),
         (start + wide * 0.06, half * 1.75),
-        "fold",
+        say.text("figure-fold"),
         "middle",
         dot=False,
         halo=bench.front,
@@ -75,17 +75,13 @@ def draw_start(bench: Workbench) -> str:
     )
     frame.text(
         (sewn + wide * 0.14, half * 1.4),
-        f"{say.length(bench.seam)} seam",
+        say.text("figure-seam", seam=say.length(bench.seam)),
         anchor="middle",
         level="top",
         fill=readable_on(bench.front),
         shift=(0, 6),
     )
-    return (
-        "The folded binding lies on the front along one edge, raw edges level with the edge and "
-        "fold inward. A tail at the start is left loose; the stitching beyond it lies "
-        f"{say.plain(bench.seam)} from the edge."
-    )
+    return say.text("figure-binding-edge-draw-start", seam=say.plain(bench.seam))
 
 
 def draw_close(bench: Workbench) -> str:
@@ -105,9 +101,14 @@ def draw_close(bench: Workbench) -> str:
     frame.line((first, seam), (wide, seam), _light(bench))
     for x in (last, first):
         frame.circle((x, seam), 1.5, readable_on(bench.strip))
-    dimension(frame, (left, 0), (right, 0), f"overlap {say.length(bench.width)}", 9)
+    dimension(
+        frame, (left, 0), (right, 0), say.text("figure-overlap", width=say.length(bench.width)), 9
+    )
     on_quilt = readable_on(bench.front)
-    for x, text, anchor in ((last, "last stitch", "middle"), (first, "first stitch", "middle")):
+    for x, text, anchor in (
+        (last, say.text("figure-last-stitch"), "middle"),
+        (first, say.text("figure-first-stitch"), "middle"),
+    ):
         leader(
             frame,
             (x, seam),
@@ -118,10 +119,7 @@ def draw_close(bench: Workbench) -> str:
             halo=bench.front,
             fill=on_quilt,
         )
-    return (
-        "The edge of the quilt between the last and the first stitch of the binding: the two tails "
-        f"lie along it and overlap by {say.plain(bench.width)}, the width of the strip."
-    )
+    return say.text("figure-binding-edge-draw-close", width=say.plain(bench.width))
 
 
 def draw_tuck(bench: Workbench) -> str:
@@ -144,15 +142,12 @@ def draw_tuck(bench: Workbench) -> str:
     on_quilt = readable_on(bench.front)
     for x, y, text, anchor in (
         (wide * 0.12, half * 0.8, "end", "middle"),
-        (fold, half, "folded beginning", "middle"),
-        (first, seam, "first stitch", "middle"),
+        (fold, half, bench.labels.text("figure-folded-beginning"), "middle"),
+        (first, seam, bench.labels.text("figure-first-stitch"), "middle"),
     ):
         down = half * (2.6 if text == "folded beginning" else 1.8)
         leader(frame, (x, y), (x, down), text, anchor, dot=False, halo=bench.front, fill=on_quilt)
-    return (
-        "The folded beginning of the binding lies on the edge of the quilt, its first part not "
-        "sewn down; the other end is tucked into it."
-    )
+    return bench.labels.text("figure-binding-edge-draw-tuck")
 
 
 def draw_corner(bench: Workbench) -> str:
@@ -169,15 +164,14 @@ def draw_corner(bench: Workbench) -> str:
         disc(frame, (-reach + frame.inches(6.5), reach * 1.25 - frame.inches(7)), str(number + 1))
     for x in (0.7 + 0.12, 0.7 + 0.86 + 0.12):
         block_arrow(canvas, (x - 0.06, 1.1), (x + 0.06, 1.1), SOFT, 7.0)
-    words = (f"stop {say.length(bench.seam)}", "fold up", "fold down")
+    words = (
+        say.text("figure-stop", seam=say.length(bench.seam)),
+        say.text("figure-fold-up"),
+        say.text("figure-fold-down"),
+    )
     for number, text in enumerate(words):
         canvas.text((0.7 + 0.86 * number - 0.31, 1.6), text, anchor="middle", fill=SOFT)
-    return (
-        f"1: stitching stops {say.plain(bench.seam)} before the corner. 2: the binding is folded "
-        "straight up, with a fold at 45 degrees across the corner. 3: it is folded straight down "
-        "along the next side, its new fold level with the first edge, and stitching starts again "
-        "from that edge."
-    )
+    return say.text("figure-binding-edge-draw-corner", seam=say.plain(bench.seam))
 
 
 def _stop(frame: Canvas, bench: Workbench, reach: float) -> None:
@@ -235,11 +229,10 @@ def draw_finish(bench: Workbench) -> str:
         if y < bottom - 0.03:
             canvas.line((right - wide - 0.022, y), (right - wide + 0.018, y + 0.028), stitch)
     beside = right + 0.14
-    leader(canvas, (right - wide / 2, top + wide / 2), (beside, top + 0.1), "mitre")
-    leader(canvas, (right - wide, top + 0.62), (beside, top + 0.5), "blind stitches")
-    leader(canvas, (right - wide - 0.34, top + 0.98), (beside, top + 0.92), "backing")
-    return (
-        "The back of the quilt at a corner: the binding is folded over the edge to the back and "
-        "sewn down along its fold with small blind stitches; at the corner its two sides meet in "
-        "a mitre."
-    )
+    for message, at, low in (
+        ("figure-mitre", (right - wide / 2, top + wide / 2), 0.1),
+        ("figure-blind-stitches", (right - wide, top + 0.62), 0.5),
+        ("figure-backing", (right - wide - 0.34, top + 0.98), 0.92),
+    ):
+        leader(canvas, at, (beside, top + low), bench.labels.text(message))
+    return bench.labels.text("figure-binding-edge-draw-finish")

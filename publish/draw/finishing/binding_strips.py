@@ -50,30 +50,27 @@ def draw_join(bench: Workbench) -> str:
         frame,
         (width * 0.82, width * 0.82 - gap),
         (width + frame.inches(13), width * 0.42),
-        f"trim to {say.length(bench.seam)}",
+        say.text("figure-trim-to", seam=say.length(bench.seam)),
         halo=PAPER,
     )
     leader(
         frame,
         (width * 0.5, width * 1.5),
         (width + frame.inches(13), width * 1.5),
-        "wrong side",
+        say.text("figure-wrong-side"),
         halo=PAPER,
     )
     leader(
         frame,
         (-long * 0.55, width * 0.55),
         (-long * 0.55, width + frame.inches(13)),
-        "right side",
+        say.text("figure-right-side"),
         "middle",
         halo=PAPER,
     )
     _opened(bench, scale)
-    return (
-        f"1: two binding strips {say.plain(bench.width)} wide cross at a right angle, right "
-        "sides together, sewn on the diagonal of the square where they cross; the corner beyond "
-        f"is trimmed to {say.plain(bench.seam)}. 2: opened out, one straight strip with a "
-        "slanting seam."
+    return say.text(
+        "figure-binding-strips-draw-join", width=say.plain(bench.width), seam=say.plain(bench.seam)
     )
 
 
@@ -107,7 +104,7 @@ def draw_press(bench: Workbench) -> str:
         frame,
         (long * 0.5 / scale, width / 2),
         ((long + 0.17) / scale, width / 2),
-        "fold",
+        say.text("figure-fold"),
         dot=False,
         halo=PAPER,
     )
@@ -119,11 +116,12 @@ def draw_press(bench: Workbench) -> str:
     low.line((0, lip), (long / scale, lip), Stroke(edge_of(bench.strip), 0.4))
     dimension(low, (0, width / 2), (0, 0), say.length(half), 10)
     beside = (long + 0.17) / scale
-    leader(low, (long / scale, 0), (beside, low.inches(0)), "fold", dot=False, halo=None)
-    leader(low, (long / scale, width / 2), (beside, width / 2), "raw edges", dot=False, halo=None)
-    return (
-        f"A binding strip {say.plain(bench.width)} wide, wrong side up, folded along its middle "
-        f"line; pressed, it is {say.plain(half)} wide with both raw edges level."
+    end = long / scale
+    fold, raw = say.text("figure-fold"), say.text("figure-raw-edges")
+    leader(low, (end, 0), (beside, low.inches(0)), fold, dot=False, halo=None)
+    leader(low, (end, width / 2), (beside, width / 2), raw, dot=False, halo=None)
+    return say.text(
+        "figure-binding-strips-draw-press", width=say.plain(bench.width), half=say.plain(half)
     )
 
 
@@ -147,10 +145,10 @@ def draw_bias(bench: Workbench) -> str:
     disc(canvas, (0.12, 0.22), "1")
     block_arrow(canvas, (1.3, 1.2), (1.3, 1.42), SOFT, 8.0)
     _slanting(bench, upper, translate(lower, -side, 0), side, plan.lines)
-    return (
-        f"1: a square of {say.plain(plan.square)} is cut on one diagonal. 2: the triangles are "
-        "sewn together along straight edges into a slanting shape, and lines are ruled "
-        f"{say.plain(bench.width)} apart, parallel to its bias edges."
+    return say.text(
+        "figure-binding-strips-draw-bias",
+        square=say.plain(plan.square),
+        width=say.plain(bench.width),
     )
 
 
@@ -175,7 +173,7 @@ def _slanting(bench: Workbench, upper: Polygon, lower: Polygon, side: float, lin
         frame,
         foot,
         (side * 0.66, side * 0.7),
-        f"{say.length(bench.width)} apart",
+        say.text("figure-apart", width=say.length(bench.width)),
         dot=False,
         halo=PAPER,
     )

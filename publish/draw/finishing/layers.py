@@ -56,7 +56,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     top = top_size(context, spec)
     wide = float(backing.width) + LEAN * float(backing.height)
     scale = ROOM / wide
-    canvas = Canvas(STEP_WIDTH, 6.0)
+    canvas = context.canvas(STEP_WIDTH, 6.0)
     heights = [0.0, RISE, 2 * RISE]
     tall = float(backing.height) * FLAT * scale
     middle = (ROOM / 2 + 0.04, tall / 2 + 0.1)
@@ -71,15 +71,19 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     _top(frames[0], context, context.draft(spec), top)
     name = context.pattern.fabrics[backing.fabric].name
     rows = [
-        ("Top", "right side up", top),
-        ("Batting", wadding.name, (wadding.width, wadding.height)),
-        ("Backing", f"{name}, wrong side up", (backing.width, backing.height)),
+        (say.text("figure-top"), say.text("figure-right-side-up"), top),
+        (say.text("figure-batting"), wadding.name, (wadding.width, wadding.height)),
+        (
+            say.text("figure-backing-2"),
+            say.text("figure-layer-wrong-side-up", name=name),
+            (backing.width, backing.height),
+        ),
     ]
     base = tall + 2 * RISE + 0.34
     for word, note, size in rows:
         base += _row(context.labels, canvas, base, word, note, size)
     sizes = "; ".join(f"{w.lower()} {say.spoken(*s)}, {n}" for w, n, s in rows)
-    return canvas.figure(spec, f"Three layers from the top down: {sizes}.")
+    return canvas.figure(spec, say.text("figure-layers", sizes=sizes))
 
 
 def _slanted(canvas: Canvas, middle: tuple[float, float], scale: float, down: float) -> Canvas:

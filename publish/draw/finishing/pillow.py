@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from publish.draw.canvas.canvas import Canvas
 from publish.draw.canvas.style import STEP_WIDTH
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.finishing.pillow_back import Pillow, draw_hem, draw_layer, draw_sew
@@ -34,5 +33,5 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         raise CannotDrawError("this size is not a pillow")
     if detail not in DETAILS:
         raise CannotDrawError(f"there is no pillow figure {detail!r}")
-    bench = Workbench.of(context, spec, Canvas(STEP_WIDTH, 4.0), plan.hem, plan.fabric)
+    bench = Workbench.of(context, spec, context.canvas(STEP_WIDTH, 4.0), plan.hem, plan.fabric)
     return bench.canvas.figure(spec, DETAILS[detail](Pillow(context, bench, plan, size.pillow)))

@@ -29,7 +29,6 @@ from publish.draw.cloth import fabric, sheet
 from publish.draw.context import Context
 from publish.draw.piecing.table import paint_raw
 from publish.draw.top import paint_motifs
-from publish.draw.words import counted
 from publish.draw.workbench import Workbench
 from publish.model.cutplan import PillowPlan
 from publish.model.pattern import PillowSpec
@@ -81,14 +80,22 @@ def draw_hem(pillow: Pillow) -> str:
     dimension(frame, (0, high), (0, 0), say.length(pillow.hemmed), 9)
     beside = wide + frame.inches(10)
     middle = high - fold / 2
-    leader(frame, (wide * 0.96, middle), (beside, middle), "hem", halo=None)
-    words = f"fold {say.length(plan.hem / 2)}, then {say.length(plan.hem / 2)} again"
+    leader(frame, (wide * 0.96, middle), (beside, middle), say.text("figure-hem"), halo=None)
+    words = say.text("figure-fold-then-again", hem=say.length(plan.hem / 2))
     frame.text((wide / 2, high), words, anchor="middle", shift=(0, 12))
-    frame.text((wide / 2, high * 0.42), "wrong side", anchor="middle", level="middle", halo=PAPER)
-    return (
-        f"One of {counted(plan.count, 'back piece')}, cut {say.spoken(long, short)}, wrong side "
-        f"up: one long edge folded over {say.plain(plan.hem / 2)} twice and sewn along the inner "
-        f"fold, which leaves it {say.plain(pillow.hemmed)} deep."
+    frame.text(
+        (wide / 2, high * 0.42),
+        say.text("figure-wrong-side"),
+        anchor="middle",
+        level="middle",
+        halo=PAPER,
+    )
+    return say.text(
+        "figure-pillow-back-draw-hem",
+        count=say.counted(plan.count, "back piece"),
+        long=say.spoken(long, short),
+        hem=say.plain(plan.hem / 2),
+        hemmed=say.plain(pillow.hemmed),
     )
 
 
@@ -110,14 +117,20 @@ def draw_layer(pillow: Pillow) -> str:
     arrow(frame, [(x, start + deep * 0.4), (x, high - deep * 0.25)], ARROW)
     dimension(frame, (wide, high - deep), (wide, deep), say.length(plan.overlap), 9)
     beside = wide + frame.inches(12)
-    leader(frame, (wide * 0.94, deep * 0.3), (beside, deep * 0.3), "first back,", halo=None)
-    frame.text((beside, deep * 0.3), "wrong side up", shift=(2.5, 11.5))
+    leader(
+        frame,
+        (wide * 0.94, deep * 0.3),
+        (beside, deep * 0.3),
+        say.text("figure-first-back"),
+        halo=None,
+    )
+    frame.text((beside, deep * 0.3), say.text("figure-wrong-side-up"), shift=(2.5, 11.5))
     y = start + deep * 0.7
-    leader(frame, (wide * 0.94, y), (beside, y), "second back", halo=None)
-    return (
-        f"The front, {say.spoken(front_w, front_h)}, right side up. The first back piece lies on "
-        "it wrong side up, raw edges level with the top; the second comes up from the bottom edge "
-        f"so that the hems overlap by {say.plain(plan.overlap)}."
+    leader(frame, (wide * 0.94, y), (beside, y), say.text("figure-second-back"), halo=None)
+    return say.text(
+        "figure-pillow-back-draw-layer",
+        front_w=say.spoken(front_w, front_h),
+        overlap=say.plain(plan.overlap),
     )
 
 
@@ -152,13 +165,16 @@ def draw_sew(pillow: Pillow) -> str:
         frame,
         (wide - seam, high * 0.16),
         (beside, high * 0.16),
-        f"{say.length(pillow.spec.seam)} seam",
+        say.text("figure-seam", seam=say.length(pillow.spec.seam)),
         halo=None,
     )
-    leader(frame, (wide - seam, high / 2), (beside, high / 2), "back-stitch", halo=None)
-    frame.text((beside, high / 2), "at the hems", shift=(2.5, 11.5))
-    frame.shape(box(0, 0, wide, high), None, Stroke(edge_of(bench.strip), 0.7))
-    return (
-        f"Both back pieces on the front, sewn all the way round {say.plain(pillow.spec.seam)} "
-        "from the edge, with back stitches where the seam crosses the hems."
+    leader(
+        frame,
+        (wide - seam, high / 2),
+        (beside, high / 2),
+        say.text("figure-back-stitch"),
+        halo=None,
     )
+    frame.text((beside, high / 2), say.text("figure-at-the-hems"), shift=(2.5, 11.5))
+    frame.shape(box(0, 0, wide, high), None, Stroke(edge_of(bench.strip), 0.7))
+    return say.text("figure-pillow-back-draw-sew", seam=say.plain(pillow.spec.seam))

@@ -61,19 +61,23 @@ def draw_turn(pillow: Pillow) -> str:
     middle = 0.08 + high * scale / 2
     block_arrow(canvas, (SIDE + 0.14, middle), (SIDE + 0.36, middle), SOFT, 8.0)
     low = 0.08 + high * scale + 0.19
-    canvas.text((0.08 + SIDE / 2, low), "back", LABEL, anchor="middle")
-    canvas.text((0.42 + SIDE * 1.5, low), "front", LABEL, anchor="middle")
+    canvas.text((0.08 + SIDE / 2, low), say.text("figure-back"), LABEL, anchor="middle")
+    canvas.text((0.42 + SIDE * 1.5, low), say.text("figure-front"), LABEL, anchor="middle")
     canvas.text(
         (1.3, low + 0.17),
-        f"cover {say.length(size.width)}, form {say.length(pillow.plan.form)} square",
+        say.text(
+            "figure-cover-form-square",
+            width=say.length(size.width),
+            form=say.length(pillow.plan.form),
+        ),
         LABEL,
         "semibold",
         "middle",
     )
-    return (
-        f"The cover turned right side out, {say.spoken(size.width, size.height)}: the back with "
-        "its overlapping opening, and the front. The form inside is "
-        f"{say.plain(pillow.plan.form)} square."
+    return say.text(
+        "figure-pillow-cover-draw-turn",
+        width=say.spoken(size.width, size.height),
+        form=say.plain(pillow.plan.form),
     )
 
 
@@ -112,13 +116,24 @@ def draw_zip(pillow: Pillow) -> str:
         frame.line((start, deep), (finish, deep), thread)
     beside = wide + frame.inches(12)
     dimension(frame, (wide, deep), (wide, deep + hem), say.length(plan.hem), 8)
-    leader(frame, (wide * 0.8, deep), (beside, deep * 0.62), "zip, face down", halo=PAPER)
-    leader(frame, (ends / 2, deep), (ends / 2, deep * 0.56), "short stitches", "start", halo=PAPER)
-    frame.text((wide / 2, deep * 1.62), "wrong side", anchor="middle", halo=PAPER)
-    return (
-        f"The two back pieces, each {say.spoken(long, short)}, joined {say.plain(plan.hem)} from "
-        "one long edge and seen from the wrong side: the seam pressed open, its ends sewn with "
-        "short stitches, the zip face down over the basted middle."
+    leader(
+        frame,
+        (wide * 0.8, deep),
+        (beside, deep * 0.62),
+        say.text("figure-zip-face-down"),
+        halo=PAPER,
+    )
+    leader(
+        frame,
+        (ends / 2, deep),
+        (ends / 2, deep * 0.56),
+        say.text("figure-short-stitches"),
+        "start",
+        halo=PAPER,
+    )
+    frame.text((wide / 2, deep * 1.62), say.text("figure-wrong-side"), anchor="middle", halo=PAPER)
+    return say.text(
+        "figure-pillow-cover-draw-zip", long=say.spoken(long, short), hem=say.plain(plan.hem)
     )
 
 

@@ -27,7 +27,6 @@ STROKES = (
     Stroke(INK, 0.6, (0.2, 1.6), "round"),
 )
 """Told apart without colour: plain, fine, dashed, dotted."""
-AREAS = {"motif": "Motif", "ground": "Ground", "border": "Border"}
 WORDS_AT = 1.18
 """Inches from the left of the key at which an area's style stands."""
 
@@ -42,7 +41,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     room = (ROOM[0] - 0.02, LOW if context.paper.parent else ROOM[1])
     scale = fit(float(size.width) + 2 * seam, float(size.height) + 2 * seam, room)
     wide = (float(size.width) + 2 * seam) * scale
-    canvas = Canvas(ROOM[0], 8.0)
+    canvas = context.canvas(ROOM[0], 8.0)
     left = (ROOM[0] - wide) / 2 + seam * scale
     frame = canvas.frame(left, seam * scale + 0.02, scale)
     paint_binding(frame, context, size.key)
@@ -51,10 +50,15 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     for lines, stroke in zip(draft.quilting, _strokes(len(draft.quilting)), strict=True):
         frame.lines(lines.lines, stroke)
     _key(say, canvas, draft, (float(size.height) + 2 * seam) * scale + 0.2)
-    each = [f"{_area(draft, q).lower()} {quilting_words(q, say.plain)}" for q in draft.quilting]
-    alt = (
-        f"The quilting lines of the {size.title}, {say.spoken(size.width, size.height)}: "
-        f"{'; '.join(each)}."
+    each = [
+        f"{say.text(_area(draft, q, 'within'))} {quilting_words(say, q, say.plain)}"
+        for q in draft.quilting
+    ]
+    alt = say.text(
+        "figure-the-quilting-lines-of-the",
+        title=size.title,
+        width=say.spoken(size.width, size.height),
+        each="; ".join(each),
     )
     return canvas.figure(spec, alt)
 
@@ -63,9 +67,11 @@ def _strokes(count: int) -> list[Stroke]:
     return [STROKES[i % len(STROKES)] for i in range(count)]
 
 
-def _area(draft: Draft, lines: QuiltingLines) -> str:
-    """Return what an area is called; without motifs the ground is the patchwork."""
-    return "Patchwork" if lines.area == "ground" and not draft.placements else AREAS[lines.area]
+def _area(draft: Draft, lines: QuiltingLines, where: str = "key") -> str:
+    """Return the message of what an area is called, in the key or `within` a sentence; without
+    motifs the ground is the patchwork."""
+    patchwork = lines.area == "ground" and not draft.placements
+    return f"figure-{where}-{'patchwork' if patchwork else lines.area}"
 
 
 def _key(say: Labels, canvas: Canvas, draft: Draft, top: float) -> None:
@@ -75,5 +81,5 @@ def _key(say: Labels, canvas: Canvas, draft: Draft, top: float) -> None:
         y = top + row * 0.16
         if not lines.lines.is_empty:
             canvas.line((0.05, y), (0.42, y), stroke)
-        canvas.text((0.52, y), _area(draft, lines), LABEL, "semibold", level="middle")
-        canvas.text((WORDS_AT, y), quilting_words(lines, say.length), LABEL, level="middle")
+        canvas.text((0.52, y), say.text(_area(draft, lines)), LABEL, "semibold", level="middle")
+        canvas.text((WORDS_AT, y), quilting_words(say, lines, say.length), LABEL, level="middle")

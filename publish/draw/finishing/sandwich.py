@@ -29,7 +29,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     draft = context.draft(spec)
     scale = fit(backing.width, backing.height, ROOM)
     wide, high = float(backing.width), float(backing.height)
-    canvas = Canvas(STEP_WIDTH, 3.0)
+    canvas = context.canvas(STEP_WIDTH, 3.0)
     frame = canvas.frame(LEFT + wide * scale / 2, TOP + high * scale / 2, scale)
     sheets = [
         (float(w), float(h))
@@ -49,11 +49,12 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     _rows(frame, sheets[2])
     _names(frame, sheets)
     top = top_size(context, spec)
-    alt = (
-        f"The layers from above: backing {say.spoken(backing.width, backing.height)} wrong side "
-        f"up, batting {say.spoken(wadding.width, wadding.height)}, top {say.spoken(*top)} right "
-        f"side up, reaching {say.plain(backing.overhang)} less than the backing on every side; "
-        "rows of basting both ways, arrows from the centre out."
+    alt = say.text(
+        "figure-sandwich",
+        width=say.spoken(backing.width, backing.height),
+        width_2=say.spoken(wadding.width, wadding.height),
+        top=say.spoken(*top),
+        overhang=say.plain(backing.overhang),
     )
     return canvas.figure(spec, alt)
 
@@ -73,7 +74,12 @@ def _rows(frame: Canvas, top: tuple[float, float]) -> None:
         arrow(frame, [start, end], ARROW)
 
 
-NAMES = (("backing,", "wrong side up"), ("batting",), ("top,", "right side up"))
+NAMES = (
+    ("figure-layer-backing", "figure-wrong-side-up"),
+    ("figure-layer-batting",),
+    ("figure-layer-top", "figure-right-side-up"),
+)
+"""Messages, from the lowest layer up."""
 LINE = 11.5
 """Points between lines of words."""
 
@@ -86,10 +92,12 @@ def _names(frame: Canvas, sheets: list[tuple[float, float]]) -> None:
         inner = sheets[number + 1][0] if number + 1 < len(sheets) else wide * 0.86
         low = high / 2 - frame.inches(4)
         target = ((wide + inner) / 4, min(max(y, -low), low))
-        leader(frame, target, (beside, y), words[0], halo=None)
+        leader(frame, target, (beside, y), frame.labels.text(words[0]), halo=None)
         for i, text in enumerate(words[1:], 1):
-            frame.text((beside, y), text, level="middle", shift=(2.5, LINE * i))
+            frame.text((beside, y), frame.labels.text(text), level="middle", shift=(2.5, LINE * i))
         y += frame.inches(LINE * len(words) + 8)
     y = max(y + frame.inches(6), frame.inches(30))
-    for i, text in enumerate(("baste from the", "centre out")):
+    for i, text in enumerate(
+        (frame.labels.text("figure-baste-from-the"), frame.labels.text("figure-centre-out"))
+    ):
         frame.text((beside, y), text, level="middle", shift=(2.5, LINE * i))

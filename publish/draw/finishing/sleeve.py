@@ -37,7 +37,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     size, piece = context.size(spec), context.plan(spec).sleeve
     if piece is None or size.sleeve is None:
         raise CannotDrawError("this size has no hanging sleeve")
-    bench = Workbench.of(context, spec, Canvas(STEP_WIDTH, 4.0), size.sleeve, piece.fabric)
+    bench = Workbench.of(context, spec, context.canvas(STEP_WIDTH, 4.0), size.sleeve, piece.fabric)
     if spec.get("detail") == "attach":
         return bench.canvas.figure(spec, _attach(bench, piece, size.sleeve))
     return bench.canvas.figure(spec, _make(bench, piece, size.sleeve))
@@ -75,11 +75,11 @@ def _make(bench: Workbench, piece: Piece, depth: Fraction) -> str:
     block_arrow(canvas, (middle, top + high + 0.1), (middle, top + high + 0.32), SOFT, 8.0)
     low = top + high + 0.44
     _tube(bench, (left, low, wide), depth)
-    return (
-        f"The sleeve strip, hemmed at both short ends to {say.spoken(long, deep)}, folded in half "
-        "along its length, wrong sides together. The long edges are sewn with a "
-        f"{say.plain(bench.seam)} seam, and the tube pressed {say.plain(depth)} deep with its "
-        "open seam along the middle."
+    return say.text(
+        "figure-sleeve-make",
+        long=say.spoken(long, deep),
+        seam=say.plain(bench.seam),
+        depth=say.plain(depth),
     )
 
 
@@ -102,7 +102,12 @@ def _tube(bench: Workbench, at: tuple[float, float, float], depth: Fraction) -> 
     dimension(canvas, (left, top + high), (left, top), say.length(depth), 9)
     spot = left + wide * 0.62
     leader(
-        canvas, (spot, middle), (spot, top + high + 0.16), "seam pressed open", "middle", halo=PAPER
+        canvas,
+        (spot, middle),
+        (spot, top + high + 0.16),
+        say.text("figure-seam-pressed-open"),
+        "middle",
+        halo=PAPER,
     )
 
 
@@ -139,17 +144,14 @@ def _attach(bench: Workbench, piece: Piece, depth: Fraction) -> str:
         frame,
         spot,
         (spot[0], below + frame.inches(17)),
-        "sew both folds by hand",
+        say.text("figure-sew-both-folds-by-hand"),
         "middle",
         halo=bench.back,
         fill=ink,
     )
-    frame.text((width / 2, show), "back of the quilt", anchor="middle", fill=ink, shift=(0, -7))
-    return (
-        "The back of the quilt: the sleeve, "
-        f"{say.plain(depth)} deep, lies centred just below the binding at the top edge, seam "
-        "side down, its upper and lower folds sewn to the backing by hand; a rod runs through it."
-    )
+    back = say.text("figure-back-of-the-quilt")
+    frame.text((width / 2, show), back, anchor="middle", fill=ink, shift=(0, -7))
+    return say.text("figure-sleeve-attach", depth=say.plain(depth))
 
 
 def _sewn(frame: Canvas, bench: Workbench, at: tuple[float, float, float, float]) -> None:

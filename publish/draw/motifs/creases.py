@@ -22,7 +22,6 @@ from publish.draw.canvas.style import (
 )
 from publish.draw.context import Context
 from publish.draw.piecing.table import ground_of, laid_size, margins, paint_raw
-from publish.draw.words import listed
 from publish.model.draft import Unit
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -41,7 +40,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     margin = margins(context, draft, unit, trimmed=False)
     wide, high = laid_size(unit, margin)
     scale = SIDE / float(max(wide, high))
-    canvas = Canvas(STEP_WIDTH, 3.0)
+    canvas = context.canvas(STEP_WIDTH, 3.0)
     west, north = float(unit.box[0] - margin[0]), float(unit.box[1] - margin[1])
     frame = canvas.frame(LEFT - west * scale, TOP - north * scale, scale)
     paint_raw(frame, context, draft, unit, margin)
@@ -58,12 +57,21 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         fill=SOFT,
         shift=(0, 12),
     )
-    lines = [name for name, there in (("upright", upright), ("level", level)) if not there]
-    folds = [*(f"in half {name}" for name in lines), "on both diagonals"]
-    seams = "" if len(lines) == 2 else " Seams stand for the other creases."
-    alt = (
-        f"The ground, {say.spoken(wide, high)}, creased {listed(folds)}; every crease crosses "
-        f"the centre.{seams}"
+    lines = [
+        name
+        for name, there in (
+            (say.text("figure-upright"), upright),
+            (say.text("figure-level"), level),
+        )
+        if not there
+    ]
+    folds = [
+        *(say.text("figure-in-half", name=name) for name in lines),
+        say.text("figure-on-both-diagonals"),
+    ]
+    seams = "" if len(lines) == 2 else say.text("figure-creases")
+    alt = say.text(
+        "figure-creases-2", wide=say.spoken(wide, high), folds=say.listed(folds), seams=seams
     )
     return canvas.figure(spec, alt)
 
@@ -105,17 +113,34 @@ def _labels(frame: Canvas, corners: Corners, seams: tuple[bool, bool]) -> None:
     if not seams[0]:
         over = [(left + step, top - step), (right - step, top - step)]
         arrow(frame, bend(over[0], over[1], 0.11), ARROW, "open")
-    half = "seam" if seams[1] else "crease in half"
+    half = (
+        frame.labels.text("figure-seam-2")
+        if seams[1]
+        else frame.labels.text("figure-crease-in-half")
+    )
     leader(frame, (right - frame.inches(20), y), (beside, y), half, dot=True, halo=None)
     corner = (right - frame.inches(14), top + frame.inches(14))
-    leader(frame, corner, (beside, top + frame.inches(14)), "crease on the", halo=None)
+    leader(
+        frame,
+        corner,
+        (beside, top + frame.inches(14)),
+        frame.labels.text("figure-crease-on-the"),
+        halo=None,
+    )
     frame.text(
         (beside, top + frame.inches(23)),
-        "diagonal",
+        frame.labels.text("figure-diagonal"),
         LABEL,
         "regular",
         "start",
         "middle",
         shift=(2.5, 0),
     )
-    leader(frame, (x, y), (beside, bottom - frame.inches(26)), "centre", halo=None, dot=False)
+    leader(
+        frame,
+        (x, y),
+        (beside, bottom - frame.inches(26)),
+        frame.labels.text("figure-centre"),
+        halo=None,
+        dot=False,
+    )

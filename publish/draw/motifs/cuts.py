@@ -22,11 +22,11 @@ KINDS = ("opening", "notch", "outer", "centre")
 
 @dataclass(frozen=True)
 class CutRun:
-    """One cut: its line in the direction of cutting, and the cut in words."""
+    """One cut: its line in the direction of cutting, and the message that tells it."""
 
     kind: str
     line: LineString
-    words: str
+    says: str
 
 
 def cut_order(template: Template) -> tuple[CutRun, ...]:
@@ -42,17 +42,15 @@ def cut_order(template: Template) -> tuple[CutRun, ...]:
 def _run(line: LineString, template: Template, inmost: float, crossing: int) -> CutRun:
     multiple, single = template.folds
     if line.is_ring:
-        return CutRun("opening", line, "cut out the opening inside the wedge")
+        return CutRun("opening", line, "figure-cut-opening")
     if not _crosses(line, multiple, single):
         fold = multiple if _touches(line, multiple) else single
-        name = {"multiple": "multiple folds", "single": "single fold"}[fold.kind]
-        return CutRun("notch", line, f"cut the opening on the {name}")
+        return CutRun("notch", line, f"figure-cut-notch-{fold.kind}")
     if Point(line.coords[0]).distance(multiple.line) > NEAR:
         line = LineString(line.coords[::-1])
     if _distance(line) <= inmost + 1e-9 and _open_centre(line, template, crossing):
-        return CutRun("centre", line, "cut the centre opening last")
-    words = "cut the outer edge starting at the multiple folds and ending at the single fold"
-    return CutRun("outer", line, words)
+        return CutRun("centre", line, "figure-cut-centre")
+    return CutRun("outer", line, "figure-cut-outer")
 
 
 def _crosses(line: LineString, multiple: Fold, single: Fold) -> bool:

@@ -17,6 +17,7 @@ from shapely.ops import unary_union
 
 from publish.colour import contrast
 from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import arrow, bend
 from publish.draw.canvas.style import (
     CREASE,
@@ -56,7 +57,6 @@ LARGEST = 1.4
 FOLDED = 1.3
 """Points: the weight of a folded edge."""
 _STAGES = {"flat": 0, "half": 1, "quarter": 2, "third": 2, "thirds": 3, "eighth": 3}
-_COUNTS = ("one layer", "two layers")
 
 
 def fold(context: Context, spec: FigureSpec) -> Figure:
@@ -66,7 +66,7 @@ def fold(context: Context, spec: FigureSpec) -> Figure:
     made = _stage(spec, way)
     layers = folded(way, made)
     colour = context.colour(motif.fabric)
-    canvas = Canvas(STEP_WIDTH, STEP_WIDTH)
+    canvas = context.canvas(STEP_WIDTH, STEP_WIDTH)
     frame = _frame(canvas, layers)
     lay_cloth(frame, layers, colour)
     last = made == len(way.creases)
@@ -79,10 +79,10 @@ def fold(context: Context, spec: FigureSpec) -> Figure:
     else:
         for angle in edges:
             if (angle + 180) % 360 not in edges or angle < 180:
-                outside_words(frame, whole, angle, "fold", "regular")
+                outside_words(frame, whole, angle, context.labels.text("figure-fold"), "regular")
         _next_fold(frame, layers, way.creases[made], colour)
     name_centre(frame, last)
-    return canvas.figure(spec, _alt(way, made))
+    return canvas.figure(spec, _alt(context.labels, way, made))
 
 
 def _stage(spec: FigureSpec, way: Folding) -> int:
@@ -167,11 +167,11 @@ def outside_words(
 
 def _name_wedge(frame: Canvas, way: Folding, whole: BaseGeometry) -> None:
     multiple, single = _wedge_edges(way)
-    outside_words(frame, whole, multiple, "multiple folds", "semibold")
-    outside_words(frame, whole, single, "single fold", "semibold")
+    outside_words(frame, whole, multiple, frame.labels.text("figure-multiple-folds"), "semibold")
+    outside_words(frame, whole, single, frame.labels.text("figure-single-fold"), "semibold")
     left, top, right, _ = frame.to_page(whole).bounds
     at = ((left + right) / 2, top - 6)
-    frame.page.text(at, "open edges", LABEL, "semibold", "middle")
+    frame.page.text(at, frame.labels.text("figure-open-edges"), LABEL, "semibold", "middle")
 
 
 def name_centre(frame: Canvas, words: bool) -> None:
@@ -180,7 +180,9 @@ def name_centre(frame: Canvas, words: bool) -> None:
     page = frame.page
     if words:
         page.line((x, y), (x - 11, y + 9), LEADER)
-        page.text((x - 12, y + 10), "centre", LABEL, "semibold", "middle", "top")
+        page.text(
+            (x - 12, y + 10), frame.labels.text("figure-centre"), LABEL, "semibold", "middle", "top"
+        )
     page.circle((x, y), 1.8, INK, Stroke(PAPER, 0.5))
 
 
@@ -197,7 +199,11 @@ def _next_fold(frame: Canvas, layers: tuple[Layer, ...], crease: Crease, colour:
     end = (a * start.x + b * start.y, d * start.x + e * start.y)
     track = bend((start.x, start.y), end, 0.2 * crease.over)
     arrow(frame, track, Stroke(ink, 1.1), "open", size=6.0)
-    words = "right side" if shows_right(top) else "wrong side"
+    words = (
+        frame.labels.text("figure-right-side")
+        if shows_right(top)
+        else frame.labels.text("figure-wrong-side")
+    )
     lines = frame.to_page(unary_union([line, LineString(track)]))
     room = Room(frame.to_page(unary_union([moving, staying])), lines, 3.0)
     spot = room.spot(*size_of(words, LABEL, "italic"), within=frame.to_page(top.shown))
@@ -220,19 +226,18 @@ def _sides(layers: tuple[Layer, ...], crease: Crease) -> tuple[Polygon, Polygon]
     return whole.intersection(half), whole.difference(half)
 
 
-def _alt(way: Folding, made: int) -> str:
+def _alt(say: Labels, way: Folding, made: int) -> str:
     count = way.folds if made == len(way.creases) else len(folded(way, made))
-    side = "right side out" if WRONG_SIDE_UP else "right sides together"
-    if made == 0:
-        up = "wrong side up" if WRONG_SIDE_UP else "right side up"
-        return f"The square of cloth laid flat, {up}, with the line of the first fold."
-    if made < len(way.creases):
-        return (
-            f"The cloth after {made} of {len(way.creases)} folds, {side}, {count} layers, "
-            f"with the line of the next fold and an arrow from the side that goes over."
-        )
-    return (
-        f"The folded wedge, {count} layers, {side}: the centre at the bottom left, the "
-        f"multiple folds upright on the left, the single fold on the right, the open edges "
-        f"opposite the centre."
+    side = (
+        say.text("figure-right-side-out")
+        if WRONG_SIDE_UP
+        else say.text("figure-right-sides-together")
     )
+    if made == 0:
+        up = say.text("figure-wrong-side-up") if WRONG_SIDE_UP else say.text("figure-right-side-up")
+        return say.text("figure-folding-alt", up=up)
+    if made < len(way.creases):
+        return say.text(
+            "figure-folding-alt-2", made=made, creases=len(way.creases), side=side, count=count
+        )
+    return say.text("figure-folding-alt-3", count=count, side=side)

@@ -28,7 +28,9 @@ SHORT = 2.5
 
 def corner(close: Close) -> str:
     """Draw an inside corner clipped, then turned and sewn."""
-    first, second = _panels(close, ("clip", "turn and sew"))
+    first, second = _panels(
+        close, (close.labels.text("figure-clip"), close.labels.text("figure-turn-and-sew"))
+    )
     outer = box(0, 0, WIDE, HIGH)
     middle, deep = WIDE / 2, HIGH - 26
     finish = LineString([(middle - REACH, -20), (middle, deep), (middle + REACH, -20)])
@@ -41,7 +43,12 @@ def corner(close: Close) -> str:
     before.finished(inside)
     bottom = notch.buffer(-turn, join_style="mitre").bounds[3]
     _clip(first, (middle, bottom), (middle, deep - SHORT))
-    name(first, (middle, (bottom + deep) / 2), -8, "clip, not across the line")
+    name(
+        first,
+        (middle, (bottom + deep) / 2),
+        -8,
+        close.labels.text("figure-clip-not-across-the-line"),
+    )
     after = close.on(second)
     after.motif(body)
     after.hidden(notch.buffer(turn).boundary.intersection(outer.buffer(-1)))
@@ -50,11 +57,7 @@ def corner(close: Close) -> str:
         sewn = arm.intersection(box(0, 3, WIDE, deep - 9))
         stitches(after, sewn if side < 0 else LineString(sewn.coords[::-1]), 0.4)
     _close_stitches(after, (middle, deep))
-    return (
-        "An inside corner in two pictures: 1 the turn-under clipped straight into the corner, to "
-        "within a thread of the finished line; 2 both sides turned under and sewn, with three "
-        "close stitches in the corner."
-    )
+    return close.labels.text("figure-inward-corner")
 
 
 def _close_stitches(close: Close, at: tuple[float, float]) -> None:
@@ -73,7 +76,10 @@ def _clip(page: Canvas, start: tuple[float, float], end: tuple[float, float]) ->
 
 def hole(close: Close) -> str:
     """Draw an opening clipped lightly, its edge turned outward, then sewn all round."""
-    first, second = _panels(close, ("clip, turn outward", "sew all round"))
+    first, second = _panels(
+        close,
+        (close.labels.text("figure-clip-turn-outward"), close.labels.text("figure-sew-all-round")),
+    )
     outer = box(0, 0, WIDE, HIGH)
     centre = Point(WIDE / 2, HIGH / 2)
     radius = 15.0 + close.turn * 0.75
@@ -99,11 +105,7 @@ def hole(close: Close) -> str:
     beneath = centre.buffer(radius + close.turn * 0.75).boundary
     after.hidden(beneath.intersection(outer.buffer(-1)))
     stitches(after, LineString(list(finish.exterior.coords)[::-1]), 0.3)
-    return (
-        "An opening in two pictures: 1 its raw edge clipped halfway to the finished line and "
-        "turned outward under the motif; 2 the turned edge sewn all round, the ground showing "
-        "through."
-    )
+    return close.labels.text("figure-inward-hole")
 
 
 def _panels(close: Close, names: tuple[str, str]) -> tuple[Canvas, Canvas]:

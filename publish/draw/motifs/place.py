@@ -15,6 +15,7 @@ from shapely.geometry.base import BaseGeometry
 from publish.arcs import corners
 from publish.colour import contrast
 from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import arrow, bend, block_arrow, leader
 from publish.draw.canvas.style import (
     BASTE,
@@ -57,7 +58,7 @@ def unfold(context: Context, spec: FigureSpec) -> Figure:
     whole = affinity.rotate(stood(shape.cut_line, turn, mirrored), -way.turn, origin=(0, 0))
     left, top, right, bottom = whole.bounds
     scale = SMALL_SIDE / max(right - left, bottom - top)
-    canvas = Canvas(STEP_WIDTH, 1.6)
+    canvas = context.canvas(STEP_WIDTH, 1.6)
     first = canvas.frame(0.06 + SMALL_SIDE / 2, 0.7, scale)
     second = canvas.frame(STEP_WIDTH - 0.06 - SMALL_SIDE / 2, 0.7, scale)
     angle, over = way.creases[0].angle, way.creases[0].over
@@ -68,12 +69,21 @@ def unfold(context: Context, spec: FigureSpec) -> Figure:
     _creases(second, whole, [angle + 360 / shape.folds * i for i in range(shape.folds)], colour)
     page = canvas.page
     under = first.to_page(whole).bounds[3] + 11
-    page.text((first.point((0, 0))[0], under), "the last fold opens", LABEL, "regular", "middle")
-    page.text((second.point((0, 0))[0], under), "open, creases showing", LABEL, "regular", "middle")
-    alt = (
-        f"Two pictures: the cut motif still folded in half, with an arrow that opens it, and "
-        f"the motif open, all {shape.folds} wedges alike, its creases meeting at the centre."
+    page.text(
+        (first.point((0, 0))[0], under),
+        context.labels.text("figure-the-last-fold-opens"),
+        LABEL,
+        "regular",
+        "middle",
     )
+    page.text(
+        (second.point((0, 0))[0], under),
+        context.labels.text("figure-open-creases-showing"),
+        LABEL,
+        "regular",
+        "middle",
+    )
+    alt = context.labels.text("figure-place-unfold", folds=shape.folds)
     return canvas.figure(spec, alt)
 
 
@@ -124,7 +134,7 @@ def place_motif(context: Context, spec: FigureSpec) -> Figure:
     motif, shape = context.motif(spec)
     block = _block(context, spec, shape.key)
     side = float(context.size(spec).block_side)
-    canvas = Canvas(STEP_WIDTH, STEP_WIDTH)
+    canvas = context.canvas(STEP_WIDTH, STEP_WIDTH)
     frame = canvas.frame(STEP_WIDTH / 2, 0.08 + GROUND / 2, GROUND / side)
     _ground(frame, context, block, side)
     ground = box(-side / 2, -side / 2, side / 2, side / 2)
@@ -136,8 +146,10 @@ def place_motif(context: Context, spec: FigureSpec) -> Figure:
     rows = MultiLineString() if motif.method == "fusible" else on_ground(shape)
     frame.lines(rows, thread, smooth=0)
     _names(frame, shape, rows, side)
-    held = "" if rows.is_empty else ", and rows of basting along it, inside the edges to be turned"
-    alt = f"The motif centred on its ground, {_lined_up(shape)}{held}."
+    held = "" if rows.is_empty else context.labels.text("figure-place-place-motif")
+    alt = context.labels.text(
+        "figure-place-place-motif-2", labels=_lined_up(context.labels, shape), held=held
+    )
     return canvas.figure(spec, alt)
 
 
@@ -187,17 +199,20 @@ def _shared(shape: MotifShape) -> list[float]:
     return [a for a in _rays(shape) if abs((a + 22.5) % 45 - 22.5) < 0.01]
 
 
-def _lined_up(shape: MotifShape) -> str:
+def _lined_up(say: Labels, shape: MotifShape) -> str:
     """Say which of the ground's creases the motif's lie on."""
     diagonal = [abs(a % 90 - 45) < 0.01 for a in _shared(shape)]
     found = [
         words
-        for words, there in (("in half", not all(diagonal)), ("on the diagonals", any(diagonal)))
+        for words, there in (
+            (say.text("figure-in-half-2"), not all(diagonal)),
+            (say.text("figure-on-the-diagonals"), any(diagonal)),
+        )
         if there
     ]
     if not found:
-        return "evenly between the ground's creases"
-    return f"its creases lined up with the ground's creases {' and '.join(found)}"
+        return say.text("figure-place-lined-up")
+    return say.text("figure-place-lined-up-2", found=say.text("figure-and").join(found))
 
 
 def _names(frame: Canvas, shape: MotifShape, rows: MultiLineString, side: float) -> None:
@@ -208,7 +223,13 @@ def _names(frame: Canvas, shape: MotifShape, rows: MultiLineString, side: float)
     if not rows.is_empty:
         low = max(rows.geoms, key=lambda r: round(float(r.centroid.y - r.centroid.x * 0.4), 6))
         end = low.interpolate(0.8, normalized=True)
-        leader(page, frame.point((end.x, end.y)), (left + 24, foot + 12), "basting", "end")
+        leader(
+            page,
+            frame.point((end.x, end.y)),
+            (left + 24, foot + 12),
+            frame.labels.text("figure-basting"),
+            "end",
+        )
     shared = [a % 360 for a in _shared(shape)]
     if not shared:
         return
@@ -220,6 +241,6 @@ def _names(frame: Canvas, shape: MotifShape, rows: MultiLineString, side: float)
         page,
         frame.point((x * reach, y * reach)),
         (right - 22, foot + 12),
-        "creases together",
+        frame.labels.text("figure-creases-together"),
         "end",
     )

@@ -40,7 +40,7 @@ def stitch(context: Context, spec: FigureSpec) -> Figure:
     grounds = [b.patches[0].fabric for b in context.pattern.blocks.values() if b.motif == shape.key]
     if not grounds:
         raise CannotDrawError(f"no block carries the motif {shape.key!r}")
-    canvas = Canvas(STEP_WIDTH, 2.2)
+    canvas = context.canvas(STEP_WIDTH, 2.2)
     cloth = context.colour(motif.fabric)
     close = Close(
         canvas,
@@ -80,16 +80,11 @@ def _edge(close: Close) -> str:
     page.polyline(bend((162.0, 27.0), (held[0][0] + 1, held[0][1] - 3), 0.07), STITCHING)
     sweep(close, (64.0, finish(64) - turn - 8), (90.0, finish(90) + turn * 0.8), 0.42)
     _width(close, 15.0, finish(15), say.length(close.under))
-    name(page, (36, finish(36) - turn), 10, "raw edge")
-    name(page, (48, finish(48)), foot + 10, "finished line")
+    name(page, (36, finish(36) - turn), 10, say.text("figure-raw-edge"))
+    name(page, (48, finish(48)), foot + 10, say.text("figure-finished-line"))
     between = ((held[1][0] + held[2][0]) / 2, finish(held[2][0]))
-    name(page, between, foot + 10, f"stitches about {apart} apart")
-    return (
-        f"Needle-turn close up. On the left the motif's raw edge still lies "
-        f"{say.length(close.under)} outside the finished line; in the middle "
-        f"the needle sweeps this turn-under beneath; on the right the folded edge is sewn with "
-        f"small stitches about {apart} apart."
-    )
+    name(page, between, foot + 10, say.text("figure-stitches-about-apart", apart=apart))
+    return say.text("figure-stitch-edge", under=say.length(close.under), apart=apart)
 
 
 def _width(close: Close, x: float, y: float, words: str) -> None:
@@ -121,16 +116,19 @@ def _tip(close: Close) -> str:
     """Three pictures: one side sewn to the point, the tip turned across, the second side."""
     page = close.page
     high, wide = 92.0, 58.0
-    for index, words in enumerate(("first side", "tip across", "second side")):
+    for index, words in enumerate(
+        (
+            close.labels.text("figure-first-side"),
+            close.labels.text("figure-tip-across"),
+            close.labels.text("figure-second-side"),
+        )
+    ):
         x = 3.0 + index * 61.5
         frame = page.frame(x + wide / 2, 38.0)
         _tip_stage(close, frame, index, wide, high)
         disc(page, (x + 7, high + 20), str(index + 1), INK, SMALL)
         page.text((x + 16, high + 20), words, LABEL, level="middle")
-    return (
-        "Turning a point in three pictures: 1 the first side sewn up to the end of the finished "
-        "line, 2 the tip turned under straight across, 3 the second side turned under and sewn."
-    )
+    return close.labels.text("figure-stitch-tip")
 
 
 def _tip_stage(close: Close, frame: Canvas, stage: int, wide: float, high: float) -> None:

@@ -60,7 +60,7 @@ def set_out(context: Context, spec: FigureSpec) -> Wedge:
     half = _square(context, spec, shape) / 2
     left, top, right, bottom = unary_union([layer.place for layer in layers]).bounds
     scale = min(WIDE / (right - left), HIGH / (bottom - top)) / half
-    canvas = Canvas(STEP_WIDTH, STEP_WIDTH)
+    canvas = context.canvas(STEP_WIDTH, STEP_WIDTH)
     middle = (STEP_WIDTH - scale * half * (right - left)) / 2 - scale * half * left
     frame = canvas.frame(middle, 0.2 - scale * half * top, scale)
     cloth = unary_union([_scaled(layer.place, half) for layer in layers])
@@ -100,7 +100,14 @@ def draw_cloth(wedge: Wedge) -> None:
 
 
 def name_edges(wedge: Wedge) -> None:
-    for fold, angle in zip(("multiple folds", "single fold"), wedge.angles, strict=True):
+    for fold, angle in zip(
+        (
+            wedge.frame.labels.text("figure-multiple-folds"),
+            wedge.frame.labels.text("figure-single-fold"),
+        ),
+        wedge.angles,
+        strict=True,
+    ):
         outside_words(wedge.frame, wedge.cloth, angle, fold, "semibold")
     name_centre(wedge.frame, True)
 

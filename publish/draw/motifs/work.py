@@ -65,12 +65,9 @@ def wedge_baste(context: Context, spec: FigureSpec) -> Figure:
     lowest = max(found.rows, key=lambda row: row.bounds[3])
     end = lowest.interpolate(lowest.project(Point(lowest.bounds[2], lowest.bounds[3])))
     px, py = frame.point((end.x, end.y))
-    leader(frame.page, (px, py), (px + 38, py + 12), "basting")
-    waste = " and a row through the part that is cut away" if found.waste.geoms else ""
-    alt = (
-        f"The folded wedge of {wedge.shape.folds} layers, marked and basted: rows of long "
-        f"stitches inside the finished line{waste}."
-    )
+    leader(frame.page, (px, py), (px + 38, py + 12), context.labels.text("figure-basting"))
+    waste = context.labels.text("figure-work-wedge-baste") if found.waste.geoms else ""
+    alt = context.labels.text("figure-work-wedge-baste-2", folds=wedge.shape.folds, waste=waste)
     return wedge.canvas.figure(spec, alt)
 
 
@@ -87,11 +84,7 @@ def wedge_align(context: Context, spec: FigureSpec) -> Figure:
     _pins(wedge)
     name_edges(wedge)
     _paper_words(wedge)
-    alt = (
-        "The paper template pinned on the folded wedge: its point toward the centre at the "
-        "bottom left, its multiple-folds edge along the multiple folds on the left, its "
-        "single-fold edge along the single fold on the right."
-    )
+    alt = context.labels.text("figure-work-wedge-align")
     return wedge.canvas.figure(spec, alt)
 
 
@@ -101,7 +94,7 @@ def _paper_words(wedge: Wedge) -> None:
     room = Room(frame.to_page(template.body), frame.to_page(template.lines), 1.5)
     for fold, inward in zip(template.folds, (1, -1), strict=True):
         line = frame.to_page(fold.line)
-        text = {"single": "single fold", "multiple": "multiple folds"}[fold.kind]
+        text = frame.labels.text(f"figure-{fold.kind}-fold")
         place = room.along(line, *size_of(text, SMALL), offsets=(6.5 * inward, 9 * inward))
         if place is not None:
             words(frame, room, place[0], text, SMALL, "regular", place[1])
@@ -134,9 +127,9 @@ def wedge_mark(context: Context, spec: FigureSpec) -> Figure:
     frame.lines(template.cut, CUT.but(colour=wedge.ink))
     name_edges(wedge)
     under = _lens(context.labels, wedge)
-    alt = "The folded wedge with the motif drawn on its top layer: the finished line solid"
-    alt += f", the cut line dashed {under} outside it." if under else "."
-    return wedge.canvas.figure(spec, alt + " Nothing is drawn along the folds.")
+    alt = context.labels.text("figure-work-wedge-mark")
+    alt += context.labels.text("figure-work-wedge-mark-2", under=under) if under else "."
+    return wedge.canvas.figure(spec, alt + context.labels.text("figure-work-wedge-mark-3"))
 
 
 def _lens(say: Labels, wedge: Wedge) -> str:
@@ -160,7 +153,13 @@ def _lens(say: Labels, wedge: Wedge) -> str:
     page.circle(centre, radius, None, Stroke(INK, 0.8))
     distance = say.length(wedge.motif.turn_under)
     below = centre[1] + radius + 9
-    page.text((centre[0], below), f"{distance} apart", LABEL, "regular", "middle")
+    page.text(
+        (centre[0], below),
+        say.text("figure-apart-2", distance=distance),
+        LABEL,
+        "regular",
+        "middle",
+    )
     return distance
 
 
@@ -190,8 +189,10 @@ def wedge_cut(context: Context, spec: FigureSpec) -> Figure:
     for number, run in enumerate(runs, start=1):
         disc(frame, run.line.coords[0], str(number), RED_BROWN, SMALL)
     name_edges(wedge)
-    order = "; ".join(f"{number} {run.words}" for number, run in enumerate(runs, start=1))
-    return wedge.canvas.figure(spec, f"The order of the cuts on the wedge: {order}.")
+    order = "; ".join(
+        f"{number} {context.labels.text(run.says)}" for number, run in enumerate(runs, start=1)
+    )
+    return wedge.canvas.figure(spec, context.labels.text("figure-work-wedge-cut", order=order))
 
 
 def _heads(wedge: Wedge, run: CutRun) -> None:

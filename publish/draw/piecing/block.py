@@ -29,7 +29,6 @@ from publish.draw.canvas.style import (
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing.apart import finished
 from publish.draw.piecing.table import letter_inside
-from publish.draw.words import counted, listed
 from publish.model.draft import FoundationSection, Patch, Unit
 from publish.model.figure import Figure
 from publish.model.pattern import Block
@@ -97,7 +96,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     side = side_of(size, block.key)
     patches, letters = patches_in(block, side), letters_in(context, spec, block.key)
     scale = SIDE / float(side)
-    canvas = Canvas(STEP_WIDTH, 3.0)
+    canvas = context.canvas(STEP_WIDTH, 3.0)
     frame = canvas.frame((STEP_WIDTH - SIDE) / 2, LEFT, scale)
     for number, patch in enumerate(patches):
         shape, colour = polygon_of(patch), context.colour(patch.fabric)
@@ -134,12 +133,22 @@ def _alt(context: Context, block: Block, side: Fraction, letters: dict[int, str]
     say = context.labels
     counts = Counter((letters.get(i, ""), p.fabric) for i, p in enumerate(block.patches))
     named = [
-        f"{n} {letter + ' ' if letter else ''}in {context.pattern.fabrics[fabric].name}"
+        say.text(
+            "figure-in",
+            n=n,
+            more=letter + " " if letter else "",
+            name=context.pattern.fabrics[fabric].name,
+        )
         for (letter, fabric), n in counts.items()
     ]
-    return (
-        f"The block {block.key}, {say.spoken(side, side)} finished, on a grid of {block.columns} "
-        f"by {block.rows}: {counted(len(block.patches), 'patch', 'patches')}, {listed(named)}."
+    return say.text(
+        "figure-block-alt",
+        key=block.key,
+        side=say.spoken(side, side),
+        columns=block.columns,
+        rows=block.rows,
+        patches=say.counted(len(block.patches), "patch"),
+        named=say.listed(named),
     )
 
 
@@ -154,18 +163,32 @@ def sections(context: Context, spec: FigureSpec) -> Figure:
     if not held:
         raise CannotDrawError(f"the block {key!r} has no foundations at this size")
     side = side_of(context.size(spec), key)
-    canvas = Canvas(STEP_WIDTH, 6.0)
+    canvas = context.canvas(STEP_WIDTH, 6.0)
     low = _pulled_apart(canvas, context, held, side)
     steps = _steps(context, spec, key)
     for number, step in enumerate(steps):
         y = low + 0.2 + number * 0.17
         canvas.text((0.1, y), f"{number + 1}", LABEL, "semibold", level="middle")
         canvas.text((0.28, y), step, LABEL, level="middle")
-    names = [f"{s.letter} of {counted(len(s.patches), 'patch', 'patches')}" for s in held]
-    order = f" Join {'; then '.join(s.replace('+', 'and') for s in steps)}." if steps else ""
-    alt = (
-        f"The block {key}, {say.plain(side)} square, in {counted(len(held), 'section')} pulled "
-        f"apart: {listed(names)}.{order}"
+    names = [
+        say.text("figure-of-3", letter=s.letter, patches=say.counted(len(s.patches), "patch"))
+        for s in held
+    ]
+    order = (
+        say.text(
+            "figure-join",
+            value=say.text("figure-then").join(s.replace("+", "and") for s in steps),
+        )
+        if steps
+        else ""
+    )
+    alt = say.text(
+        "figure-block-sections",
+        key=key,
+        side=say.plain(side),
+        held=say.counted(len(held), "section"),
+        names=say.listed(names),
+        order=order,
     )
     return canvas.figure(spec, alt)
 

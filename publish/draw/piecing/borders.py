@@ -22,7 +22,6 @@ from publish.draw.piecing.table import (
     single,
     together,
 )
-from publish.draw.words import counted, listed
 from publish.model.draft import Draft, Patch
 from publish.model.figure import Figure
 from publish.model.size import Size
@@ -47,7 +46,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     wide, high = laid_size(inner, (seam,) * 4)
     deep = size.borders[index].width + 2 * seam
     scale = (STEP_WIDTH - 2 * (APART + EDGE)) / float(wide + 2 * deep)
-    canvas = Canvas(STEP_WIDTH, (float(high + 2 * deep)) * scale + 2 * (APART + EDGE))
+    canvas = context.canvas(STEP_WIDTH, (float(high + 2 * deep)) * scale + 2 * (APART + EDGE))
     corner = float(deep - seam) * scale + APART + EDGE
     left = corner + float(seam - inner.box[0]) * scale
     top = corner + float(seam - inner.box[1]) * scale
@@ -186,12 +185,15 @@ def _alt(
         if piece is not None
     ]
     order = (
-        "all four first, then the mitred corners"
+        say.text("figure-borders-alt")
         if border.corners == "mitred"
-        else "1 the sides, 2 the top and bottom"
+        else say.text("figure-borders-alt-2")
     )
-    return (
-        f"The top, {say.spoken(*inner)}, with {counted(len(strips), 'strip')} of "
-        f"{context.pattern.fabrics[border.fabric].name} round it: {listed(named)}. "
-        f"Sewing order: {order}."
+    return say.text(
+        "figure-borders-alt-3",
+        inner=say.spoken(*inner),
+        strips=say.counted(len(strips), "strip"),
+        name=context.pattern.fabrics[border.fabric].name,
+        named=say.listed(named),
+        order=order,
     )

@@ -20,10 +20,10 @@ from publish.draw.canvas.shapes import XY, bounds_of
 from publish.draw.canvas.style import INK, LABEL, PAPER, SOFT, STEP_WIDTH, STITCH, Stroke
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing.apart import Spread, of_unit, paint_spread
+from publish.draw.piecing.called import called
 from publish.draw.piecing.pressing import Seam, main_seams, press_words, seam_arrows, seams_of
 from publish.draw.piecing.table import holds, margins, paint_raw, raw_patches
 from publish.draw.piecing.units_apart import LARGEST, letters_of, measured
-from publish.draw.words import counted, listed
 from publish.model.draft import Unit
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -48,7 +48,7 @@ class _Parts:
         taken = of_unit(context, context.draft(spec), unit)
         scale, apart = taken.fitted(GAP, ROOM, LARGEST)
         a, b, c, _ = bounds_of(apart.shapes())
-        canvas = Canvas(STEP_WIDTH, 4.0)
+        canvas = context.canvas(STEP_WIDTH, 4.0)
         left = (STEP_WIDTH - (c - a) * scale) / 2
         frame = canvas.frame(left - a * scale, 0.1 - b * scale, scale)
         paint_spread(frame, context, context.plan(spec), apart)
@@ -102,12 +102,10 @@ def _pin(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
                 parts.frame.circle(end, 1.6, INK, Stroke(PAPER, 0.5))
             middle = ((ends[0][0] + ends[1][0]) / 2, (ends[0][1] + ends[1][1]) / 2)
             disc(parts.frame, middle, number)
-    names = listed([f"{p.name} {letters_of(context.plan(spec), p)}".strip() for p in unit.parts])
-    alt = (
-        f"Two parts, {names}, to be joined along a curve. Dotted lines join the places that are "
-        "pinned: 1 the middles, 2 the ends, 3 between them. The seam line is dashed, "
-        f"{say.plain(context.pattern.sewing.seam)} inside the raw edges."
+    names = say.listed(
+        [f"{called(say, p)} {letters_of(say, context.plan(spec), p)}".strip() for p in unit.parts]
     )
+    alt = say.text("figure-curves-pin", names=names, seam=say.plain(context.pattern.sewing.seam))
     return parts.canvas.figure(spec, alt)
 
 
@@ -118,14 +116,19 @@ def _press(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
     around = margins(context, draft, unit, bool(held))
     left, top, right, bottom = bounds_of(s for _, s in raw_patches(unit, around))
     scale = min(1.6 / (right - left), 1.6 / (bottom - top), LARGEST)
-    canvas = Canvas(STEP_WIDTH, 3.0)
+    canvas = context.canvas(STEP_WIDTH, 3.0)
     x = (STEP_WIDTH - (right - left) * scale) / 2
     frame = canvas.frame(x - left * scale, 0.05 - top * scale, scale)
     paint_raw(frame, context, draft, unit, around, held)
     seam_arrows(frame, unit, context.palette.accent, 18.0)
     measured(context.labels, frame, unit, around)
     return canvas.figure(
-        spec, f"The {unit.name} with its curved seam sewn and {press_words(unit)}."
+        spec,
+        context.labels.text(
+            "figure-curves-press",
+            name=called(context.labels, unit),
+            labels=press_words(context.labels, unit),
+        ),
     )
 
 
@@ -150,12 +153,17 @@ def set_in(context: Context, spec: FigureSpec) -> Figure:
             spot = parts.on(part, point)
             parts.frame.circle(spot, 2.6, PAPER, Stroke(INK, 1.0))
     _pivot_words(context, parts, last, pivots)
-    letters = [letters_of(context.plan(spec), p) or p.name for p in unit.parts]
-    alt = (
-        f"{counted(len(unit.parts), 'part')}, {listed(letters)}; the last to be sewn, "
-        f"{letters[last]}, is set in along {counted(len(seams), 'side')}, numbered in sewing "
-        f"order. A ring marks each of {counted(len(pivots), 'point')} where stitching stops, "
-        f"{say.plain(context.pattern.sewing.seam)} from the raw edges, and the part is pivoted."
+    letters = [
+        letters_of(context.labels, context.plan(spec), p) or called(say, p) for p in unit.parts
+    ]
+    alt = say.text(
+        "figure-curves-set-in",
+        parts=say.counted(len(unit.parts), "part"),
+        letters=say.listed(letters),
+        letters_2=letters[last],
+        seams=say.counted(len(seams), "side"),
+        pivots=say.counted(len(pivots), "point"),
+        seam=say.plain(context.pattern.sewing.seam),
     )
     return parts.canvas.figure(spec, alt)
 
@@ -210,5 +218,5 @@ def _pivot_words(context: Context, parts: _Parts, last: int, pivots: list[XY]) -
     arrow(page, bend((x - 9, y + 3), (x + 3, y - 9), 0.4), Stroke(INK, 0.9), size=4.0)
     low = parts.canvas.extent[3] + 13
     page.circle((14, low), 2.6, PAPER, Stroke(INK, 1.0))
-    words = f"stop {say.length(context.pattern.sewing.seam)} from the edges, and pivot here"
+    words = say.text("figure-curves-pivot-words", seam=say.length(context.pattern.sewing.seam))
     page.text((21, low), words, LABEL, level="middle")

@@ -16,12 +16,13 @@ from shapely.geometry.base import BaseGeometry
 from shapely.ops import nearest_points, unary_union
 
 from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import disc
 from publish.draw.canvas.shapes import XY, bounds_of, laid
 from publish.draw.canvas.style import INK, SMALL, STEP_WIDTH, Stroke, edge_of, mix
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing.apart import Apart, finished
-from publish.draw.words import counted, listed
+from publish.draw.piecing.called import called
 from publish.model.draft import ROW, Patch, Unit
 from publish.model.figure import Figure
 from publish.model.size import Size
@@ -63,7 +64,13 @@ def setting(context: Context, spec: FigureSpec) -> Figure:
         if part.unit.series == ROW:
             _numbered(frame, part, part.unit.number)
     units = [m.unit for m in moved]
-    alt = f"The {size.title} pulled apart: {_held(units)}." if lone else _setting_alt(size, units)
+    alt = (
+        context.labels.text(
+            "figure-the-pulled-apart", title=size.title, labels=_held(context.labels, units)
+        )
+        if lone
+        else _setting_alt(context.labels, size, units)
+    )
     return canvas.figure(spec, alt)
 
 
@@ -97,7 +104,7 @@ def _laid_out(
         low, high = (scale, high) if fits else (low, scale)
     moved = taken.at(low, gap)
     left, top, right, bottom = bounds_of(s for m in moved for _, s in m.patches)
-    canvas = Canvas(STEP_WIDTH, 6.0)
+    canvas = context.canvas(STEP_WIDTH, 6.0)
     x = (STEP_WIDTH - (right - left) * low) / 2
     frame = canvas.frame(x - left * low, 0.2 - top * low, low)
     for part in moved:
@@ -152,26 +159,29 @@ def _numbered(frame: Canvas, part: Moved, number: int) -> None:
     disc(frame, (end.x, end.y), str(number))
 
 
-def _setting_alt(size: Size, parts: Sequence[Unit]) -> str:
+def _setting_alt(say: Labels, size: Size, parts: Sequence[Unit]) -> str:
     rows = [
-        f"{unit.name} of {_held(unit.parts or (unit,))}" for unit in parts if unit.series == ROW
+        say.text("figure-of-4", name=called(say, unit), value=_held(say, unit.parts or (unit,)))
+        for unit in parts
+        if unit.series == ROW
     ]
     corners = sum(u.patch is not None and u.patch.role == "setting" for u in parts)
-    more = f"; {counted(corners, 'corner triangle')} apart" if corners else ""
-    how = "diagonal rows" if size.on_point else "rows"
-    return f"The {size.title} pulled apart into {how}: {'; '.join(rows)}{more}."
+    more = (
+        say.text("figure-apart-3", corners=say.counted(corners, "corner triangle"))
+        if corners
+        else ""
+    )
+    how = say.text("figure-diagonal-rows") if size.on_point else "rows"
+    return say.text(
+        "figure-the-pulled-apart-into", title=size.title, how=how, rows="; ".join(rows), more=more
+    )
 
 
-def _held(parts: Sequence[Unit]) -> str:
+def _held(say: Labels, parts: Sequence[Unit]) -> str:
     """Return what a row holds: `three blocks and two strips of sashing`."""
     kinds = ["block" if (role := p.patches[0].role) == "ground" else role for p in parts]
-    named = {
-        "block": ("block", "blocks"),
-        "sashing": ("strip of sashing", "strips of sashing"),
-        "cornerstone": ("cornerstone", "cornerstones"),
-        "setting": ("setting triangle", "setting triangles"),
-    }
-    return listed([counted(kinds.count(k), *named[k]) for k in named if k in kinds])
+    named = ("block", "sashing", "cornerstone", "setting")
+    return say.listed([say.counted(kinds.count(k), k) for k in named if k in kinds])
 
 
 # --- rounds -----------------------------------------------------------------------------
@@ -238,12 +248,20 @@ def _rounds_alt(context: Context, size: Size, only: int) -> str:
         if only and number != only:
             continue
         if layer.border is not None:
-            what = f"a border in {context.pattern.fabrics[layer.border.fabric].name}"
+            what = say.text(
+                "figure-a-border-in", name=context.pattern.fabrics[layer.border.fabric].name
+            )
         else:
-            what = f"{counted(len(layer.blocks), 'block')}"
-        named.append(f"{number} {what}, to {say.spoken(layer.width, layer.height)}")
+            what = f"{say.counted(len(layer.blocks), 'block')}"
+        named.append(
+            say.text(
+                "figure-to", number=number, what=what, width=say.spoken(layer.width, layer.height)
+            )
+        )
     if only:
         inner = say.spoken(size.layers[only - 1].inner_width, size.layers[only - 1].inner_height)
-        return f"The {size.title} so far, {inner}, and round it, pulled apart, {named[0]}."
+        return say.text("figure-exploded-rounds-alt", title=size.title, inner=inner, named=named[0])
     inner = say.spoken(size.inner_width, size.inner_height)
-    return f"The {size.title} pulled apart: the centre, {inner}, and round it {'; '.join(named)}."
+    return say.text(
+        "figure-exploded-rounds-alt-2", title=size.title, inner=inner, named="; ".join(named)
+    )

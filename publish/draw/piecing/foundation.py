@@ -37,7 +37,6 @@ from publish.draw.cloth import fabric, hatch
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing.foundation_paper import BEYOND, Paper, across, mirrored
 from publish.draw.piecing.table import letter_inside
-from publish.draw.words import listed
 from publish.model.draft import FoundationSection
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -56,7 +55,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         raise CannotDrawError(f"there is no foundation {key!r} at this size")
     if stage not in STAGES:
         raise CannotDrawError(f"there is no stage {stage!r}")
-    paper = _Picture(context, held[key], Canvas(STEP_WIDTH, 4.0))
+    paper = _Picture(context, held[key], context.canvas(STEP_WIDTH, 4.0))
     alt = {"place": paper.place, "sew": paper.sew, "trim": paper.trim, "done": paper.done}[stage]()
     return paper.canvas.figure(spec, alt)
 
@@ -109,14 +108,22 @@ class _Picture(Paper):
         self.printed(frame, self.cut)
         self.hidden(frame, rough)
         right, middle = rough.bounds[2], rough.centroid.y
-        self.notes(frame, [((right - BEYOND / 2, middle), f"fabric {self.name(0)}")])
-        self.canvas.text(((LEFT + ROOM[0] + 0.22), TOP + 0.48), "wrong side to", LABEL)
-        self.canvas.text(((LEFT + ROOM[0] + 0.22), TOP + 0.62), "the paper", LABEL)
-        return (
-            f"Foundation {self.section.letter} from its printed side, numbered "
-            f"{self.name(0)} to {self.name(len(self.shapes) - 1)}. The fabric for {self.name(0)}, "
-            f"{self.cloth(0)}, lies under it, wrong side to the paper, and reaches past the lines "
-            "all round."
+        self.notes(
+            frame,
+            [((right - BEYOND / 2, middle), self.say.text("figure-fabric", value=self.name(0)))],
+        )
+        self.canvas.text(
+            ((LEFT + ROOM[0] + 0.22), TOP + 0.48), self.say.text("figure-wrong-side-to"), LABEL
+        )
+        self.canvas.text(
+            ((LEFT + ROOM[0] + 0.22), TOP + 0.62), self.say.text("figure-the-paper"), LABEL
+        )
+        return self.say.text(
+            "figure-foundation-place",
+            letter=self.section.letter,
+            value=self.name(0),
+            shapes=self.name(len(self.shapes) - 1),
+            value_2=self.cloth(0),
         )
 
     def pair(self, frame: Canvas) -> tuple[Polygon, Polygon]:
@@ -148,17 +155,21 @@ class _Picture(Paper):
         self.stitching(frame)
         start, end = self.seam()
         middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
-        self.notes(frame, [(middle, "sew on the line,")])
+        self.notes(frame, [(middle, self.say.text("figure-sew-on-the-line"))])
         x = LEFT + ROOM[0] + 0.22
         for line, words in enumerate(
-            (f"{self.say.length(self.allowance)} past", "both of its ends")
+            (
+                self.say.text("figure-past", allowance=self.say.length(self.allowance)),
+                self.say.text("figure-both-of-its-ends"),
+            )
         ):
             self.canvas.text((x, TOP + 0.48 + 0.14 * line), words, LABEL)
-        return (
-            f"Under the paper the fabric for {self.name(1)}, {self.cloth(1)}, lies on that for "
-            f"{self.name(0)}, right sides together. Stitching runs along the line between "
-            f"{self.name(0)} and {self.name(1)}, on the printed side, "
-            f"{self.say.plain(self.allowance)} past both ends."
+        return self.say.text(
+            "figure-foundation-sew",
+            value=self.name(1),
+            value_2=self.cloth(1),
+            value_3=self.name(0),
+            allowance=self.say.plain(self.allowance),
         )
 
     def trim(self) -> str:
@@ -179,15 +190,18 @@ class _Picture(Paper):
         middle = tuple((a + b) / 2 for a, b in zip(*edge, strict=True))
         flap_at = flap.representative_point()
         rows = [
-            ((middle[0], middle[1]), f"trim to {self.say.length(self.allowance)}"),
-            ((flap_at.x, flap_at.y), "paper folded"),
+            (
+                (middle[0], middle[1]),
+                self.say.text("figure-trim-to-2", allowance=self.say.length(self.allowance)),
+            ),
+            ((flap_at.x, flap_at.y), self.say.text("figure-paper-folded")),
         ]
         self.notes(frame, rows)
-        self.canvas.text((LEFT + ROOM[0] + 0.22, TOP + 0.72), "back on the line", LABEL)
-        return (
-            f"The paper folded back on the line that has been sewn, and both fabrics trimmed "
-            f"{self.say.plain(self.allowance)} beyond it; what is cut away is hatched. The fabric "
-            f"for {self.name(1)} is then opened and pressed."
+        self.canvas.text(
+            (LEFT + ROOM[0] + 0.22, TOP + 0.72), self.say.text("figure-back-on-the-line"), LABEL
+        )
+        return self.say.text(
+            "figure-foundation-trim", allowance=self.say.plain(self.allowance), value=self.name(1)
         )
 
     def done(self) -> str:
@@ -216,11 +230,16 @@ class _Picture(Paper):
             letter_inside(own, mirrored(shape), self.name(number), readable_on(colour))
         own.shape(outline, None, Stroke(PAPER, 0.7, (2.0, 1.6)))
         low = TOP + (d - b) * scale + 0.2
-        self.canvas.text((0.08 + wide / 2, low), "printed side", LABEL, anchor="middle")
-        self.canvas.text((x + wide / 2, low), "finished side", LABEL, anchor="middle")
+        self.canvas.text(
+            (0.08 + wide / 2, low), self.say.text("figure-printed-side"), LABEL, anchor="middle"
+        )
+        self.canvas.text(
+            (x + wide / 2, low), self.say.text("figure-finished-side"), LABEL, anchor="middle"
+        )
         fabrics = [f"{self.name(i)} {self.cloth(i)}" for i in range(len(self.shapes))]
-        return (
-            f"Foundation {self.section.letter} finished and trimmed "
-            f"{self.say.plain(self.allowance)} outside its outer line: the printed side, and, "
-            f"turned over, the finished side, its mirror image, with {listed(fabrics)}."
+        return self.say.text(
+            "figure-foundation-done",
+            letter=self.section.letter,
+            allowance=self.say.plain(self.allowance),
+            fabrics=self.say.listed(fabrics),
         )

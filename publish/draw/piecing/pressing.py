@@ -15,6 +15,7 @@ from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import block_arrow
 from publish.draw.canvas.shapes import XY, laid, outline_of, shared
 from publish.draw.canvas.style import PAPER
@@ -130,19 +131,9 @@ def _sashing(unit: Unit) -> int:
     return 2 if roles == {"sashing"} else 1 if roles <= {"sashing", "cornerstone"} else 0
 
 
-PRESSED = {
-    "open": "pressed open",
-    "out": "pressed outward",
-    "": "sewn",
-    "first": "pressed toward the first part",
-    "last": "pressed toward the last part",
-    "sashing": "pressed toward the sashing",
-}
-
-
-def press_words(unit: Unit) -> str:
+def press_words(say: Labels, unit: Unit) -> str:
     """Return `pressed left`, for alternative text."""
-    return PRESSED.get(unit.press, f"pressed {unit.press}")
+    return say.text(f"figure-pressed-{unit.press or 'not'}")
 
 
 def _arrow(frame: Canvas, at: XY, way: XY, colour: str, length: float, both: bool) -> None:

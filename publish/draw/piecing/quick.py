@@ -46,7 +46,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     drawing = METHODS.get(method)
     if drawing is None:
         raise CannotDrawError(f"there is no method {method!r}")
-    canvas = Canvas(STEP_WIDTH, 4.0)
+    canvas = context.canvas(STEP_WIDTH, 4.0)
     alt = drawing(canvas, Job.of(context, spec), stage)
     return canvas.figure(spec, alt)
 
@@ -57,16 +57,21 @@ def triangles(canvas: Canvas, job: Job, stage: str) -> str:
     seam = say.plain(job.context.pattern.sewing.seam)
     if stage == "trim":
         return _open_and_trim(canvas, job, "unit", crossed=False)
-    both = f"Two squares, {job.name(0)} upon {job.name(1)}, {say.plain(job.pieces[0].width)} "
-    both += "each, right sides together, with a diagonal line drawn on the upper one"
+    both = say.text(
+        "figure-two-squares-upon",
+        value=job.name(0),
+        value_2=job.name(1),
+        width=say.plain(job.pieces[0].width),
+    )
+    both += say.text("figure-quick-triangles")
     if stage == "cut":
         _apart(canvas, job, crossed=False)
-        return f"{both}, sewn {seam} from it on both sides and cut apart on it."
+        return say.text("figure-quick-triangles-2", both=both, seam=seam)
     _laid(canvas, job, crossed=False, sewn=stage == "sew")
     return (
         f"{both}."
         if stage == "mark"
-        else (f"{both} and stitching {seam} from it on both sides of it.")
+        else (say.text("figure-quick-triangles-3", both=both, seam=seam))
     )
 
 
@@ -78,11 +83,7 @@ def hourglasses(canvas: Canvas, job: Job, stage: str) -> str:
         return _open_and_trim(canvas, job, "hourglass", crossed=True)
     if stage == "cut":
         _laid(canvas, job, crossed=True, sewn=True)
-        return (
-            "Two squares of two triangles, right sides together, unlike fabrics facing, with a "
-            f"line drawn from corner to corner across the seam and stitching {seam} from it on "
-            "both sides of it, to be cut on the line."
-        )
+        return say.text("figure-quick-hourglasses", seam=seam)
     return triangles(canvas, job, stage)
 
 
@@ -100,13 +101,13 @@ def _laid(canvas: Canvas, job: Job, crossed: bool, sewn: bool) -> None:
         frame.line((side, 0), (0, side), CUT.but(weight=0.5))
     start, end = (0.0, 0.0), (side, side)
     frame.line(start, end, DRAWN)
-    rows: list[tuple[XY, str]] = [((side * 0.3, side * 0.3), "drawn line")]
+    rows: list[tuple[XY, str]] = [((side * 0.3, side * 0.3), say.text("figure-drawn-line"))]
     if sewn:
         stitched(frame, start, end, shape, job.seam, -job.seam)
         off = job.seam / 2**0.5
-        words = f"stitching, {say.length(job.context.pattern.sewing.seam)}"
+        words = say.text("figure-stitching", seam=say.length(job.context.pattern.sewing.seam))
         rows.append(((side * 0.55 + off, side * 0.55 - off), words))
-        rows.append(((side * 0.72 - off, side * 0.72 + off), "on both sides"))
+        rows.append(((side * 0.72 - off, side * 0.72 + off), say.text("figure-on-both-sides")))
     if not crossed:
         dimension(frame, (0, 0), (side, 0), say.length(job.pieces[0].width), 11)
         _under(canvas, frame, job, side)
@@ -116,7 +117,9 @@ def _laid(canvas: Canvas, job: Job, crossed: bool, sewn: bool) -> None:
 def _under(canvas: Canvas, frame: Canvas, job: Job, side: float) -> None:
     """Say which piece lies on top and which under it."""
     x, y = frame.point((0, side))
-    words = f"{job.letter(0)} on {job.letter(1)}, right sides together"
+    words = job.context.labels.text(
+        "figure-on-right-sides-together", value=job.letter(0), value_2=job.letter(1)
+    )
     canvas.page.text((x, y + 14), words, LABEL, "semibold")
 
 
@@ -139,7 +142,7 @@ def _apart(canvas: Canvas, job: Job, crossed: bool) -> Polygon:
     notes(
         canvas,
         frame,
-        [((side * 0.62, side * 0.62), "cut on the line")],
+        [((side * 0.62, side * 0.62), job.context.labels.text("figure-cut-on-the-line"))],
         LEFT + SIDE + 0.3,
         TOP + 0.3,
     )
@@ -159,12 +162,13 @@ def _open_and_trim(canvas: Canvas, job: Job, called: str, crossed: bool) -> str:
     middle = TOP + 0.15 + 0.4
     then(canvas, (LEFT + 0.88, middle), (LEFT + 1.12, middle))
     trimmed(canvas, job, (LEFT + 1.26, TOP), SIDE - 0.1)
-    canvas.text((LEFT + 0.4, TOP + 1.18), "open and press", LABEL, "regular", "middle")
+    canvas.text(
+        (LEFT + 0.4, TOP + 1.18), say.text("figure-open-and-press"), LABEL, "regular", "middle"
+    )
     wide, high = job.making.trim
     made = job.making.each_batch
-    return (
-        f"A half cut off along the line, and the {called} that it opens to, pressed and trimmed "
-        f"to {say.spoken(wide, high)}; each pair of squares gives {made}."
+    return say.text(
+        "figure-quick-open-and-trim", called=called, wide=say.spoken(wide, high), made=made
     )
 
 

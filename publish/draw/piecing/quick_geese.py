@@ -32,29 +32,26 @@ def geese(canvas: Canvas, job: Job, stage: str) -> str:
     say = job.context.labels
     large, small = order(job)
     seam = say.plain(job.context.pattern.sewing.seam)
-    base = (
-        f"A large square, {job.name(large)}, {say.plain(job.pieces[large].width)}, with two "
-        f"small squares, {job.name(small)}, {say.plain(job.pieces[small].width)}, on opposite "
-        "corners, right sides together, a line drawn through both"
+    base = say.text(
+        "figure-quick-geese-geese",
+        large=job.name(large),
+        width=say.plain(job.pieces[large].width),
+        small=job.name(small),
+        width_2=say.plain(job.pieces[small].width),
     )
     if stage == "mark":
         _first(canvas, job, sewn=False)
         return f"{base}."
     if stage == "sew":
         _first(canvas, job, sewn=True)
-        return f"{base}, and stitching {seam} from it on both sides of it."
+        return say.text("figure-quick-geese-geese-2", base=base, seam=seam)
     if stage == "cut":
         _second(canvas, job)
-        return (
-            "A half cut off along the line, its two small triangles pressed out, with one more "
-            f"small square, {job.name(small)}, on the corner that is left: a line drawn from that "
-            f"corner, and stitching {seam} from it on both sides of it, to be cut on the line."
-        )
+        return say.text("figure-quick-geese-geese-3", small=job.name(small), seam=seam)
     trimmed(canvas, job, (LEFT + 0.3, TOP), SIDE + 0.2)
     wide, high = job.making.trim
-    return (
-        f"A goose opened, pressed and trimmed to {say.spoken(wide, high)}; each large square "
-        f"gives {job.making.each_batch}."
+    return say.text(
+        "figure-quick-geese-geese-4", wide=say.spoken(wide, high), each_batch=job.making.each_batch
     )
 
 
@@ -72,13 +69,13 @@ def _first(canvas: Canvas, job: Job, sewn: bool) -> None:
     _letter(frame, (whole * 0.8, whole * 0.22), job, large, "right")
     _letter(frame, (part * 0.24, part * 0.74), job, small, "wrong")
     _letter(frame, (whole - part * 0.74, whole - part * 0.2), job, small, "wrong")
-    rows: list[tuple[XY, str]] = [((whole * 0.22, whole * 0.22), "drawn line")]
+    rows: list[tuple[XY, str]] = [((whole * 0.22, whole * 0.22), say.text("figure-drawn-line"))]
     if sewn:
         stitched(frame, start, end, shape, job.seam, -job.seam)
         off = job.seam / 2**0.5
-        words = f"stitching, {say.length(job.context.pattern.sewing.seam)}"
+        words = say.text("figure-stitching", seam=say.length(job.context.pattern.sewing.seam))
         rows.append(((whole * 0.6 + off, whole * 0.6 - off), words))
-        rows.append(((whole * 0.74 - off, whole * 0.74 + off), "on both sides"))
+        rows.append(((whole * 0.74 - off, whole * 0.74 + off), say.text("figure-on-both-sides")))
     dimension(frame, (0, 0), (whole, 0), say.length(job.pieces[large].width), 11)
     dimension(frame, (whole, whole), (whole - part, whole), say.length(job.pieces[small].width), 9)
     notes(canvas, frame, rows, LEFT + SIDE + 0.14, TOP + 0.14)
@@ -109,10 +106,17 @@ def _second(canvas: Canvas, job: Job) -> None:
     stitched(frame, corner, inner, third, job.seam, -job.seam)
     over = 0.1 / scale
     frame.line((whole + over, -over), (whole / 2 - over, whole / 2 + over), CUT)
-    rows = [((whole - part * 0.3, part * 0.3), f"one more {job.letter(small)}")]
+    rows = [
+        (
+            (whole - part * 0.3, part * 0.3),
+            job.context.labels.text("figure-one-more", small=job.letter(small)),
+        )
+    ]
     notes(canvas, frame, rows, LEFT + 1.72, TOP + 0.2)
     x, y = frame.point((whole * 0.5, whole))
-    canvas.page.text((x, y + 16), "sew on both sides, then cut on the line", LABEL, anchor="middle")
+    canvas.page.text(
+        (x, y + 16), job.context.labels.text("figure-quick-geese-second"), LABEL, anchor="middle"
+    )
 
 
 def _larger_x(parts: tuple[Polygon, Polygon]) -> Polygon:

@@ -76,7 +76,9 @@ class Job:
     def name(self, number: int) -> str:
         """Return `B in Still water`, for alternative text."""
         piece = self.pieces[min(number, len(self.pieces) - 1)]
-        return f"{piece.letter} in {self.context.pattern.fabrics[piece.fabric].name}"
+        return self.context.labels.text(
+            "figure-in-2", letter=piece.letter, name=self.context.pattern.fabrics[piece.fabric].name
+        )
 
 
 def square(frame: Canvas, at: XY, side: float, colour: str, face: str = "wrong") -> Polygon:

@@ -18,7 +18,6 @@ from publish.draw.canvas.style import CUT, HAIR, HEAD, LABEL, PAPER, SMALL, Stro
 from publish.draw.cloth import fabric, hatch
 from publish.draw.piecing.quick_marks import DRAWN, Job, notes, stitched, trimmed
 from publish.draw.piecing.table import piece_for
-from publish.draw.words import counted, listed
 from publish.model.cutplan import Piece
 from publish.model.draft import Patch
 
@@ -34,27 +33,34 @@ def corners(canvas: Canvas, job: Job, stage: str) -> str:
     say = job.context.labels
     base = _base(job)
     small = [i for i in range(len(job.pieces)) if i != base]
-    names = listed(
+    names = say.listed(
         [
-            f"{counted(job.making.each[i], 'square')} {job.name(i)} of "
-            f"{say.plain(job.pieces[i].width)}"
+            say.text(
+                "figure-of-5",
+                each=say.counted(job.making.each[i], "square"),
+                i=job.name(i),
+                width=say.plain(job.pieces[i].width),
+            )
             for i in small
         ]
     )
     if stage == "trim":
         trimmed(canvas, job, (LEFT + 0.3, TOP), SIDE)
         wide, high = job.making.trim
-        return f"The corners pressed out: the unit measures {say.spoken(wide, high)}."
+        return say.text("figure-quick-patch-corners", wide=say.spoken(wide, high))
     _on_corners(canvas, job, base, stage)
     seam = say.plain(job.context.pattern.sewing.seam)
     does = {
-        "mark": "with a diagonal line drawn across each",
-        "sew": "sewn just outside the diagonal line drawn across each, toward the corner",
-        "cut": f"sewn just outside the line, the corner cut away {seam} outside it",
+        "mark": say.text("figure-quick-patch-corners-2"),
+        "sew": say.text("figure-quick-patch-corners-3"),
+        "cut": say.text("figure-quick-patch-corners-4", seam=seam),
     }
-    return (
-        f"{job.name(base)}, {say.spoken(job.pieces[base].width, job.pieces[base].length)}, "
-        f"with {names} laid on its corners, right sides together, {does[stage]}."
+    return say.text(
+        "figure-quick-patch-corners-5",
+        base=job.name(base),
+        width=say.spoken(job.pieces[base].width, job.pieces[base].length),
+        names=names,
+        does=does[stage],
     )
 
 
@@ -104,7 +110,7 @@ def _on_corners(canvas: Canvas, job: Job, base: int, stage: str) -> None:
         if piece is None:
             continue
         at = _one_corner(frame, job, (wide, high), corner, piece, stage)
-        words = {"mark": "drawn line", "sew": "sew just outside", "cut": "cut away"}[stage]
+        words = job.context.labels.text(f"figure-corner-{stage}")
         note = note or [(at, f"{piece.letter}: {words}")]
     dimension(frame, (0, 0), (wide, 0), say.length(job.unit.width + 2 * seam), 11)
     middle = (wide * 0.75, high * 0.25) if crowded and len(held) > 2 else (wide / 2, high / 2)
@@ -163,25 +169,27 @@ def strips(canvas: Canvas, job: Job, stage: str) -> str:
     run = _run(job)
     if stage == "trim":
         trimmed(canvas, job, (LEFT + 0.3, TOP), SIDE)
-        return f"A segment, {say.spoken(*job.making.trim)}, cut from the strip set."
+        return say.text("figure-quick-patch-strips", trim=say.spoken(*job.making.trim))
     seam = job.context.pattern.sewing.seam
     widths = [wide + 2 * seam for _, wide in run]
-    named = listed(
+    named = say.listed(
         [
-            f"{letter} of {say.plain(w)}"
+            say.text("figure-of-6", letter=letter, w=say.plain(w))
             for (letter, _), w in zip([(_letter(job, p), w) for p, w in run], widths, strict=True)
         ]
     )
     if stage == "mark":
         _strips_apart(canvas, job, run)
-        return f"Strips in the order they are sewn: {named}."
+        return say.text("figure-quick-patch-strips-2", named=named)
     segment = job.making.segment
     _strip_set(canvas, job, run, cut=stage == "cut")
     if stage == "sew" or segment is None:
-        return f"A strip set: strips {named} joined along their long edges and pressed."
-    return (
-        f"A strip set of {named}, squared off and cut across every {say.plain(segment)}: "
-        f"{job.making.each_batch} segments from each set."
+        return say.text("figure-quick-patch-strips-3", named=named)
+    return say.text(
+        "figure-quick-patch-strips-4",
+        named=named,
+        segment=say.plain(segment),
+        each_batch=job.making.each_batch,
     )
 
 
@@ -279,4 +287,4 @@ def _segments(canvas: Canvas, wide: float, across: tuple[float, float], words: s
         count += 1
     if count > 1:
         dimension(canvas, (0.3, top - over), (0.3 + wide, top - over), words, 6, extend=False)
-    canvas.text((0.2, bottom + 0.2), "square off this end first, then cut across", LABEL)
+    canvas.text((0.2, bottom + 0.2), canvas.labels.text("figure-quick-patch-segments"), LABEL)

@@ -9,14 +9,12 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import accumulate
 
-from publish.draw.canvas.canvas import Canvas
 from publish.draw.canvas.marks import disc
 from publish.draw.canvas.style import STEP_WIDTH
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing.exploded import setting
 from publish.draw.piecing.pressing import press_arrows
 from publish.draw.piecing.table import holds, margins, paint_raw, together
-from publish.draw.words import counted, listed
 from publish.model.draft import Draft, Patch, Unit
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -58,7 +56,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     most = max(len(r.parts) for r in rows)
     wide = max(float(r.width) + 2 * seam * len(r.parts) for r in rows)
     scale = (STEP_WIDTH - LEFT - 0.04 - BLOCKS_APART * (most - 1)) / wide
-    canvas = Canvas(STEP_WIDTH, 9.0)
+    canvas = context.canvas(STEP_WIDTH, 9.0)
     y = 0.04
     for number, row in enumerate(rows, 1):
         high = (float(row.height) + 2 * seam) * scale
@@ -85,8 +83,19 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
 def _alt(context: Context, spec: FigureSpec, rows: tuple[Unit, ...]) -> str:
     size = context.size(spec)
     each = [
-        f"row {n} of {counted(len(r.parts), 'block')}"
-        + (f", seams pressed {r.press}" if r.press and len(r.parts) > 1 else "")
+        context.labels.text(
+            "figure-row-of", n=n, parts=context.labels.counted(len(r.parts), "block")
+        )
+        + (
+            context.labels.text("figure-seams-pressed", press=r.press)
+            if r.press and len(r.parts) > 1
+            else ""
+        )
         for n, r in enumerate(rows, 1)
     ]
-    return f"The {size.title} laid out in {counted(len(rows), 'row')}: {listed(each)}."
+    return context.labels.text(
+        "figure-the-laid-out-in",
+        title=size.title,
+        rows=context.labels.counted(len(rows), "row"),
+        each=context.labels.listed(each),
+    )

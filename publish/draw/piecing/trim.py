@@ -36,7 +36,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     wide, high = laid_size(unit, margin)
     scale = SIDE / float(max(wide, high))
     west, north = float(unit.box[0] - margin[0]), float(unit.box[1] - margin[1])
-    canvas = Canvas(STEP_WIDTH, 3.0)
+    canvas = context.canvas(STEP_WIDTH, 3.0)
     frame = canvas.frame(LEFT - west * scale, TOP - north * scale, scale)
     paint_raw(frame, context, draft, unit, margin)
     places = [p for p in draft.placements if _within(unit, float(p.x), float(p.y))]
@@ -55,9 +55,10 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
             frame.line(
                 (centre[0] - dx, centre[1] - dy), (centre[0] + dx, centre[1] + dy), Stroke(INK, 0.7)
             )
-    alt = (
-        f"A block of {say.spoken(wide, high)} with a trim line all round, centred on the motif: "
-        f"trim to {say.spoken(kept[2] - kept[0], kept[3] - kept[1])}."
+    alt = say.text(
+        "figure-trim",
+        wide=say.spoken(wide, high),
+        kept=say.spoken(kept[2] - kept[0], kept[3] - kept[1]),
     )
     return canvas.figure(spec, alt)
 
@@ -105,4 +106,10 @@ def _line(
     dimension(frame, (right, top), (right, bottom), say.length(high), 17)
     corner = whole.bounds
     spot = (corner[2] - (corner[2] - right) / 2, top + (bottom - top) * 0.16)
-    leader(frame, spot, (corner[2] + frame.inches(25), spot[1]), "trim away", halo=PAPER)
+    leader(
+        frame,
+        spot,
+        (corner[2] + frame.inches(25), spot[1]),
+        say.text("figure-trim-away"),
+        halo=PAPER,
+    )

@@ -17,6 +17,7 @@ from publish.draw.canvas.shapes import bounds_of
 from publish.draw.canvas.style import SOFT, STEP_WIDTH
 from publish.draw.context import CannotDrawError, Context
 from publish.draw.piecing import exploded, units_apart
+from publish.draw.piecing.called import called
 from publish.draw.piecing.pressing import press_arrows, press_words, seam_arrows, seam_middles
 from publish.draw.piecing.table import (
     Margins,
@@ -29,7 +30,6 @@ from publish.draw.piecing.table import (
     raw_patches,
     told_size,
 )
-from publish.draw.words import counted, listed
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, Patch, Placement, Unit
 from publish.model.figure import Figure
@@ -100,7 +100,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
         return units_apart.draw(context, spec, unit)
     parts = [lay(context, draft, part, holds(draft, (part,))) for part in unit.parts]
     whole = lay(context, draft, unit, holds(draft, unit.parts))
-    canvas = Canvas(STEP_WIDTH, 8.0)
+    canvas = context.canvas(STEP_WIDTH, 8.0)
     bench = _Bench(canvas, context, draft, context.plan(spec), unit.join == "across")
     scale = bench.scale(parts, whole)
     wide, high = (v * scale for v in _spans(whole))
@@ -212,14 +212,27 @@ def _alt(say: Labels, plan: CutPlan, parts: list[Lay], whole: Lay) -> str:
     unit = whole.unit
     named = []
     for part in parts:
-        letters = listed(_letters(plan, part.unit))
+        letters = say.listed(_letters(plan, part.unit))
         size = say.spoken(*part.told) if part.extent == part.outer else ""
-        named.append(" ".join(w for w in (part.unit.name, letters, size) if w))
-    side = "side by side" if unit.join == "across" else "one above the other"
-    done = f"measures {say.spoken(*whole.told)}" if whole.extent == whole.outer else "is ready"
-    return (
-        f"{counted(len(parts), 'part')} laid {side}: {'; '.join(named)}. "
-        f"Joined and {press_words(unit)}, the {unit.name} {done}."
+        named.append(" ".join(w for w in (called(say, part.unit), letters, size) if w))
+    side = (
+        say.text("figure-side-by-side")
+        if unit.join == "across"
+        else say.text("figure-one-above-the-other")
+    )
+    done = (
+        say.text("figure-measures", told=say.spoken(*whole.told))
+        if whole.extent == whole.outer
+        else say.text("figure-is-ready")
+    )
+    return say.text(
+        "figure-laid-joined-and-the",
+        parts=say.counted(len(parts), "part"),
+        side=side,
+        named="; ".join(named),
+        value=press_words(say, unit),
+        name=called(say, unit),
+        done=done,
     )
 
 

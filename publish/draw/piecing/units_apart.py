@@ -15,6 +15,7 @@ from publish.draw.canvas.shapes import bounds_of, laid, outline_of
 from publish.draw.canvas.style import SOFT, STEP_WIDTH
 from publish.draw.context import Context
 from publish.draw.piecing.apart import Spread, of_unit, paint_signs, paint_spread
+from publish.draw.piecing.called import called
 from publish.draw.piecing.pressing import main_seams, press_words, seam_arrows
 from publish.draw.piecing.table import (
     Margins,
@@ -25,7 +26,6 @@ from publish.draw.piecing.table import (
     raw_patches,
     told_size,
 )
-from publish.draw.words import counted, listed
 from publish.model.cutplan import CutPlan
 from publish.model.draft import Draft, Unit
 from publish.model.figure import Figure
@@ -44,7 +44,7 @@ BESIDE = 0.34
 def draw(context: Context, spec: FigureSpec, unit: Unit) -> Figure:
     """Draw the parts apart, an arrow, and the unit joined and pressed."""
     draft, plan = context.draft(spec), context.plan(spec)
-    canvas = Canvas(STEP_WIDTH, 8.0)
+    canvas = context.canvas(STEP_WIDTH, 8.0)
     around = margins(context, draft, unit, bool(holds(draft, unit.parts)))
     scale, apart = _fit(context, draft, unit)
     left, top, right, bottom = bounds_of(apart.shapes())
@@ -94,34 +94,42 @@ def _rectangle(unit: Unit) -> bool:
 
 
 KINDS = {
-    "curve": "curved seam",
-    "set in": "set-in seam",
-    "mitred": "seam with mitred corners",
-    "slant": "slanting seam",
-    "across": "upright seam",
-    "down": "level seam",
+    "curve": "curved-seam",
+    "set in": "set-in-seam",
+    "mitred": "mitred-seam",
+    "slant": "slanting-seam",
+    "across": "upright-seam",
+    "down": "level-seam",
 }
+"""How parts are joined, and the noun of such a seam."""
 
 
 def _alt(context: Context, plan: CutPlan, unit: Unit, around: Margins) -> str:
     say = context.labels
     named = []
     for part in unit.parts:
-        letters = letters_of(plan, part)
+        letters = letters_of(say, plan, part)
         fabrics = dict.fromkeys(context.pattern.fabrics[p.fabric].name for p in part.patches)
-        named.append(" ".join(w for w in (part.name, letters, "in", listed(list(fabrics))) if w))
-    seams = counted(len(main_seams(unit)), KINDS.get(unit.join or "", "seam"))
-    size = " is ready"
+        named.append(
+            " ".join(w for w in (part.name, letters, "in", say.listed(list(fabrics))) if w)
+        )
+    seams = say.counted(len(main_seams(unit)), KINDS.get(unit.join or "", "seam"))
+    size = say.text("figure-is-ready-2")
     if _rectangle(unit):
-        size = f" measures {say.spoken(*told_size(unit, around, False))}"
-    press = press_words(unit)
-    return (
-        f"{counted(len(unit.parts), 'part')} laid apart: {'; '.join(named)}. "
-        f"Joined by {seams} and {press}, the {unit.name}{size}."
+        size = say.text("figure-measures-2", unit=say.spoken(*told_size(unit, around, False)))
+    press = press_words(say, unit)
+    return say.text(
+        "figure-units-apart-alt",
+        parts=say.counted(len(unit.parts), "part"),
+        named="; ".join(named),
+        seams=seams,
+        press=press,
+        name=called(say, unit),
+        size=size,
     )
 
 
-def letters_of(plan: CutPlan, unit: Unit) -> str:
+def letters_of(say: Labels, plan: CutPlan, unit: Unit) -> str:
     """Return the letters of the pieces in a unit: `A, B and C`."""
     pieces = (piece_for(plan, patch) for patch in unit.patches)
-    return listed(list(dict.fromkeys(p.letter for p in pieces if p is not None)))
+    return say.listed(list(dict.fromkeys(p.letter for p in pieces if p is not None)))

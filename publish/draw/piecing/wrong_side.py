@@ -20,10 +20,10 @@ from publish.draw.canvas.shapes import XY, bounds_of, laid
 from publish.draw.canvas.style import LABEL, PAPER, STEP_WIDTH, STITCH, Stroke, edge_of, wrong_side
 from publish.draw.cloth import fabric
 from publish.draw.context import Context
+from publish.draw.piecing.called import called
 from publish.draw.piecing.pressing import Seam, main_seams, press_words, ways_of
 from publish.draw.piecing.table import holds, margins, raw_patches
 from publish.draw.piecing.units import find_unit
-from publish.draw.words import counted
 from publish.model.draft import Unit
 from publish.model.figure import Figure
 from publish.model.words import FigureSpec
@@ -40,7 +40,7 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     shapes = [(p, _over(s)) for p, s in raw_patches(unit, around)]
     left, top, right, bottom = bounds_of(s for _, s in shapes)
     scale = min(ROOM[0] / (right - left), ROOM[1] / (bottom - top))
-    canvas = Canvas(STEP_WIDTH, 4.0)
+    canvas = context.canvas(STEP_WIDTH, 4.0)
     x = (STEP_WIDTH - (right - left) * scale) / 2
     frame = canvas.frame(x - left * scale, 0.05 - top * scale, scale)
     for patch, shape in shapes:
@@ -55,12 +55,15 @@ def draw(context: Context, spec: FigureSpec) -> Figure:
     for each in main_seams(unit):
         _arrows(frame, context, unit, each)
     low = canvas.extent[3]
-    words = f"wrong side, allowances {say.length(seam)} wide"
+    words = say.text("figure-wrong-side-allowances-wide", seam=say.length(seam))
     canvas.page.text((STEP_WIDTH * 36, low + 13), words, LABEL, anchor="middle")
-    alt = (
-        f"The {unit.name} turned over left to right, its wrong side up: "
-        f"{counted(count, 'seam')} with allowances of {say.plain(seam)}; the last "
-        f"{counted(len(main_seams(unit)), 'seam')} {press_words(unit)}, seen from the right side."
+    alt = say.text(
+        "figure-wrong-side-2",
+        name=called(say, unit),
+        count=say.counted(count, "seam"),
+        seam=say.plain(seam),
+        unit=say.counted(len(main_seams(unit)), "seam"),
+        labels=press_words(context.labels, unit),
     )
     return canvas.figure(spec, alt)
 

@@ -61,7 +61,7 @@ def draw_window(
     area = frame.to_page(window.area.buffer(-0.03))
     room = Room(area, unary_union(lines).intersection(frame.to_page(window.area)))
     joins = _join_lines(frame, spread.tiling, window)
-    room.take(*(line for _, _, line in joins))
+    room.take(*(line for _, _, _, line in joins))
     for mark in spread.tiling.marks_on(window):
         room.take(Point(frame.point((mark.x, mark.y))).buffer(MARK * 72 + 8))
         _diamond(frame, mark.x, mark.y, mark.number)
@@ -111,11 +111,11 @@ def _lines(frame: Canvas, template: Template, area: BaseGeometry) -> None:
 
 def _join_lines(
     frame: Canvas, tiling: Tiling, window: Window
-) -> list[tuple[str, float, LineString]]:
+) -> list[tuple[str, str, float, LineString]]:
     """Draw the line on which each neighbour joins.
 
-    Return what to do there, on which side of the line the edge of the paper lies (the
-    sign of an offset to its right), and the line in points of the page.
+    Return what to do there, in full and in brief, on which side of the line the edge of the
+    paper lies (the sign of an offset to its right), and the line in points of the page.
     """
     left, top, right, bottom = window.box
     half = tiling.overlap / 2
@@ -132,19 +132,18 @@ def _join_lines(
             continue
         frame.line(start, end, JOIN)
         before = side in ("left", "above")
-        text = (
-            f"Cut here and join to sheet {other.label}"
-            if before
-            else (f"Join to sheet {other.label} here")
-        )
+        does = "cut" if before else "join"
+        said = [
+            frame.labels.text(f"sheet-{does}-here{brief}", label=other.label)
+            for brief in ("", "-brief")
+        ]
         line = LineString([frame.point(start), frame.point(end)])
-        found.append((text, -1.0 if before else 1.0, line))
+        found.append((said[0], said[1], -1.0 if before else 1.0, line))
     return found
 
 
-def _join_words(frame: Canvas, room: Room, joins: list[tuple[str, float, LineString]]) -> None:
-    for text, outer, line in joins:
-        brief = text[text.index("to sheet") :]
+def _join_words(frame: Canvas, room: Room, joins: list[tuple[str, str, float, LineString]]) -> None:
+    for text, brief, outer, line in joins:
         for said, size, away in ((text, LABEL, 9), (text, SMALL, 6), (brief, SMALL, 6)):
             place = room.along(line, *size_of(said, size), offsets=(away * outer, -away * outer))
             if place is not None:
@@ -195,6 +194,8 @@ def _centre(frame: Canvas, room: Room, window: Window) -> None:
     for dx, dy in ((CENTRE + 3, 0), (0, CENTRE + 3)):
         page.line((x - dx, y - dy), (x + dx, y + dy), Stroke(INK, 0.6))
     room.take(Point(x, y).buffer(CENTRE + 4))
-    spot = room.spot(*size_of("centre", LABEL, "semibold"), near=(x + 24, y + 4))
+    spot = room.spot(
+        *size_of(frame.labels.text("figure-centre"), LABEL, "semibold"), near=(x + 24, y + 4)
+    )
     if spot is not None:
-        words(frame, room, spot, "centre", LABEL, "semibold")
+        words(frame, room, spot, frame.labels.text("figure-centre"), LABEL, "semibold")

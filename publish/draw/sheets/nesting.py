@@ -21,7 +21,8 @@ from shapely.ops import unary_union
 from publish.draw.canvas.letters import text_width
 from publish.draw.canvas.style import LABEL
 from publish.draw.context import CannotDrawError, Context
-from publish.draw.sheets.heading import caption_lines, piece_of, section_of
+from publish.draw.sheets.counts import piece_of, section_of
+from publish.draw.sheets.heading import caption_lines
 from publish.draw.sheets.packing import (
     Nest,
     Outline,

@@ -11,6 +11,7 @@ from math import hypot
 from shapely.geometry import LineString, Point, Polygon
 
 from publish.draw.canvas.canvas import Canvas
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.marks import arrow
 from publish.draw.canvas.style import INK, LABEL, SMALL, Stroke
 from publish.draw.sheets.labels import Room, size_of, text_box, words
@@ -22,8 +23,8 @@ GRAIN = Stroke(INK, 0.7)
 NEAR = 0.5
 """Inches from a template within which its grain arrow stands."""
 MOSTLY = 0.5
-FOLD_NAMES = {"single": "single fold", "multiple": "multiple folds"}
-HALF_WORDS = ("Lay this line on the fold of a folded paper", "on the fold of a paper")
+HALF_WORDS = ("sheet-half", "sheet-half-short")
+"""Messages, the longer first."""
 
 
 def own_words(frame: Canvas, room: Room, template: Template, window: Window, alone: bool) -> None:
@@ -37,19 +38,19 @@ def own_words(frame: Canvas, room: Room, template: Template, window: Window, alo
         _grain(frame, room, template, window, alone)
 
 
-def fold_words(fold: Fold, traced: bool) -> str:
+def fold_words(say: Labels, fold: Fold, traced: bool) -> str:
     """Return what is printed along a fold edge.
 
     A raw-edge wedge is not laid on folded cloth: it is `traced` all round the centre.
     """
     if traced:
-        return "Turn the paper over along this edge"
-    return f"Place on the {FOLD_NAMES[fold.kind]} ({grain_words(fold)})"
+        return say.text("figure-own-words-fold-words")
+    return say.text(f"sheet-place-on-{fold.kind}", grain=grain_words(say, fold))
 
 
-def grain_words(fold: Fold) -> str:
+def grain_words(say: Labels, fold: Fold) -> str:
     """Return how the threads of the cloth lie to a fold: `straight grain`, `bias`."""
-    return "straight grain" if fold.grain == "straight" else fold.grain
+    return say.text(f"figure-grain-{fold.grain.replace(' ', '-')}")
 
 
 def _half_words(frame: Canvas, room: Room, template: Template, window: Window) -> None:
@@ -57,7 +58,8 @@ def _half_words(frame: Canvas, room: Room, template: Template, window: Window) -
     seen = template.half.intersection(window.area)
     if not isinstance(seen, LineString) or seen.length < 0.2:
         return
-    for text in HALF_WORDS:
+    for message in HALF_WORDS:
+        text = frame.labels.text(message)
         place = room.along(
             frame.to_page(seen), *size_of(text, LABEL, "semibold"), offsets=(9, -9, 20, -20)
         )
@@ -78,8 +80,12 @@ def _fold_words(frame: Canvas, room: Room, fold: Fold, template: Template, windo
     outside = -1 if _sector(template).covers(probe) else 1
     offsets = (9 * outside, -9 * outside, 20 * outside, -20 * outside, -34 * outside)
     traced = template.cut.is_empty
-    short = "turn over here" if traced else FOLD_NAMES[fold.kind]
-    for text in (fold_words(fold, traced), short):
+    short = (
+        frame.labels.text("figure-turn-over-here")
+        if traced
+        else frame.labels.text(f"figure-{fold.kind}-fold")
+    )
+    for text in (fold_words(frame.labels, fold, traced), short):
         place = room.along(line, *size_of(text, LABEL, "semibold"), offsets=offsets)
         if place is not None:
             words(frame, room, place[0], text, LABEL, "semibold", place[1])
@@ -102,10 +108,10 @@ def _openings(frame: Canvas, room: Room, template: Template, window: Window) -> 
         if not window.area.covers(Point(point)):
             continue
         at = frame.point(point)
-        size = size_of("cut out", LABEL, "italic")
+        size = size_of(frame.labels.text("figure-cut-out"), LABEL, "italic")
         spot = room.spot(*size, near=at, within=sector)
         if spot is not None and hypot(spot[0] - at[0], spot[1] - at[1]) < 40:
-            words(frame, room, spot, "cut out", LABEL, "italic")
+            words(frame, room, spot, frame.labels.text("figure-cut-out"), LABEL, "italic")
 
 
 def _open_centre(template: Template) -> tuple[float, float] | None:
@@ -142,7 +148,14 @@ def _grain(frame: Canvas, room: Room, template: Template, window: Window, alone:
             arrow(frame.page, ends, GRAIN, "filled", both=True, size=6.0)
             label = (spot[0] - shift[0] * 0.9, spot[1] - shift[1] * 0.9)
             frame.page.text(
-                label, "straight grain", SMALL, "regular", "middle", "middle", INK, level
+                label,
+                frame.labels.text("figure-straight-grain"),
+                SMALL,
+                "regular",
+                "middle",
+                "middle",
+                INK,
+                level,
             )
             room.take(text_box(spot, length, 17.0, level))
             return

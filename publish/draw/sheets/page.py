@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from shapely.geometry.base import BaseGeometry
 
 from publish.draw.canvas.canvas import Canvas
-from publish.draw.canvas.letters import text_width
+from publish.draw.canvas.letters import ENGLISH, Labels, text_width
 from publish.draw.canvas.style import (
     CREASE,
     CUT,
@@ -73,8 +73,8 @@ class Heading:
     folds: bool
     legend: tuple[tuple[Stroke, str], ...] = ()
     """The lines and what they mean, where they are not those of a motif."""
-    measures: Measures = INCHES
-    """Which ruler the small check square is for."""
+    labels: Labels = ENGLISH
+    """The language of the sheet, and which ruler the small check square is for."""
 
 
 def window_size(paper: Paper) -> tuple[float, float]:
@@ -92,10 +92,12 @@ def square_of(paper: Paper, measures: Measures = INCHES) -> tuple[float, float, 
     return paper.width - SIDE - SQUARE, MARGIN, float(measures.checks[0])
 
 
-def check_words(measures: Measures) -> str:
+def check_words(say: Labels) -> str:
     """Return what the small check square measures: `1 in`, or `2.5 cm`."""
-    small = measures.checks[0]
-    return metric_text(small) if not measures.has_inches else inches_text(small)
+    small = say.measures.checks[0]
+    if say.measures.has_inches:
+        return inches_text(small)
+    return say.measures.marked(metric_text(small))
 
 
 def strip(canvas: Canvas, paper: Paper, heading: Heading, bar: bool) -> None:
@@ -110,8 +112,8 @@ def strip(canvas: Canvas, paper: Paper, heading: Heading, bar: bool) -> None:
     for index, words in enumerate(heading.lines):
         page.text((x, y + 29.5 + LINE * index), words, LABEL, level="top")
     _legend(page, (x, y + STRIP * 72 - 6), heading)
-    left, top, side = square_of(paper, heading.measures)
-    _square(canvas, left, top, side, f"{check_words(heading.measures)}.")
+    left, top, side = square_of(paper, heading.labels.measures)
+    _square(canvas, left, top, side, f"{check_words(heading.labels)}.")
     if bar:
         _bar(canvas, left - BETWEEN - FIVE_CM, top)
     base = MARGIN + STRIP + GAP / 2
@@ -129,7 +131,7 @@ def metric_square(canvas: Canvas, room: Room, off: BaseGeometry | None = None) -
     if spot is None:
         return False
     corner = ((spot[0] - side / 2) / 72, (spot[1] - side / 2) / 72)
-    _square(canvas, *corner, FIVE_CM, "5 cm.")
+    _square(canvas, *corner, FIVE_CM, canvas.labels.text("figure-5-cm"))
     room.take(text_box(spot, side, side))
     return True
 
@@ -146,13 +148,16 @@ def legend(heading: Heading) -> list[tuple[Stroke, str]]:
     """Return the lines of a sheet and what each means."""
     if heading.legend:
         return list(heading.legend)
-    entries = [(FINISHED, "finished line")]
+    say = heading.labels
+    entries = [(FINISHED, say.text("figure-finished-line"))]
     if heading.turned:
-        entries.append((CUT, "cut line"))
+        entries.append((CUT, say.text("figure-cut-line")))
     if heading.folds:
-        entries.append((FOLD, "fold" if heading.turned else "wedge edge"))
+        entries.append(
+            (FOLD, say.text("figure-fold") if heading.turned else say.text("figure-wedge-edge"))
+        )
     else:
-        entries.append((CREASE, "centre line"))
+        entries.append((CREASE, say.text("figure-centre-line")))
     return entries
 
 
@@ -163,9 +168,9 @@ def _square(canvas: Canvas, left: float, top: float, side: float, measure: str) 
     centre = (top + side / 2) * 72
     page = canvas.page
     for words, y, face in (
-        ("Print at 100 %.", -14, "semibold"),
-        ("This square must", -1, "regular"),
-        ("measure exactly", 8, "regular"),
+        (canvas.labels.text("figure-print-at-100"), -14, "semibold"),
+        (canvas.labels.text("figure-this-square-must"), -1, "regular"),
+        (canvas.labels.text("figure-measure-exactly"), 8, "regular"),
         (measure, 17, "semibold"),
     ):
         page.text((middle, centre + y), words, SMALL, face, "middle")
@@ -181,7 +186,7 @@ def _bar(canvas: Canvas, left: float, top: float) -> None:
     canvas.rect(left, low, FIVE_CM, high, None, CHECK)
     middle = (left + FIVE_CM / 2) * 72
     page = canvas.page
-    words = "This bar must measure exactly 5 cm."
+    words = canvas.labels.text("figure-page-bar")
     page.text((middle, low * 72 - 5), words, SMALL, "regular", "middle")
 
 
@@ -232,4 +237,6 @@ def key(canvas: Canvas, paper: Paper, spread: Spread, here: Window) -> None:
     corner = (middle - (right - left) * scale / 2, MARGIN + KEY - (bottom - top) * scale)
     _key_map(canvas, corner, KEY, spread, here)
     below = (middle * 72, (MARGIN + SQUARE) * 72)
-    canvas.page.text(below, "How the sheets join", SMALL, "regular", "middle")
+    canvas.page.text(
+        below, canvas.labels.text("figure-how-the-sheets-join"), SMALL, "regular", "middle"
+    )

@@ -18,6 +18,7 @@ from shapely.geometry import LineString, MultiLineString, MultiPolygon, Point, P
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import linemerge
 
+from publish.draw.canvas.letters import Labels
 from publish.draw.canvas.shapes import XY, polygon_of
 from publish.draw.sheets.template import ON_FOLD, Name, Template
 from publish.model.cutplan import PieceTemplate
@@ -33,10 +34,13 @@ TICK = 0.125
 def piece_template(pattern: Pattern, piece: PieceTemplate, shared: bool = False) -> Template:
     """Return a pieced patch's template, with its letter, its fabric and its notches, and how
     often it is cut, where sizes that share it may not differ in that."""
+    say = Labels(pattern.words)
     lines: tuple[str, ...] = (piece.letter, pattern.fabrics[piece.fabric].name)
     if not shared:
-        lines += (f"cut {piece.count}",)
-        lines += (f"and {piece.mirrored} turned over",) if piece.mirrored else ()
+        lines += (say.text("figure-cut-2", count=piece.count),)
+        lines += (
+            (say.text("figure-and-turned-over", mirrored=piece.mirrored),) if piece.mirrored else ()
+        )
     return Template(
         part="piece",
         body=MultiPolygon([piece.finished]),

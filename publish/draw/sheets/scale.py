@@ -24,29 +24,33 @@ METRIC_RULER = (UNITS["cm"], 5, 10)
 def draw(context: Context, spec: FigureSpec) -> Figure:
     """Draw the 5 cm square with the small square inside it and a ruler laid along it."""
     small, large = context.pattern.measures.checks
-    words = check_words(context.pattern.measures)
+    words = check_words(context.labels)
     inches = context.pattern.measures.has_inches
     side, half = float(large), float(small) / 2
-    canvas = Canvas(STEP_WIDTH, 2.7)
+    canvas = context.canvas(STEP_WIDTH, 2.7)
     left, top = (STEP_WIDTH - side) / 2, 0.46
     frame = canvas.frame(left, top)
     _ruler(frame, *(INCH_RULER if inches else METRIC_RULER))
     frame.rect(0, 0, large, large, None, FINISHED)
     frame.rect(0, 0, small, small, TINT, FINISHED)
     frame.text((half, half), words, LABEL, "semibold", "middle", "middle")
-    frame.text((side - 0.08, side - 0.1), "5 cm", LABEL, "semibold", "end")
+    frame.text(
+        (side - 0.08, side - 0.1), context.labels.text("figure-5-cm-2"), LABEL, "semibold", "end"
+    )
     frame.text(
         (side / 2, side),
-        "Measure both squares before cutting.",
+        context.labels.text("figure-measure-both-squares-before-cutting"),
         LABEL,
         anchor="middle",
         fill=SOFT,
         shift=(0, 12),
     )
-    alt = (
-        f"The scale-check square at full size: a square of {words} inside a square of 5 cm, with "
-        f"{'an inch' if inches else 'a centimetre'} ruler laid along the top edge and its zero on "
-        "the corner."
+    alt = context.labels.text(
+        "figure-scale",
+        words=words,
+        more=context.labels.text("figure-an-inch")
+        if inches
+        else context.labels.text("figure-a-centimetre"),
     )
     return canvas.figure(spec, alt, scalable=False)
 

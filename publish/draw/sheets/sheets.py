@@ -10,12 +10,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from publish.draw.canvas.canvas import Canvas
 from publish.draw.context import Context
 from publish.draw.sheets.heading import alt_words, heading
 from publish.draw.sheets.marks import draw_window
 from publish.draw.sheets.nesting import spreads
-from publish.draw.sheets.own_words import FOLD_NAMES, grain_words
+from publish.draw.sheets.own_words import grain_words
 from publish.draw.sheets.page import (
     Heading,
     check_words,
@@ -48,7 +47,7 @@ def template_sheets(
 
 def _sheet(context: Context, spread: Spread, window: Window, paper: Paper) -> Sheet:
     said = heading(context, spread, window)
-    canvas = Canvas(paper.width, paper.height)
+    canvas = context.canvas(paper.width, paper.height)
     corner = window_corner()
     squared = draw_window(canvas, corner, spread, window)
     strip(canvas, paper, said, bar=not squared)
@@ -61,7 +60,9 @@ def _sheet(context: Context, spread: Spread, window: Window, paper: Paper) -> Sh
     return Sheet(
         key=f"{name.replace(' ', '-')}-{size}-{spread.lying[0].template.part}-{window.label}",
         svg=canvas.svg(alt),
-        title=f"{said.name}, sheet {window.label}" if joined else said.name,
+        title=context.labels.text("figure-sheet", name=said.name, label=window.label)
+        if joined
+        else said.name,
         leads=leads,
         shown=tuple(_shown(g, window, corner) for g in spread.lying if g.on(window)),
         square=square_of(paper, context.pattern.measures),
@@ -87,32 +88,39 @@ def _shown(lying: Lying, window: Window, corner: tuple[float, float]) -> Shown:
 
 
 def _alt(said: Heading, spread: Spread, window: Window) -> str:
-    lines = "Finished line solid, cut line dashed" if said.turned else "Finished line solid"
+    say = said.labels
+    lines = say.text("figure-sheets-alt") if said.turned else say.text("figure-finished-line-solid")
     here = [g for g in spread.lying if g.on(window)]
     told = dict.fromkeys(_held(g, said, spread.alone) for g in here)
     joins = [
-        f"{side} to sheet {other.label}"
+        say.text(f"sheet-joins-{side}", label=other.label)
         for side in SIDES
         if (other := spread.tiling.neighbour(window, side)) is not None
     ]
-    joined = f" Joins {', '.join(joins)}." if joins else ""
+    joined = say.text("figure-joins", joins=", ".join(joins)) if joins else ""
     number = f" {window.label}" if len(spread.tiling.windows) > 1 else ""
     return (
-        f"Template sheet{number} of {said.name} at full size. "
-        f"{lines}. {' '.join(t for t in told if t)}{joined} "
-        f"Check squares of {check_words(said.measures)} and 5 cm show whether it is printed true."
+        say.text(
+            "figure-sheets-alt-2",
+            number=number,
+            name=said.name,
+            lines=lines,
+            value=" ".join(t for t in told if t),
+            joined=joined,
+            labels=check_words(said.labels),
+        )
     ).replace("  ", " ")
 
 
 def _held(lying: Lying, said: Heading, alone: bool) -> str:
     """Return what a sheet shows of one template, for who cannot see it."""
-    template = lying.template
+    template, say = lying.template, said.labels
     if not template.of_motif:
-        half = " Printed as its half; the fold of the paper is dash-dot." if lying.fold else ""
-        return f"{alt_words(template, said if alone else None)}{half}"
+        half = say.text("figure-sheets-held") if lying.fold else ""
+        return f"{alt_words(said.labels, template, said if alone else None)}{half}"
     if not template.folds:
         return ""
     if not said.turned:
-        return "Wedge edges dash-dot, along which the paper is turned over."
-    folds = " and ".join(f"{FOLD_NAMES[f.kind]} ({grain_words(f)})" for f in template.folds)
-    return f"Fold edges dash-dot: {folds}."
+        return say.text("figure-sheets-held-2")
+    folds = [say.text(f"sheet-fold-{f.kind}", grain=grain_words(say, f)) for f in template.folds]
+    return say.text("sheet-folds", folds=say.listed(folds))

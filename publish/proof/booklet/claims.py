@@ -85,7 +85,7 @@ def fragments(
     """
     titles = {f"**{case.sizes[k].title}**": k for k in sizes}
     name = "|".join(re.escape(t) for t in sorted(titles, key=len, reverse=True))
-    about = re.compile(rf"for the ((?:{name})(?:(?:, | and )(?:the )?(?:{name}))*)")
+    about = re.compile(_about(case, name))
     for sentence in sentences(text):
         at = 0
         for match in about.finditer(sentence) if titles else ():
@@ -94,6 +94,16 @@ def fragments(
             at = match.end()
         if sentence[at:].strip():
             yield sentence[at:], sizes
+
+
+def _about(case: Case, name: str) -> str:
+    """Return a form that finds what a language says of a value for some sizes: `for the **Wall**
+    and **Mini**`, `für **Wand** und **Mini**`."""
+    grammar, mark = case.words.grammar, "\0"
+    before = grammar.by_size([("", (mark,))]).split(f"**{mark}**")[0].strip()
+    word = re.escape(grammar.listed([mark, mark]).strip(mark).strip())
+    article = "(?:the )?" if before.endswith(" the") else ""
+    return rf"{re.escape(before)} ((?:{name})(?:(?:, | {word} ){article}(?:{name}))*)"
 
 
 def step_place(case: Case, told_step: Told) -> Place:

@@ -63,14 +63,16 @@ def _alone(case: Case, size: str) -> tuple[tuple[str, ...], ...]:
 
 def _wrong(case: Case, piece: Piece, row: Row, fabric: str | None, table: Table) -> str:
     """Return what a row says that is not so; empty when it is right."""
-    cells = dict(zip(table.head, row.cells, strict=False))
-    size = cells.get("Cut size", " ".join(row.cells))
+    names, head = ("piece", "size", "count"), dict(zip(table.head, row.cells, strict=False))
+    told = {n: case.words.text("chapter-cutting", part=n) for n in names}
+    cells = {name: head[word] for name, word in told.items() if word in head}
+    size = cells.get("size", " ".join(row.cells))
     lengths = {length.inches for length in said(size) if length.unit in case.units}
-    if "How many" in cells and sum(map(int, re.findall(r"\d+", cells["How many"]))) != piece.count:
-        return f"{cells['How many']} of them"
+    if "count" in cells and sum(map(int, re.findall(r"\d+", cells["count"]))) != piece.count:
+        return f"{cells['count']} of them"
     if not {piece.width, piece.length} <= lengths and not piece.template:
         return size
-    if "Piece" in cells and piece.name.lower() not in cells["Piece"].lower():
+    if "Piece" in cells and case.called(piece).lower() not in cells["Piece"].lower():
         return cells["Piece"]
     if fabric is not None and fabric != piece.fabric:
         return f"cut from {fabric}"

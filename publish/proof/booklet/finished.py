@@ -52,5 +52,5 @@ def _tables(case: Case) -> list[tuple[str, tuple[tuple[str, str], ...]]]:
         for table in section.blocks
         if isinstance(table, Table)
         for row in table.rows
-        if row.cells[0].lower() == "finished size"
+        if row.cells[0].lower() == case.words.text("size-finished").lower()
     ]

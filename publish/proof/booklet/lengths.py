@@ -23,9 +23,10 @@ from publish.proof.values.pieces import Kind, is_patch, patch_kind
 from publish.surd import Exact, Surd
 from publish.units import INCH_IN_MM, UNITS, YARD, decimal_text, number_in_words
 
-NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?"
+NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:[.,]\d+)?"
+"""A number as text has it, with a decimal point or comma."""
 _SAID = re.compile(
-    rf"(?<![\d./-])(?<!unit )({NUMBER}|\d*[¼½¾⅓⅔⅛⅜⅝⅞])[ \u00a0]?"
+    rf"(?<![\d.,/-])(?<!unit )({NUMBER}|\d*[¼½¾⅓⅔⅛⅜⅝⅞])[ \u00a0]?"
     r"(inches|inch|yards?|in|ft|yd|mm|cm|m|\"|″)(?!\w)"
 )
 """A number with a unit of length; `unit 2 in the middle` is none."""
@@ -81,7 +82,7 @@ class Said:
     inches: Fraction
     unit: str
     number: str
-    """As written, without the unit."""
+    """As written, without the unit, with a decimal point."""
 
 
 Settled = tuple[set[Exact], set[float]]
@@ -91,7 +92,7 @@ Settled = tuple[set[Exact], set[float]]
 def said(text: str) -> Iterator[Said]:
     """Yield each length with a unit in a text."""
     for match in _SAID.finditer(text):
-        number, unit = match[1], _SPELLED.get(match[2], match[2])
+        number, unit = match[1].replace(",", "."), _SPELLED.get(match[2], match[2])
         length = number_in_words(number)
         if length is not None:
             yield Said(match.group(), length * UNITS[unit], unit, number)
@@ -202,8 +203,7 @@ def _in_words(case: Case, plan: CutPlan) -> Iterator[Fraction]:
         for choice in fabric.choices:
             yield from (length.inches for length in said(choice))
     if plan.batting is not None and plan.batting.package is not None:
-        for side in re.findall(r"\d+", plan.batting.package):
-            yield int(side) * case.measures.whole
+        yield from (plan.batting.package.short, plan.batting.package.long)
 
 
 def values(part: object) -> Iterator[Exact | float]:

@@ -11,13 +11,14 @@ import re
 from collections.abc import Iterator
 from fractions import Fraction
 
-from publish.model.cutplan import FabricPlan
+from publish.model.cutplan import BattingPlan, FabricPlan
 from publish.model.words import Row, Table
 from publish.notes import Note, Place, error
 from publish.proof.booklet.claims import COUNT, number
 from publish.proof.booklet.lengths import said
 from publish.proof.case import Case, Code
 from publish.units import metres_text, yards_text
+from publish.words.values import Named
 
 CODES = {
     "P807": Code(
@@ -54,10 +55,10 @@ def check(case: Case) -> Iterator[Note]:
         title, size, plan_ = case.sizes[key].title, case.sizes[key], case.plans[key]
         if plan_.batting is not None:
             sides = set(map(case.near, (plan_.batting.width, plan_.batting.height)))
-            cell = cells.get(("batting", title), "")
+            cell = cells.get((_named(case, "material-batting"), title), "")
             if (
                 _inches(case, cell.split(";")[0]) != sides
-                or (plan_.batting.package or "") not in cell
+                or _package(case, plan_.batting) not in cell
             ):
                 yield _note(
                     case.size_place(key, "batting"),
@@ -66,7 +67,7 @@ def check(case: Case) -> Iterator[Note]:
                     cell,
                 )
         if size.pillow is not None:
-            cell = cells.get(("pillow form", title), "")
+            cell = cells.get((_named(case, "material-form"), title), "")
             if _inches(case, cell) != {case.near(size.pillow.form)}:
                 yield _note(
                     case.size_place(key, "pillow", "form"),
@@ -76,12 +77,25 @@ def check(case: Case) -> Iterator[Note]:
                 )
 
 
+def _package(case: Case, plan: BattingPlan) -> str:
+    return case.words.value(plan.package.called) if plan.package else ""
+
+
+def _named(case: Case, message: str) -> str:
+    """Return what the row of a message is found by."""
+    return _first_words(case.words.text(message, {"name": Named("")}))
+
+
 def _purchase(case: Case, plan: FabricPlan) -> tuple[str, ...]:
     """Return what a cell tells of a length to buy: in what leads, and in what follows."""
-    first = case.measures.bought(plan.buy, plan.buy_metric)
+    first = case.words.measures.bought(plan.buy, plan.buy_metric)
     if not case.measures.both:
         return (first,)
-    other = yards_text(plan.buy) if case.measures.metric else metres_text(plan.buy_metric)
+    other = (
+        yards_text(plan.buy)
+        if case.measures.metric
+        else case.words.measures.marked(metres_text(plan.buy_metric))
+    )
     return first, other
 
 
@@ -122,7 +136,11 @@ def _cells(case: Case) -> Cells:
 
 
 def _name(row: Row) -> str:
-    return row.fabric or row.cells[0].split(":")[0].strip("* ").lower()
+    return row.fabric or _first_words(row.cells[0])
+
+
+def _first_words(text: str) -> str:
+    return text.split(":")[0].strip("* ").lower()
 
 
 def _inches(case: Case, text: str) -> set[Fraction]:

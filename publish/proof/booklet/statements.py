@@ -7,6 +7,7 @@ the seam allowance, and the usable width of each fabric that is sold by length.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from publish.notes import Note, warning
@@ -27,16 +28,22 @@ CODES = {
 def check(case: Case) -> Iterator[Note]:
     """Yield a warning for each statement that is missing."""
     stated = [s for p in passages(case.manual) if p.kind == "text" for s in sentences(p.text)]
-    seam = case.text(case.seam)
-    if not any(seam in s and "seam" in s.lower() for s in stated):
+    seam = case.words.measures.text(case.seam)
+    if not any(seam in s and _speaks(case, "seam-allowance", s, r"\bseams?\b") for s in stated):
         yield _note(case, "sewing.seam", "the seam allowance is not stated", seam)
     widths = {p.usable_width: f for _, f, p in case.fabric_plans() if p.precut is None}
     for width, fabric in widths.items():
-        said = case.text(width)
-        if not any(said in s and "usable width" in s.lower() for s in stated):
+        said = case.words.measures.text(width)
+        if not any(said in s and _speaks(case, "usable-width", s) for s in stated):
             yield _note(
                 case, f"fabrics.{fabric}.usable_width", "the usable width is not stated", said
             )
+
+
+def _speaks(case: Case, term: str, sentence: str, *others: str) -> bool:
+    """Return whether a sentence speaks of a term of the glossary, or by another form of it."""
+    form = case.words.text(f"term-{term}", part="form")
+    return bool(re.search("|".join((form, *others)), sentence, re.IGNORECASE))
 
 
 def _note(case: Case, path: str, what: str, expected: str) -> Note:

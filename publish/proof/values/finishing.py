@@ -7,7 +7,6 @@ goes round; an envelope back covers the cover and overlaps.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from fractions import Fraction
 from math import sqrt
@@ -17,6 +16,7 @@ from publish.model.size import Size
 from publish.model.trade import BACKING_SEAM
 from publish.notes import Note, Place, error
 from publish.proof.case import Case, Code
+from publish.words import english
 
 CODES = {
     "P841": Code(
@@ -154,11 +154,14 @@ def _spiral(side: Fraction, width: Fraction, seam: Fraction) -> Fraction:
 
 
 def _package(case: Case, size: Size, plan: BattingPlan) -> Iterator[Note]:
-    """The package's name ends in its two sides, the shorter first."""
+    """The smaller side of the package holds the smaller of the batting's, the larger the other."""
+    if plan.package is None:
+        return
     place = case.size_place(size.key, "batting")
-    sides = sorted(map(Fraction, re.findall(r"\d+", plan.package or "")))[-2:]
-    for side, needed in zip(sides, sorted((plan.width, plan.height)), strict=False):
-        yield from _least(case, "P842", place, f"batting package ({plan.package})", side, needed)
+    what = f"batting package ({english(plan.package.called, case.pattern.measures)})"
+    sides = sorted((plan.package.short, plan.package.long))
+    for side, needed in zip(sides, sorted((plan.width, plan.height)), strict=True):
+        yield from _least(case, "P842", place, what, side, needed)
 
 
 def _sleeve(case: Case, size: Size, depth: Fraction, piece: Piece) -> Iterator[Note]:

@@ -110,8 +110,8 @@ def _counts(case: Case, size: str) -> Iterator[Note]:
             yield error(
                 "P811",
                 case.size_place(size),
-                f"{case.name(piece.fabric)} pieces {piece.letter}, {piece.name}, are not cut as "
-                "often as they are sewn",
+                f"{case.name(piece.fabric)} pieces {piece.letter}, {case.called(piece)}, are not "
+                "cut as often as they are sewn",
                 expected=f"{needed} sewn",
                 received=f"{piece.count} cut",
             )
@@ -135,7 +135,7 @@ def _covered(case: Case, size: str) -> Iterator[Note]:
                 short[piece.letter] = error(
                     "P814",
                     case.size_place(size),
-                    f"piece {piece.letter}, {piece.name}, is cut too small for its seams",
+                    f"piece {piece.letter}, {case.called(piece)}, is cut too small for its seams",
                     expected=f"at least {case.text(needed)}",
                     received=case.text(given),
                 )
@@ -154,7 +154,7 @@ def _as_finished(
         yield error(
             "P811",
             case.size_place(size),
-            f"piece {piece.letter}, {piece.name}, does not finish as large as {patch.key}",
+            f"piece {piece.letter}, {case.called(piece)}, does not finish as large as {patch.key}",
             expected=f"{case.text(sides[0])} × {case.text(sides[1])}",
             received=" × ".join(case.text(side) for side in told if side is not None),
         )
@@ -228,6 +228,6 @@ def _letters(case: Case) -> Iterator[Note]:
                     "P813",
                     case.size_place(size),
                     f"the letter {piece.letter} names two pieces",
-                    expected=f"{first.name} in {case.name(first.fabric)}",
-                    received=f"{piece.name} in {case.name(piece.fabric)}",
+                    expected=f"{case.called(first)} in {case.name(first.fabric)}",
+                    received=f"{case.called(piece)} in {case.name(piece.fabric)}",
                 )

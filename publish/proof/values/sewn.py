@@ -116,6 +116,7 @@ def check(case: Case) -> Iterator[Note]:
                 yield warning(
                     "P804",
                     case.size_place(key),
-                    f"piece {piece.letter}, {piece.name}, is cut for the {key} and no step sews it",
+                    f"piece {piece.letter}, {case.called(piece)}, is cut for the {key} and no step "
+                    "sews it",
                     help="name it in the step that sews it, or bring back the step that did",
                 )

@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 
 from publish.measures import INCHES, Measures
-from publish.words.en.lengths import Lengths
 from publish.words.en.phrase import (
     article,
     capital,
@@ -19,12 +18,52 @@ from publish.words.en.phrase import (
     stitch,
     times,
 )
-from publish.words.values import Count, Length, Letter, Named, Rectangle, Stitch, Titles, Value
+from publish.words.lengths import ENGLISH, Lengths
+from publish.words.values import (
+    Count,
+    Figures,
+    Length,
+    Letter,
+    Named,
+    Percent,
+    Purchase,
+    Rectangle,
+    Run,
+    Stitch,
+    Thread,
+    Titles,
+    Value,
+)
 
-__all__ = ["FUNCTIONS", "TAG", "by_size", "category", "listed", "plain"]
+__all__ = [
+    "BASE",
+    "CASES",
+    "DECIMAL_MARK",
+    "FUNCTIONS",
+    "LENGTHS",
+    "TAG",
+    "by_size",
+    "category",
+    "listed",
+    "number",
+    "ordinal",
+    "plain",
+    "sort_key",
+]
 
 TAG = "en-CA"
 """The language as RFC 5646 writes it, for whatever reads pages aloud or hyphenates them."""
+
+
+BASE = ""
+"""The language whose messages stand in for those that this one does not have; none."""
+DECIMAL_MARK = "."
+LENGTHS = ENGLISH
+
+
+def sort_key(term: str) -> str:
+    """Return what terms are sorted by."""
+    return term.casefold()
 
 
 def plain(value: Value, measures: Measures = INCHES) -> str:
@@ -35,7 +74,17 @@ def plain(value: Value, measures: Measures = INCHES) -> str:
         case Rectangle(width, height):
             return Lengths(measures).rectangle(width, height)
         case Stitch(inches):
-            return stitch(inches)
+            return measures.marked(stitch(inches))
+        case Purchase(yards, metres):
+            return Lengths(measures).to_buy(yards, metres)
+        case Run(lengths):
+            return Lengths(measures).run(*lengths)
+        case Thread(inches):
+            return Lengths(measures).thread(inches)
+        case Percent(share):
+            return f"{float(100 * share):g} %"
+        case Figures(count):
+            return str(count)
         case Count(count):
             return number(count)
         case Letter(letter):
@@ -61,7 +110,18 @@ def by_size(items: Sequence[tuple[str, tuple[str, ...]]]) -> str:
 
 
 def _short(value: Value, said: str, measures: Measures) -> str:
-    return measures.text(value.inches) if isinstance(value, Length) else said
+    match value:
+        case Length(inches):
+            return measures.text(inches)
+        case Rectangle(width, height) if width == height:
+            return measures.text(width)
+        case Rectangle(width, height):
+            return measures.sides(width, height)
+    return said
+
+
+def _sides(value: Value, said: str, measures: Measures) -> str:
+    return measures.sides(value.width, value.height) if isinstance(value, Rectangle) else said
 
 
 def _ordinal(value: Value, said: str, measures: Measures) -> str:
@@ -79,16 +139,21 @@ def _figures(value: Value, said: str, measures: Measures) -> str:
     return str(value.number) if isinstance(value, Count) else said
 
 
+CASES: Mapping[str, str] = {}
+"""Grammatical forms that a message may ask for by name; English has none."""
+
 FUNCTIONS: Mapping[str, Callable[[Value, str, Measures], str]] = {
     "A": lambda value, said, measures: article(said),
     "CAPITAL": lambda value, said, measures: capital(said),
     "SHORT": _short,
+    "SIDES": _sides,
     "ORDINAL": _ordinal,
     "TIMES": _times,
     "FIGURES": _figures,
 }
 """What a message may ask for by name, from a value, what it says and how lengths are told:
 
-`A` its article in front; `CAPITAL` a first capital; `SHORT` a length in what leads alone;
+`A` its article in front; `CAPITAL` a first capital; `SHORT` a length or two sides in what
+leads alone, of a square one; `SIDES` both sides always;
 `ORDINAL`, `TIMES`, `FIGURES` of a count: `first`, `twice`, `12`.
 """

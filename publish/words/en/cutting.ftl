@@ -3,6 +3,9 @@
 
 chapter-cutting = Cutting
     .lead = Seam allowances are already in every cut size.
+    .piece = Piece
+    .size = Cut size
+    .count = How many
 cutting-size = Cutting: { $size }
 cutting-pieces = Pieces for the { $size }
 cutting-how = The table gives the size and number of each piece, across the fabric × along it; the
@@ -108,3 +111,85 @@ use-ready-cut = { -fabric }Use { $count ->
    *[other] each of { $sheets }
 } whole, as { $pieces }.
     .caption = { $fabric }, { $size }.
+
+# A row of the table of pieces.
+piece-row = { CAPITAL($name) }{ $joined ->
+    [1] { "" }
+   *[other] , joined from { $joined }
+}
+trim-after-quilting = trim to { $size } after quilting
+trim-after-applique = trim after appliqué
+trim-square-after-applique = trim to { $side } square after appliqué
+
+# What a piece is called in the table of pieces.
+cut-piece = { $piece ->
+    [backing] backing
+    [backing-panel] backing panel
+    [bias-binding-square] bias binding square
+    [binding-strip] binding strip
+    [corner-triangle] corner triangle
+    [corner-triangle-from-a-template] corner triangle from a template
+    [cornerstone] cornerstone
+    [cornerstone-from-a-template] cornerstone from a template
+    [diamond] diamond
+    [envelope-back] envelope back
+    [equilateral-triangle] equilateral triangle
+    [foundation-from-a-template] foundation from a template
+    [ground] ground
+    [half-cornerstone] half cornerstone
+    [hanging-sleeve] hanging sleeve
+    [hexagon] hexagon
+    [large-square-for-geese] large square for geese
+    [motif-square] motif square
+    [nested-motif] nested motif
+    [once-cut-triangle] once-cut triangle
+    [parallelogram] parallelogram
+    [parallelogram-leaning-left] parallelogram leaning left
+    [parallelogram-leaning-right] parallelogram leaning right
+    [patch-from-a-template] patch from a template
+    [quarter-cornerstone] quarter cornerstone
+    [rectangle] rectangle
+    [sashing] sashing
+    [sashing-from-a-template] sashing from a template
+    [sashing-strip] sashing strip
+    [side-triangle] side triangle
+    [side-triangle-from-a-template] side triangle from a template
+    [small-square-for-geese] small square for geese
+    [square] square
+    [square-for-flipped-corners] square for flipped corners
+    [square-for-hourglasses] square for hourglasses
+    [square-for-triangles] square for triangles
+    [strip-for-strip-sets] strip for strip sets
+    [twice-cut-triangle] twice-cut triangle
+    [zip-back] zip back
+   *[piece] piece
+}
+cut-for = for { $patches }
+piece-border = { $place ->
+    [only] { "" }
+    [inner] inner{ " " }
+    [middle] middle{ " " }
+    [outer] outer{ " " }
+   *[other] border { FIGURES($number) }{ " " }
+}{ $part ->
+    [side] side border
+   *[top] top and bottom border
+}
+cut-ranked = { $rank ->
+    [large] large
+    [medium] medium
+   *[small] small
+} { $name }
+cut-sized = { $name }, { SHORT($size) }
+cut-numbered = { $name }, number { FIGURES($number) }
+
+# Notes in the table of pieces.
+note-for-form = for { A(SHORT($form)) } form
+note-print-turns = the print runs another way in each triangle
+note-step-larger = a step larger than the exact size, to be trimmed
+note-cut-apart = cut into { FIGURES($count) } at { FIGURES($angle) }°, { $apart } apart
+note-cut-in-turn = cut into { FIGURES($count) } at { FIGURES($angle) }° to both sides in turn
+note-nearly = cut as a regular one, less than { $metric ->
+    [yes] 0.13 mm
+   *[no] 0.005 in
+} off the drawing

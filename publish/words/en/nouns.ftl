@@ -1,3 +1,7 @@
+# Joining words one after another.
+
+list-or = or
+
 # Things that are counted: the message noun-NAME says a count of them.
 
 noun-length = { $count ->
@@ -47,4 +51,32 @@ noun-fat-eighth = { $count ->
 noun-square = { $count ->
     [one] { $count } square
    *[other] { $count } squares
+}
+noun-size = { $count ->
+    [one] { $count } size
+   *[other] { $count } sizes
+}
+noun-fabric = { $count ->
+    [one] { $count } fabric
+   *[other] { $count } fabrics
+}
+noun-spool = { $count ->
+    [one] { $count } spool
+   *[other] { $count } spools
+}
+noun-bobbin = { $count ->
+    [one] { $count } bobbin
+   *[other] { $count } bobbins
+}
+noun-packet = { $count ->
+    [one] { $count } packet
+   *[other] { $count } packets
+}
+noun-copy = { $count ->
+    [one] { $count } copy
+   *[other] { $count } copies
+}
+noun-piece = { $count ->
+    [one] { $count } piece
+   *[other] { $count } pieces
 }

@@ -132,3 +132,29 @@ quilt-area-as-desired = Quilt { -area } as you like, with lines as close togethe
     .right = The quilting is about as dense here as elsewhere, so that the top lies flat.
 
 remove-basting = Take out the basting, and look the back over for tucks.
+
+# The quilting plan.
+
+table-quilting = The quilting plan
+    .where = Where
+    .how = How
+    .apart = Apart
+    .length = Length of the lines
+    .together = Together
+    .note = Lengths are of the lines themselves, each to the nearest { $unit ->
+        [metric] 10 cm
+       *[yards] quarter yard
+    }.
+    .caption = { $size }: the quilting lines.
+quilted-area = { -area }
+quilted-style = { $style ->
+    [ditch] in the ditch, beside the edge
+    [echo] echo lines
+    [parallel] parallel lines
+    [grid] a grid
+   *[as-desired] as you like
+}
+note-apart = How far apart
+    .label = The label of your batting says how far apart lines of quilting may be. Read it first.
+    .made-for = This plan was made for **{ $batting }**, with lines no more than { $gap } apart.
+    .closer = If your batting asks for closer lines, add lines between those drawn.

@@ -29,17 +29,32 @@ from publish.units import (
 
 
 @dataclass(frozen=True)
+class LengthWords:
+    """What a language puts round lengths; `{}` stands for what it is put round."""
+
+    about: str
+    square: str = ""
+    """Of a square by its side; where it is empty, both sides are told."""
+
+
+ENGLISH = LengthWords("about {}", "{} square")
+"""The words of `en`, in which findings are told as well."""
+
+
+@dataclass(frozen=True)
 class Lengths:
-    """The saying of lengths in English."""
+    """The saying of lengths in a language, whose decimal mark is that of the measures."""
 
     measures: Measures = INCHES
+    words: LengthWords = ENGLISH
 
     def measure(self, length: Length) -> str:
         """Return `18 1/2 in (47.0 cm)`, or `47 cm (18 1/2 in)`, or one of the two alone.
 
         A length that no ruler has is rounded and said to be: `about 17 in (43.2 cm)`.
         """
-        return f"{self._about(length)}{self.short(length)}{self._behind(self._other(length))}"
+        said = f"{self.short(length)}{self._behind(self._other(length))}"
+        return self._about(said, length)
 
     def short(self, length: Length) -> str:
         """Return a length in the unit that leads, alone: `18 1/2 in`, `47 cm`."""
@@ -47,18 +62,20 @@ class Lengths:
 
     def rectangle(self, width: Length, length: Length) -> str:
         """Return `12 in × 18 in (30.5 cm × 45.7 cm)`; a square as `18 in (45.7 cm) square`."""
-        if width == length:
-            return f"{self.measure(width)} square"
+        if width == length and self.words.square:
+            return self.words.square.format(self.measure(width))
         both = f"{self.short(width)} × {self.short(length)}"
         other = f"{self._other(width)} × {self._other(length)}"
-        return f"{self._about(width, length)}{both}{self._behind(other)}"
+        return self._about(f"{both}{self._behind(other)}", width, length)
 
     def to_buy(self, yards: Fraction, metres: Fraction) -> str:
-        """Return a purchase, rounded up by each system's step: `1 3/8 yd (1.30 m)`."""
+        """Return a purchase, rounded up by each system's step: `1 3/8 yd (1.30 m)`; what leads
+        alone where a difference is none in what follows."""
         first = self.measures.bought(yards, metres)
-        return first + self._behind(
-            yards_text(yards) if self.measures.metric else metres_text(metres)
-        )
+        if not (yards if self.measures.metric else metres):
+            return first
+        metric = self.measures.marked(metres_text(metres))
+        return first + self._behind(yards_text(yards) if self.measures.metric else metric)
 
     def run(self, *lengths: float) -> str:
         """Return a long run of stitching, given in inches: `2 1/4 yd (2.1 m)`.
@@ -68,7 +85,7 @@ class Lengths:
         """
         yards = sum((_near(n, YARD / 4) for n in lengths), Fraction(0))
         metres = sum((_near(n, METRE / 10) for n in lengths), Fraction(0)) / METRE
-        return self._pair(yards_text(yards), f"{decimal_text(metres, 1)} m")
+        return self._pair(yards_text(yards), f"{self.measures.marked(decimal_text(metres, 1))} m")
 
     def thread(self, length: Fraction) -> str:
         """Return thread, given in inches, rounded up to whole yards and metres."""
@@ -82,15 +99,20 @@ class Lengths:
     def _behind(self, other: str) -> str:
         return f" ({other})" if self.measures.both else ""
 
-    def _about(self, *lengths: Length) -> str:
-        return "about " if not all(map(self.measures.exact, lengths)) else ""
+    def _about(self, said: str, *lengths: Length) -> str:
+        """Return a text, said to be rounded where one of the lengths in it is."""
+        exact = all(map(self.measures.exact, lengths))
+        return said if exact else self.words.about.format(said)
 
     def _other(self, length: Length) -> str:
         """Return a length as the system has it that does not lead."""
         if not self.measures.metric:
-            return metric(length)
+            return self.measures.marked(metric(length))
         near = self.measures.near(length)
-        return f"{'' if on_ruler(near) or self._about(length) else 'about '}{inches_text(near)}"
+        said = inches_text(near)
+        if on_ruler(near) or not self.measures.exact(length):
+            return said
+        return self.words.about.format(said)
 
 
 def metric(length: Length) -> str:

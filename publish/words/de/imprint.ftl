@@ -1,0 +1,3 @@
+# Was ein Heft über sich selbst sagt.
+
+edition-first = Erste Ausgabe

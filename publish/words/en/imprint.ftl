@@ -1,0 +1,3 @@
+# What stands on covers and on the page about the edition.
+
+edition-first = First edition

@@ -1,0 +1,3 @@
+# Ce qui est sur les couvertures et sur la page de l’édition.
+
+edition-first = Première édition
