@@ -13,6 +13,7 @@ from typing import ClassVar
 
 from publish.operations.operation import Moment, Operation, Shown, chosen
 from publish.operations.parts import Part, measured, sheet
+from publish.operations.piece_templates import MakeTemplates, template_heap
 from publish.operations.table import Table
 from publish.words.values import (
     Count,
@@ -264,6 +265,8 @@ class CutShapes(Operation):
     angle: int = 0
     apart: Fraction | None = None
     leans: bool = False
+    template: str = ""
+    """Letter of the template that they are cut with."""
     tools: ClassVar[tuple[str, ...]] = (CUTTER, "ruler")
     trims: ClassVar[bool] = True
 
@@ -272,6 +275,8 @@ class CutShapes(Operation):
         return f"cut-shape-{self.shape}"
 
     def carry_out(self, table: Table) -> None:
+        made = not self.template or table.count(template_heap(self.template)) > 0
+        table.need(made, f"template {self.template}", by=MakeTemplates)
         for letter, count, part, yields in self.pieces:
             found = table.take(uncut_heap(letter), count)
             if found.known:

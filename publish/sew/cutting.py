@@ -25,6 +25,7 @@ from publish.operations.cutting import (
 )
 from publish.operations.operation import Where
 from publish.operations.parts import Part, measured, sheet
+from publish.operations.piece_templates import MakeTemplates
 from publish.operations.ready_cut import CutReadyCut, SheetStrips
 from publish.operations.trusted import Trusted
 from publish.sew.bench import Bench, heap, side
@@ -51,6 +52,9 @@ def plan(bench: Bench) -> None:
                 chapter=CHAPTER, step="strips", on=on, within=bench.pattern.measures.finest
             )
         )
+    letters = tuple(t.letter for t in bench.plan.templates)
+    if letters:
+        bench.add(MakeTemplates(chapter=CHAPTER, step="make-templates", letters=letters))
     for key, fabric in plans.items():
         cutter = _Cutter(bench, key, fabric)
         if fabric.precut is not None:
@@ -101,6 +105,7 @@ class _Cutter:
         self.name = fabric if cloth is None else cloth.name
         self.pieces = {p.letter: p for p in plan.pieces}
         self.long = left_long(bench.plan)
+        self.templates = {t.key: t.letter for t in bench.plan.templates}
 
     def strips(self) -> None:
         """Cut the strips of the layout in order, and each kind at once into its pieces."""
@@ -228,6 +233,7 @@ class _Cutter:
                         angle=piece.angle,
                         apart=piece.apart,
                         leans=piece.shape == "parallelogram",
+                        template=self.templates.get(piece.template, ""),
                     )
                 )
 

@@ -14,6 +14,7 @@ from publish.model.cutplan import FabricPlan, Piece
 from publish.model.words import Paragraph, Row, Section, Table
 from publish.operations.cutting import SetOutCutting, StraightenCloth
 from publish.operations.operation import Moment
+from publish.operations.piece_templates import MakeTemplates
 from publish.operations.trusted import Trusted
 from publish.words.values import Count, Length, Named, Said, Values, Word
 from publish.write import order
@@ -24,7 +25,7 @@ from publish.write.tell import Asked, Teller
 from publish.write.trimming import TRIM, trim_note
 
 CHAPTER = "cutting"
-GENERAL = (StraightenCloth, SetOutCutting)
+GENERAL = (StraightenCloth, SetOutCutting, MakeTemplates)
 MAT = Fraction(24)
 """Inches: about the depth of a large cutting mat. Common practice, no source."""
 
@@ -104,7 +105,7 @@ def _row(book: Book, key: str, piece: Piece, plan: FabricPlan) -> tuple[str, ...
     note = piece.note
     if isinstance(note, Said) and note.message == TRIM and piece.purpose == "ground":
         note = trim_note(book, key)
-    shape = becomes(book.plans[key], piece)
+    shape = becomes(book, book.plans[key], piece)
     said = (shape, book.words.value(note) if note is not None else "")
     name += "".join(f"; {words}" for words in said if words)
     cut = book.say.rectangle(*plan.lies(piece))

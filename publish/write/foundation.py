@@ -14,7 +14,6 @@ from publish.model.draft import FoundationSection
 from publish.model.words import Block, Box, FigureBlock, Paragraph, Row, Section, Table
 from publish.operations.foundation import LayFirstPatch, PatchWork, SewPatch
 from publish.operations.operation import Moment
-from publish.words import language
 from publish.words.language import Language
 from publish.words.values import Count, Named, Rectangle, Several, Value, Word, said
 from publish.write.context import Book
@@ -39,7 +38,7 @@ def sections(book: Book) -> tuple[Section, ...]:
     if not made:
         return ()
     keys = tuple(made)
-    speak = language(measures=book.pattern.measures)
+    speak = book.words
     title, lead = (speak.text(f"chapter-{CHAPTER}", part=part) for part in ("", "lead"))
     how = {k: [m for m in ms if m.operation.step in HOW] for k, ms in made.items()}
     own = {k: [m for m in ms if m.operation.step not in HOW] for k, ms in made.items()}
@@ -59,7 +58,7 @@ def sections(book: Book) -> tuple[Section, ...]:
 
 def _section(book: Book, made: Made, own: Made, keys: tuple[str, ...], title: str) -> Section:
     """Return the section of sizes whose foundations are sewn from the same cloth in one way."""
-    speak, child = language(measures=book.pattern.measures), slug(CHAPTER, keys[0])
+    speak, child = book.words, slug(CHAPTER, keys[0])
     names = speak.value(titles(book, keys)).replace("**", "")
     whole = speak.text("foundation-of", {"title": Named(title), "sizes": Named(names)})
     asked = Asked(aliases={key: slug(CHAPTER, key) for key in keys})
@@ -104,7 +103,7 @@ def _mirror(speak: Language) -> Box:
 
 def _size(book: Book, keys: tuple[str, ...], made: Made) -> tuple[Block, ...]:
     """Return what sizes that are alike need: how many sections, and from what."""
-    speak, key = language(measures=book.pattern.measures), keys[0]
+    speak, key = book.words, keys[0]
     blocks: list[Block] = [Paragraph(_counts(book, speak, key))]
     by_block: dict[str, list[FoundationSection]] = {}
     for found in book.drafts[key].foundations:
@@ -155,7 +154,7 @@ def _table(
     moments: Sequence[Moment],
 ) -> Table:
     """Return the cloth of every patch of a block's sections, in the order of sewing."""
-    speak = language(measures=book.pattern.measures)
+    speak = book.words
     cloth = {
         (m.operation.paper.section, m.operation.area.number): m
         for m in moments

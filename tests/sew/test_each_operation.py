@@ -30,6 +30,7 @@ FREE = {
     ("cut-pieces", "sew-patch"),
     # Pins go through the edges, where the paper is out.
     ("leave-paper", "pin-seams"),
+    ("leave-paper", "measure-top"),
 }
 """Verbs that touch the same part and may be done in either order."""
 
