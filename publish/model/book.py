@@ -70,5 +70,8 @@ class Edition:
     """Of the edition: `booklet`, `templates`, `full-size` or `kits`."""
     size: str = ""
     """Key of the size that it is about; empty for all."""
-    is_booklet: bool = False
-    """Whether it is a whole booklet with covers, for home or for a print shop."""
+
+    @property
+    def is_booklet(self) -> bool:
+        """Return whether it is a whole booklet with covers, for home or for a print shop."""
+        return self.kind == "booklet" and not self.size

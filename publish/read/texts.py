@@ -54,7 +54,7 @@ class Text(Form):
         each = {
             "type": "object",
             "propertyNames": {"enum": list(LANGUAGES)},
-            "additionalProperties": {"type": plain["type"]},
+            "additionalProperties": {"type": plain["type"], **least},
             "minProperties": 1,
         }
         return {"anyOf": [plain, each]}

@@ -103,7 +103,6 @@ def typeset(
         printed.sheet_pages,
         kind=name,
         size=size,
-        is_booklet=name == "booklet" and not size,
     )
     return made, tuple(notes)
 

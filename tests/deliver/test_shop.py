@@ -245,7 +245,7 @@ def test_a_shop_shows_the_opening_and_the_materials_unless_told() -> None:
         assert title in book[number - 1].get_textpage().get_text_bounded()
     told = replace(pattern(), shop=ShopPictures(pages=(4, 2)))
     assert shown_pages(told, bulrush.manual(), made.booklet) == (4, 2)
-    templates = replace(made.booklet, name="templates-letter")
+    templates = replace(made.booklet, name="templates-letter", kind="templates")
     assert shown_pages(told, bulrush.manual(), templates) == ()
 
 
@@ -256,7 +256,7 @@ def test_pages_that_must_not_be_pictured_are_told() -> None:
     found = picture_notes(told, booklet)
     assert [(n.code, n.received) for n in found] == [("X904", "400"), ("X905", f"page {sheet}")]
     assert picture_notes(replace(told, shop=ShopPictures(pages=(2,))), booklet) == ()
-    assert picture_notes(told, replace(booklet, name="templates-letter")) == ()
+    assert picture_notes(told, replace(booklet, name="templates-letter", kind="templates")) == ()
 
 
 def test_everything_as_files() -> None:

@@ -118,7 +118,7 @@ def edition(book: pikepdf.Pdf, sheets: Sequence[Sheet], name: str = "templates-l
     stream = io.BytesIO()
     book.save(stream)
     pages = {sheet.key: number for number, sheet in enumerate(sheets, start=1)}
-    return Edition(name, LETTER, stream.getvalue(), "", pages)
+    return Edition(name, LETTER, stream.getvalue(), "", pages, name.partition("-")[0])
 
 
 def findings(

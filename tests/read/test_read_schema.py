@@ -92,6 +92,8 @@ UNSEEN = {
     "R146": "two keys",
     "R147": "two items",
     "R148": "two keys",
+    "R177": "two keys",
+    "R178": "harmless",
     "R149": "names",
     "R170": "two keys",
     "R174": "two items",
