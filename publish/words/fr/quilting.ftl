@@ -45,6 +45,7 @@ sew-backing = Prendre { $panels } { $letter } en { $fabric } : aucune lisière 
 remove-paper = Retirer tout le papier des supports{ $part ->
     [some] { " " }({ $sizes })
    *[all] { "" }
+    .right = Aucun point n’est tiré.
 }.
 press-top = Repasser le top fini et couper les fils qui traînent au dos : des fils foncés se voient à travers un
     tissu clair.
