@@ -45,8 +45,9 @@ sew-backing = Prendre { $panels } { $letter } en { $fabric } : aucune lisière 
 remove-paper = Retirer tout le papier des supports{ $part ->
     [some] { " " }({ $sizes })
    *[all] { "" }
+} : le plier le long des points, tenir la couture de l’ongle du pouce et déchirer le papier, la dernière pièce d’abord. Retirer
+    les petits restes à la pince.
     .right = Aucun point n’est tiré.
-}.
 press-top = Repasser le top fini et couper les fils qui traînent au dos : des fils foncés se voient à travers un
     tissu clair.
 
