@@ -13,11 +13,12 @@ ifneq ($(shell cat $(READY) 2>/dev/null),$(CURDIR))
 .PHONY: $(READY)
 endif
 
-.PHONY: help setup booklet test thorough fuzz kills mutate lint types check reference lock clean
+.PHONY: help setup booklet test times thorough fuzz kills mutate lint types check reference lock clean
 
 help:
 	@echo 'make booklet    build every deliverable of $(PATTERN) into build/'
 	@echo 'make test       run the tests'
+	@echo 'make times      measure which tests take long, and leave those to make thorough'
 	@echo 'make thorough   run the tests that take long as well'
 	@echo 'make fuzz       try inputs that are nearly right for SECONDS=60'
 	@echo 'make kills      kill 100 runs at random moments: is the folder of results whole?'
@@ -41,6 +42,9 @@ booklet: $(READY)
 # A file's tests run in one process, so that what they share is made once; the longest first.
 test: $(READY)
 	@$(PYTHON_IN) -m pytest -n 2 --dist loadfile --no-loadscope-reorder
+
+times: $(READY)
+	@PYTHONPATH=tests $(PYTHON_IN) -m pytest -p times -n 2 --dist loadfile -m 'thorough or not thorough'
 
 thorough: $(READY)
 	@$(PYTHON_IN) -m pytest -n 2 -m 'thorough or not thorough'

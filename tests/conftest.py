@@ -3,7 +3,9 @@ tests draw the same examples in every run; nothing is kept from one run to the n
 
 import os
 
+import pytest
 import shared
+import times
 from hypothesis import settings
 
 settings.register_profile("repeatable", derandomize=True, deadline=None, max_examples=40)
@@ -14,7 +16,12 @@ LONGEST = ("test_book.py", "test_printed.py", "test_seeded.py", "test_preflight.
 """Files that two processes would wait for at the end, if they were not begun with."""
 
 
+@pytest.hookimpl(tryfirst=True)  # before they are chosen by their marks
 def pytest_collection_modifyitems(items):
+    left = times.long()
+    for item in items:
+        if item.nodeid in left:
+            item.add_marker(pytest.mark.thorough)
     items.sort(key=lambda item: item.path.name not in LONGEST)
 
 

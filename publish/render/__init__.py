@@ -29,8 +29,9 @@ COVER_PIXELS = 2640
 """Along each side: 300 to the inch across 8.5 in and its bleed."""
 ROW_PIXELS = 2250
 """300 to the inch across 7 1/2 in, wider than the words of any back cover."""
-WAYS_PIXELS, WAYS_ABREAST = 1920, 3
-"""300 to the inch across a column, for the colourways that stand in a row, up to three."""
+WAYS_PIXELS, WAYS_ABREAST = 2160, 3
+"""300 to the inch across the words of a page, for the colourways that stand in a row, up to
+three."""
 SHOP_PIXELS = 1600
 
 

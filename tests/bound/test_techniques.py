@@ -15,6 +15,7 @@ from publish.model.words import (
     Steps,
     Table,
 )
+from publish.words import language
 
 
 def section(key, *texts, parent=None):
@@ -28,7 +29,7 @@ def texts(sections):
 
 def told(*manuals):
     """Return what is told once, and each pattern's texts."""
-    found = techniques([tuple(m) for m in manuals])
+    found = techniques([tuple(m) for m in manuals], language())
     return texts(found.sections()), [texts(found.referring(tuple(m))) for m in manuals]
 
 
@@ -111,7 +112,8 @@ def tools(*items):
 
 def test_a_tool_says_who_asks_for_it_unless_all_do():
     made = once.tools(
-        [("Sedge", {"tools": tools("Iron", "Ruler")}), ("Rush", {"tools": tools("Iron", "Hoop")})]
+        [("Sedge", {"tools": tools("Iron", "Ruler")}), ("Rush", {"tools": tools("Iron", "Hoop")})],
+        language(),
     )
     assert made.blocks == (
         Paragraph("**To cut**"),
@@ -138,7 +140,7 @@ def test_first_words_are_shared_or_stay():
     made = once.before(named)
     assert made.blocks[0] == shared
     assert [r.cells[0] for r in made.blocks[1].rows] == ["a", "b"]
-    rest = once.rest_of_before(named[0][1][once.BEFORE], named)
+    rest = once.rest_of_before(named[0][1][once.BEFORE], named, language())
     assert rest.blocks[1:] == (own,)
     assert "#before-you-start" in rest.blocks[0].text
 

@@ -10,6 +10,7 @@ from helpers import DEMO
 
 from publish import cut, draft, grade, read
 from publish.cut.letters import ALPHABET, letter
+from publish.words import english
 
 F = Fraction
 
@@ -46,7 +47,7 @@ def test_grounds_and_motif_squares(made):
 def test_a_pillow_front_is_trimmed_to_its_own_seam(made):
     pillow = cut.cut(*made)[0]["pillow"]
     assert pillow.piece("ground").width == 17 + 2 * F(1, 2) + 1
-    assert "18 in" in pillow.piece("ground").note
+    assert "18 in" in english(pillow.piece("ground").note)
 
 
 def test_letters_hold_over_the_sizes(made):

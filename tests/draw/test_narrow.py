@@ -48,7 +48,8 @@ def test_every_figure_fits_the_narrow_column_and_can_be_read(paper: Paper) -> No
             assert min(type_of(figure.svg), default=SMALL) * share >= LEAST, key
     whole = drawn(LETTER)
     assert any(f.width > NARROW_COLUMN + 0.5 for f in whole.figures.values())
-    assert max(f.width for f in whole.figures.values()) <= TEXT_COLUMN + 0.01
+    # Strokes and labels at a figure's edge may reach a little past it; it is set that much smaller.
+    assert max(f.width for f in whole.figures.values()) <= TEXT_COLUMN + 0.1
 
 
 def test_template_sheets_stay_on_whole_paper() -> None:

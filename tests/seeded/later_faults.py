@@ -9,6 +9,7 @@ In: nothing. Out: lists as in the other files, by what the faults are put into.
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
 from draft_faults import Change, motif, patch
 from plan_faults import f, strip
@@ -17,6 +18,7 @@ from print_faults import dropped, edited, reset
 from state import State
 from yaml_faults import inserted, step
 
+from publish.model.cutplan import Package
 from publish.model.words import Table
 
 YAML: tuple[tuple[str, tuple[str, str], str], ...] = (
@@ -104,7 +106,7 @@ PLAN: tuple[tuple[str, Change, str], ...] = (
     ),
     (
         "a package is another in the plan",
-        lambda s: s.part("mini", "batting", package="king 120 × 124 in"),
+        lambda s: s.part("mini", "batting", package=Package("king", Fraction(120), Fraction(124))),
         "P807",
     ),
     ("joins are fewer than strips ask", lambda s: s.part("throw", "binding", joins=3), "P843"),

@@ -11,7 +11,7 @@ from fractions import Fraction
 
 from state import State
 
-from publish.model.cutplan import Strip
+from publish.model.cutplan import Package, Strip
 
 Change = Callable[[State], State]
 
@@ -149,7 +149,7 @@ FAULTS: tuple[tuple[str, Change, str], ...] = (
     ),
     (
         "the package does not hold the batting",
-        lambda s: s.part("throw", "batting", package="craft 34 × 45 in"),
+        lambda s: s.part("throw", "batting", package=Package("craft", Fraction(34), Fraction(45))),
         "P842",
     ),
     (

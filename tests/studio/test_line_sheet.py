@@ -159,6 +159,7 @@ def test_it_is_made_of_a_folder_of_whole_patterns(tmp_path, monkeypatch, named, 
         changed=False,
         jobs=1,
         size="",
+        language="",
         fresh=False,
         cluster="",
     )

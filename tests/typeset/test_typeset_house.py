@@ -178,7 +178,7 @@ def test_a_font_without_true_fractions_is_told_and_fractions_are_true_all_the_sa
     assert all("Source" in name for name in font_of(book, "1/2(?= in)"))
     whole, notes = built(Style(fonts={"text": font(tmp_path, "Fenwhole")}))
     assert whole is not None and notes == ()
-    assert any("Fenwhole" in name for name in font_of(whole, "1/2(?= in)"))
+    assert any("Own-text" in name for name in font_of(whole, "1/2(?= in)"))
 
 
 @pytest.mark.parametrize(

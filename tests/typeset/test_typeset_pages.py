@@ -83,8 +83,9 @@ def test_contents_gives_the_right_page_for_every_section(book: Book) -> None:
     starts = {m.get_title(): m.get_dest().get_index() + 1 for m in book.pages.get_toc()}
     contents = book.words[page_with(book, "Contents") - 1]
     for section in bulrush.manual().sections:
-        title = re.escape(section.title)
-        after = rf"^{title}\s+(\d+)\s*$"
+        # Words of a long title may stand on two lines of their column.
+        title = re.escape(section.title).replace(r"\ ", r"\s+")
+        after = rf"^{title}[\s.]+(\d+)\s*$"
         before = rf"^(\d+)\s+{title}\s*$"
         match = re.search(before if book.layout == "washland" else after, contents, re.MULTILINE)
         assert match is not None, section.title
@@ -117,17 +118,19 @@ def test_both_covers_have_their_ground_change_at_one_height(book: Book) -> None:
 
 
 def test_running_words_name_the_section_that_a_page_begins_in(book: Book) -> None:
-    named = 0
+    named = begun = 0
     starts = {m.get_title(): m.get_dest().get_index() for m in book.pages.get_toc() if not m.level}
     for index in ordinary(book):
         before = [t for t, page in starts.items() if page < index and t not in SHEETS]
         opening = [t for t, page in starts.items() if page == index]
         text = book.words[index]
         running = [t for t in starts if re.search(rf"(^|\s){re.escape(t)}\s", text)]
+        begun += bool(opening)
         if before and not opening:
             named += 1
             assert before[-1] in running, (index + 1, before[-1])
-    assert named or book.layout == "washland"  # whose pages all begin a section here
+    # A short booklet's pages may all begin a section.
+    assert named or begun == len(list(ordinary(book)))
 
 
 def test_covers_and_sheets_have_no_running_foot(book: Book) -> None:

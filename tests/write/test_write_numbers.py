@@ -71,7 +71,7 @@ def settled(made: Made) -> set[Fraction]:
         found |= {*fractions_in(size), *fractions_in(plan)}
         if plan.sleeve is not None:
             found.add(max(plan.sleeve.width, plan.sleeve.length) - 4 * seam)
-        found |= {n for text in packages(plan) for n in inches(text)}
+        found |= packages(plan)
         for unit in units(draft.assembly):
             for side in (unit.width, unit.height):
                 margin = made.pattern.sewing.ground_margin
@@ -85,8 +85,9 @@ def settled(made: Made) -> set[Fraction]:
     return found | {n for m in making.sizes.values() for n in lengths_told(m.moments)}
 
 
-def packages(plan) -> list[str]:
-    return [plan.batting.package] if plan.batting is not None and plan.batting.package else []
+def packages(plan) -> set[Fraction]:
+    package = plan.batting.package if plan.batting is not None else None
+    return {package.short, package.long} if package is not None else set()
 
 
 def inches(text: str) -> list[Fraction]:

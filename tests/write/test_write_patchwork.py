@@ -9,7 +9,7 @@ import pytest
 from patchwork_books import RING, SLANT, Patchwork, demo, sampler
 
 from publish.model.words import FigureBlock, FigureGrid, Steps, Table, TemplateSheets
-from publish.words import language
+from publish.words import english, language
 from publish.write.terms import terms
 
 BOOKS = {
@@ -197,7 +197,7 @@ def test_blocks_on_point_are_sewn_in_diagonal_rows() -> None:
     rows = re.findall(r"\*\*Row \d\*\*: (.*?)\.", text)
     assert sum(r.count("lock block") for r in rows) == 12
     assert sum(r.count("path block") for r in rows) == 6
-    (side,) = {p.letter for p in book.plans["throw"].pieces if p.name == "side triangle"}
+    (side,) = {p.letter for p in book.plans["throw"].pieces if english(p.called) == "side triangle"}
     assert sum(r.count(f"**{side}**") for r in rows) == 10
     assert "to the left in rows 1, 3 and 5 and to the right in rows 2, 4 and 6" in text
 
@@ -215,7 +215,7 @@ def test_a_medallion_grows_round_by_round() -> None:
     corners, 20 in all. With the last border of 1 in it is 26 in square."""
     book = sampler(RING)
     text = book.text("borders")
-    assert "first a Lock brick border 2 in (5.1 cm) wide, second 20 blocks of" in text
+    assert "first a border of Lock brick 2 in (5.1 cm) wide, second 20 blocks of" in text
     strips = next(s for s in book.steps("borders") if s.key.endswith("round-2-strips"))
     sides = dict(re.findall(r"\*\*(Left|Right|Top|Bottom)\*\*: ([^.;]*)", strips.text))
     counts = {

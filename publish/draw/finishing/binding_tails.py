@@ -54,13 +54,11 @@ def draw_tails(bench: Workbench) -> str:
         frame.circle((x + half, x - half), 1.5, PAPER, Stroke(INK, 0.5))
     beside = width + frame.inches(13)
     spot = (width * 0.92, width * 0.92 - gap)
-    leader(frame, spot, (beside, width * 0.3), f"trim to {say.length(bench.seam)}")
-    leader(frame, (width / 2, width * 1.5), (beside, width * 1.5), "wrong side")
+    leader(
+        frame, spot, (beside, width * 0.3), say.text("figure-trim-to", seam=say.length(bench.seam))
+    )
+    leader(frame, (width / 2, width * 1.5), (beside, width * 1.5), say.text("figure-wrong-side"))
     foot = long + frame.inches(12)
     fold = ((middle[0] - long) / 2, (middle[1] + long) / 2)
-    leader(frame, fold, (fold[0], foot), "quilt, folded", "middle", dot=False)
-    return (
-        "The last two tails, opened out, cross at a right angle with right sides together, pinned "
-        "and sewn on the diagonal of the square where they cross; the corner beyond is trimmed to "
-        f"{say.plain(bench.seam)}. The quilt is folded so that the tails reach each other."
-    )
+    leader(frame, fold, (fold[0], foot), say.text("figure-quilt-folded"), "middle", dot=False)
+    return say.text("figure-binding-tails", seam=say.plain(bench.seam))

@@ -72,8 +72,8 @@ def _wrong(case: Case, piece: Piece, row: Row, fabric: str | None, table: Table)
         return f"{cells['count']} of them"
     if not {piece.width, piece.length} <= lengths and not piece.template:
         return size
-    if "Piece" in cells and case.called(piece).lower() not in cells["Piece"].lower():
-        return cells["Piece"]
+    if "piece" in cells and case.words.value(piece.called).lower() not in cells["piece"].lower():
+        return cells["piece"]
     if fabric is not None and fabric != piece.fabric:
         return f"cut from {fabric}"
     return ""

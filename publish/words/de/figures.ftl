@@ -538,3 +538,8 @@ figure-way-out = nach außen
 figure-way-sashing = Richtung Zwischenstreifen
 figure-way-first = zum ersten Teil
 figure-way-last = zum letzten Teil
+figure-quilt-folded = Quilt, gefaltet
+figure-binding-tails =
+    Die beiden letzten Enden, aufgeklappt, liegen im rechten Winkel rechts auf rechts, gesteckt und auf der Diagonalen des
+    Quadrats genäht, in dem sie sich kreuzen; die Ecke dahinter ist auf { $seam } zurückgeschnitten. Der Quilt ist so gefaltet,
+    dass die Enden zusammenreichen.

@@ -637,3 +637,8 @@ figure-way-out = outward
 figure-way-sashing = toward the sashing
 figure-way-first = toward the first part
 figure-way-last = toward the last part
+figure-quilt-folded = quilt, folded
+figure-binding-tails =
+    The last two tails, opened out, cross at a right angle with right sides together, pinned and
+    sewn on the diagonal of the square where they cross; the corner beyond is trimmed to { $seam }.
+    The quilt is folded so that the tails reach each other.

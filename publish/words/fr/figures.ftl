@@ -583,3 +583,7 @@ figure-way-out = vers l’extérieur
 figure-way-sashing = vers les bandes intercalaires
 figure-way-first = vers la première partie
 figure-way-last = vers la dernière partie
+figure-quilt-folded = quilt, plié
+figure-binding-tails =
+    Les deux derniers bouts, ouverts, se croisent à angle droit, endroit contre endroit, épinglés et cousus sur la diagonale du
+    carré où ils se croisent ; l’angle au-delà est coupé à { $seam }. Le quilt est plié pour que les bouts se rejoignent.
