@@ -6,6 +6,7 @@ model, then words, then notes and units. Every offence is listed at once.
 
 import ast
 import sys
+import tomllib
 from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
@@ -186,3 +187,17 @@ def test_late_and_long_are_seen() -> None:
     tree = ast.parse(body)
     assert late("a.py", tree) and long_functions("a.py", tree)
     assert not long_functions("a.py", ast.parse(body.rsplit("\n", 1)[0]))
+
+
+def test_every_folder_of_the_package_is_installed():
+    """With what lies in it besides modules, where it is a language's."""
+    setup = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["tool"][
+        "setuptools"
+    ]
+    homes = [p.parent for p in PACKAGE.rglob("__init__.py")]
+    names = {".".join(("publish", *home.relative_to(PACKAGE).parts)) for home in homes}
+    assert names <= set(setup["packages"])
+    for file in (PACKAGE / "words").glob("*/*.*"):
+        if file.suffix != ".py":
+            patterns = setup["package-data"][f"publish.words.{file.parent.name}"]
+            assert any(file.match(pattern) for pattern in patterns), file
