@@ -32,9 +32,7 @@ class Entry:
 
 def folder_of(code: str) -> Path:
     """Return where a language's messages stand."""
-    file = language(code).grammar.__file__
-    assert file is not None
-    return Path(file).parent
+    return language(code).folder
 
 
 def digest(source: str) -> str:
@@ -49,7 +47,7 @@ def to_translate(code: str) -> tuple[Entry, ...]:
     A term, whose name begins with `-`, is the language's own business.
     """
     own, made_from = own_sources(folder_of(code)), recorded(code)
-    whole = not language(code).grammar.BASE
+    whole = not language(code).grammar.base
     found = []
     for file, name, english in _english():
         old = name in own and made_from.get(name) != digest(english)

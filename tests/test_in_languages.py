@@ -105,7 +105,7 @@ def test_pages_hold_with_words_that_are_longer(monkeypatch):
 
     def longer(code="en", measures=None):
         found = plain_language(code, measures) if measures else plain_language(code)
-        return Longer(found.code, found.grammar, found.sources, found.measures)
+        return Longer(found.code, found.grammar, found.folder, found.sources, found.measures)
 
     monkeypatch.setattr(words, "language", longer)
     monkeypatch.setattr("publish.model.pattern.language", longer)

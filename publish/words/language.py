@@ -16,11 +16,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cache
 from pathlib import Path
-from types import ModuleType
 
 from fluent.syntax import FluentParser, ast
 
 from publish.measures import INCHES, Measures
+from publish.words.grammar import Grammar, capital
 from publish.words.lengths import Lengths
 from publish.words.patterns import choices, is_sentence, only, value_of
 from publish.words.values import (
@@ -47,13 +47,16 @@ def language(code: str = "en", measures: Measures = INCHES) -> Language:
     """Return a language by its code, telling lengths as they are measured; ImportError for
     a language that there is not.
 
-    What a variant such as `en-GB` does not say itself is said as its `BASE` says it.
+    What a variant such as `en-GB` does not say itself is said as its `base` says it.
     """
-    grammar = importlib.import_module(f"publish.words.{code.lower().replace('-', '_')}")
-    assert grammar.__file__ is not None
-    sources = dict(language(grammar.BASE).sources) if grammar.BASE else {}
-    sources |= own_sources(Path(grammar.__file__).parent)
-    return Language(code, grammar, sources, replace(measures, mark=grammar.DECIMAL_MARK))
+    module = importlib.import_module(f"publish.words.{code.lower().replace('-', '_')}")
+    assert module.__file__ is not None
+    grammar: Grammar = module.GRAMMAR
+    folder = Path(module.__file__).parent
+    sources = dict(language(grammar.base).sources) if grammar.base else {}
+    sources |= own_sources(folder)
+    marked = replace(measures, mark=grammar.decimal_mark)
+    return Language(code, grammar, folder, sources, marked)
 
 
 def own_sources(folder: Path, files: str = "*.ftl") -> dict[str, str]:
@@ -80,7 +83,9 @@ class Language:
     """The messages of a language by name, and its grammar."""
 
     code: str
-    grammar: ModuleType
+    grammar: Grammar
+    folder: Path
+    """Where its own messages stand."""
     sources: Mapping[str, str]
     measures: Measures = INCHES
     _read: dict[str, ast.Message | ast.Term] = field(default_factory=dict)
@@ -88,13 +93,12 @@ class Language:
     @property
     def tag(self) -> str:
         """Return the language's tag for a page: `en-CA`."""
-        tag: str = self.grammar.TAG
-        return tag
+        return self.grammar.tag
 
     @property
     def lengths(self) -> Lengths:
         """Return how lengths are said."""
-        return Lengths(self.measures, self.grammar.LENGTHS)
+        return Lengths(self.measures, self.grammar.lengths)
 
     def has(self, message: str, part: str = "") -> bool:
         """Return whether there is such a message, with such a part (`right`, `tip` ...)."""
@@ -167,7 +171,7 @@ class Language:
             return self.by_size([(self.value(v, form), titles) for titles, v in value.items])
         if isinstance(value, Count) and value.noun:
             return self._formed(f"noun-{value.noun}", {"count": Count(value.number)}, form)
-        return str(self.grammar.plain(value, self.measures))
+        return self.grammar.plain(value, self.measures)
 
     def _formed(self, message: str, values: Values, form: str) -> str:
         return self.text(message, values, form if form and self.has(message, form) else "")
@@ -177,12 +181,11 @@ class Language:
         or by semicolons where they are lists themselves."""
         if word == ";":
             return "; ".join(texts)
-        words = () if word == "and" else (self.text(f"list-{word}"),)
-        return str(self.grammar.listed(texts, *words))
+        return self.grammar.listed(texts, "" if word == "and" else self.text(f"list-{word}"))
 
     def capital(self, text: str) -> str:
         """Return a text that begins with a capital."""
-        return str(self.grammar.FUNCTIONS["CAPITAL"](None, text, self.measures))
+        return capital(text)
 
     def by_size(self, items: Sequence[tuple[str, tuple[str, ...]]]) -> str:
         """Return texts, each with the titles of the sizes that it is for; one that is for all
@@ -192,7 +195,7 @@ class Language:
             groups[said] = (*groups.get(said, ()), *titles)
         if len(groups) == 1:
             return next(iter(groups))
-        return str(self.grammar.by_size(list(groups.items())))
+        return self.grammar.by_size(list(groups.items()))
 
     def _entry(self, message: str) -> ast.Message | ast.Term:
         if message not in self._read:
@@ -246,12 +249,12 @@ class Language:
 
     def _called(self, call: ast.FunctionReference, values: Values) -> Span:
         """Return what a function makes of its one value, or of the words given to it."""
-        form = self.grammar.CASES.get(call.id.name)
+        form = self.grammar.cases.get(call.id.name)
         if form is not None:
             return self._inflected(call.arguments.positional[0], form, values)
         inner = tuple(self._placed(call.arguments.positional[0], values))
         one = inner[0].value if len(inner) == 1 else None
-        function = self.grammar.FUNCTIONS[call.id.name]
+        function = self.grammar.functions[call.id.name]
         if isinstance(one, BySize):
             name, argument = inner[0].name, call.arguments.positional[0]
             each = []

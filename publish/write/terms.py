@@ -29,7 +29,7 @@ def terms(words: Language) -> tuple[Term, ...]:
         for key in words.sources
         if key.startswith(_TERM)
     ]
-    return tuple(sorted(found, key=lambda term: str(words.grammar.sort_key(term.name))))
+    return tuple(sorted(found, key=lambda term: words.grammar.sort_key(term.name)))
 
 
 def _meaning(words: Language, key: str) -> str:

@@ -13,8 +13,7 @@ from fluent.syntax import FluentParser, ast
 from test_german import MESSAGES, entry, found
 
 from publish.measures import CM, Measures
-from publish.translating import folder_of
-from publish.words import fr, language
+from publish.words import language
 from publish.words.values import Count, Length, Named, Several
 
 METRIC = Measures("metric")
@@ -32,7 +31,7 @@ def test_every_message_is_there_with_the_same_parts_and_no_other_values():
 
 
 def test_no_line_of_a_message_is_lost():
-    for path in sorted(folder_of("fr").glob("*.ftl")):
+    for path in sorted(language("fr").folder.glob("*.ftl")):
         body = FluentParser().parse(path.read_text("utf-8")).body
         assert not [one.content for one in body if isinstance(one, ast.Junk)], path.name
 
@@ -50,7 +49,7 @@ def test_double_punctuation_never_begins_a_line():
 
 @pytest.mark.parametrize("count", [0, 1, 2, 5, 11, 21, 101])
 def test_plural_categories_are_those_of_cldr(count):
-    assert fr.category(count) == Locale.parse("fr").plural_form(count)
+    assert language("fr").grammar.category(count) == Locale.parse("fr").plural_form(count)
 
 
 def test_lengths_have_a_comma_and_lists_an_and():
@@ -61,4 +60,8 @@ def test_lengths_have_a_comma_and_lists_an_and():
 
 
 def test_accents_do_not_count_in_the_order_of_terms():
-    assert sorted(["unité", "épingle", "ente"], key=fr.sort_key) == ["ente", "épingle", "unité"]
+    assert sorted(["unité", "épingle", "ente"], key=language("fr").grammar.sort_key) == [
+        "ente",
+        "épingle",
+        "unité",
+    ]

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 from babel import Locale
@@ -32,7 +31,6 @@ from publish.operations import (
 )
 from publish.operations.operation import Operation
 from publish.words import language
-from publish.words.en import category
 from publish.words.language import Language
 from publish.words.values import (
     BySize,
@@ -71,7 +69,7 @@ def made(source: str) -> Language:
     """Return a language whose only messages are these."""
     entries = re.split(r"^(?=-?[a-z][\w-]* =)", source, flags=re.MULTILINE)
     found = {e.split(" =")[0]: e for e in entries if e.strip()}
-    return Language("en", language().grammar, found)
+    return Language("en", language().grammar, language().folder, found)
 
 
 def test_every_message_can_be_read() -> None:
@@ -83,7 +81,7 @@ def test_every_message_can_be_read() -> None:
 
 def test_nothing_is_left_over_when_a_message_is_read() -> None:
     """A line that begins with a sign of the syntax ends a message before its time."""
-    folder = Path(str(language().grammar.__file__)).parent
+    folder = language().folder
     junk = [
         f"{path.name}: {entry.content}"
         for path in sorted(folder.glob("*.ftl"))
@@ -114,7 +112,7 @@ def test_every_operation_has_its_message() -> None:
 
 @pytest.mark.parametrize("count", [0, 1, 2, 3, 5, 11, 21, 100])
 def test_plural_categories_are_those_of_the_cldr(count: int) -> None:
-    assert category(count) == Locale.parse("en").plural_form(count)
+    assert language().grammar.category(count) == Locale.parse("en").plural_form(count)
 
 
 def test_a_value_keeps_its_type_in_its_span() -> None:
@@ -214,7 +212,7 @@ SECTIONS = (
 
 
 def test_messages_keep_the_house_style() -> None:
-    folder = Path(str(language().grammar.__file__)).parent
+    folder = language().folder
     apart = ["\n" + (folder / f"{name}.ftl").read_text("utf-8") for name in SECTIONS]
     slips = [
         f"{name}: {right}"

@@ -6,8 +6,10 @@ from fractions import Fraction
 
 import pytest
 
+from publish.words import language
 from publish.words.en import phrase
 from publish.words.lengths import Lengths, spools
+from publish.words.values import Stitch
 
 
 def test_counts_are_words_up_to_twelve() -> None:
@@ -120,5 +122,5 @@ def test_thread_is_rounded_up_and_counted_in_spools() -> None:
 
 
 def test_stitch_lengths_read_like_a_machine_dial() -> None:
-    assert phrase.stitch(Fraction(25, 254)) == "2.5 mm"
-    assert phrase.stitch(Fraction(30, 254)) == "3 mm"
+    assert language().value(Stitch(Fraction(25, 254))) == "2.5 mm"
+    assert language().value(Stitch(Fraction(30, 254))) == "3 mm"

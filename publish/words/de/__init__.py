@@ -10,172 +10,34 @@ hardly a word is inflected; what is, a message has in a part of its own.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping
+from typing import ClassVar
 
-from publish.measures import INCHES, Measures
-from publish.units import INCH_IN_MM, decimal_text
-from publish.words.lengths import Lengths, LengthWords
-from publish.words.values import (
-    Count,
-    Figures,
-    Length,
-    Letter,
-    Named,
-    Percent,
-    Purchase,
-    Rectangle,
-    Run,
-    Stitch,
-    Thread,
-    Titles,
-    Value,
-)
-
-__all__ = [
-    "BASE",
-    "CASES",
-    "DECIMAL_MARK",
-    "FUNCTIONS",
-    "LENGTHS",
-    "TAG",
-    "by_size",
-    "category",
-    "listed",
-    "number",
-    "ordinal",
-    "plain",
-    "sort_key",
-]
-
-TAG = "de-DE"
-"""The language as RFC 5646 writes it, for whatever reads pages aloud or hyphenates them."""
-BASE = ""
-"""The language whose messages stand in for those that this one does not have; none."""
-DECIMAL_MARK = ","
-LENGTHS = LengthWords("etwa {}")
-"""A square is told by both of its sides."""
+from publish.words.grammar import Grammar
+from publish.words.lengths import LengthWords
 
 _SORTED = str.maketrans({"ä": "a", "ö": "o", "ü": "u", "ß": "ss"})
 
 
-def sort_key(term: str) -> str:
-    """Return what terms are sorted by: umlauts as their vowels (DIN 5007-1, from memory)."""
-    return term.casefold().translate(_SORTED)
+class German(Grammar):
+    """Counts stand in figures, and names without articles."""
+
+    tag = "de-DE"
+    lengths = LengthWords("etwa {}")
+    """A square is told by both of its sides."""
+    joining = "und"
+    for_sizes = "{0} für {1}"
+    nought = "kein"
+    times: ClassVar[Mapping[int, str]] = {1: "einmal", 2: "zweimal", 3: "dreimal", 4: "viermal"}
+    often = "{}-mal"
+    cases: ClassVar[Mapping[str, str]] = {"PLURAL": "plural", "DATIVE": "dative"}
+
+    def ordinal(self, place: int) -> str:
+        return f"{place}."
+
+    def sort_key(self, term: str) -> str:
+        """Return what terms are sorted by: umlauts as their vowels (DIN 5007-1, from memory)."""
+        return term.casefold().translate(_SORTED)
 
 
-def plain(value: Value, measures: Measures = INCHES) -> str:
-    """Return a value that needs no other message in words; TypeError for one that does."""
-    tell = Lengths(measures, LENGTHS)
-    match value:
-        case Length(inches):
-            return tell.measure(inches)
-        case Rectangle(width, height):
-            return tell.rectangle(width, height)
-        case Stitch(inches):
-            millimetres = inches * INCH_IN_MM
-            places = 0 if millimetres.denominator == 1 else 1
-            return measures.marked(f"{decimal_text(millimetres, places)} mm")
-        case Purchase(yards, metres):
-            return tell.to_buy(yards, metres)
-        case Run(lengths):
-            return tell.run(*lengths)
-        case Thread(inches):
-            return tell.thread(inches)
-        case Percent(share):
-            return measures.marked(f"{float(100 * share):g} %")
-        case Figures(count):
-            return str(count)
-        case Count(count):
-            return number(count)
-        case Letter(letter):
-            return f"**{letter}**"
-        case Named(name):
-            return name
-        case Titles(titles):
-            return listed([f"**{title}**" for title in titles])
-    raise TypeError(f"{value!r} cannot be said by itself")
-
-
-def number(count: int) -> str:
-    """Return a count in figures, as instructions have it; none as a word."""
-    return str(count) if count else "kein"
-
-
-def ordinal(place: int) -> str:
-    """Return `1.` for 1, and so on."""
-    return f"{place}."
-
-
-def category(count: int) -> str:
-    """Return the plural category of a whole number: `one` or `other` (CLDR, German)."""
-    return "one" if count == 1 else "other"
-
-
-def listed(items: Sequence[str], word: str = "und") -> str:
-    """Return `a`, `a und b`, `a, b und c`."""
-    if len(items) < 2:
-        return "".join(items)
-    return f"{', '.join(items[:-1])} {word} {items[-1]}"
-
-
-def capital(text: str) -> str:
-    """Return the text with its first letter a capital, past any Markdown marks."""
-    for at, sign in enumerate(text):
-        if sign.isalnum():
-            return text[:at] + sign.upper() + text[at + 1 :]
-    return text
-
-
-def by_size(items: Sequence[tuple[str, tuple[str, ...]]]) -> str:
-    """Return each text with the titles of the sizes that it is for.
-
-    `40 cm für **Mini** und 45 cm für **Kissen** und **Decke**`.
-    """
-    return listed([f"{said} für {plain(Titles(titles))}" for said, titles in items])
-
-
-def _short(value: Value, said: str, measures: Measures) -> str:
-    match value:
-        case Length(inches):
-            return measures.text(inches)
-        case Rectangle(width, height) if width == height:
-            return measures.text(width)
-        case Rectangle(width, height):
-            return measures.sides(width, height)
-    return said
-
-
-def _sides(value: Value, said: str, measures: Measures) -> str:
-    return measures.sides(value.width, value.height) if isinstance(value, Rectangle) else said
-
-
-def _ordinal(value: Value, said: str, measures: Measures) -> str:
-    del measures
-    return ordinal(value.number) if isinstance(value, Count) else said
-
-
-def _times(value: Value, said: str, measures: Measures) -> str:
-    del measures
-    if not isinstance(value, Count):
-        return said
-    words = {1: "einmal", 2: "zweimal", 3: "dreimal", 4: "viermal"}
-    return words.get(value.number, f"{value.number}-mal")
-
-
-def _figures(value: Value, said: str, measures: Measures) -> str:
-    del measures
-    return str(value.number) if isinstance(value, Count) else said
-
-
-CASES: Mapping[str, str] = {"PLURAL": "plural", "DATIVE": "dative"}
-"""Grammatical forms that a message may ask for by name, with the part that has them."""
-
-FUNCTIONS: Mapping[str, Callable[[Value, str, Measures], str]] = {
-    "CAPITAL": lambda value, said, measures: capital(said),
-    "SHORT": _short,
-    "SIDES": _sides,
-    "ORDINAL": _ordinal,
-    "TIMES": _times,
-    "FIGURES": _figures,
-}
-"""What a message may ask for by name; as in English, which has articles as well."""
+GRAMMAR = German()

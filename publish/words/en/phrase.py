@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from fractions import Fraction
 
-from publish.units import INCH_IN_MM, decimal_text
+from publish.words.grammar import capital as capital
+from publish.words.grammar import listed as joined
 
 NUMBERS = (
     "no",
@@ -67,24 +67,9 @@ def counted(count: int, one: str, many: str = "") -> str:
     return f"{number(count)} {plural(count, one, many)}"
 
 
-def times(count: int) -> str:
-    """Return `once`, `twice` or `three times`."""
-    return {1: "once", 2: "twice"}.get(count, f"{number(count)} times")
-
-
 def listed(items: Sequence[str], word: str = "and") -> str:
     """Return `a`, `a and b`, `a, b and c`."""
-    if len(items) < 2:
-        return "".join(items)
-    return f"{', '.join(items[:-1])} {word} {items[-1]}"
-
-
-def capital(text: str) -> str:
-    """Return the text with its first letter a capital, past any Markdown marks."""
-    for at, sign in enumerate(text):
-        if sign.isalnum():
-            return text[:at] + sign.upper() + text[at + 1 :]
-    return text
+    return joined(items, word)
 
 
 def article(phrase: str) -> str:
@@ -103,9 +88,3 @@ def article(phrase: str) -> str:
     else:
         vowel = word[:1] in "aeiou" or word.startswith(("hour", "heir", "hones"))
     return f"{'an' if vowel else 'a'} {phrase}"
-
-
-def stitch(length: Fraction) -> str:
-    """Return the length of one machine stitch as its dial shows it: `2.5 mm`, `3 mm`."""
-    millimetres = length * INCH_IN_MM
-    return f"{decimal_text(millimetres, 0 if millimetres.denominator == 1 else 1)} mm"

@@ -6,35 +6,14 @@ Invariant: only what differs stands here.
 
 from __future__ import annotations
 
-from publish.words.en import (
-    CASES,
-    DECIMAL_MARK,
-    FUNCTIONS,
-    LENGTHS,
-    by_size,
-    category,
-    listed,
-    number,
-    ordinal,
-    plain,
-    sort_key,
-)
+from publish.words.en import English
 
-__all__ = [
-    "BASE",
-    "CASES",
-    "DECIMAL_MARK",
-    "FUNCTIONS",
-    "LENGTHS",
-    "TAG",
-    "by_size",
-    "category",
-    "listed",
-    "number",
-    "ordinal",
-    "plain",
-    "sort_key",
-]
 
-TAG = "en-GB"
-BASE = "en"
+class British(English):
+    """What differs."""
+
+    tag = "en-GB"
+    base = "en"
+
+
+GRAMMAR = British()
