@@ -33,3 +33,7 @@ SPOOL_METRES = Practice(Fraction(200), _NONE)
 """Metres on the spool that thread is counted in."""
 BOBBIN = Practice(64 * YARD, _NONE)
 """Thread on a full bobbin: about 64 yd of 50 wt thread on a class 15 bobbin."""
+FOUNDATION_STITCH = Practice(Fraction(3, 2) / INCH_IN_MM, _NONE)
+"""Length of one machine stitch through a paper foundation (1.5 mm), which then tears easily."""
+FOUNDATION_SPARE = Practice(Fraction(1, 4), _NONE)
+"""Cloth kept round a section until it is trimmed on its outer line."""
